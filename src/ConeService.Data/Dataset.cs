@@ -1,0 +1,47 @@
+namespace ConeService.Data;
+
+/// <summary>A validated data package: typed rows, version, checksums and change log. Immutable.</summary>
+public sealed class Dataset
+{
+    /// <summary>
+    /// Version of the package, SemVer 2.0; overlays stand in the build part:
+    /// <c>1.0.0</c>, or <c>1.0.0+north-shed.2.1.0</c> with the overlay north-shed 2.1.0.
+    /// </summary>
+    public required string VersionId { get; init; }
+
+    /// <summary>Title of the package.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Licence of the package, an SPDX id.</summary>
+    public required string License { get; init; }
+
+    /// <summary>The change log of the base package, Markdown as it stands in CHANGELOG.md.</summary>
+    public required string ChangeLog { get; init; }
+
+    /// <summary>SHA-256 over the checksums of all files of the base package and its overlays, hexadecimal.</summary>
+    public required string Checksum { get; init; }
+
+    /// <summary>The tables as files: base package first, then the overlays.</summary>
+    public required IReadOnlyList<ResourceSummary> Resources { get; init; }
+
+    /// <summary>The bibliography, by id.</summary>
+    public required IReadOnlyList<SourceRow> Sources { get; init; }
+
+    /// <summary>Every cone number that some chart prints, in the order in which they go down.</summary>
+    public required IReadOnlyList<ConeRow> Cones { get; init; }
+
+    /// <summary>The charts, by id; an overlay's charts follow.</summary>
+    public required IReadOnlyList<ChartRow> Charts { get; init; }
+
+    /// <summary>Every printed cell, by chart, cone and rate.</summary>
+    public required IReadOnlyList<EndPointRow> EndPoints { get; init; }
+
+    /// <summary>How cones behave.</summary>
+    public required IReadOnlyList<ConeFactRow> ConeFacts { get; init; }
+
+    /// <summary>Fitted slopes of the cones' curves.</summary>
+    public required IReadOnlyList<BendingEnergyRow> BendingEnergies { get; init; }
+
+    /// <summary>Values adopted against the print, already applied to the other tables.</summary>
+    public required IReadOnlyList<CorrectionRow> Corrections { get; init; }
+}

@@ -1,0 +1,10 @@
+namespace ConeService.Data;
+
+/// <summary>Activation energy of bending fitted to a cone's printed end points; a slope, not a mechanism.</summary>
+/// <param name="Chart">Id of the chart that was fitted.</param>
+/// <param name="Cone">The cone.</param>
+/// <param name="ActivationEnergyKilojoulesPerMole">Activation energy, kJ/mol.</param>
+/// <param name="Source">Id of the source, always <c>derived</c>.</param>
+/// <param name="Confidence">How far the value can be trusted.</param>
+/// <param name="Note">What a reader must know about the row.</param>
+public sealed record BendingEnergyRow(string Chart, string Cone, decimal ActivationEnergyKilojoulesPerMole, string Source, Confidence Confidence, string? Note);

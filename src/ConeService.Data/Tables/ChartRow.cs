@@ -1,0 +1,11 @@
+namespace ConeService.Data;
+
+/// <summary>A published chart of cone end points.</summary>
+/// <param name="Id">Name of the chart in this package.</param>
+/// <param name="Title">What the chart is.</param>
+/// <param name="ConeForm">self-supporting, large, small, pce, seger or not-stated.</param>
+/// <param name="Composition">regular, iron-free, pce or not-stated.</param>
+/// <param name="Source">Id of the source.</param>
+/// <param name="Confidence">How far the description can be trusted; each cell has its own.</param>
+/// <param name="Note">What a reader must know about the chart.</param>
+public sealed record ChartRow(string Id, string Title, string ConeForm, string Composition, string Source, Confidence Confidence, string? Note);

@@ -1,0 +1,12 @@
+namespace ConeService.Data;
+
+/// <summary>One printed cell of a chart: where the cone has bent through 90° when heated at the rate.</summary>
+/// <param name="Chart">Id of the chart.</param>
+/// <param name="Cone">The cone, as the chart prints it.</param>
+/// <param name="RateCelsiusPerHour">Heating rate over the last 100 °C, °C/h; null where the chart states none.</param>
+/// <param name="Celsius">End point as printed, °C.</param>
+/// <param name="Fahrenheit">End point as printed, °F; null where only °C was seen.</param>
+/// <param name="Source">Id of the source.</param>
+/// <param name="Confidence">How far the cell can be trusted.</param>
+/// <param name="Note">Why an oddity stays as printed.</param>
+public sealed record EndPointRow(string Chart, string Cone, decimal? RateCelsiusPerHour, decimal Celsius, decimal? Fahrenheit, string Source, Confidence Confidence, string? Note);
