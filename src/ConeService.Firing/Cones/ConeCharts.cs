@@ -1,0 +1,79 @@
+using ConeService.Data;
+using ConeService.Firing.Answers;
+using ConeService.Firing.Quantities;
+
+namespace ConeService.Firing.Cones;
+
+/// <summary>All charts of a data package with their curves: the entry to every computation on cones. Immutable.</summary>
+public sealed class ConeCharts
+{
+    /// <summary>The chart answered from unless another is named, and the one whose shapes are borrowed.</summary>
+    public const string DefaultChart = "witness-self-supporting";
+
+    private readonly Dictionary<string, ConeChart> byId;
+
+    /// <summary>Builds every curve of the data package.</summary>
+    public ConeCharts(Dataset dataset)
+    {
+        Dataset = dataset;
+        Scale = new(dataset);
+        var cells = dataset.EndPoints.ToLookup(e => e.Chart);
+        var energies = dataset.BendingEnergies.ToDictionary(e => (e.Chart, e.Cone), e => (double)e.ActivationEnergyKilojoulesPerMole * 1000);
+        var shapes = OwnCurves(DefaultChart, cells[DefaultChart], energies);
+        Charts = [.. dataset.Charts.Select(row => Build(row, cells[row.Id], energies, shapes))];
+        byId = Charts.ToDictionary(c => c.Id, StringComparer.Ordinal);
+    }
+
+    /// <summary>The data package.</summary>
+    public Dataset Dataset { get; }
+
+    /// <summary>The scale.</summary>
+    public ConeScale Scale { get; }
+
+    /// <summary>The charts, in the order of the data package.</summary>
+    public IReadOnlyList<ConeChart> Charts { get; }
+
+    /// <summary>The chart that is answered from unless another is named.</summary>
+    public ConeChart Default => byId[DefaultChart];
+
+    /// <summary>Finds a chart by its name.</summary>
+    /// <param name="id">The name as the caller wrote it.</param>
+    /// <param name="field">The parameter or JSON pointer, for the finding.</param>
+    /// <param name="chart">The chart.</param>
+    /// <param name="finding">What is wrong, with near matches; null on success.</param>
+    public bool TryFind(string id, string field, out ConeChart chart, out Finding? finding)
+    {
+        finding = null;
+        if (byId.TryGetValue(id, out chart!)) return true;
+        var near = NearMatches.Find(id, byId.Keys);
+        finding = new(
+            "chart-unknown", field, id, $"There is no chart “{id}”.",
+            near.Count > 0 ? near : [.. byId.Keys],
+            near.Count > 0 ? $"Probably {near[0]}; all charts are listed at /v1/charts." : "All charts are listed at /v1/charts.");
+        return false;
+    }
+
+    private static ConeChart Build(
+        ChartRow row, IEnumerable<EndPointRow> cells, Dictionary<(string Chart, string Cone), double> energies, Dictionary<Cone, ConeCurve> shapes)
+    {
+        var rows = cells.ToList();
+        var own = row.Id == DefaultChart ? shapes : OwnCurves(row.Id, rows, energies);
+        return new(row, rows.GroupBy(c => Cone.Parse(c.Cone)).Select(g =>
+            new ChartCone(g.Key, [.. g.OrderBy(c => c.RateCelsiusPerHour)], own.GetValueOrDefault(g.Key), shapes.GetValueOrDefault(g.Key))));
+    }
+
+    private static Dictionary<Cone, ConeCurve> OwnCurves(string chart, IEnumerable<EndPointRow> cells, Dictionary<(string Chart, string Cone), double> energies)
+    {
+        var curves = new Dictionary<Cone, ConeCurve>();
+        foreach (var group in cells.Where(c => c.RateCelsiusPerHour is not null).GroupBy(c => c.Cone))
+        {
+            // A cone whose points do not rise (kept as printed) has no fitted energy, and so no kinetics of its own.
+            if (!energies.TryGetValue((chart, group.Key), out var energy)) continue;
+            var points = group.OrderBy(c => c.RateCelsiusPerHour)
+                .Select(c => ((double)c.RateCelsiusPerHour!.Value, Temperature.FromCelsius(c.Celsius).Kelvin)).ToList();
+            curves[Cone.Parse(group.Key)] = new(points, energy);
+        }
+
+        return curves;
+    }
+}

@@ -1,0 +1,91 @@
+using System.Collections.Frozen;
+using ConeService.Data;
+using ConeService.Firing.Answers;
+
+namespace ConeService.Firing.Cones;
+
+/// <summary>Every cone of the data package in the order in which they go down, with neighbours and whole-cone steps.</summary>
+public sealed class ConeScale
+{
+    private readonly Cone[] numbered;
+    private readonly Cone[] lettered;
+    private readonly FrozenDictionary<Cone, ConeRow> rows;
+
+    /// <summary>Builds the scale from the cones table.</summary>
+    public ConeScale(Dataset dataset)
+    {
+        rows = dataset.Cones.ToFrozenDictionary(row => Cone.Parse(row.Id));
+        numbered = [.. rows.Keys.Where(c => !c.HasLetter).Order()];
+        lettered = [.. rows.Keys.Where(c => c.HasLetter).Order()];
+        Cones = [.. rows.Keys.Order()];
+    }
+
+    /// <summary>All cones, ascending.</summary>
+    public IReadOnlyList<Cone> Cones { get; }
+
+    /// <summary>The row of a cone of this scale.</summary>
+    public ConeRow Row(Cone cone) => rows[cone];
+
+    /// <summary>True when some chart prints the cone.</summary>
+    public bool Contains(Cone cone) => rows.ContainsKey(cone);
+
+    /// <summary>The next lower cone of the same series, or null at the end.</summary>
+    public Cone? Previous(Cone cone) => Neighbour(cone, -1);
+
+    /// <summary>The next higher cone of the same series, or null at the end.</summary>
+    public Cone? Next(Cone cone) => Neighbour(cone, +1);
+
+    /// <summary>
+    /// Distance in whole-cone steps, counted 022 … 01, 1 … 14 without the half cones; positive when
+    /// <paramref name="to"/> is the hotter. A half cone counts as the whole cone below it. Null outside 022 … 14.
+    /// </summary>
+    public int? WholeSteps(Cone from, Cone to) => WholeStep(to) - WholeStep(from);
+
+    private int? WholeStep(Cone cone)
+    {
+        if (rows.TryGetValue(cone, out var row) && row.WholeStep is { } step) return step;
+        var below = numbered.LastOrDefault(c => c < cone && rows[c].Kind == "whole");
+        return cone.HasLetter || below == default || rows[cone].Kind != "half" ? null : rows[below].WholeStep;
+    }
+
+    /// <summary>Reads a cone and checks that it exists; a finding names the nearest real cones.</summary>
+    /// <param name="text">Any accepted spelling.</param>
+    /// <param name="field">The parameter or JSON pointer, for the finding.</param>
+    /// <param name="cone">The cone.</param>
+    /// <param name="finding">What is wrong; null on success.</param>
+    public bool TryRead(string? text, string field, out Cone cone, out Finding? finding)
+    {
+        if (!ConeSpelling.TryRead(text, out cone, out finding))
+        {
+            finding = finding! with { Field = field };
+            return false;
+        }
+
+        if (Contains(cone)) return true;
+        finding = new("cone-unknown", field, text, $"There is no cone {cone}.", Nearest(cone), MissingCone(cone));
+        return false;
+    }
+
+    private string[] Nearest(Cone cone)
+    {
+        var below = numbered.Where(c => c < cone).TakeLast(1);
+        var above = numbered.Where(c => c > cone).Take(1);
+        return [.. below.Concat(above).Select(c => c.ToString())];
+    }
+
+    private string? MissingCone(Cone cone) => cone switch
+    {
+        { HasLetter: true } => "Only Seger numbers 015a to 6a carry the letter a.",
+        { IsZeroCone: true, Position: < -22 } => "The scale begins at 022.",
+        { Position: 21 or 22 or 24 or 25 } => "Numbers 21, 22, 24 and 25 are not made. A leading zero left out?",
+        _ when Contains(cone.MixUp) => $"Cone {cone.MixUp} exists.",
+        _ => null,
+    };
+
+    private Cone? Neighbour(Cone cone, int step)
+    {
+        var series = cone.HasLetter ? lettered : numbered;
+        var index = Array.IndexOf(series, cone) + step;
+        return index >= 0 && index < series.Length ? series[index] : null;
+    }
+}
