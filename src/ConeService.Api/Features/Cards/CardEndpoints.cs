@@ -1,0 +1,31 @@
+using ConeService.Api.Http;
+using ConeService.Api.OpenApi;
+using ConeService.Firing.Answers;
+
+namespace ConeService.Api.Features.Cards;
+
+/// <summary>Pages without script that a teacher embeds in a course page with one line.</summary>
+internal static class CardEndpoints
+{
+    private const string Prefix = "cone-";
+
+    public static void MapCards(this IEndpointRouteBuilder routes) =>
+        routes.MapRead("/cards/{card}", One).WithQuery().Describe("getCard", Tags.Cards)
+            .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).Problems(400, 404);
+
+    /// <summary>A card to embed.</summary>
+    /// <remarks><c>cone-6</c>, <c>cone-06</c> …: the end points of one cone on every chart, as a page without script for an iframe.</remarks>
+    /// <param name="card">Name of the card: cone-, then the cone.</param>
+    /// <param name="snapshots">The data in use.</param>
+    private static IResult One(string card, SnapshotHolder snapshots)
+    {
+        var snapshot = snapshots.Current;
+        if (!card.StartsWith(Prefix, StringComparison.Ordinal))
+        {
+            throw new RefusedException(new Finding("not-found", "card", card, $"There is no card “{card}”.", ["cone-6", "cone-06", "cone-05.5"]));
+        }
+
+        if (!snapshot.Charts.Scale.TryRead(card[Prefix.Length..], "card", out var cone, out var finding)) throw new RefusedException(finding!);
+        return snapshot.Prepare("card/" + cone, cone, static (s, c) => ConeCard.Render(s.ConeDescriber.Describe(c), s.Dataset));
+    }
+}

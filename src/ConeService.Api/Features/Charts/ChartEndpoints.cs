@@ -1,0 +1,32 @@
+using ConeService.Api.Http;
+using ConeService.Api.OpenApi;
+using ConeService.Firing.Answers;
+using ConeService.Firing.Cones.Answers;
+
+namespace ConeService.Api.Features.Charts;
+
+/// <summary>The published charts.</summary>
+internal static class ChartEndpoints
+{
+    public static void MapCharts(this IEndpointRouteBuilder routes)
+    {
+        routes.MapRead("/charts", List).WithQuery().Describe("listCharts", Tags.Cones).Answers<ChartList>();
+        routes.MapRead("/charts/{chart}", Detail).WithQuery().Describe("getChart", Tags.Cones).Answers<ChartDetail>().Problems(400, 404);
+    }
+
+    /// <summary>All published charts.</summary>
+    /// <remarks>Each chart with its cone form, the rates it prints, its source, and how many of its values have each confidence.</remarks>
+    private static IResult List(SnapshotHolder snapshots) =>
+        snapshots.Current.Prepare("charts", 0, static (s, _) => JsonBody.Cacheable(s.ChartDescriber.List()));
+
+    /// <summary>One chart with every printed end point.</summary>
+    /// <remarks>Every value as printed, in the order in which the cones go down, with its source and confidence.</remarks>
+    /// <param name="chart">Name of the chart, from /v1/charts.</param>
+    /// <param name="snapshots">The data in use.</param>
+    private static IResult Detail(string chart, SnapshotHolder snapshots)
+    {
+        var snapshot = snapshots.Current;
+        if (!snapshot.Charts.TryFind(chart, "chart", out var found, out var finding)) throw new RefusedException(finding! with { Code = "not-found" });
+        return snapshot.Prepare("chart/" + found.Id, found, static (s, c) => JsonBody.Cacheable(s.ChartDescriber.Detail(c)));
+    }
+}

@@ -1,0 +1,58 @@
+using ConeService.Api.Http;
+using ConeService.Api.OpenApi;
+using ConeService.Firing.Answers;
+using ConeService.Firing.Cones;
+using ConeService.Firing.Cones.Answers;
+
+namespace ConeService.Api.Features.Cones;
+
+/// <summary>The scale, one cone, and its end point at any rate.</summary>
+internal static class ConeEndpoints
+{
+    public static void MapCones(this IEndpointRouteBuilder routes)
+    {
+        routes.MapRead("/cones", List).WithQuery().Describe("listCones", Tags.Cones).Answers<ConeList>();
+        routes.MapRead("/cones/{cone}", One).WithQuery().Describe("getCone", Tags.Cones).Answers<ConeDescription>().Problems(400);
+        routes.MapRead("/cones/{cone}/end-point", EndPointAt).WithQuery("rate", "chart")
+            .Describe("getEndPoint", Tags.Cones).Answers<EndPoint>(OneLine.MediaType).Problems(400, 406);
+    }
+
+    /// <summary>The scale.</summary>
+    /// <remarks>Every cone that some chart prints, in the order in which they go down, with its end point on the default chart.</remarks>
+    private static IResult List(SnapshotHolder snapshots) =>
+        snapshots.Current.Prepare("cones", 0, static (s, _) => JsonBody.Cacheable(s.ChartDescriber.Scale()));
+
+    /// <summary>One cone.</summary>
+    /// <remarks>Its neighbours, the cone it is confused with and how far apart they are, every printed end point, and why charts differ.</remarks>
+    /// <param name="cone">The cone: 06, o6, ^6, cone 6, Δ6, 05.5, 05½.</param>
+    /// <param name="snapshots">The data in use.</param>
+    private static IResult One(string cone, SnapshotHolder snapshots)
+    {
+        var snapshot = snapshots.Current;
+        var found = Read(snapshot, cone);
+        return snapshot.Prepare("cone/" + found, found, static (s, c) => JsonBody.Cacheable(s.ConeDescriber.Describe(c)));
+    }
+
+    /// <summary>The end point of a cone at a heating rate.</summary>
+    /// <remarks>Printed where the chart prints it, otherwise computed by the curve through the printed values; with uncertainty, basis and sources. Answers <c>1222 °C (2232 °F)</c> as text/plain.</remarks>
+    /// <param name="cone">The cone: 06, o6, ^6, cone 6, Δ6, 05.5, 05½.</param>
+    /// <param name="rate">Heating rate over the last 100 °C with its unit: 60C/h, 108F/h, 1C/min. Left out: the chart's usual rate, said in assumed.</param>
+    /// <param name="chart">Name of the chart, from /v1/charts. Left out: witness-self-supporting, said in assumed.</param>
+    /// <param name="request">The request.</param>
+    /// <param name="snapshots">The data in use.</param>
+    private static IResult EndPointAt(string cone, string? rate, string? chart, HttpRequest request, SnapshotHolder snapshots)
+    {
+        var snapshot = snapshots.Current;
+        var findings = new List<Finding>();
+        if (!snapshot.Charts.Scale.TryRead(Unescape(cone), "cone", out var found, out var wrong)) findings.Add(wrong!);
+        var question = ConeQuestion.Read(snapshot.Charts, rate, chart, "rate", "chart", findings);
+        if (findings.Count > 0) throw new RefusedException(findings);
+        return OneLine.Choose(request, snapshot.EndPoints.Answer(found, question!), OneLine.Of);
+    }
+
+    private static Cone Read(Snapshot snapshot, string text) =>
+        snapshot.Charts.Scale.TryRead(Unescape(text), "cone", out var cone, out var finding) ? cone : throw new RefusedException(finding!);
+
+    // Routing leaves an escaped slash alone: “05 1/2” arrives as “05 1%2F2”.
+    private static string Unescape(string text) => text.Replace("%2F", "/", StringComparison.OrdinalIgnoreCase);
+}

@@ -1,0 +1,16 @@
+using ConeService.Api.Http;
+using ConeService.Api.OpenApi;
+
+namespace ConeService.Api.Features.Datasets;
+
+/// <summary>The data package itself.</summary>
+internal static class DatasetEndpoints
+{
+    public static void MapDataset(this IEndpointRouteBuilder routes) =>
+        routes.MapRead("/dataset", Get).WithQuery().Describe("getDataset", Tags.Data).Answers<DatasetDescription>();
+
+    /// <summary>Version, checksums and change log of the data package.</summary>
+    /// <remarks>What every answer's datasetVersion refers to.</remarks>
+    private static IResult Get(SnapshotHolder snapshots) =>
+        snapshots.Current.Prepare("dataset", 0, static (s, _) => JsonBody.Cacheable(DatasetDescription.Of(s.Dataset)));
+}

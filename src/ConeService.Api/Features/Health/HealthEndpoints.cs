@@ -1,0 +1,25 @@
+using ConeService.Api.Http;
+using ConeService.Api.OpenApi;
+
+namespace ConeService.Api.Features.Health;
+
+/// <summary>Probes for whoever runs the service.</summary>
+internal static class HealthEndpoints
+{
+    public static void MapHealth(this IEndpointRouteBuilder routes)
+    {
+        routes.MapRead("/health/live", Live).WithQuery().Describe("getLiveness", Tags.Operation).Answers<HealthStatus>();
+        routes.MapRead("/health/ready", Ready).WithQuery().Describe("getReadiness", Tags.Operation).Answers<HealthStatus>();
+    }
+
+    /// <summary>Whether the process answers.</summary>
+    /// <remarks>Says nothing of the data; use it to decide on a restart.</remarks>
+    private static IResult Live() => Probe(new("live", null));
+
+    /// <summary>Whether the service can answer questions.</summary>
+    /// <remarks>Ready means that a valid data package is in use; its version is in the answer.</remarks>
+    /// <param name="snapshots">The data in use.</param>
+    private static IResult Ready(SnapshotHolder snapshots) => Probe(new("ready", snapshots.Current.Dataset.VersionId));
+
+    private static IResult Probe(HealthStatus health) => JsonBody.Posted(health);
+}

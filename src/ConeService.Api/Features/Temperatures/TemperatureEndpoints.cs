@@ -1,0 +1,33 @@
+using ConeService.Api.Http;
+using ConeService.Api.OpenApi;
+using ConeService.Firing.Answers;
+using ConeService.Firing.Cones;
+using ConeService.Firing.Cones.Answers;
+using ConeService.Firing.Quantities;
+
+namespace ConeService.Api.Features.Temperatures;
+
+/// <summary>From a temperature to the cone it reaches.</summary>
+internal static class TemperatureEndpoints
+{
+    public static void MapTemperatures(this IEndpointRouteBuilder routes) =>
+        routes.MapRead("/temperatures/{temperature}/cone", Cone).WithQuery("rate", "chart")
+            .Describe("getConeReached", Tags.Cones).Answers<ConeReading>(OneLine.MediaType).Problems(400, 406);
+
+    /// <summary>The cone that a steady ramp to a temperature puts down.</summary>
+    /// <remarks>No hold, instant cooling: the cone reached, the next one, how far between them, and the margin. Answers <c>6 and 0.47 of the way to 7</c> as text/plain.</remarks>
+    /// <param name="temperature">The temperature with its unit: 1222C, 2232F, 1495K.</param>
+    /// <param name="rate">Heating rate over the last 100 °C with its unit: 60C/h, 108F/h, 1C/min. Left out: the chart's usual rate, said in assumed.</param>
+    /// <param name="chart">Name of the chart, from /v1/charts. Left out: witness-self-supporting, said in assumed.</param>
+    /// <param name="request">The request.</param>
+    /// <param name="snapshots">The data in use.</param>
+    private static IResult Cone(string temperature, string? rate, string? chart, HttpRequest request, SnapshotHolder snapshots)
+    {
+        var snapshot = snapshots.Current;
+        var findings = new List<Finding>();
+        if (!Temperature.TryParse(temperature, out var read, out var wrong)) findings.Add(wrong! with { Field = "temperature" });
+        var question = ConeQuestion.Read(snapshot.Charts, rate, chart, "rate", "chart", findings);
+        if (findings.Count > 0) throw new RefusedException(findings);
+        return OneLine.Choose(request, snapshot.Reader.Answer(read, question!), OneLine.Of);
+    }
+}

@@ -1,0 +1,46 @@
+using System.Net;
+
+namespace ConeService.Api.Http;
+
+/// <summary>A small page of our own: no script, readable on a phone, on paper and in the dark.</summary>
+internal static class HtmlPage
+{
+    public const string MediaType = "text/html";
+
+    private const string Style = """
+        :root{color-scheme:light dark;--ink:#2b2320;--paper:#fbf8f3;--line:#cfc4b6;--accent:#8a3b12}
+        @media (prefers-color-scheme:dark){:root{--ink:#eee6dc;--paper:#1d1917;--line:#4a413a;--accent:#f0a070}}
+        body{font:1rem/1.5 system-ui,sans-serif;color:var(--ink);background:var(--paper);margin:0 auto;max-width:44rem;padding:1rem}
+        h1,h2{line-height:1.2}a{color:var(--accent)}
+        code,pre{font-family:ui-monospace,monospace;overflow-wrap:anywhere}pre{overflow-x:auto;border:1px solid var(--line);padding:.6rem}
+        table{border-collapse:collapse;width:100%}caption{text-align:left;font-weight:600;padding:.3rem 0}
+        th,td{border-bottom:1px solid var(--line);padding:.25rem .5rem .25rem 0;text-align:left;vertical-align:top}
+        td.n,th.n{text-align:right;font-variant-numeric:tabular-nums}
+        .small{font-size:.85rem}.wide{overflow-x:auto}
+        @media print{:root{--ink:#000;--paper:#fff;--line:#999;--accent:#000}body{max-width:none;padding:0}}
+        """;
+
+    /// <summary>A whole page around a body of trusted markup.</summary>
+    /// <param name="title">Title, plain text.</param>
+    /// <param name="body">Markup; the caller has encoded its texts.</param>
+    public static PreparedBody Render(string title, string body) => PreparedBody.Text($"""
+        <!DOCTYPE html>
+        <html lang="en">
+        <head>
+        <meta charset="utf-8">
+        <meta name="viewport" content="width=device-width, initial-scale=1">
+        <title>{Encode(title)}</title>
+        <style>
+        {Style}
+        </style>
+        </head>
+        <body>
+        {body}
+        </body>
+        </html>
+
+        """, MediaType);
+
+    /// <summary>Plain text made fit for markup.</summary>
+    public static string Encode(string? text) => WebUtility.HtmlEncode(text ?? "");
+}

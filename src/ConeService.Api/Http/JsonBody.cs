@@ -1,0 +1,36 @@
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using ConeService.Api.Http.Problems;
+using ConeService.Api.Json;
+
+namespace ConeService.Api.Http;
+
+/// <summary>Reads and writes JSON bodies by the service's own strict options.</summary>
+internal static class JsonBody
+{
+    public const string MediaType = "application/json";
+
+    /// <summary>A finished JSON body that may be cached.</summary>
+    public static PreparedBody Cacheable<T>(T value, bool negotiated = false) =>
+        new(JsonSerializer.SerializeToUtf8Bytes(value, TypeInfo<T>()), MediaType + "; charset=utf-8", negotiated);
+
+    /// <summary>The answer to a POST; never cached.</summary>
+    public static IResult Posted<T>(T value) => Results.Json(value, TypeInfo<T>(), MediaType + "; charset=utf-8");
+
+    /// <summary>Reads a body.</summary>
+    /// <exception cref="Firing.Answers.RefusedException">The body is empty, malformed, or has unknown or repeated members.</exception>
+    public static async Task<T> ReadAsync<T>(HttpRequest request)
+    {
+        try
+        {
+            return await JsonSerializer.DeserializeAsync(request.Body, TypeInfo<T>(), request.HttpContext.RequestAborted)
+                ?? throw JsonFindings.Refuse("null", typeof(T));
+        }
+        catch (JsonException failure)
+        {
+            throw JsonFindings.Refuse(failure, typeof(T));
+        }
+    }
+
+    private static JsonTypeInfo<T> TypeInfo<T>() => (JsonTypeInfo<T>)ConeJson.Options.GetTypeInfo(typeof(T));
+}

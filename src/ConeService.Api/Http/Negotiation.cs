@@ -1,0 +1,41 @@
+using ConeService.Firing.Answers;
+using Microsoft.Net.Http.Headers;
+
+namespace ConeService.Api.Http;
+
+/// <summary>Chooses a representation by the Accept header.</summary>
+internal static class Negotiation
+{
+    /// <summary>The offer that the caller likes best; the first offer when any will do.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="offers">Media types, the default first.</param>
+    /// <exception cref="RefusedException">None of the offers is acceptable.</exception>
+    public static string Choose(HttpRequest request, params string[] offers)
+    {
+        var accept = request.Headers.Accept;
+        if (accept.Count == 0) return offers[0];
+        if (!MediaTypeHeaderValue.TryParseList(accept, out var wanted)) throw Refuse(accept.ToString(), offers);
+        var best = offers
+            .Select((offer, index) => (offer, index, quality: Quality(offer, wanted)))
+            .Where(x => x.quality > 0)
+            .OrderByDescending(x => x.quality)
+            .ThenBy(x => x.index)
+            .FirstOrDefault();
+        return best.offer ?? throw Refuse(accept.ToString(), offers);
+    }
+
+    // The most specific range decides (RFC 9110, 12.5.1).
+    private static double Quality(string offer, IList<MediaTypeHeaderValue> wanted)
+    {
+        var type = new MediaTypeHeaderValue(offer);
+        var match = wanted.Where(w => type.MediaType.Equals(w.MediaType, StringComparison.OrdinalIgnoreCase) || type.IsSubsetOf(Bare(w)))
+            .MaxBy(w => w.MatchesAllTypes ? 0 : w.MatchesAllSubTypes ? 1 : 2);
+        return match is null ? 0 : match.Quality ?? 1;
+    }
+
+    // Parameters such as charset do not narrow what is offered here.
+    private static MediaTypeHeaderValue Bare(MediaTypeHeaderValue value) => new(value.MediaType);
+
+    private static RefusedException Refuse(string accept, string[] offers) => new(new Finding(
+        "not-acceptable", "Accept", accept, "This address can't answer in the media type asked for.", offers, "Leave the Accept header out for JSON."));
+}

@@ -1,0 +1,37 @@
+using ConeService.Firing.Answers;
+
+namespace ConeService.Api.Http;
+
+/// <summary>Refuses query parameters that an endpoint does not know, and repeated ones: a misspelt rate must not become the default rate.</summary>
+internal static class QueryGuard
+{
+    /// <summary>Declares the query parameters of an endpoint.</summary>
+    public static RouteHandlerBuilder WithQuery(this RouteHandlerBuilder builder, params string[] known) =>
+        builder.AddEndpointFilter((context, next) =>
+        {
+            if (context.HttpContext.Request.QueryString.HasValue) Check(context.HttpContext.Request.Query, known);
+            return next(context);
+        });
+
+    private static void Check(IQueryCollection query, string[] known)
+    {
+        var findings = new List<Finding>();
+        foreach (var (name, values) in query)
+        {
+            if (!known.Contains(name, StringComparer.OrdinalIgnoreCase))
+            {
+                var near = NearMatches.Find(name, known);
+                findings.Add(new(
+                    "unknown-parameter", name, values.ToString(), $"This address has no query parameter “{name}”.",
+                    known.Length > 0 ? known : ["no query parameters"],
+                    near.Count > 0 ? $"Probably {near[0]}." : null));
+            }
+            else if (values.Count > 1)
+            {
+                findings.Add(new("repeated-parameter", name, values.ToString(), $"The query parameter {name} was given {values.Count} times.", ["one value"]));
+            }
+        }
+
+        if (findings.Count > 0) throw new RefusedException(findings);
+    }
+}

@@ -1,0 +1,40 @@
+using ConeService.Api.Features.Cards;
+using ConeService.Api.Features.Charts;
+using ConeService.Api.Features.Cones;
+using ConeService.Api.Features.Conversions;
+using ConeService.Api.Features.Datasets;
+using ConeService.Api.Features.Health;
+using ConeService.Api.Features.Home;
+using ConeService.Api.Features.Problems;
+using ConeService.Api.Features.Sources;
+using ConeService.Api.Features.Temperatures;
+using ConeService.Api.OpenApi;
+
+namespace ConeService.Api.Http;
+
+/// <summary>Every route of the service, one line a feature.</summary>
+internal static class Routes
+{
+    private static readonly string[] GetAndHead = ["GET", "HEAD"];
+
+    public static void MapConeService(this WebApplication app)
+    {
+        var v1 = app.MapGroup("/v1");
+        v1.MapCharts();
+        v1.MapCones();
+        v1.MapTemperatures();
+        v1.MapConversions();
+        v1.MapDataset();
+        v1.MapSources();
+
+        app.MapCards();
+        app.MapProblemPages();
+        app.MapHealth();
+        app.MapHome();
+        app.MapDocument();
+    }
+
+    /// <summary>Maps a read-only address for GET and HEAD.</summary>
+    public static RouteHandlerBuilder MapRead(this IEndpointRouteBuilder routes, string pattern, Delegate handler) =>
+        routes.MapMethods(pattern, GetAndHead, handler);
+}

@@ -1,0 +1,58 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using ConeService.Api.Features.Datasets;
+using ConeService.Api.Features.Health;
+using ConeService.Api.Features.Sources;
+using ConeService.Api.Http.Problems;
+using ConeService.Firing.Cones.Answers;
+using ConeService.Firing.Cones.Conversions;
+
+namespace ConeService.Api.Json;
+
+/// <summary>The JSON of the contract: camelCase, enums in kebab-case, strict numbers, no unknown or repeated members.</summary>
+[JsonSerializable(typeof(ChartDetail))]
+[JsonSerializable(typeof(ChartList))]
+[JsonSerializable(typeof(ConeDescription))]
+[JsonSerializable(typeof(ConeList))]
+[JsonSerializable(typeof(ConeReading))]
+[JsonSerializable(typeof(ConversionAnswer))]
+[JsonSerializable(typeof(ConversionRequest))]
+[JsonSerializable(typeof(DatasetDescription))]
+[JsonSerializable(typeof(EndPoint))]
+[JsonSerializable(typeof(HealthStatus))]
+[JsonSerializable(typeof(Problem))]
+[JsonSerializable(typeof(SourceDetail))]
+[JsonSerializable(typeof(SourceList))]
+internal sealed partial class ConeJsonContext : JsonSerializerContext;
+
+/// <summary>The options that <see cref="ConeJsonContext"/> is used with.</summary>
+internal static class ConeJson
+{
+    /// <summary>The options of the contract.</summary>
+    public static JsonSerializerOptions Options { get; } = Create();
+
+    /// <summary>Makes other options agree with the contract.</summary>
+    public static void Apply(JsonSerializerOptions options)
+    {
+        options.PropertyNamingPolicy = JsonNamingPolicy.CamelCase;
+        options.PropertyNameCaseInsensitive = false;
+        options.NumberHandling = JsonNumberHandling.Strict;
+        options.UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow;
+        options.AllowDuplicateProperties = false;
+        options.MaxDepth = 16;
+        // °, Δ and quotation marks stay readable; the media type is JSON, never HTML.
+        options.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
+        options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
+        options.Converters.Add(new SentTextConverter());
+        options.TypeInfoResolverChain.Insert(0, ConeJsonContext.Default);
+    }
+
+    private static JsonSerializerOptions Create()
+    {
+        var options = new JsonSerializerOptions { TypeInfoResolver = null };
+        Apply(options);
+        options.MakeReadOnly();
+        return options;
+    }
+}

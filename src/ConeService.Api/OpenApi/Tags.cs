@@ -1,0 +1,19 @@
+namespace ConeService.Api.OpenApi;
+
+/// <summary>The groups of addresses in the document.</summary>
+internal static class Tags
+{
+    public const string Cones = "Cones";
+    public const string Data = "Data";
+    public const string Cards = "Cards";
+    public const string Operation = "Operation";
+
+    /// <summary>Each group with its description.</summary>
+    public static IReadOnlyList<(string Name, string Description)> All { get; } =
+    [
+        (Cones, "Cones, charts, end points at any heating rate, and conversions."),
+        (Data, "The data package and its bibliography."),
+        (Cards, "Pages to embed."),
+        (Operation, "Probes for whoever runs the service."),
+    ];
+}

@@ -1,0 +1,79 @@
+using ConeService.Firing.Answers;
+using ConeService.Firing.Cones.Answers;
+using ConeService.Firing.Quantities;
+
+namespace ConeService.Firing.Cones.Conversions;
+
+/// <summary>Answers a batch of conversions; a bad line gets its problems and the good lines their answers.</summary>
+/// <param name="charts">The charts.</param>
+public sealed class Converter(ConeCharts charts)
+{
+    /// <summary>Most lines in one request.</summary>
+    public const int MostLines = 1000;
+
+    private readonly EndPointCalculator endPoints = new(charts);
+    private readonly ConeReader reader = new(charts);
+
+    /// <summary>Answers every line; the request as a whole must be valid (<see cref="MostLines"/>, units).</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="fieldOf">Names a member of a line in findings: a JSON pointer or a column.</param>
+    public ConversionAnswer Convert(ConversionRequest request, Func<int, string, string> fieldOf)
+    {
+        var results = request.Lines!.Select((line, index) => Answer(index + 1, line, request.Units, name => fieldOf(index, name))).ToList();
+        var answered = results.Count(r => r.Problems.Count == 0);
+        return new(charts.Dataset.VersionId, answered, results.Count - answered, results);
+    }
+
+    private ConversionResult Answer(int number, ConversionLine? line, string? units, Func<string, string> field)
+    {
+        var findings = new List<Finding>();
+        try
+        {
+            if (line is null || line.Cone.IsAbsent == line.Temperature.IsAbsent)
+            {
+                findings.Add(CheckOne(line, field));
+                return new(number, null, null, findings);
+            }
+
+            var rate = QuantityInput.WithUnit(line.Rate, units, "/h", "rate", field("rate"), findings);
+            var chart = Text(line.Chart, field("chart"), findings);
+            var question = ConeQuestion.Read(charts, rate, chart, field("rate"), field("chart"), findings);
+            return line.Cone.IsAbsent
+                ? new(number, null, Read(line, units, question, field, findings), findings)
+                : new(number, EndPointOf(line, question, field, findings), null, findings);
+        }
+        catch (RefusedException refused)
+        {
+            return new(number, null, null, [.. findings, .. refused.Findings]);
+        }
+    }
+
+    private EndPoint? EndPointOf(ConversionLine line, ConeQuestion? question, Func<string, string> field, List<Finding> findings)
+    {
+        if (!ConeInput.TryRead(charts.Scale, line.Cone, field("cone"), out var cone, out var wrong)) findings.Add(wrong!);
+        return findings.Count == 0 ? endPoints.Answer(cone, question!, field("cone"), field("rate")) : null;
+    }
+
+    private ConeReading? Read(ConversionLine line, string? units, ConeQuestion? question, Func<string, string> field, List<Finding> findings)
+    {
+        var text = QuantityInput.WithUnit(line.Temperature, units, "", "temperature", field("temperature"), findings);
+        Temperature temperature = default;
+        if (text is not null && !Temperature.TryParse(text, out temperature, out var wrong)) findings.Add(wrong! with { Field = field("temperature") });
+        return findings.Count == 0 ? reader.Answer(temperature, question!, field("temperature")) : null;
+    }
+
+    private static string? Text(SentText sent, string field, List<Finding> findings)
+    {
+        if (sent.IsAbsent) return null;
+        if (sent.Kind != SentKind.Text) findings.Add(new("chart-unknown", field, sent.Text, "The name of a chart is text.", [ConeCharts.DefaultChart]));
+        return sent.Text;
+    }
+
+    private static Finding CheckOne(ConversionLine? line, Func<string, string> field)
+    {
+        IReadOnlyList<string> allowed = ["a cone", "a temperature"];
+        return line is null || line.Cone.IsAbsent
+            ? new("line-empty", field("cone"), null, "The line names neither a cone nor a temperature.", allowed)
+            : new("line-ambiguous", field("temperature"), line.Temperature.Text, "The line names both a cone and a temperature: which one is to be converted?", allowed);
+    }
+}
