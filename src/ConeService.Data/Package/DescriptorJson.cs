@@ -1,0 +1,42 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace ConeService.Data;
+
+// datapackage.json as written: everything may be missing here; DescriptorReader decides what must not be.
+// Properties not named are tolerated, since the standard allows custom ones; the exception is `constraints`,
+// where an unknown name would be a promise nobody keeps.
+
+internal sealed record PackageJson(string? Name, string? Title, string? Version, LicenseJson?[]? Licenses, ResourceJson?[]? Resources);
+
+internal sealed record LicenseJson(string? Name);
+
+internal sealed record ResourceJson(
+    string? Name, string? Path, string? Title, string? Description, string? Encoding,
+    DialectJson? Dialect, string[]? RowOrder, bool Overlay, SchemaJson? Schema);
+
+internal sealed record DialectJson(string? Delimiter, string? LineTerminator, bool? Header);
+
+internal sealed record SchemaJson(
+    FieldJson?[]? Fields, string[]? PrimaryKey, ForeignKeyJson?[]? ForeignKeys, string[]? MissingValues, JsonElement? UniqueKeys);
+
+internal sealed record FieldJson(
+    string? Name, string? Type, string? Description, string? Unit, ConstraintsJson? Constraints,
+    string? Delimiter, string? ItemType, ItemReferenceJson? ItemReference);
+
+internal sealed record ConstraintsJson(
+    bool Required, bool Unique, string[]? Enum, string? Pattern, decimal? Minimum, decimal? Maximum)
+{
+    [JsonExtensionData]
+    public Dictionary<string, JsonElement>? Unknown { get; set; }
+}
+
+internal sealed record ItemReferenceJson(string? Resource, string? Field);
+
+internal sealed record ForeignKeyJson(string[]? Fields, ForeignKeyReferenceJson? Reference);
+
+internal sealed record ForeignKeyReferenceJson(string? Resource, string[]? Fields);
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, AllowDuplicateProperties = false)]
+[JsonSerializable(typeof(PackageJson))]
+internal sealed partial class DescriptorJsonContext : JsonSerializerContext;

@@ -1,0 +1,81 @@
+using System.Text.RegularExpressions;
+
+namespace ConeService.Data;
+
+/// <summary>Reads one field of a descriptor.</summary>
+internal static class FieldSchemaReader
+{
+    public static FieldSchema? Read(FieldJson? json, string table, int index, DescriptorFaults found)
+    {
+        if (json is null)
+        {
+            found.Add($"{table}.schema.fields[{index}]", "is null; it must be an object");
+            return null;
+        }
+
+        var name = found.Require(json.Name, $"{table}.schema.fields[{index}].name");
+        var at = $"{table}.{(name.Length > 0 ? name : $"fields[{index}]")}";
+        var type = Type(json.Type, at, found);
+        if (type == FieldType.List)
+            List(json, at, found);
+        else if (json.ItemReference is not null)
+            found.Add($"{at}.itemReference", "is for fields of the type list; use foreignKeys");
+        var reference = json.ItemReference is { Resource: { } resource, Field: { } field } ? new ItemReference(resource, field) : null;
+        return new FieldSchema(
+            name, type, found.Require(json.Description, $"{at}.description"), json.Unit,
+            Constraints(json.Constraints, type, at, found), json.Delimiter is [var d] ? d : ';', reference);
+    }
+
+    private static FieldType Type(string? type, string at, DescriptorFaults found)
+    {
+        switch (type)
+        {
+            case "string": return FieldType.String;
+            case "number": return FieldType.Number;
+            case "integer": return FieldType.Integer;
+            case "list": return FieldType.List;
+            default:
+                found.Add($"{at}.type", $"is '{type}'; it must be string, number, integer or list");
+                return FieldType.String;
+        }
+    }
+
+    private static void List(FieldJson json, string at, DescriptorFaults found)
+    {
+        if (json.Delimiter is not [_])
+            found.Add($"{at}.delimiter", "is missing; a list needs one character between its items");
+        if (json.ItemType is not (null or "string"))
+            found.Add($"{at}.itemType", $"is '{json.ItemType}'; items must be string");
+        if (json.ItemReference is { } reference && (reference.Resource is null || reference.Field is null))
+            found.Add($"{at}.itemReference", "needs resource and field");
+    }
+
+    private static FieldConstraints Constraints(ConstraintsJson? json, FieldType type, string at, DescriptorFaults found)
+    {
+        if (json is null)
+            return new FieldConstraints(false, false, null, null, null, null, null);
+        foreach (var name in json.Unknown?.Keys.Order(StringComparer.Ordinal) ?? Enumerable.Empty<string>())
+            found.Add($"{at}.constraints.{name}", "is not supported; required, unique, enum, pattern, minimum and maximum are");
+        if (json.Enum is [])
+            found.Add($"{at}.constraints.enum", "is empty; it must name at least one value");
+        if ((json.Minimum ?? json.Maximum) is not null && type is not (FieldType.Number or FieldType.Integer))
+            found.Add($"{at}.constraints", "minimum and maximum are for numbers");
+        return new FieldConstraints(json.Required, json.Unique, json.Enum, json.Pattern, Pattern(json.Pattern, at, found), json.Minimum, json.Maximum);
+    }
+
+    private static Regex? Pattern(string? pattern, string at, DescriptorFaults found)
+    {
+        if (pattern is null)
+            return null;
+        try
+        {
+            // Linear time whatever the pattern: overlays are written by strangers to this code.
+            return new Regex($@"^(?:{pattern})\z", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking);
+        }
+        catch (Exception e) when (e is ArgumentException or NotSupportedException)
+        {
+            found.Add($"{at}.constraints.pattern", $"'{pattern}' is not a pattern that can be read: {e.Message}");
+            return null;
+        }
+    }
+}

@@ -1,0 +1,39 @@
+namespace ConeService.Data;
+
+/// <summary>A package whose descriptor is sound: its files, its schemas and its change log.</summary>
+internal sealed record LoadedPackage(PackageSnapshot Snapshot, PackageDescriptor Descriptor, bool IsOverlay, string? ChangeLog)
+{
+    public const string ChangeLogFile = "CHANGELOG.md";
+
+    public string Name => Descriptor.Name;
+
+    /// <summary>Null when the package has no sound descriptor.</summary>
+    public static LoadedPackage? Read(IPackageFiles files, bool isOverlay, List<PackageFault> faults)
+    {
+        if (PackageSnapshot.Take(files, faults) is not { } snapshot)
+            return null;
+        if (DescriptorReader.Read(snapshot, isOverlay, faults) is not { } descriptor)
+            return null;
+        Unlisted(snapshot, descriptor, faults);
+        return new LoadedPackage(snapshot, descriptor, isOverlay, ReadChangeLog(snapshot, descriptor, isOverlay, faults));
+    }
+
+    // A table that nobody described would be data that nobody checks.
+    private static void Unlisted(PackageSnapshot snapshot, PackageDescriptor descriptor, List<PackageFault> faults)
+    {
+        foreach (var name in snapshot.Files.Keys.Where(n => n.EndsWith(".csv", StringComparison.OrdinalIgnoreCase)))
+        {
+            if (!descriptor.Tables.Any(t => t.Path == name))
+                faults.Add(new PackageFault(descriptor.Name, name, null, null, FaultRules.UnlistedFile, "is not described in datapackage.json; describe it or take it away"));
+        }
+    }
+
+    private static string? ReadChangeLog(PackageSnapshot snapshot, PackageDescriptor descriptor, bool isOverlay, List<PackageFault> faults)
+    {
+        if (snapshot.Files.TryGetValue(ChangeLogFile, out var bytes))
+            return TextFile.Read(bytes, (line, rule, reason) => faults.Add(new PackageFault(descriptor.Name, ChangeLogFile, line, null, rule, reason)));
+        if (!isOverlay && !snapshot.IsUnreadable(ChangeLogFile))
+            faults.Add(new PackageFault(descriptor.Name, ChangeLogFile, null, null, FaultRules.MissingFile, "is missing; a package says what changed"));
+        return null;
+    }
+}

@@ -1,0 +1,54 @@
+using System.Diagnostics.CodeAnalysis;
+
+namespace ConeService.Data;
+
+/// <summary>
+/// All files of a package, read once: the checksums and the rows then speak of the same bytes
+/// even while somebody is copying files into the directory.
+/// </summary>
+internal sealed class PackageSnapshot
+{
+    private readonly HashSet<string> _unreadable = new(StringComparer.Ordinal);
+
+    private PackageSnapshot(string label) => Label = label;
+
+    public string Label { get; }
+
+    public SortedDictionary<string, byte[]> Files { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Whether the file is there but could not be read: that fault is reported already.</summary>
+    public bool IsUnreadable(string name) => _unreadable.Contains(name);
+
+    /// <summary>Null when the package cannot even be listed.</summary>
+    public static PackageSnapshot? Take(IPackageFiles files, List<PackageFault> faults)
+    {
+        var snapshot = new PackageSnapshot(files.Label);
+        if (!Try(() => files.List(), files.Label, ".", faults, out var names))
+            return null;
+        foreach (var name in names)
+        {
+            if (Try(() => files.Read(name), files.Label, name, faults, out var bytes))
+                snapshot.Files[name] = bytes;
+            else
+                snapshot._unreadable.Add(name);
+        }
+
+        return snapshot;
+    }
+
+    private static bool Try<T>(Func<T> read, string label, string file, List<PackageFault> faults, [NotNullWhen(true)] out T? result)
+        where T : class
+    {
+        try
+        {
+            result = read();
+            return true;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            faults.Add(new PackageFault(label, file, null, null, FaultRules.UnreadableFile, $"cannot be read: {e.Message}"));
+            result = null;
+            return false;
+        }
+    }
+}

@@ -1,0 +1,48 @@
+using System.Collections.ObjectModel;
+
+namespace ConeService.Data;
+
+/// <summary>Makes the dataset out of content that has no faults.</summary>
+internal static class DatasetBuilder
+{
+    public static Dataset Build(PackageContent content)
+    {
+        var basePackage = content.Packages[0];
+        return new Dataset
+        {
+            VersionId = VersionId(content.Packages),
+            Title = basePackage.Descriptor.Title!,
+            License = basePackage.Descriptor.License!,
+            ChangeLog = basePackage.ChangeLog!,
+            Checksum = PackageChecksum.OfPackages(content.Packages.Select(p => p.Snapshot)),
+            Resources = [.. content.Packages.SelectMany(p => Resources(p, content))],
+            Sources = Rows(content, TypedTables.Sources),
+            Cones = Rows(content, TypedTables.Cones),
+            Charts = Rows(content, TypedTables.Charts),
+            EndPoints = Rows(content, TypedTables.EndPoints),
+            ConeFacts = Rows(content, TypedTables.ConeFacts),
+            BendingEnergies = Rows(content, TypedTables.BendingEnergies),
+            Corrections = Rows(content, TypedTables.Corrections),
+        };
+    }
+
+    private static string VersionId(IReadOnlyList<LoadedPackage> packages)
+    {
+        var overlays = string.Join('.', packages.Skip(1).Select(o => $"{o.Name}.{o.Descriptor.Version}"));
+        return packages[0].Descriptor.Version + (overlays.Length > 0 ? "+" + overlays : "");
+    }
+
+    private static IEnumerable<ResourceSummary> Resources(LoadedPackage package, PackageContent content)
+    {
+        foreach (var schema in package.Descriptor.Tables)
+        {
+            var bytes = package.Snapshot.Files[schema.Path];
+            var rows = content.Tables[schema.Name].Parts.Single(p => p.Package == package.Name).Rows.Count;
+            yield return new ResourceSummary(package.Name, schema.Name, schema.Path, schema.Title, rows, bytes.Length, PackageChecksum.OfFile(bytes));
+        }
+    }
+
+    // Wrapped, so that nobody can cast the list back and change what every request reads.
+    private static ReadOnlyCollection<T> Rows<T>(PackageContent content, TypedTable<T> table) =>
+        Array.AsReadOnly([.. content.Rows(table).Select(r => r.Row)]);
+}

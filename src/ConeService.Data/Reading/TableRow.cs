@@ -1,0 +1,18 @@
+namespace ConeService.Data;
+
+/// <summary>One row: where it starts, its cells as text and, once read, as values.</summary>
+internal sealed class TableRow(int line, string[] cells)
+{
+    public int Line { get; } = line;
+
+    public string[] Cells { get; } = cells;
+
+    /// <summary>Per field: null for a blank cell, else string, decimal, int or string[].</summary>
+    public object?[] Values { get; } = new object?[cells.Length];
+
+    /// <summary>Per corrected field, the row of the corrections table that changed it.</summary>
+    public Dictionary<int, (TableData Table, int Line)> Corrected { get; } = [];
+
+    /// <summary>The cells named, joined by a slash: how a key is written in corrections.csv and in faults.</summary>
+    public string Key(int[] fields) => string.Join('/', fields.Select(f => Cells[f]));
+}

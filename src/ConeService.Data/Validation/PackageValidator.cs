@@ -1,0 +1,47 @@
+namespace ConeService.Data;
+
+/// <summary>Runs every check on packages whose descriptors are sound.</summary>
+internal static class PackageValidator
+{
+    private static readonly IReadOnlyList<IPackageRule> Rules =
+    [
+        new VersionInChangelogRule(),
+        new FahrenheitMatchesCelsiusRule(),
+        new EndPointRisesWithRateRule(),
+        new EndPointRisesWithConeRule(),
+        new UnseenSourceRule(),
+        new PracticeSourceRule(),
+        new ConePositionRule(),
+        new EnergyHasEndPointsRule(),
+        new OverlayOwnChartRule(),
+    ];
+
+    public static PackageContent Check(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)
+    {
+        OverlayNames(basePackage, overlays, faults);
+        var tables = TableAssembler.Assemble(basePackage, overlays, faults);
+        foreach (var typed in TypedTables.All.Where(t => !t.HasShape(basePackage.Descriptor, faults)))
+            tables.GetValueOrDefault(typed.Name)?.Parts.ForEach(p => p.Distrust());
+        Corrections.Apply(tables);
+        foreach (var part in tables.Values.SelectMany(t => t.Parts))
+            CellChecks.Run(part);
+        foreach (var table in tables.Values)
+        {
+            KeyChecks.Run(table);
+            ReferenceChecks.Run(table, tables);
+            RowOrderCheck.Run(table, tables);
+        }
+
+        var content = new PackageContent([basePackage, .. overlays], tables);
+        foreach (var rule in Rules.Where(r => r.Reads.All(content.Sound)))
+            faults.AddRange(rule.Check(content));
+        return content;
+    }
+
+    private static void OverlayNames(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)
+    {
+        var names = new HashSet<string>(StringComparer.Ordinal) { basePackage.Name };
+        foreach (var overlay in overlays.Where(o => !names.Add(o.Name)))
+            faults.Add(new PackageFault(overlay.Name, PackageDescriptor.FileName, null, "name", FaultRules.OverlayName, $"is '{overlay.Name}', the name of another package in use; every overlay needs a name of its own"));
+    }
+}

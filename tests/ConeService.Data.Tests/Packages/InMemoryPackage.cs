@@ -1,0 +1,53 @@
+using System.Text;
+using System.Text.Json.Nodes;
+
+namespace ConeService.Data.Tests;
+
+/// <summary>A package whose files are strings in memory, with the edits that the breaking tests make.</summary>
+internal sealed class InMemoryPackage(string label) : IPackageFiles
+{
+    private const string Descriptor = "datapackage.json";
+    private readonly Dictionary<string, byte[]> _files = [];
+    private readonly HashSet<string> _unreadable = [];
+
+    public string Label { get; } = label;
+
+    public IReadOnlyCollection<string> List() => [.. _files.Keys];
+
+    public byte[] Read(string name) => _unreadable.Contains(name) ? throw new IOException("disk on fire") : _files[name];
+
+    public string Text(string file) => Encoding.UTF8.GetString(_files[file]);
+
+    public void Put(string file, string text) => _files[file] = Encoding.UTF8.GetBytes(text);
+
+    public void PutBytes(string file, byte[] bytes) => _files[file] = bytes;
+
+    public void Remove(string file) => Assert.True(_files.Remove(file));
+
+    public void MakeUnreadable(string file) => _unreadable.Add(file);
+
+    /// <summary>Replaces a text that must stand exactly once, or the test would not break what it says.</summary>
+    public void Replace(string file, string old, string replacement)
+    {
+        var text = Text(file);
+        Assert.Equal(2, text.Split(old).Length);
+        Put(file, text.Replace(old, replacement, StringComparison.Ordinal));
+    }
+
+    public void Append(string file, string line) => Put(file, Text(file) + line + "\n");
+
+    public void EditDescriptor(Action<JsonNode> edit)
+    {
+        var json = JsonNode.Parse(Text(Descriptor))!;
+        edit(json);
+        Put(Descriptor, json.ToJsonString());
+    }
+
+    public void EditTable(string table, Action<JsonNode> edit) => EditDescriptor(json => edit(Table(json, table)));
+
+    public void EditField(string table, string field, Action<JsonNode> edit) =>
+        EditTable(table, json => edit(json["schema"]!["fields"]!.AsArray().Single(f => (string?)f!["name"] == field)!));
+
+    public static JsonNode Table(JsonNode package, string table) =>
+        package["resources"]!.AsArray().Single(r => (string?)r!["name"] == table)!;
+}

@@ -1,0 +1,85 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json.Nodes;
+
+namespace ConeService.Data.Tests;
+
+/// <summary>
+/// The least package that is valid: the schema of the reference package with a handful of rows of its own.
+/// A table that the schema gains later starts here with its header alone.
+/// </summary>
+internal static class MinimalPackage
+{
+    public static InMemoryPackage Create()
+    {
+        var package = new InMemoryPackage("in-memory");
+        var json = JsonNode.Parse(Repository.Data("datapackage.json"))!;
+        json["name"] = "minimal";
+        package.Put("datapackage.json", json.ToJsonString());
+        foreach (var table in json["resources"]!.AsArray())
+        {
+            var header = string.Join(',', table!["schema"]!["fields"]!.AsArray().Select(f => (string?)f!["name"]));
+            package.Put((string)table["path"]!, header + "\n" + Rows((string)table["name"]!));
+        }
+
+        package.Put("CHANGELOG.md", "# Changes\n\n## 1.0.0 - 2026-01-01\n\n- First.\n");
+        json = JsonNode.Parse(package.Text("datapackage.json"))!;
+        json["version"] = "1.0.0";
+        package.Put("datapackage.json", json.ToJsonString());
+        return package;
+    }
+
+    private static string Rows(string table) => table switch
+    {
+        "sources" => """
+            common-practice,practice,Common practice,,,n/a,not-applicable
+            derived,derived,Arithmetic,,,CC0,not-applicable
+            recalled,memory,A book from memory,,,facts only,no
+            seen-chart,chart,A chart,2016,,facts only,whole
+
+            """,
+        "cones" => Cones(),
+        "charts" => """
+            test-chart,Test chart,large,regular,seen-chart,published,
+
+            """,
+        "end-points" => """
+            test-chart,05,60,1031,1888,seen-chart,published,
+            test-chart,05,150,1046,1915,seen-chart,published,
+            test-chart,04,60,1063,1945,seen-chart,published,
+            test-chart,04,150,1070,1958,seen-chart,published,
+
+            """,
+        "cone-facts" => """
+            f01,end-point,A cone bends.,90,90,90,degrees of bend,common-practice,common-practice,
+            f02,bend-span,It bends slowly.,,,,,seen-chart;recalled,published,
+
+            """,
+        "bending-energies" => """
+            test-chart,05,600.5,derived,derived,
+            test-chart,04,550.25,derived,derived,
+
+            """,
+        "corrections" => """
+            end-points,test-chart/04/150,fahrenheit,1958,1959,Misprint,Arithmetic,seen-chart,published
+
+            """,
+        _ => "",
+    };
+
+    // 022 … 01 and 1 … 14, with one Seger number and one half cone.
+    private static string Cones()
+    {
+        var rows = new StringBuilder();
+        for (var step = 0; step < 36; step++)
+        {
+            var position = step < 22 ? step - 22 : step - 21;
+            var id = position < 0 ? "0" + (-position).ToString(CultureInfo.InvariantCulture) : position.ToString(CultureInfo.InvariantCulture);
+            rows.Append(CultureInfo.InvariantCulture, $"{id},{position},whole,{step},seen-chart,published,\n");
+            if (id == "06")
+                rows.Append("06a,-6,seger-letter,,seen-chart,published,\n05.5,-5.5,half,,seen-chart,published,\n");
+        }
+
+        return rows.ToString();
+    }
+}

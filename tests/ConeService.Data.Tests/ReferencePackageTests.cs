@@ -1,0 +1,86 @@
+using System.Globalization;
+
+namespace ConeService.Data.Tests;
+
+/// <summary>The reference package as it is shipped.</summary>
+public sealed class ReferencePackageTests
+{
+    private static readonly Dataset Embedded = DatasetLoader.LoadEmbedded();
+
+    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections"];
+
+    [Fact]
+    public void The_embedded_package_is_valid_and_says_what_it_is()
+    {
+        Assert.Equal("1.0.0", Embedded.VersionId);
+        Assert.Equal("Firing reference for a shared pottery studio", Embedded.Title);
+        Assert.Equal("CC-BY-4.0", Embedded.License);
+        Assert.StartsWith("# Change log of the data package", Embedded.ChangeLog, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Tables))]
+    public void Every_line_of_a_table_is_a_row(string table)
+    {
+        // No cell holds a line break, so lines can be counted without reading CSV.
+        var lines = Lines(table).Length;
+
+        Assert.Equal(lines, Embedded.Resources.Single(r => r.Name == table).Rows);
+        Assert.Equal(lines, Count(table));
+    }
+
+    [Fact]
+    public void The_resources_are_the_files_of_the_repository() => Assert.All(Embedded.Resources, r =>
+    {
+        Assert.Equal("cone-service-data", r.Package);
+        Assert.Equal(new FileInfo(Path.Combine(Repository.DataDirectory, r.Path)).Length, r.Bytes);
+    });
+
+    [Fact]
+    public void Every_end_point_keeps_the_digits_that_were_printed()
+    {
+        // The five leading cells are never quoted.
+        var printed = Lines("end-points").Select(l => string.Join(',', l.Split(',')[..5]));
+
+        Assert.Equal(printed, Embedded.EndPoints.Select(e => string.Create(
+            CultureInfo.InvariantCulture, $"{e.Chart},{e.Cone},{e.RateCelsiusPerHour},{e.Celsius},{e.Fahrenheit}")));
+    }
+
+    [Fact]
+    public void Every_bending_energy_keeps_its_digits()
+    {
+        var printed = Lines("bending-energies").Select(l => string.Join(',', l.Split(',')[..3]));
+
+        Assert.Equal(printed, Embedded.BendingEnergies.Select(e => string.Create(
+            CultureInfo.InvariantCulture, $"{e.Chart},{e.Cone},{e.ActivationEnergyKilojoulesPerMole}")));
+    }
+
+    [Fact]
+    public void Cone_06_and_cone_6_are_two_rows()
+    {
+        Assert.Equal((-6m, 16), Embedded.Cones.Where(c => c.Id == "06").Select(c => (c.Position, c.WholeStep!.Value)).Single());
+        Assert.Equal((6m, 27), Embedded.Cones.Where(c => c.Id == "6").Select(c => (c.Position, c.WholeStep!.Value)).Single());
+    }
+
+    [Fact]
+    public void A_list_of_sources_keeps_its_order() =>
+        Assert.Equal(["mailing-list-2003", "orton-older"], Embedded.ConeFacts.Single(f => f.Id == "f01").Sources);
+
+    [Fact]
+    public void The_directory_of_the_repository_gives_the_embedded_package() =>
+        Assert.Equal(Embedded.Checksum, DatasetLoader.LoadDirectory(Repository.DataDirectory).Checksum);
+
+    private static string[] Lines(string table) => File.ReadAllLines(Path.Combine(Repository.DataDirectory, table + ".csv"))[1..];
+
+    private static int Count(string table) => table switch
+    {
+        "sources" => Embedded.Sources.Count,
+        "cones" => Embedded.Cones.Count,
+        "charts" => Embedded.Charts.Count,
+        "end-points" => Embedded.EndPoints.Count,
+        "cone-facts" => Embedded.ConeFacts.Count,
+        "bending-energies" => Embedded.BendingEnergies.Count,
+        "corrections" => Embedded.Corrections.Count,
+        _ => throw new ArgumentOutOfRangeException(nameof(table)),
+    };
+}
