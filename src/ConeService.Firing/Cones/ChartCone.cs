@@ -11,8 +11,8 @@ public sealed class ChartCone
     private const double SigmaPrinted = 2.3;
     private const double SigmaGrowth = 4.5;
 
-    // Spread of the borrowed shape against the 1926 table's other rate, which it was not fitted to (docs/cone-curves.md), K.
-    private const double SigmaBorrowed = 9;
+    // Error of a borrowed shape per unit of ln(rate), measured on the charts that print two rates (docs/cone-curves.md), K.
+    private const double SigmaBorrowedGrowth = 6;
 
     private readonly ConeCurve? own;
     private readonly ConeCurve? shape;
@@ -53,7 +53,12 @@ public sealed class ChartCone
         if (CellAt(rate) is { } cell) return new(cell.Celsius, Basis.Printed, rate is null ? null : SigmaPrinted, [cell]);
         if (rate is not { } r || Curve(r) is not { } curve) return null;
         var celsius = Celsius(curve.EndPoint((double)r.CelsiusPerHour));
-        if (own is null) return new(celsius, Basis.Borrowed, Math.Sqrt(Sum(Sigma(shape!, r), SigmaBorrowed)), [Nearest(r)]);
+        if (own is null)
+        {
+            var away = Math.Abs(Math.Log((double)(r.CelsiusPerHour / Nearest(r).RateCelsiusPerHour!.Value)));
+            return new(celsius, Basis.Borrowed, Math.Sqrt(Sum(Sigma(shape!, r), SigmaBorrowedGrowth * away)), [Nearest(r)]);
+        }
+
         var inside = (double)r.CelsiusPerHour >= own.SlowestPrinted && (double)r.CelsiusPerHour <= own.FastestPrinted;
         return new(celsius, inside ? Basis.Interpolated : Basis.Extrapolated, Sigma(own, r), Cells);
     }

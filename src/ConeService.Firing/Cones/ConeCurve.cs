@@ -88,7 +88,7 @@ public sealed class ConeCurve : BendingCurve
             else low = t;
             var next = t - (miss / Slope(t));
             if (!(next > low && next < high)) next = 0.5 * (low + high);
-            if (Math.Abs(next - t) <= 1e-13 * t) return next;
+            if (next == t || high - low <= double.BitIncrement(low) - low) return next;
             t = next;
         }
 

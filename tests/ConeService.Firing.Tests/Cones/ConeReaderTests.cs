@@ -1,0 +1,84 @@
+using ConeService.Firing.Answers;
+using ConeService.Firing.Cones;
+using ConeService.Firing.Quantities;
+using ConeService.Firing.Tests.Support;
+using CsCheck;
+
+namespace ConeService.Firing.Tests.Cones;
+
+public class ConeReaderTests
+{
+    private static readonly ConeReader Reader = new(Reference.Charts);
+
+    // Source: heat-work specification section 7: 150 °C/h to 1222 °C, no hold: 5 → 5.5, f = 0.842.
+    [Fact]
+    public void A_fast_ramp_reaches_less_at_the_same_temperature()
+    {
+        var reading = Reader.Answer(new(1222m), Reference.Ask("150C/h"));
+        Assert.Equal(("5", "5.5"), (reading.Reached, reading.Next));
+        Assert.Equal(0.842, reading.Fraction!.Value, 3);
+        Assert.Equal("5 and 0.84 of the way to 5.5", reading.Reading);
+    }
+
+    [Fact]
+    public void The_end_point_at_any_rate_reads_back_as_the_cone() => Gen.Select(Gen.Int[0, 37], Gen.Double[5, 600]).Sample((index, rate) =>
+    {
+        var question = Reference.Ask(FormattableString.Invariant($"{rate:0.##}C/h"));
+        var cone = Reference.Charts.Default.Cones[index];
+        var value = cone.At(question.Rate)!;
+        // A ten-thousandth above, as end points are rounded to that.
+        if (index == 37) return;
+        var reading = Reader.Answer(new(value.Celsius + 0.0001m), question);
+        // Cones nearly tied may be out of order at extreme rates; then the flag says so.
+        Assert.True(reading.Reached == cone.Cone.ToString() || reading.OutOfOrder.Contains(cone.Cone.ToString()), $"{cone.Cone} at {rate}");
+    });
+
+    [Fact]
+    public void The_fraction_grows_from_0_to_1_between_two_cones()
+    {
+        var question = Reference.Ask("60C/h");
+        var fractions = Enumerable.Range(1222, 17).Select(c => Reader.Answer(new(c), question)).ToList();
+        Assert.All(fractions, r => Assert.Equal("6", r.Reached));
+        Assert.Equal(fractions.Select(r => r.Fraction!.Value).Order(), fractions.Select(r => r.Fraction!.Value));
+        Assert.Equal(0, fractions[0].Fraction);
+        Assert.InRange(fractions[^1].Fraction!.Value, 0.9, 1);
+    }
+
+    // 1945 °F is printed for 1063 °C, though it converts to 1062.8: asking with the printed figure must find the cone.
+    [Fact]
+    public void A_printed_Fahrenheit_figure_finds_its_cone()
+    {
+        var reading = Reader.Answer(Temperature.FromFahrenheit(1945), Reference.Ask("108F/h"));
+        Assert.Equal(("04", 0.0), (reading.Reached, reading.Fraction!.Value));
+        Assert.Contains(reading.Notes, n => n.Contains("1063 °C", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("2232C", "2232F")]
+    [InlineData("500C", "022")]
+    [InlineData("1300F", null)]
+    [InlineData("1600C", "1600F is 871 °C")]
+    [InlineData("4000F", "the last is 14")]
+    public void Outside_the_scale_is_refused_with_the_likely_mistake(string text, string? mistake)
+    {
+        Assert.True(Temperature.TryParse(text, out var temperature, out _));
+        if (mistake is null)
+        {
+            Assert.Equal("019", Reader.Answer(temperature, Reference.Ask("60C/h")).Reached); // 704 °C is inside
+            return;
+        }
+
+        var refused = Assert.Throws<RefusedException>(() => Reader.Answer(temperature, Reference.Ask("60C/h")));
+        var finding = Assert.Single(refused.Findings);
+        Assert.Equal("temperature-outside-scale", finding.Code);
+        Assert.Contains(mistake, finding.LikelyMistake, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_chart_without_rates_reads_by_temperature_alone()
+    {
+        var reading = Reader.Answer(new(1210m), Reference.Ask(null, "seger-1918"));
+        Assert.Equal(("6a", "7"), (reading.Reached, reading.Next));
+        Assert.Equal(1.0 / 3, reading.Fraction!.Value, 4); // 1200 … 1230
+    }
+}
