@@ -1,39 +1,24 @@
 using System.Collections.Concurrent;
 using ConeService.Data;
 using ConeService.Firing.Cones;
-using ConeService.Firing.Cones.Conversions;
 
 namespace ConeService.Api.Http;
 
 /// <summary>One data package with everything computed from it; lives until the package is swapped.</summary>
-internal sealed class Snapshot
+/// <param name="dataset">The package.</param>
+internal sealed class Snapshot(Dataset dataset)
 {
+    private readonly ConcurrentDictionary<Type, object> parts = new();
     private readonly ConcurrentDictionary<string, PreparedBody> prepared = new(StringComparer.Ordinal);
 
-    public Snapshot(Dataset dataset)
-    {
-        Dataset = dataset;
-        Charts = new(dataset);
-        EndPoints = new(Charts);
-        Reader = new(Charts);
-        ConeDescriber = new(Charts);
-        ChartDescriber = new(Charts);
-        Converter = new(Charts);
-    }
+    public Dataset Dataset { get; } = dataset;
 
-    public Dataset Dataset { get; }
+    public ConeCharts Charts { get; } = new(dataset);
 
-    public ConeCharts Charts { get; }
-
-    public EndPointCalculator EndPoints { get; }
-
-    public ConeReader Reader { get; }
-
-    public ConeDescriber ConeDescriber { get; }
-
-    public ChartDescriber ChartDescriber { get; }
-
-    public Converter Converter { get; }
+    /// <summary>A computation of Firing over this package, made once on first use; each feature names its own.</summary>
+    public T Part<T>(Func<Snapshot, T> make)
+        where T : class =>
+        (T)parts.GetOrAdd(typeof(T), static (_, x) => x.make(x.self), (self: this, make));
 
     /// <summary>
     /// A body that depends on the package alone, made once. The key must come from the package (an id), never from

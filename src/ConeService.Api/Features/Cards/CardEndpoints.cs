@@ -1,6 +1,7 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Firing.Answers;
+using ConeService.Firing.Cones;
 
 namespace ConeService.Api.Features.Cards;
 
@@ -26,6 +27,6 @@ internal static class CardEndpoints
         }
 
         if (!snapshot.Charts.Scale.TryRead(card[Prefix.Length..], "card", out var cone, out var finding)) throw new RefusedException(finding!);
-        return snapshot.Prepare("card/" + cone, cone, static (s, c) => ConeCard.Render(s.ConeDescriber.Describe(c), s.Dataset));
+        return snapshot.Prepare("card/" + cone, cone, static (s, c) => ConeCard.Render(s.Part(static x => new ConeDescriber(x.Charts)).Describe(c), s.Dataset));
     }
 }

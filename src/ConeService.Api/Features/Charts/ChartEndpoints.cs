@@ -1,6 +1,7 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Firing.Answers;
+using ConeService.Firing.Cones;
 using ConeService.Firing.Cones.Answers;
 
 namespace ConeService.Api.Features.Charts;
@@ -17,7 +18,7 @@ internal static class ChartEndpoints
     /// <summary>All published charts.</summary>
     /// <remarks>Each chart with its cone form, the rates it prints, its source, and how many of its values have each confidence.</remarks>
     private static IResult List(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("charts", 0, static (s, _) => JsonBody.Cacheable(s.ChartDescriber.List()));
+        snapshots.Current.Prepare("charts", 0, static (s, _) => JsonBody.Cacheable(Describer(s).List()));
 
     /// <summary>One chart with every printed end point.</summary>
     /// <remarks>Every value as printed, in the order in which the cones go down, with its source and confidence.</remarks>
@@ -27,6 +28,8 @@ internal static class ChartEndpoints
     {
         var snapshot = snapshots.Current;
         if (!snapshot.Charts.TryFind(chart, "chart", out var found, out var finding)) throw new RefusedException(finding! with { Code = "not-found" });
-        return snapshot.Prepare("chart/" + found.Id, found, static (s, c) => JsonBody.Cacheable(s.ChartDescriber.Detail(c)));
+        return snapshot.Prepare("chart/" + found.Id, found, static (s, c) => JsonBody.Cacheable(Describer(s).Detail(c)));
     }
+
+    private static ChartDescriber Describer(Snapshot snapshot) => snapshot.Part(static s => new ChartDescriber(s.Charts));
 }

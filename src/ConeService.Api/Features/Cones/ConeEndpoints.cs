@@ -20,7 +20,7 @@ internal static class ConeEndpoints
     /// <summary>The scale.</summary>
     /// <remarks>Every cone that some chart prints, in the order in which they go down, with its end point on the default chart.</remarks>
     private static IResult List(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("cones", 0, static (s, _) => JsonBody.Cacheable(s.ChartDescriber.Scale()));
+        snapshots.Current.Prepare("cones", 0, static (s, _) => JsonBody.Cacheable(s.Part(static x => new ChartDescriber(x.Charts)).Scale()));
 
     /// <summary>One cone.</summary>
     /// <remarks>Its neighbours, the cone it is confused with and how far apart they are, every printed end point, and why charts differ.</remarks>
@@ -30,7 +30,7 @@ internal static class ConeEndpoints
     {
         var snapshot = snapshots.Current;
         var found = Read(snapshot, cone);
-        return snapshot.Prepare("cone/" + found, found, static (s, c) => JsonBody.Cacheable(s.ConeDescriber.Describe(c)));
+        return snapshot.Prepare("cone/" + found, found, static (s, c) => JsonBody.Cacheable(s.Part(static x => new ConeDescriber(x.Charts)).Describe(c)));
     }
 
     /// <summary>The end point of a cone at a heating rate.</summary>
@@ -47,7 +47,7 @@ internal static class ConeEndpoints
         if (!snapshot.Charts.Scale.TryRead(Unescape(cone), "cone", out var found, out var wrong)) findings.Add(wrong!);
         var question = ConeQuestion.Read(snapshot.Charts, rate, chart, "rate", "chart", findings);
         if (findings.Count > 0) throw new RefusedException(findings);
-        return OneLine.Choose(request, snapshot.EndPoints.Answer(found, question!), OneLine.Of);
+        return OneLine.Choose(request, snapshot.Part(static s => new EndPointCalculator(s.Charts)).Answer(found, question!), OneLine.Of);
     }
 
     private static Cone Read(Snapshot snapshot, string text) =>

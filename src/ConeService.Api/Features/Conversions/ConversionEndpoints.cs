@@ -22,7 +22,7 @@ internal static class ConversionEndpoints
     private static IResult Convert(ConversionBody body, HttpRequest request, SnapshotHolder snapshots)
     {
         var wantsCsv = Negotiation.Choose(request, JsonBody.MediaType, Csv.MediaType) == Csv.MediaType;
-        var answer = snapshots.Current.Converter.Convert(body.Value, body.IsCsv
+        var answer = snapshots.Current.Part(static s => new Converter(s.Charts)).Convert(body.Value, body.IsCsv
             ? (index, name) => string.Create(CultureInfo.InvariantCulture, $"line {index + 2}, {name}")
             : (index, name) => string.Create(CultureInfo.InvariantCulture, $"/lines/{index}/{name}"));
         return wantsCsv ? Results.Text(ConversionCsv.Write(body.Value, answer), Csv.MediaType + "; charset=utf-8") : JsonBody.Posted(answer);

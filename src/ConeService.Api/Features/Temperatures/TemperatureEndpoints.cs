@@ -28,6 +28,6 @@ internal static class TemperatureEndpoints
         if (!Temperature.TryParse(temperature, out var read, out var wrong)) findings.Add(wrong! with { Field = "temperature" });
         var question = ConeQuestion.Read(snapshot.Charts, rate, chart, "rate", "chart", findings);
         if (findings.Count > 0) throw new RefusedException(findings);
-        return OneLine.Choose(request, snapshot.Reader.Answer(read, question!), OneLine.Of);
+        return OneLine.Choose(request, snapshot.Part(static s => new ConeReader(s.Charts)).Answer(read, question!), OneLine.Of);
     }
 }
