@@ -11,7 +11,9 @@ internal static class DocumentSetup
     {
         options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
         options.AddDocumentTransformer(DescribeDocument);
+        options.AddOperationTransformer(DescribeTextBodies);
         options.AddSchemaTransformer(DescribeSentText);
+        options.AddSchemaTransformer(DescribeEnum);
     });
 
     public static void MapDocument(this WebApplication app)
@@ -43,6 +45,24 @@ internal static class DocumentSetup
         return Task.CompletedTask;
     }
 
+
+    // One .NET type stands for all representations of an answer; what is not JSON is text to a client.
+    private static Task DescribeTextBodies(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancel)
+    {
+        var bodies = (operation.Responses?.Values.Select(r => r.Content) ?? []).Append(operation.RequestBody?.Content);
+        foreach (var (type, media) in bodies.OfType<IDictionary<string, OpenApiMediaType>>().SelectMany(c => c))
+        {
+            if (!type.EndsWith("json", StringComparison.Ordinal)) media.Schema = new OpenApiSchema { Type = JsonSchemaType.String };
+        }
+
+        return Task.CompletedTask;
+    }
+
+    private static Task DescribeEnum(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
+    {
+        if (context.JsonTypeInfo.Type.IsEnum) schema.Type = JsonSchemaType.String;
+        return Task.CompletedTask;
+    }
 
     private static Task DescribeSentText(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
