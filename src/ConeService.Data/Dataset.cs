@@ -44,4 +44,7 @@ public sealed class Dataset
 
     /// <summary>Values adopted against the print, already applied to the other tables.</summary>
     public required IReadOnlyList<CorrectionRow> Corrections { get; init; }
+
+    /// <summary>Hazards: who is exposed, when, and what controls them.</summary>
+    public required IReadOnlyList<CautionRow> Cautions { get; init; }
 }

@@ -23,6 +23,7 @@ internal static class DatasetBuilder
             ConeFacts = Rows(content, TypedTables.ConeFacts),
             BendingEnergies = Rows(content, TypedTables.BendingEnergies),
             Corrections = Rows(content, TypedTables.Corrections),
+            Cautions = Rows(content, TypedTables.Cautions),
         };
     }
 
