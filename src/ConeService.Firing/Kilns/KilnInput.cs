@@ -1,0 +1,40 @@
+namespace ConeService.Firing.Kilns;
+
+/// <summary>A kiln as its keeper knows it. What is left out is taken from kiln-defaults and named in <see cref="KilnSetup.Assumed"/>.</summary>
+/// <param name="Heat">What heats it.</param>
+/// <param name="VolumeLitres">Inner volume, L, 5 to 5000; not needed with <paramref name="Interior"/>.</param>
+/// <param name="Interior">Inner dimensions; they win over no volume and must agree with a stated one within 20 %.</param>
+/// <param name="Wall">Wall; absent: by size.</param>
+/// <param name="Kilowatts">Rated power, kW: of the elements at <paramref name="VoltsInstalled"/>, or of the burners (net heating value); absent: by size.</param>
+/// <param name="VoltsInstalled">Voltage the elements were made for, V; absent: no difference to the supply.</param>
+/// <param name="VoltsAsWired">Voltage the kiln really gets, V; power goes with its square.</param>
+/// <param name="ElementAge">Age of the elements: 0 new, 1 due for replacement, at most 2; not with <paramref name="ElementFirings"/>.</param>
+/// <param name="ElementFirings">Firings since the elements were new; the other way to state their age.</param>
+/// <param name="MaxCelsius">Highest temperature that the maker allows, °C; a plan above it is remarked, not refused.</param>
+/// <param name="LeakFactor">How leaky against a kiln with closed lid and vents, 0 to 20; absent: 1. A vent fan or an open vent is 2 to 5.</param>
+/// <param name="FuelFactor">Gas: fuel really burnt over the lower bound, 1 to 10, from the kiln's own meter; absent: no claim beyond the bound.</param>
+public sealed record KilnInput(
+    KilnHeat Heat,
+    double? VolumeLitres = null,
+    KilnInterior? Interior = null,
+    KilnWallInput? Wall = null,
+    double? Kilowatts = null,
+    double? VoltsInstalled = null,
+    double? VoltsAsWired = null,
+    double? ElementAge = null,
+    int? ElementFirings = null,
+    double? MaxCelsius = null,
+    double? LeakFactor = null,
+    double? FuelFactor = null);
+
+/// <summary>Inner dimensions of a kiln: a box (width, depth, height) or a round or many-sided chamber (diameter, height), mm.</summary>
+/// <param name="HeightMillimetres">Inner height, mm.</param>
+/// <param name="WidthMillimetres">Inner width, mm.</param>
+/// <param name="DepthMillimetres">Inner depth, mm.</param>
+/// <param name="DiameterMillimetres">Inner diameter, mm; instead of width and depth.</param>
+public sealed record KilnInterior(double HeightMillimetres, double? WidthMillimetres = null, double? DepthMillimetres = null, double? DiameterMillimetres = null);
+
+/// <summary>The wall of a kiln, one material through.</summary>
+/// <param name="Material">A wall material of kiln-materials, such as insulating-firebrick; absent: by size.</param>
+/// <param name="ThicknessMillimetres">Thickness, mm, 10 to 500; absent: by size.</param>
+public sealed record KilnWallInput(string? Material = null, double? ThicknessMillimetres = null);
