@@ -7,7 +7,7 @@ public sealed class ReferencePackageTests
 {
     private static readonly Dataset Embedded = DatasetLoader.LoadEmbedded();
 
-    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "cautions"];
+    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "cautions", "thermocouple-tolerances", "heat-work-defaults"];
 
     [Fact]
     public void The_embedded_package_is_valid_and_says_what_it_is()
@@ -82,6 +82,8 @@ public sealed class ReferencePackageTests
         "bending-energies" => Embedded.BendingEnergies.Count,
         "corrections" => Embedded.Corrections.Count,
         "cautions" => Embedded.Cautions.Count,
+        "thermocouple-tolerances" => Embedded.ThermocoupleTolerances.Count,
+        "heat-work-defaults" => Embedded.HeatWorkDefaults.Count,
         _ => throw new ArgumentOutOfRangeException(nameof(table)),
     };
 }
