@@ -53,4 +53,16 @@ public sealed class Dataset
 
     /// <summary>Hazards: who is exposed, when, and what controls them.</summary>
     public required IReadOnlyList<CautionRow> Cautions { get; init; }
+
+    /// <summary>Firing schedules as they are handed on, by id.</summary>
+    public required IReadOnlyList<ScheduleTemplateRow> ScheduleTemplates { get; init; }
+
+    /// <summary>The segments of the templates, in order.</summary>
+    public required IReadOnlyList<ScheduleSegmentRow> ScheduleSegments { get; init; }
+
+    /// <summary>Greatest rates by thickness of the wall and band of temperature.</summary>
+    public required IReadOnlyList<ThicknessLimitRow> ThicknessLimits { get; init; }
+
+    /// <summary>Figures that fitting a schedule uses where nobody says otherwise.</summary>
+    public required IReadOnlyList<ScheduleDefaultRow> ScheduleDefaults { get; init; }
 }

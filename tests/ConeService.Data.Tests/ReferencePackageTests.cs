@@ -7,12 +7,12 @@ public sealed class ReferencePackageTests
 {
     private static readonly Dataset Embedded = DatasetLoader.LoadEmbedded();
 
-    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "cautions", "thermocouple-tolerances", "heat-work-defaults"];
+    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "cautions", "thermocouple-tolerances", "heat-work-defaults", "schedule-templates", "schedule-segments", "thickness-limits", "schedule-defaults"];
 
     [Fact]
     public void The_embedded_package_is_valid_and_says_what_it_is()
     {
-        Assert.Equal("1.3.0", Embedded.VersionId);
+        Assert.Equal("1.4.0", Embedded.VersionId);
         Assert.Equal("Firing reference for a shared pottery studio", Embedded.Title);
         Assert.Equal("CC-BY-4.0", Embedded.License);
         Assert.StartsWith("# Change log of the data package", Embedded.ChangeLog, StringComparison.Ordinal);
@@ -84,6 +84,10 @@ public sealed class ReferencePackageTests
         "cautions" => Embedded.Cautions.Count,
         "thermocouple-tolerances" => Embedded.ThermocoupleTolerances.Count,
         "heat-work-defaults" => Embedded.HeatWorkDefaults.Count,
+        "schedule-templates" => Embedded.ScheduleTemplates.Count,
+        "schedule-segments" => Embedded.ScheduleSegments.Count,
+        "thickness-limits" => Embedded.ThicknessLimits.Count,
+        "schedule-defaults" => Embedded.ScheduleDefaults.Count,
         _ => throw new ArgumentOutOfRangeException(nameof(table)),
     };
 }

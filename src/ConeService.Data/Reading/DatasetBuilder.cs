@@ -26,6 +26,10 @@ internal static class DatasetBuilder
             HeatWorkDefaults = Rows(content, TypedTables.HeatWorkDefaults),
             Corrections = Rows(content, TypedTables.Corrections),
             Cautions = Rows(content, TypedTables.Cautions),
+            ScheduleTemplates = Rows(content, TypedTables.ScheduleTemplates),
+            ScheduleSegments = Rows(content, TypedTables.ScheduleSegments),
+            ThicknessLimits = Rows(content, TypedTables.ThicknessLimits),
+            ScheduleDefaults = Rows(content, TypedTables.ScheduleDefaults),
         };
     }
 

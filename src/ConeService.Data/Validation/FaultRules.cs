@@ -131,4 +131,13 @@ public static class FaultRules
 
     /// <summary>A default that the heat-work answers need is missing, or in another unit.</summary>
     public const string HeatWorkDefault = "heat-work-default";
+
+    /// <summary>A schedule segment has no target or two, or says wrongly which figures are published.</summary>
+    public const string SegmentTarget = "segment-target";
+
+    /// <summary>A schedule template has no segments, gaps in their numbers, or cones that do not hang together.</summary>
+    public const string TemplateSegments = "template-segments";
+
+    /// <summary>A limit by thickness rises with the thickness, or its band has two spans.</summary>
+    public const string ThicknessLimit = "thickness-limit";
 }

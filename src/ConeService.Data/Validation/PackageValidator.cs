@@ -17,6 +17,9 @@ internal static class PackageValidator
         new OverlayOwnChartRule(),
         new ThermocoupleToleranceRule(),
         new HeatWorkDefaultRule(),
+        new SegmentTargetRule(),
+        new TemplateSegmentsRule(),
+        new ThicknessLimitRule(),
     ];
 
     public static PackageContent Check(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)

@@ -80,6 +80,20 @@ internal static class MinimalPackage
             end-points,test-chart/04/150,fahrenheit,1958,1959,Misprint,Arithmetic,seen-chart,published
 
             """,
+        "schedule-templates" => """
+            plain,Plain bisque,bisque,04,05,03,common-practice,oxidation,electric,bone-dry,,,,,common-practice,common-practice,
+
+            """,
+        "schedule-segments" => """
+            plain,1,rise,100,900,,,0,rise,oxidation,,open,,,common-practice,common-practice,
+            plain,2,maturing,60,,04,,10,mature,oxidation,,as-normal,,rate,seen-chart,published,
+
+            """,
+        "thickness-limits" => """
+            drying,10,20,100,50,common-practice,common-practice,
+            drying,50,20,100,25,common-practice,common-practice,
+
+            """,
         _ => "",
     };
 
