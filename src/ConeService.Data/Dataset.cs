@@ -44,4 +44,13 @@ public sealed class Dataset
 
     /// <summary>Values adopted against the print, already applied to the other tables.</summary>
     public required IReadOnlyList<CorrectionRow> Corrections { get; init; }
+
+    /// <summary>What the kiln model takes where a kiln or a load says nothing.</summary>
+    public required IReadOnlyList<KilnDefaultRow> KilnDefaults { get; init; }
+
+    /// <summary>Materials of walls and loads.</summary>
+    public required IReadOnlyList<KilnMaterialRow> KilnMaterials { get; init; }
+
+    /// <summary>Usual walls and power, by heat and size.</summary>
+    public required IReadOnlyList<KilnSizeRow> KilnSizes { get; init; }
 }

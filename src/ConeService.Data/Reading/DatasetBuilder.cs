@@ -23,6 +23,9 @@ internal static class DatasetBuilder
             ConeFacts = Rows(content, TypedTables.ConeFacts),
             BendingEnergies = Rows(content, TypedTables.BendingEnergies),
             Corrections = Rows(content, TypedTables.Corrections),
+            KilnDefaults = Rows(content, TypedTables.KilnDefaults),
+            KilnMaterials = Rows(content, TypedTables.KilnMaterials),
+            KilnSizes = Rows(content, TypedTables.KilnSizes),
         };
     }
 

@@ -15,6 +15,9 @@ internal static class PackageValidator
         new ChartHasEndPointsRule(),
         new EnergyHasEndPointsRule(),
         new OverlayOwnChartRule(),
+        new KilnDefaultRule(),
+        new KilnMaterialRule(),
+        new KilnSizeRule(),
     ];
 
     public static PackageContent Check(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)
