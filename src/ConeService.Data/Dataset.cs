@@ -65,4 +65,13 @@ public sealed class Dataset
 
     /// <summary>Figures that fitting a schedule uses where nobody says otherwise.</summary>
     public required IReadOnlyList<ScheduleDefaultRow> ScheduleDefaults { get; init; }
+
+    /// <summary>What the kiln model takes where a kiln or a load says nothing.</summary>
+    public required IReadOnlyList<KilnDefaultRow> KilnDefaults { get; init; }
+
+    /// <summary>Materials of walls and loads.</summary>
+    public required IReadOnlyList<KilnMaterialRow> KilnMaterials { get; init; }
+
+    /// <summary>Usual walls and power, by heat and size.</summary>
+    public required IReadOnlyList<KilnSizeRow> KilnSizes { get; init; }
 }

@@ -30,6 +30,9 @@ internal static class DatasetBuilder
             ScheduleSegments = Rows(content, TypedTables.ScheduleSegments),
             ThicknessLimits = Rows(content, TypedTables.ThicknessLimits),
             ScheduleDefaults = Rows(content, TypedTables.ScheduleDefaults),
+            KilnDefaults = Rows(content, TypedTables.KilnDefaults),
+            KilnMaterials = Rows(content, TypedTables.KilnMaterials),
+            KilnSizes = Rows(content, TypedTables.KilnSizes),
         };
     }
 

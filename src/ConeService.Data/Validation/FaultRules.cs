@@ -108,6 +108,15 @@ public static class FaultRules
     /// <summary>A bending energy was fitted to fewer than two end points, or to points that do not rise.</summary>
     public const string EnergyHasEndPoints = "energy-has-end-points";
 
+    /// <summary>A default of the kiln model is missing, in another unit, or not above 0.</summary>
+    public const string KilnDefault = "kiln-default";
+
+    /// <summary>A wall lacks what a wall needs, or the material of the load is missing.</summary>
+    public const string KilnMaterial = "kiln-material";
+
+    /// <summary>A heat has no row for the smallest kilns, or a wall is none.</summary>
+    public const string KilnSize = "kiln-size";
+
     /// <summary>A correction names a row, field or printed value that is not there.</summary>
     public const string CorrectionMatches = "correction-matches";
 

@@ -20,6 +20,9 @@ internal static class PackageValidator
         new SegmentTargetRule(),
         new TemplateSegmentsRule(),
         new ThicknessLimitRule(),
+        new KilnDefaultRule(),
+        new KilnMaterialRule(),
+        new KilnSizeRule(),
     ];
 
     public static PackageContent Check(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)

@@ -11,11 +11,34 @@ public sealed record FiringPlan(IReadOnlyList<PlanSegment> Segments, double Star
     /// <summary>Kelvin at 0 °C.</summary>
     public const double KelvinAtZero = 273.15;
 
+    private const double Hottest = 1400;
+    private const double NearRoom = 5;
+
     /// <summary>The plan of a heat-work programme; its own idea of cooling and of full speed is left out, as the kiln decides both.</summary>
     public static FiringPlan Of(HeatProgramme programme, double roomCelsius = 20) => new(
         [.. programme.Segments.Select(s => new PlanSegment(s.RateKelvinPerHour, s.TargetKelvin - KelvinAtZero, s.HoldHours))],
         programme.StartKelvin - KelvinAtZero,
         roomCelsius);
+
+    /// <summary>Refuses what no firing is; a caller's findings come before.</summary>
+    /// <exception cref="ArgumentException">No segment, or a number outside its range.</exception>
+    internal void Check()
+    {
+        if (Segments.Count == 0) throw new ArgumentException("A plan needs a segment.");
+        InRange(StartCelsius, -20, Hottest, "start");
+        InRange(RoomCelsius, -20, 60, "room");
+        foreach (var segment in Segments)
+        {
+            InRange(segment.TargetCelsius, RoomCelsius + NearRoom, Hottest, "target");
+            InRange(segment.HoldHours, 0, KilnModel.LongestHours, "hold");
+            InRange(segment.RateCelsiusPerHour ?? 1, 0.1, 10000, "rate");
+        }
+    }
+
+    private static void InRange(double value, double low, double high, string what)
+    {
+        if (!(value >= low && value <= high)) throw new ArgumentException($"The {what} of a plan must lie between {low} and {high}; it is {value}.");
+    }
 }
 
 /// <summary>Go to a temperature, then hold there.</summary>

@@ -11,6 +11,7 @@ namespace ConeService.Firing.Kilns;
 /// <param name="ChamberKilowattHours">In elements, air and the skin of the wall.</param>
 /// <param name="SurfaceKilowattHours">Lost to the room from the outer surface.</param>
 /// <param name="LeakKilowattHours">Lost with air.</param>
+/// <param name="UnaccountedKilowattHours">Given over the whole prediction and found neither stored nor lost: the error of the solver.</param>
 /// <param name="KilowattHoursPerKilogram">Specific firing energy: total less the drying of free water, per kg of fired ware, kWh/kg; null without ware. Formula: practical-action-brick-energy.</param>
 public sealed record KilnEnergy(
     double TotalKilowattHours,
@@ -23,6 +24,7 @@ public sealed record KilnEnergy(
     double ChamberKilowattHours,
     double SurfaceKilowattHours,
     double LeakKilowattHours,
+    double UnaccountedKilowattHours,
     double? KilowattHoursPerKilogram);
 
 /// <summary>Fuel of a gas kiln, kWh of net heating value.</summary>

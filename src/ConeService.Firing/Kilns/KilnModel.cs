@@ -1,5 +1,6 @@
 using ConeService.Data;
 using ConeService.Firing.Answers;
+using ConeService.Firing.Kilns.Thermal;
 
 namespace ConeService.Firing.Kilns;
 
@@ -16,11 +17,22 @@ public sealed class KilnModel(Dataset dataset)
     /// <summary>Firings are predicted over at most this long, h.</summary>
     public const double LongestHours = 400;
 
-    /// <summary>Climbing more slowly than this at full power is a stall, °C/h.</summary>
+    /// <summary>Climbing more slowly than this over an hour at full power is a stall, °C/h.</summary>
     public const double StallCelsiusPerHour = 5;
+
+    /// <summary>Time step, s. From 5 to 60 s the energy is the same within 0.1 %.</summary>
+    public const double StepSeconds = 60;
+
+    /// <summary>The material of ware and furniture.</summary>
+    internal const string ClayMaterial = "fired-clay";
+
+    private const double Hour = 3600;
 
     /// <summary>Version of the data behind the answers.</summary>
     public string DatasetVersion => dataset.VersionId;
+
+    /// <summary>The numbers taken where nothing is stated.</summary>
+    public KilnDefaults Defaults { get; } = new(dataset);
 
     /// <summary>Decides every parameter.</summary>
     /// <param name="kiln">The kiln.</param>
@@ -28,11 +40,81 @@ public sealed class KilnModel(Dataset dataset)
     /// <param name="kilnField">JSON pointer of the kiln, for findings.</param>
     /// <param name="loadField">JSON pointer of the load, for findings.</param>
     /// <exception cref="RefusedException">Something is absurd; every finding is named.</exception>
-    public KilnSetup Resolve(KilnInput kiln, KilnLoad? load = null, string kilnField = "/kiln", string loadField = "/load") => throw new NotImplementedException();
+    public KilnSetup Resolve(KilnInput kiln, KilnLoad? load = null, string kilnField = "/kiln", string loadField = "/load") =>
+        new KilnResolver(dataset, Defaults, kiln, load ?? new(), kilnField, loadField).Resolve();
 
     /// <summary>Fires the plan.</summary>
     /// <param name="setup">Kiln and load.</param>
-    /// <param name="plan">The programme; temperatures between −20 and 1400 °C.</param>
-    /// <exception cref="ArgumentException">The plan has no segment, or a rate, target or hold that is not a sensible number; callers check theirs before.</exception>
-    public KilnPrediction Predict(KilnSetup setup, FiringPlan plan) => throw new NotImplementedException();
+    /// <param name="plan">The programme; targets from 5 °C above the room to 1400 °C, rates from 0.1 to 10000 °C/h, holds up to <see cref="LongestHours"/>.</param>
+    /// <param name="stepSeconds">Time step, s, 1 to 60; shorter ones serve tests.</param>
+    /// <exception cref="ArgumentException">The plan has no segment, or a number outside these ranges; callers check theirs before.</exception>
+    public KilnPrediction Predict(KilnSetup setup, FiringPlan plan, double stepSeconds = StepSeconds)
+    {
+        plan.Check();
+        ArgumentOutOfRangeException.ThrowIfLessThan(stepSeconds, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(stepSeconds, StepSeconds);
+        var physics = KilnAssembler.Assemble(dataset, Defaults, setup);
+        var room = plan.RoomCelsius + FiringPlan.KelvinAtZero;
+        var balance = new HeatBalance(physics, plan.StartCelsius + FiringPlan.KelvinAtZero, room);
+        var record = new FiringRecord(balance);
+        var flue = new FlueLoss(Defaults["flue-loss"], Defaults["flue-loss-slope"]);
+        Func<double, double>? available = setup.Heat == KilnHeat.Gas ? kelvin => flue.Available(kelvin - FiringPlan.KelvinAtZero, plan.RoomCelsius) : null;
+        var watts = setup.AvailableKilowatts * 1000;
+        var run = new FiringRun(balance, record, available is null ? _ => watts : kelvin => watts * available(kelvin), physics.Load.DryKelvin, stepSeconds) { Available = available };
+
+        record.Add(0, double.NaN, 0, always: true);
+        var segments = new List<SegmentOutcome>(plan.Segments.Count);
+        var completed = true;
+        for (var i = 0; i < plan.Segments.Count; i++)
+        {
+            segments.Add(completed ? run.Run(i, plan.Segments[i]) : NotRun(i, run.Hours, balance));
+            completed &= segments[i].RampEndHours is not null;
+        }
+
+        var end = run.Hours;
+        var opening = run.Cool(OpeningCelsius + FiringPlan.KelvinAtZero);
+        return new(
+            segments,
+            setup.MaxCelsius is { } most && plan.Segments.Any(s => s.TargetCelsius > most),
+            completed,
+            record.PeakKelvin - FiringPlan.KelvinAtZero,
+            record.PeakHours,
+            end,
+            opening,
+            Energy(setup, record.PeakParts, balance.Parts()),
+            setup.Heat == KilnHeat.Gas ? Fuel(run.Fuel / Hour / 1000, setup.FuelFactor) : null,
+            record.Chamber,
+            record.Load,
+            record.Samples);
+    }
+
+    private static SegmentOutcome NotRun(int index, double hours, HeatBalance balance)
+    {
+        var celsius = balance.Chamber - FiringPlan.KelvinAtZero;
+        return new(index, Following.NotRun, hours, null, hours, null, celsius, celsius, 0, null, null, null, 0, 0);
+    }
+
+    private KilnEnergy Energy(KilnSetup setup, HeatParts peak, HeatParts end)
+    {
+        var drying = setup.KilogramsWater * Defaults["water-heat"] / Hour;
+        var total = KilowattHours(end.Given);
+        return new(
+            total,
+            KilowattHours(peak.Given),
+            total - KilowattHours(peak.Given),
+            KilowattHours(peak.Ware),
+            KilowattHours(peak.Furniture),
+            KilowattHours(peak.Water),
+            KilowattHours(peak.Walls),
+            KilowattHours(peak.Chamber),
+            KilowattHours(peak.Surface),
+            KilowattHours(peak.Leak),
+            KilowattHours(end.Missing),
+            FiringEnergy.Specific(total, drying, setup.KilogramsWare - setup.KilogramsWater));
+    }
+
+    private KilnFuel Fuel(double bound, double? factor) =>
+        new(bound, factor, bound * factor, bound * Defaults["fuel-factor-low"], bound * Defaults["fuel-factor-high"]);
+
+    private static double KilowattHours(double joules) => joules / Hour / 1000;
 }

@@ -4,6 +4,7 @@ namespace ConeService.Firing.Kilns;
 
 /// <summary>What the model expects of a firing. Energy within ±20 % when the load's mass is known; see docs/kilns.md for what it can't know.</summary>
 /// <param name="Segments">One outcome per segment of the plan, in order.</param>
+/// <param name="ExceedsMaker">True when the plan goes above the temperature that the maker allows.</param>
 /// <param name="Completed">True when every segment ran to its end; false when the kiln stalled and the rest was not run.</param>
 /// <param name="PeakCelsius">Highest temperature of the chamber, °C.</param>
 /// <param name="HoursToPeak">From the start to the first moment of that temperature, h.</param>
@@ -16,6 +17,7 @@ namespace ConeService.Firing.Kilns;
 /// <param name="Curve">Both temperatures, the set-point and the power for drawing: every 6 minutes and at the ends of segments.</param>
 public sealed record KilnPrediction(
     IReadOnlyList<SegmentOutcome> Segments,
+    bool ExceedsMaker,
     bool Completed,
     double PeakCelsius,
     double HoursToPeak,

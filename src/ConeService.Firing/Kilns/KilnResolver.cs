@@ -1,0 +1,215 @@
+using System.Globalization;
+using ConeService.Data;
+using ConeService.Firing.Answers;
+
+namespace ConeService.Firing.Kilns;
+
+/// <summary>Decides every parameter of one kiln and load: as stated, or from the tables, and says which.</summary>
+internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnInput kiln, KilnLoad load, string kilnField, string loadField)
+{
+    private const double Disagreement = 0.2;
+    private const double LeastPerSquareMetre = 0.5;
+    private const double MostElectric = 60;
+    private const double MostGas = 250;
+    private const double MostKilogramsPerLitre = 2.5;
+    private const double OldestElements = 2;
+    private readonly KilnFindings findings = new();
+    private readonly List<Assumption> assumed = [];
+    // Every model stands on these, whatever is stated: materials of the load and the constants.
+    private readonly List<string> sources = [.. dataset.KilnMaterials.Single(m => m.Id == KilnModel.ClayMaterial).Sources, .. dataset.KilnDefaults.SelectMany(d => d.Sources)];
+
+    public KilnSetup Resolve()
+    {
+        CheckNumbers();
+        var geometry = Geometry();
+        findings.Refuse();
+        var litres = geometry.CubicMetres * 1000;
+        var size = dataset.KilnSizes.Last(s => s.Heat == HeatWord && (double)s.FromLitres <= litres);
+        var material = Material(size);
+        var rated = Rated(size, geometry);
+        var ageing = Ageing();
+        var (ware, furniture) = (Mass("kilogramsWare", load.KilogramsWare, "ware-density", litres), Mass("kilogramsFurniture", load.KilogramsFurniture, "furniture-density", litres));
+        var stage = load.Ware ?? Assume("load.ware", WareStage.Green, "green", "Green ware needs the more heat.");
+        var setup = new KilnSetup
+        {
+            Heat = kiln.Heat,
+            VolumeLitres = litres,
+            InsideSquareMetres = geometry.SquareMetres,
+            WallMaterial = material.Id,
+            WallMillimetres = WallMillimetres(size),
+            RatedKilowatts = rated,
+            AvailableKilowatts = rated * VoltageShare() / ageing,
+            ElementAgeing = ageing,
+            MaxCelsius = kiln.MaxCelsius,
+            LeakFactor = kiln.LeakFactor ?? Assume("kiln.leakFactor", 1.0, "1", "Lid and vents closed."),
+            FuelFactor = kiln.FuelFactor,
+            KilogramsWare = ware,
+            KilogramsFurniture = furniture,
+            KilogramsWater = ware * WaterShare(stage),
+            Ware = stage,
+            Assumed = assumed,
+            Sources = [.. sources.Distinct().Order(StringComparer.Ordinal)],
+        };
+        findings.Refuse();
+        return setup;
+    }
+
+    private string HeatWord => kiln.Heat == KilnHeat.Gas ? "gas" : "electric";
+
+    private void CheckNumbers()
+    {
+        findings.InRange($"{kilnField}/volumeLitres", kiln.VolumeLitres, 5, 5000, "L", "Litres, not cubic metres or cubic feet: 1 cubic foot is 28.3 L.");
+        findings.InRange($"{kilnField}/wall/thicknessMillimetres", kiln.Wall?.ThicknessMillimetres, 10, 500, "mm", "Millimetres, not inches: 3 inches are 76 mm.");
+        findings.InRange($"{kilnField}/kilowatts", kiln.Kilowatts, 0.3, 2000, "kW");
+        findings.InRange($"{kilnField}/voltsInstalled", kiln.VoltsInstalled, 50, 1000, "V");
+        findings.InRange($"{kilnField}/voltsAsWired", kiln.VoltsAsWired, 50, 1000, "V");
+        findings.InRange($"{kilnField}/elementAge", kiln.ElementAge, 0, OldestElements, "(0 new, 1 due for replacement)");
+        findings.InRange($"{kilnField}/elementFirings", kiln.ElementFirings, 0, 5000, "firings");
+        findings.InRange($"{kilnField}/maxCelsius", kiln.MaxCelsius, 500, 1800, "°C");
+        findings.InRange($"{kilnField}/leakFactor", kiln.LeakFactor, 0, 20, "");
+        findings.InRange($"{kilnField}/fuelFactor", kiln.FuelFactor, 1, 10, "");
+        findings.InRange($"{loadField}/thickestMillimetres", load.ThickestMillimetres, 1, 400, "mm");
+        if (kiln is { ElementAge: not null, ElementFirings: not null })
+            findings.NotApplicable($"{kilnField}/elementFirings", KilnFindings.Text(kiln.ElementFirings), "The age of the elements is stated twice; send elementAge or elementFirings.");
+        if (kiln.Heat == KilnHeat.Electric) Unfit("fuelFactor", kiln.FuelFactor, "An electric kiln burns no fuel.");
+        if (kiln.Heat != KilnHeat.Gas) return;
+        Unfit("voltsInstalled", kiln.VoltsInstalled, "A gas kiln has no elements.");
+        Unfit("voltsAsWired", kiln.VoltsAsWired, "A gas kiln has no elements.");
+        Unfit("elementAge", kiln.ElementAge, "A gas kiln has no elements.");
+        Unfit("elementFirings", kiln.ElementFirings, "A gas kiln has no elements.");
+    }
+
+    private void Unfit(string member, double? value, string why)
+    {
+        if (value is not null) findings.NotApplicable($"{kilnField}/{member}", KilnFindings.Text(value), why);
+    }
+
+    private KilnGeometry Geometry()
+    {
+        if (kiln.Interior is not { } inside)
+        {
+            if (kiln.VolumeLitres is not { } litres)
+            {
+                findings.NoSize($"{kilnField}/volumeLitres");
+                return default;
+            }
+
+            assumed.Add(new("kiln.interior", Text(defaults["inside-shape"]) + "·volume^(2/3)", "Area of the inside from the volume, for a chamber about as high as wide."));
+            return KilnGeometry.OfVolume(litres, defaults["inside-shape"]);
+        }
+
+        var field = $"{kilnField}/interior";
+        var sound = findings.InRange($"{field}/heightMillimetres", inside.HeightMillimetres, 100, 5000, "mm")
+            & findings.InRange($"{field}/widthMillimetres", inside.WidthMillimetres, 100, 5000, "mm")
+            & findings.InRange($"{field}/depthMillimetres", inside.DepthMillimetres, 100, 5000, "mm")
+            & findings.InRange($"{field}/diameterMillimetres", inside.DiameterMillimetres, 100, 5000, "mm");
+        if (!sound) return default;
+        KilnGeometry? shape = inside switch
+        {
+            { DiameterMillimetres: { } d, WidthMillimetres: null, DepthMillimetres: null } => KilnGeometry.OfRound(d, inside.HeightMillimetres),
+            { DiameterMillimetres: null, WidthMillimetres: { } w, DepthMillimetres: { } d } => KilnGeometry.OfBox(w, d, inside.HeightMillimetres),
+            _ => null,
+        };
+        if (shape is not { } found)
+        {
+            findings.NoShape(field);
+            return default;
+        }
+
+        var reckoned = found.CubicMetres * 1000;
+        if (kiln.VolumeLitres is { } stated && Math.Abs(stated - reckoned) > Disagreement * reckoned) findings.SizeConflict($"{kilnField}/volumeLitres", stated, reckoned);
+        findings.InRange(field, Math.Round(reckoned, 1), 5, 5000, "L");
+        return found;
+    }
+
+    private KilnMaterialRow Material(KilnSizeRow size)
+    {
+        var walls = dataset.KilnMaterials.Where(m => m.Use == "wall").ToList();
+        var wanted = kiln.Wall?.Material ?? Assume("kiln.wall.material", size.WallMaterial, size.WallMaterial, SizeReason(size));
+        var found = walls.Find(m => m.Id == wanted);
+        if (found is null)
+        {
+            findings.UnknownWall($"{kilnField}/wall/material", wanted, [.. walls.Select(m => m.Id)]);
+            findings.Refuse();
+        }
+
+        sources.AddRange(found!.Sources);
+        return found;
+    }
+
+    private double WallMillimetres(KilnSizeRow size) =>
+        kiln.Wall?.ThicknessMillimetres ?? Assume("kiln.wall.thicknessMillimetres", (double)size.WallMillimetres, Text((double)size.WallMillimetres), SizeReason(size));
+
+    private double Rated(KilnSizeRow size, KilnGeometry geometry)
+    {
+        if (kiln.Kilowatts is not { } stated)
+        {
+            var usual = Math.Round((double)size.KilowattsPerSquareMetre * geometry.SquareMetres, 1);
+            return Assume("kiln.kilowatts", usual, Text(usual), SizeReason(size));
+        }
+
+        var (low, high) = (LeastPerSquareMetre * geometry.SquareMetres, (kiln.Heat == KilnHeat.Gas ? MostGas : MostElectric) * geometry.SquareMetres);
+        if (stated < low || stated > high) findings.AbsurdPower($"{kilnField}/kilowatts", stated, low, high);
+        return stated;
+    }
+
+    private double VoltageShare()
+    {
+        if (kiln.VoltsInstalled is null != kiln.VoltsAsWired is null)
+        {
+            var missing = kiln.VoltsInstalled is null ? "kiln.voltsInstalled" : "kiln.voltsAsWired";
+            assumed.Add(new(missing, Text(kiln.VoltsInstalled ?? kiln.VoltsAsWired), "The other voltage is not stated, so none is taken to be lost."));
+        }
+
+        return kiln is { VoltsInstalled: { } installed, VoltsAsWired: { } wired } ? Math.Pow(wired / installed, 2) : 1;
+    }
+
+    private double Ageing()
+    {
+        if (kiln.Heat == KilnHeat.Gas) return 1;
+        var age = kiln.ElementAge ?? kiln.ElementFirings / defaults["element-firings"] ?? Assume("kiln.elementAge", 0.0, "0", "New elements; tired ones give less power.");
+        if (age <= OldestElements) return 1 + (defaults["element-rise"] * age);
+        assumed.Add(new("kiln.elementAge", Text(OldestElements), "Beyond twice the usual life elements fail rather than fade."));
+        return 1 + (defaults["element-rise"] * OldestElements);
+    }
+
+    private double Mass(string member, double? stated, string perLitre, double litres)
+    {
+        if (stated is null)
+        {
+            var usual = Math.Round(defaults[perLitre] * litres, 1);
+            return Assume($"load.{member}", usual, Text(usual), "An ordinary load of this volume; weigh your own, it weighs most on the energy.");
+        }
+
+        findings.InRange($"{loadField}/{member}", stated, 0, Math.Round(MostKilogramsPerLitre * litres), "kg");
+        return stated.Value;
+    }
+
+    private double WaterShare(WareStage stage)
+    {
+        if (stage == WareStage.Bisqued)
+        {
+            if (load.Dryness is { } unfit) findings.NotApplicable($"{loadField}/dryness", Word(unfit), "Dryness is of green ware; bisqued ware holds what its glaze left.");
+            return defaults["bisqued-water"];
+        }
+
+        var dryness = load.Dryness ?? Assume("load.dryness", Dryness.BoneDry, Word(Dryness.BoneDry), "Ware is loaded bone dry.");
+        return defaults[Word(dryness) + "-water"];
+    }
+
+    private static string Word(Dryness dryness) => dryness switch { Dryness.BoneDry => "bone-dry", Dryness.LeatherHard => "leather-hard", _ => "wet" };
+
+    private T Assume<T>(string parameter, T value, string text, string reason)
+    {
+        assumed.Add(new(parameter, text, reason));
+        return value;
+    }
+
+    private string SizeReason(KilnSizeRow size)
+    {
+        sources.AddRange(size.Sources);
+        return $"Usual for {HeatWord} kilns from {size.FromLitres.ToString(CultureInfo.InvariantCulture)} L.";
+    }
+
+    private static string Text(double? value) => KilnFindings.Text(value);
+}
