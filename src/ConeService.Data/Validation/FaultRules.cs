@@ -122,4 +122,13 @@ public static class FaultRules
 
     /// <summary>A row of an overlay adds to a chart that is not the overlay's own.</summary>
     public const string OverlayOwnChart = "overlay-own-chart";
+
+    /// <summary>The upper end of a range lies below its lower end.</summary>
+    public const string RangeOrder = "range-order";
+
+    /// <summary>A percentage without its own confidence, or with more than its sources can give.</summary>
+    public const string PercentEvidence = "percent-evidence";
+
+    /// <summary>An ingredient is neither a colorant nor an additive, or both.</summary>
+    public const string IngredientKnown = "ingredient-known";
 }

@@ -14,6 +14,9 @@ internal static class PackageValidator
         new ConePositionRule(),
         new EnergyHasEndPointsRule(),
         new OverlayOwnChartRule(),
+        new RangeOrderRule(),
+        new PercentEvidenceRule(),
+        new IngredientKnownRule(),
     ];
 
     public static PackageContent Check(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)
