@@ -7,7 +7,7 @@ public sealed class ReferencePackageTests
 {
     private static readonly Dataset Embedded = DatasetLoader.LoadEmbedded();
 
-    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "cautions", "thermocouple-tolerances", "heat-work-defaults", "schedule-templates", "schedule-segments", "thickness-limits", "schedule-defaults"];
+    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "cautions", "thermocouple-tolerances", "heat-work-defaults", "schedule-templates", "schedule-segments", "thickness-limits", "schedule-defaults", "exposure-limits", "food-contact-limits", "landmarks", "processes", "process-additions", "additives", "base-glazes", "colorants", "colorant-forms", "temperature-limits", "colour-notes", "colour-words", "colour-rules", "colour-rule-ingredients"];
 
     [Fact]
     public void The_embedded_package_is_valid_and_says_what_it_is()
@@ -88,6 +88,20 @@ public sealed class ReferencePackageTests
         "schedule-segments" => Embedded.ScheduleSegments.Count,
         "thickness-limits" => Embedded.ThicknessLimits.Count,
         "schedule-defaults" => Embedded.ScheduleDefaults.Count,
+        "exposure-limits" => Embedded.ExposureLimits.Count,
+        "food-contact-limits" => Embedded.FoodContactLimits.Count,
+        "landmarks" => Embedded.Landmarks.Count,
+        "processes" => Embedded.Processes.Count,
+        "process-additions" => Embedded.ProcessAdditions.Count,
+        "additives" => Embedded.Additives.Count,
+        "base-glazes" => Embedded.BaseGlazes.Count,
+        "colorants" => Embedded.Colorants.Count,
+        "colorant-forms" => Embedded.ColorantForms.Count,
+        "temperature-limits" => Embedded.TemperatureLimits.Count,
+        "colour-notes" => Embedded.ColourNotes.Count,
+        "colour-words" => Embedded.ColourWords.Count,
+        "colour-rules" => Embedded.ColourRules.Count,
+        "colour-rule-ingredients" => Embedded.ColourRuleIngredients.Count,
         _ => throw new ArgumentOutOfRangeException(nameof(table)),
     };
 }

@@ -23,6 +23,9 @@ internal static class PackageValidator
         new KilnDefaultRule(),
         new KilnMaterialRule(),
         new KilnSizeRule(),
+        new RangeOrderRule(),
+        new PercentEvidenceRule(),
+        new IngredientKnownRule(),
     ];
 
     public static PackageContent Check(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)

@@ -1,4 +1,3 @@
-using ConeService.Data;
 using ConeService.Firing.Kilns;
 
 namespace ConeService.Firing.Schedules.Answers;
