@@ -57,6 +57,9 @@ internal sealed class PeakSolver(ControllerGrid grid, double startCelsius, doubl
         return FitProgrammes.AtPeak([.. steps.Select((s, i) => i == index ? best : s)], bestPeak, grid);
     }
 
+    /// <summary>Progress of a cone through the whole programme.</summary>
+    public double Progress(IReadOnlyList<FitStep> steps, BendingCurve curve) => FitProgrammes.Of(steps, startCelsius, coolingRate).Progress(curve);
+
     private IEnumerable<FitStep> Trims(FitStep step, PeakParts parts, double room)
     {
         yield return step;
