@@ -112,8 +112,8 @@ public sealed class LogText(string? units, string? timeColumn, string? temperatu
                 hours /= form switch { TimeForm.Seconds => 3600, TimeForm.Minutes => 60, _ => 1 };
                 return true;
             case TimeForm.ByValue when TryNumber(cell, layout.Separator, out _):
-                finding = new("log-time-unit-missing", FieldOf(number), Text(cell), "The header does not say whether the time is seconds, minutes or hours.", ["a header minutes, seconds or hours", "hh:mm:ss", "ISO 8601 timestamps"], "Name the column time_min, say.");
-                return false;
+                // Every line would say the same.
+                throw new RefusedException(new Finding("log-time-unit-missing", FieldOf(number), Text(cell), "The header does not say whether the time is seconds, minutes or hours.", ["a header minutes, seconds or hours", "hh:mm:ss", "ISO 8601 timestamps"], "Name the column time_min, say."));
             default:
                 finding = Unreadable("log-time-unreadable", cell, "time", form is TimeForm.Clock ? "01:30:00" : form is TimeForm.Timestamp ? "2026-11-25T08:00:00Z" : "90");
                 return false;

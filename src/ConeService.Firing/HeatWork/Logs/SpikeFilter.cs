@@ -2,7 +2,7 @@ namespace ConeService.Firing.HeatWork.Logs;
 
 /// <summary>
 /// Takes out readings that no kiln can make: a sample that differs from the median of the seven around it by more than
-/// 8 K and more than six of their usual steps. A spike of +20 K at the top is not harmless, as the rate of bending
+/// 8 K and more than four of their usual steps. A spike of +20 K at the top is not harmless, as the rate of bending
 /// rises about twofold in 15 K.
 /// </summary>
 internal static class SpikeFilter
@@ -10,7 +10,7 @@ internal static class SpikeFilter
     private const int Half = 3;
     private const int Window = (2 * Half) + 1;
     private const double LeastKelvin = 8;
-    private const double Steps = 6;
+    private const double Steps = 4;
 
     /// <summary>Removes spikes in place; returns how many samples stay.</summary>
     public static int Remove(Span<HeatPoint> points, List<HeatWarning> warnings)
@@ -19,7 +19,8 @@ internal static class SpikeFilter
         var spikes = new List<int>();
         for (var i = 0; i < points.Length; i++)
         {
-            if (IsSpike(points.Slice(Math.Clamp(i - Half, 0, points.Length - Window), Window), points[i].Kelvin)) spikes.Add(i);
+            var start = Math.Clamp(i - Half, 0, points.Length - Window);
+            if (IsSpike(points.Slice(start, Window), points[i].Kelvin) && (start == i - Half || ComesBack(points, i))) spikes.Add(i);
         }
 
         if (spikes.Count == 0) return points.Length;
@@ -53,6 +54,11 @@ internal static class SpikeFilter
         steps.Sort();
         return Math.Abs(kelvin - sorted[Half]) > Math.Max(LeastKelvin, Steps * steps[Half - 1]);
     }
+
+    // Near an end of the log the window is one-sided, and a kiln that was opened looks like a spike: only a sample that
+    // stands out from both its neighbours counts, or the very first or last one.
+    private static bool ComesBack(ReadOnlySpan<HeatPoint> points, int i) =>
+        i == 0 || i == points.Length - 1 || ((points[i].Kelvin - points[i - 1].Kelvin) * (points[i].Kelvin - points[i + 1].Kelvin) > 0);
 
     private static List<double> Times(ReadOnlySpan<HeatPoint> points, List<int> indexes)
     {
