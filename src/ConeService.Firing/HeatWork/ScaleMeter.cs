@@ -27,6 +27,9 @@ public sealed class ScaleMeter
     /// <summary>The table of the curves, made on first use.</summary>
     public ScaleTable Table => table.Value;
 
+    /// <summary>The curve that a cone is followed with; null when the chart can't judge it.</summary>
+    public BendingCurve? CurveOf(Cone cone) => cones.FirstOrDefault(c => c.Cone.Cone == cone).Curve;
+
     /// <summary>What a firing does to every cone: exact for a programme, by <see cref="ScaleTable"/> for a long log.</summary>
     public ScaleWork Measure(HeatHistory history)
     {
