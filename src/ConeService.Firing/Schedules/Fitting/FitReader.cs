@@ -26,7 +26,7 @@ public sealed partial class FitReader(ScheduleBook book, ConeCharts charts, Kiln
         var (heat, maxCone) = KilnLimits(schedule, request, target, findings);
         var (green, dryness, thickness, glaze) = Load(schedule, request.Load ?? new(), assumed, findings);
         var start = Start(request.Start, findings);
-        var setup = Kiln(request, heat, new(request.Load?.KilogramsWare, request.Load?.KilogramsFurniture, thickness, green ? WareStage.Green : WareStage.Bisqued, dryness), assumed, findings);
+        var setup = Kiln(request, heat, new(request.Load?.KilogramsWare, request.Load?.KilogramsFurniture, thickness, green ? WareStage.Green : WareStage.Bisqued, green ? dryness : null), assumed, findings);
         if (findings.Count > 0) throw new RefusedException(findings);
         var fahrenheit = request.Units == "F";
         return new()
