@@ -7,6 +7,7 @@ namespace ConeService.Firing.Schedules.Fitting;
 internal static class ForecastWriter
 {
     private const double EnergyClaim = 0.2;
+    private const double NearlyAsked = 0.97;
 
     /// <summary>The forecast.</summary>
     public static KilnForecast Write(FitQuestion question, FittedPlan plan, ConeCurves meter, KilnPrediction prediction, IReadOnlyList<FitRemedy> remedies)
@@ -40,7 +41,9 @@ internal static class ForecastWriter
         var sentences = prediction.Segments.Select(s => s.Following switch
         {
             Following.TooSlow => $"In segment {s.Index + 1} it {(s.FollowsToCelsius is { } upTo ? $"falls behind above {SegmentWords.Temperature(upTo, f)}" : "can't follow from the start")}"
-                + (s.LastRateCelsiusPerHour is { } last && plan.Steps[s.Index].Rate is { } asked ? $" and ends at {SegmentWords.Rate(last, f)} instead of {SegmentWords.Rate(asked, f)}." : "."),
+                + (s.LastRateCelsiusPerHour is { } last && plan.Steps[s.Index].Rate is { } asked && last < NearlyAsked * asked
+                    ? $" and ends at {SegmentWords.Rate(last, f)} instead of {SegmentWords.Rate(asked, f)}."
+                    : FormattableString.Invariant($", at most {(f ? s.LargestLagKelvin * 1.8 : s.LargestLagKelvin):0} {(f ? "°F" : "°C")} behind.")),
             Following.Stalls => $"In segment {s.Index + 1} it hardly climbs any more at {SegmentWords.Temperature(s.EndCelsius, f)}, short of {SegmentWords.Temperature(plan.Steps[s.Index].Celsius, f)}.",
             Following.CoolsSlower => s.MeanRateCelsiusPerHour is { } rate ? $"In segment {s.Index + 1} it cools by itself at {SegmentWords.Rate(rate, f)} only." : null,
             _ => null,

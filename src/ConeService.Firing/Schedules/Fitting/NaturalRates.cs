@@ -47,9 +47,13 @@ internal sealed record NaturalRates(double Top, double Inversion, IReadOnlyDicti
 
     private static double? RateBelow(HeatHistory history, double from, double celsius)
     {
-        foreach (var point in history.Points)
+        var points = history.Points;
+        for (var i = 1; i < points.Length; i++)
         {
-            if (point.Hours > from && point.Kelvin - FitProgrammes.Zero <= celsius) return Window / (point.Hours - from);
+            var (a, b) = (points[i - 1], points[i]);
+            if (b.Hours <= from || b.Kelvin - FitProgrammes.Zero > celsius) continue;
+            var crossing = a.Hours + ((celsius + FitProgrammes.Zero - a.Kelvin) / (b.Kelvin - a.Kelvin) * (b.Hours - a.Hours));
+            return Window / (crossing - from);
         }
 
         return null;

@@ -12,6 +12,7 @@ namespace ConeService.Firing.Schedules.Fitting;
 internal sealed class PeakSolver(ControllerGrid grid, double startCelsius, double? coolingRate)
 {
     private const double Near = 1e-7;
+    private const double Hottest = 1480;
 
     /// <summary>The peak, °C, off the grid; null when the steps before it put the cone down already, or nothing does.</summary>
     /// <param name="steps">The steps.</param>
@@ -23,16 +24,21 @@ internal sealed class PeakSolver(ControllerGrid grid, double startCelsius, doubl
         var before = Before(steps, index, curve);
         if (before >= goal) return null;
         var least = FitProgrammes.StartOf(steps, index, startCelsius);
-        var celsius = Math.Max(curve.EndPoint(Math.Max(1, steps[index].Speed)) - FitProgrammes.Zero, least + 1);
-        for (var i = 0; i < 60; i++)
+        var (low, high) = (least, Hottest);
+        var celsius = Math.Clamp(curve.EndPoint(Math.Max(1, steps[index].Speed)) - FitProgrammes.Zero, low + 1, high - 1);
+        for (var i = 0; i < 80 && high - low > Near; i++)
         {
             var progress = before + Parts(steps, index, curve, celsius).Of(steps[index]);
+            if (progress > goal) high = celsius;
+            else low = celsius;
+            // The slope of the curve has kinks, so that Newton's step alone may go round in circles.
             var step = Math.Log(progress / goal) / curve.Slope(celsius + FitProgrammes.Zero);
-            celsius = Math.Max(celsius - Math.Clamp(step, -60, 60), least);
             if (Math.Abs(step) < Near) return celsius;
+            var next = celsius - step;
+            celsius = next > low && next < high && i < 20 ? next : 0.5 * (low + high);
         }
 
-        return null;
+        return high < Hottest ? celsius : null;
     }
 
     /// <summary>The steps with the peak and the trim on the grid; null when there is no peak.</summary>
@@ -60,29 +66,29 @@ internal sealed class PeakSolver(ControllerGrid grid, double startCelsius, doubl
     /// <summary>Progress of a cone through the whole programme.</summary>
     public double Progress(IReadOnlyList<FitStep> steps, BendingCurve curve) => FitProgrammes.Of(steps, startCelsius, coolingRate).Progress(curve);
 
+    // The hold as it is and the two nearest whole minutes; with each, the rate as it is and the two nearest whole degrees per hour.
     private IEnumerable<FitStep> Trims(FitStep step, PeakParts parts, double room)
     {
-        yield return step;
-        var forRamp = room - (parts.BendRate * step.HoldMinutes / 60) - parts.After;
-        if (step.Rate is not null && forRamp > 0 && parts.Ramp > 0)
+        var minutes = Math.Floor((room - (parts.Ramp / step.Speed) - parts.After) / parts.BendRate * 60);
+        double[] holds = [step.HoldMinutes, .. new[] { minutes, minutes + 1 }.Where(m => m >= 0 && Math.Abs(m - step.HoldMinutes) <= Math.Max(5, 0.25 * step.HoldMinutes))];
+        foreach (var hold in holds)
         {
+            yield return step with { HoldMinutes = hold };
+            var forRamp = room - (parts.BendRate * hold / 60) - parts.After;
+            if (step.Rate is null || forRamp <= 0 || parts.Ramp <= 0) continue;
             var rate = grid.RateBelow(parts.Ramp / forRamp);
             for (var i = 0; i < 2; i++, rate += grid.Step)
             {
-                if (rate >= 0.8 * step.Speed && rate <= (step.RateLimited ? 1 : 1.2) * step.Speed) yield return step with { Rate = rate };
+                if (rate >= 0.8 * step.Speed && rate <= (step.RateLimited ? 1 : 1.2) * step.Speed) yield return step with { Rate = rate, HoldMinutes = hold };
             }
-        }
-
-        var minutes = Math.Floor((room - (parts.Ramp / step.Speed) - parts.After) / parts.BendRate * 60);
-        for (var i = 0; i < 2; i++, minutes++)
-        {
-            if (minutes >= 0 && Math.Abs(minutes - step.HoldMinutes) <= Math.Max(5, 0.25 * step.HoldMinutes)) yield return step with { HoldMinutes = minutes };
         }
     }
 
-    // A per cent off the goal weighs as much as ten per cent off the template's rate; a cone short of the goal is worse than one past it.
+    // A per cent off the goal weighs as much as ten per cent off the template's rate; a cone that is not down is no solution while there is another.
+    private const double ShortOfGoal = 0.5;
+
     private static double Cost(FitStep step, FitStep trimmed, double miss) =>
-        (Math.Abs(miss) * (miss < -1e-9 ? 20 : 10)) + Math.Abs((trimmed.Speed / step.Speed) - 1) + (Math.Abs(trimmed.HoldMinutes - step.HoldMinutes) / Math.Max(20, step.HoldMinutes));
+        (Math.Abs(miss) * 10) + (miss < -1e-9 ? ShortOfGoal : 0) + Math.Abs((trimmed.Speed / step.Speed) - 1) + (Math.Abs(trimmed.HoldMinutes - step.HoldMinutes) / Math.Max(20, step.HoldMinutes));
 
     private double Before(IReadOnlyList<FitStep> steps, int index, BendingCurve curve) => FitProgrammes.Of(steps.Take(index), startCelsius).Progress(curve);
 

@@ -13,7 +13,8 @@ internal static class ThicknessSteps
     /// <summary>Slows the steps; never makes one faster than the template has it.</summary>
     public static void Apply(List<FitStep> steps, FitQuestion question, ScheduleBook book, double startCelsius, List<FitChange> changes)
     {
-        if (question.ThicknessMillimetres is not { } thickness) return;
+        // Up to the wall that a template was made for, its own rates are the advice.
+        if (question.ThicknessMillimetres is not { } thickness || thickness <= (double?)question.Schedule.Row.ThicknessMaxMillimetres) return;
         var limits = WallLimits.Heating(book, thickness, question.Greenware);
         var from = startCelsius;
         for (var i = 0; i < steps.Count && steps[i].Celsius >= from; i++)
@@ -78,6 +79,6 @@ internal static class ThicknessSteps
         var rates = string.Join(", ", slow.Select(p => $"{SegmentWords.Rate(p.Rate, question.Fahrenheit)} up to {SegmentWords.Temperature(p.To, question.Fahrenheit)}"));
         var across = slow.Max(p => ThicknessLimit.Difference(p.Rate, thickness));
         return new(FitChangeCode.SlowedForThickness, step.From, FormattableString.Invariant(
-            $"Slowed from {SegmentWords.Rate(step.Speed, question.Fahrenheit)} for a wall of {thickness:0.#} mm: {rates}. At that rate the middle of the wall lags about {(question.Fahrenheit ? across * 1.8 : across):0} {(question.Fahrenheit ? "°F" : "°C")}."));
+            $"Slowed from {SegmentWords.Rate(step.Speed, question.Fahrenheit)} for a wall of {thickness:0.#} mm: {rates}. At that rate the middle of the wall lags about {Math.Max(1, question.Fahrenheit ? across * 1.8 : across):0} {(question.Fahrenheit ? "°F" : "°C")} at most."));
     }
 }
