@@ -34,7 +34,7 @@ internal static class DocumentSetup
             Title = "ConeService",
             Version = "1.0.0",
             Description = "Cone equivalents at any heating rate from published charts; every value names its source, its confidence and what it rests on. A cone is always text: 06 and 6 are more than two hundred degrees apart.",
-            Contact = new() { Name = "ConeService contributors", Url = new("/", UriKind.Relative) },
+            Contact = new() { Name = "ConeService contributors" },
             License = new() { Name = "MIT", Identifier = "MIT" },
         };
         // The service does not know under which name it is reached.
