@@ -19,12 +19,13 @@ internal static class DocumentSetup
     public static void MapDocument(this WebApplication app)
     {
         app.MapOpenApi("/openapi/{documentName}.json");
-        app.UseSwaggerUI(ui =>
+        // Its middleware matches the path of every request by regular expressions: only /docs pays for that.
+        app.UseWhen(context => context.Request.Path.StartsWithSegments("/docs", StringComparison.OrdinalIgnoreCase), docs => docs.UseSwaggerUI(ui =>
         {
             ui.RoutePrefix = "docs";
             ui.SwaggerEndpoint("/openapi/v1.json", "ConeService v1");
             ui.DocumentTitle = "ConeService: all addresses";
-        });
+        }));
     }
 
     private static Task DescribeDocument(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancel)
