@@ -30,8 +30,9 @@ internal sealed class Chromium
     /// <summary>The document as it stands after loading, as markup.</summary>
     public async Task<string> Dom(string url) => (await Run(url, "--dump-dom")).Output;
 
-    /// <summary>A PNG of the window.</summary>
-    public Task<byte[]> Screenshot(string url, int width = 800, int height = 600) => Made(url, "picture.png", "--screenshot=", $"--window-size={width},{height}");
+    /// <summary>What the window shows.</summary>
+    public async Task<Picture> Screenshot(string url, int width = 800, int height = 600) =>
+        new(await Made(url, "picture.png", "--screenshot=", $"--window-size={width},{height}"));
 
     /// <summary>The page as it prints, a PDF.</summary>
     public Task<byte[]> Pdf(string url) => Made(url, "sheet.pdf", "--print-to-pdf=", "--no-pdf-header-footer");

@@ -45,12 +45,12 @@ public sealed partial class PageTests(Support.Api api) : IDisposable
         var alone = await chromium.Screenshot(Address("/cards/cone-6"));
         var empty = await chromium.Screenshot(CoursePage("empty.html", "about:blank"));
 
-        Assert.Equal(alone, framed);
-        Assert.NotEqual(empty, framed);
+        Assert.InRange(framed.Difference(alone), 0, 0.001);
+        Assert.InRange(framed.Difference(empty), 0.01, 1);
     }
 
     // Another origin than the service's, no script in the page and none allowed in the frame. The frame fills the
-    // window, so that the two pictures can be compared byte by byte.
+    // window, so that the two pictures can be compared.
     private string CoursePage(string name, string frame)
     {
         var file = Path.Combine(directory.FullName, name);
