@@ -6,6 +6,9 @@ namespace ConeService.Api.Tests.Browser;
 /// <summary>What a person sees: pages of the running service in a real browser.</summary>
 public sealed partial class PageTests(Support.Api api) : IDisposable
 {
+    // A window that holds the whole card: in a frame too low for it the scroll bar would be a difference of its own.
+    private const int WholeCard = 1800;
+
     private readonly DirectoryInfo directory = Directory.CreateTempSubdirectory("cone-pages-");
 
     public void Dispose() => directory.Delete(recursive: true);
@@ -41,9 +44,9 @@ public sealed partial class PageTests(Support.Api api) : IDisposable
     {
         var chromium = Chromium.Require();
 
-        var framed = await chromium.Screenshot(CoursePage("course.html", Address("/cards/cone-6")));
-        var alone = await chromium.Screenshot(Address("/cards/cone-6"));
-        var empty = await chromium.Screenshot(CoursePage("empty.html", "about:blank"));
+        var framed = await chromium.Screenshot(CoursePage("course.html", Address("/cards/cone-6")), height: WholeCard);
+        var alone = await chromium.Screenshot(Address("/cards/cone-6"), height: WholeCard);
+        var empty = await chromium.Screenshot(CoursePage("empty.html", "about:blank"), height: WholeCard);
 
         Assert.InRange(framed.Difference(alone), 0, 0.001);
         Assert.InRange(framed.Difference(empty), 0.01, 1);
