@@ -13,6 +13,10 @@ internal sealed class Chromium
         "--disable-background-networking", "--disable-component-update", "--disable-sync", "--virtual-time-budget=8000",
     ];
 
+    // A headless window starts lower than asked for, by the height of the bars it does not have. On a busy machine the
+    // picture may be taken before a frame has grown with its window, and its lower part is blank: that part is cut off.
+    private const int Bars = 200;
+
     private readonly string program;
 
     private Chromium(string program) => this.program = program;
@@ -32,7 +36,7 @@ internal sealed class Chromium
 
     /// <summary>What the window shows.</summary>
     public async Task<Picture> Screenshot(string url, int width = 800, int height = 600) =>
-        new(await Made(url, "picture.png", "--screenshot=", $"--window-size={width},{height}"));
+        new(await Made(url, "picture.png", "--screenshot=", $"--window-size={width},{height + Bars}"), height);
 
     /// <summary>The page as it prints, a PDF.</summary>
     public Task<byte[]> Pdf(string url) => Made(url, "sheet.pdf", "--print-to-pdf=", "--no-pdf-header-footer");

@@ -44,12 +44,19 @@ public sealed partial class PageTests(Support.Api api) : IDisposable
     {
         var chromium = Chromium.Require();
 
-        var framed = await chromium.Screenshot(CoursePage("course.html", Address("/cards/cone-6")), height: WholeCard);
-        var alone = await chromium.Screenshot(Address("/cards/cone-6"), height: WholeCard);
+        var course = CoursePage("course.html", Address("/cards/cone-6"));
         var empty = await chromium.Screenshot(CoursePage("empty.html", "about:blank"), height: WholeCard);
 
-        Assert.InRange(framed.Difference(alone), 0, 0.001);
-        Assert.InRange(framed.Difference(empty), 0.01, 1);
+        // On a busy machine a picture may be taken before the frame has painted; a frame that stays empty never matches.
+        var difference = 1.0;
+        for (var look = 0; look < 6 && difference > 0.001; look++)
+        {
+            var alone = await chromium.Screenshot(Address("/cards/cone-6"), height: WholeCard);
+            Assert.InRange(alone.Difference(empty), 0.01, 1);
+            difference = alone.Difference(await chromium.Screenshot(course, height: WholeCard));
+        }
+
+        Assert.InRange(difference, 0, 0.001);
     }
 
     // Another origin than the service's, no script in the page and none allowed in the frame. The frame fills the

@@ -9,7 +9,10 @@ internal sealed class Picture
     private readonly byte[] pixels;
     private readonly int channels;
 
-    public Picture(byte[] png)
+    /// <summary>Reads a picture.</summary>
+    /// <param name="png">The file.</param>
+    /// <param name="rows">How many rows to keep, from the top.</param>
+    public Picture(byte[] png, int rows)
     {
         using var packed = new MemoryStream();
         var header = default(ReadOnlySpan<byte>);
@@ -25,6 +28,8 @@ internal sealed class Picture
 
         (Width, Height) = (BinaryPrimitives.ReadInt32BigEndian(header), BinaryPrimitives.ReadInt32BigEndian(header[4..]));
         Assert.True(header[8] == 8 && header[9] is 2 or 6 && header[12] == 0, "Not a PNG of the kind that is read here.");
+        Assert.InRange(rows, 1, Height);
+        Height = rows;
         channels = header[9] == 2 ? 3 : 4;
         packed.Position = 0;
         pixels = Unfilter(packed, Width * channels);
@@ -34,7 +39,7 @@ internal sealed class Picture
 
     public int Height { get; }
 
-    /// <summary>Share of the pixels that differ plainly from another picture's. Edges of letters vary slightly from run to run.</summary>
+    /// <summary>Share of the pixels that differ plainly from another picture's; a shade more or less does not count.</summary>
     public double Difference(Picture other)
     {
         const int Plainly = 48;
