@@ -24,7 +24,13 @@ internal static class HtmlPage
     /// <summary>A whole page around a body of trusted markup.</summary>
     /// <param name="title">Title, plain text.</param>
     /// <param name="body">Markup; the caller has encoded its texts.</param>
-    public static PreparedBody Render(string title, string body) => PreparedBody.Text($"""
+    public static PreparedBody Render(string title, string body) => PreparedBody.Text(Text(title, body), MediaType);
+
+    /// <summary>A whole page as text, for an answer that is not kept.</summary>
+    /// <param name="title">Title, plain text.</param>
+    /// <param name="body">Markup; the caller has encoded its texts.</param>
+    /// <param name="style">Style of this page alone.</param>
+    public static string Text(string title, string body, string style = "") => $"""
         <!DOCTYPE html>
         <html lang="en">
         <head>
@@ -32,7 +38,7 @@ internal static class HtmlPage
         <meta name="viewport" content="width=device-width, initial-scale=1">
         <title>{Encode(title)}</title>
         <style>
-        {Style}
+        {Style}{style}
         </style>
         </head>
         <body>
@@ -40,7 +46,7 @@ internal static class HtmlPage
         </body>
         </html>
 
-        """, MediaType);
+        """;
 
     /// <summary>Plain text made fit for markup.</summary>
     public static string Encode(string? text) => WebUtility.HtmlEncode(text ?? "");

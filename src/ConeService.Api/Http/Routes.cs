@@ -8,6 +8,7 @@ using ConeService.Api.Features.Health;
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Features.Home;
 using ConeService.Api.Features.Problems;
+using ConeService.Api.Features.Schedules;
 using ConeService.Api.Features.Sources;
 using ConeService.Api.Features.Temperatures;
 using ConeService.Api.OpenApi;
@@ -28,6 +29,7 @@ internal static class Routes
         v1.MapTemperatures();
         v1.MapConversions();
         v1.MapHeatWork();
+        v1.MapSchedules();
         v1.MapDataset();
         v1.MapSources();
 

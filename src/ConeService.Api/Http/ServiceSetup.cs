@@ -1,11 +1,13 @@
 using ConeService.Api.Features.Conversions;
 using ConeService.Api.Features.HeatWork;
+using ConeService.Api.Features.Schedules;
 using ConeService.Api.Http.Problems;
 using ConeService.Api.Json;
 using ConeService.Api.OpenApi;
 using ConeService.Data;
 using ConeService.Firing.Cones.Conversions;
 using ConeService.Firing.HeatWork.Answers;
+using ConeService.Firing.Schedules.Fitting;
 using FluentValidation;
 using Microsoft.AspNetCore.Cors.Infrastructure;
 using Microsoft.Net.Http.Headers;
@@ -39,6 +41,8 @@ internal static class ServiceSetup
         builder.Services.AddSingleton<IValidator<HeatWorkRequest>, FiringValidator<HeatWorkRequest>>();
         builder.Services.AddSingleton<IValidator<SolveRequest>, SolveValidator>();
         builder.Services.AddSingleton<IValidator<CompareRequest>, CompareValidator>();
+        builder.Services.AddSingleton<IValidator<FitRequest>, FitRequestValidator>();
+        builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.ConfigureHttpJsonOptions(o => ConeJson.Apply(o.SerializerOptions));
         builder.Services.Configure<RouteHandlerOptions>(o => o.ThrowOnBadRequest = true);
         builder.Services.AddCors(ConfigureCors);

@@ -9,6 +9,8 @@ using ConeService.Api.Http.Problems;
 using ConeService.Firing.Cones.Answers;
 using ConeService.Firing.Cones.Conversions;
 using ConeService.Firing.HeatWork.Answers;
+using ConeService.Firing.Schedules.Answers;
+using ConeService.Firing.Schedules.Fitting;
 
 namespace ConeService.Api.Json;
 
@@ -25,12 +27,16 @@ namespace ConeService.Api.Json;
 [JsonSerializable(typeof(ConversionRequest))]
 [JsonSerializable(typeof(DatasetDescription))]
 [JsonSerializable(typeof(EndPoint))]
+[JsonSerializable(typeof(FitRequest))]
 [JsonSerializable(typeof(HealthStatus))]
 [JsonSerializable(typeof(HeatWorkAnswer))]
 [JsonSerializable(typeof(HeatWorkRequest))]
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(SolveAnswer))]
 [JsonSerializable(typeof(SolveRequest))]
+[JsonSerializable(typeof(ScheduleDetail))]
+[JsonSerializable(typeof(ScheduleFit))]
+[JsonSerializable(typeof(ScheduleList))]
 [JsonSerializable(typeof(SourceDetail))]
 [JsonSerializable(typeof(SourceList))]
 internal sealed partial class ConeJsonContext : JsonSerializerContext;

@@ -10,19 +10,25 @@ internal sealed class FigureFrame
     public const int Width = 900;
     public const int Height = 600;
     public const int Left = 64;
-    private const int Right = Width - 64;
     private const int Top = 66;
-    private const int Bottom = 420;
 
     private static readonly double[] HourSteps = [0.25, 0.5, 1, 2, 4, 6, 12, 24, 48, 96, 240];
 
+    private readonly int right;
+    private readonly int bottom;
     private readonly double start;
     private readonly double hours;
     private readonly int lowest;
     private readonly int highest;
 
-    public FigureFrame(HeatHistory history)
+    /// <summary>Frames a history.</summary>
+    /// <param name="history">The firing.</param>
+    /// <param name="width">Width of the figure.</param>
+    /// <param name="bottom">Where the plot ends, from the top of the figure.</param>
+    public FigureFrame(HeatHistory history, int width = Width, int bottom = 420)
     {
+        right = width - 64;
+        this.bottom = bottom;
         start = history.Start.Hours;
         hours = history.DurationHours;
         var coldest = double.PositiveInfinity;
@@ -31,9 +37,9 @@ internal sealed class FigureFrame
         highest = Math.Max(lowest + 200, (int)Math.Ceiling((HeatWorkFigure.Celsius(history.Peak) + 20) / 200) * 200);
     }
 
-    public double X(double at) => Left + ((at - start) / hours * (Right - Left));
+    public double X(double at) => Left + ((at - start) / hours * (right - Left));
 
-    public double Y(double celsius) => Bottom - ((celsius - lowest) / (highest - lowest) * (Bottom - Top));
+    public double Y(double celsius) => bottom - ((celsius - lowest) / (highest - lowest) * (bottom - Top));
 
     /// <summary>°C on the left, °F on the right, hours below.</summary>
     public void DrawAxes(StringBuilder svg)
@@ -41,17 +47,23 @@ internal sealed class FigureFrame
         for (var c = lowest; c <= highest; c += 200)
         {
             var y = Y(c);
-            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"g\" d=\"M{Left} {y:0.#}H{Right}\"/><text x=\"{Left - 8}\" y=\"{y + 4:0.#}\" text-anchor=\"end\">{c}</text><text x=\"{Right + 8}\" y=\"{y + 4:0.#}\">{(c * 1.8) + 32:0}</text>");
+            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"g\" d=\"M{Left} {y:0.#}H{right}\"/><text x=\"{Left - 8}\" y=\"{y + 4:0.#}\" text-anchor=\"end\">{c}</text><text x=\"{right + 8}\" y=\"{y + 4:0.#}\">{(c * 1.8) + 32:0}</text>");
         }
 
-        var step = HourSteps.FirstOrDefault(s => hours / s <= 12, 480);
-        for (var h = 0.0; h <= hours * 1.0001; h += step)
+        foreach (var h in HourMarks())
         {
             var x = X(start + h);
-            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"a\" d=\"M{x:0.#} {Bottom}v5\"/><text x=\"{x:0.#}\" y=\"{Bottom + 19}\" text-anchor=\"middle\">{h:0.##}</text>");
+            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"a\" d=\"M{x:0.#} {bottom}v5\"/><text x=\"{x:0.#}\" y=\"{bottom + 19}\" text-anchor=\"middle\">{h:0.##}</text>");
         }
 
-        svg.Append(CultureInfo.InvariantCulture, $"<path class=\"a\" d=\"M{Left} {Top}V{Bottom}H{Right}V{Top}\" fill=\"none\"/><text class=\"s\" x=\"{Left - 8}\" y=\"{Top - 10}\" text-anchor=\"end\">°C</text><text class=\"s\" x=\"{Right + 8}\" y=\"{Top - 10}\">°F</text><text class=\"s\" x=\"{Right}\" y=\"{Bottom + 34}\" text-anchor=\"end\">hours</text>");
+        svg.Append(CultureInfo.InvariantCulture, $"<path class=\"a\" d=\"M{Left} {Top}V{bottom}H{right}V{Top}\" fill=\"none\"/><text class=\"s\" x=\"{Left - 8}\" y=\"{Top - 10}\" text-anchor=\"end\">°C</text><text class=\"s\" x=\"{right + 8}\" y=\"{Top - 10}\">°F</text><text class=\"s\" x=\"{right}\" y=\"{bottom + 34}\" text-anchor=\"end\">hours</text>");
+    }
+
+    /// <summary>Hours from the start at which the axis is marked.</summary>
+    public IEnumerable<double> HourMarks()
+    {
+        var step = HourSteps.FirstOrDefault(s => hours / s <= 12, 480);
+        for (var h = 0.0; h <= hours * 1.0001; h += step) yield return h;
     }
 
     /// <summary>The temperature: of many samples in one column of pixels the first, lowest, highest and last.</summary>

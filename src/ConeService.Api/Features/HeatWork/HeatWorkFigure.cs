@@ -52,12 +52,13 @@ internal static class HeatWorkFigure
         return svg.Append("</svg>\n").ToString();
     }
 
-    private static void Open(StringBuilder svg, string title, string description) => svg.Append(CultureInfo.InvariantCulture, $"""
-        <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {FigureFrame.Width} {FigureFrame.Height}" width="{FigureFrame.Width}" height="{FigureFrame.Height}" style="max-width:100%;height:auto" role="img" aria-labelledby="t d">
+    /// <summary>The head of a figure, with title and description for who can't see it.</summary>
+    internal static void Open(StringBuilder svg, string title, string description, int width = FigureFrame.Width, int height = FigureFrame.Height) => svg.Append(CultureInfo.InvariantCulture, $"""
+        <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {width} {height}" width="{width}" height="{height}" style="max-width:100%;height:auto" role="img" aria-labelledby="t d">
         <title id="t">{HtmlPage.Encode(title)}</title>
         <desc id="d">{HtmlPage.Encode(description)}</desc>
         {Style}
-        <rect class="bg" width="{FigureFrame.Width}" height="{FigureFrame.Height}"/>
+        <rect class="bg" width="{width}" height="{height}"/>
 
         """);
 

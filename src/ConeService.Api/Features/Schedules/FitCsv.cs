@@ -1,0 +1,56 @@
+using System.Globalization;
+using System.Text.Json;
+using ConeService.Api.Http;
+using ConeService.Firing.Schedules.Answers;
+using CsvHelper;
+
+namespace ConeService.Api.Features.Schedules;
+
+/// <summary>A fitted programme as CSV, a segment a line.</summary>
+internal static class FitCsv
+{
+    private static readonly string[] Columns =
+    [
+        "segment", "rate_celsius_per_hour", "rate_fahrenheit_per_hour", "taken_rate_celsius_per_hour", "target_celsius", "target_fahrenheit", "hold_minutes", "start_hours", "hold_hours", "end_hours",
+        "stage", "purpose", "atmosphere", "atmosphere_note", "vent", "vent_note", "template_segments", "confidence", "in_words", "schedule", "cone", "chart", "units", "cooling_rate", "dataset_version",
+    ];
+
+    /// <summary>Writes the programme; blanks stand for what is null in JSON.</summary>
+    public static string Write(ScheduleFit fit)
+    {
+        using var text = new StringWriter(CultureInfo.InvariantCulture);
+        using var csv = CsvWriter.Create(text, Csv.Writing, leaveOpen: true);
+        csv.WriteRecord(Columns);
+        foreach (var s in fit.Segments)
+        {
+            csv.WriteField(s.Number);
+            csv.WriteField(s.RateCelsiusPerHour);
+            csv.WriteField(s.RateFahrenheitPerHour);
+            csv.WriteField(s.TakenRateCelsiusPerHour);
+            csv.WriteField(s.TargetCelsius);
+            csv.WriteField(s.TargetFahrenheit);
+            csv.WriteField(s.HoldMinutes);
+            csv.WriteField(s.StartHours);
+            csv.WriteField(s.HoldHours);
+            csv.WriteField(s.EndHours);
+            foreach (var word in new[] { Kebab(s.Stage), s.Purpose, Kebab(s.Atmosphere), s.AtmosphereNote, Kebab(s.Vent), s.VentNote, string.Join(" ", s.TemplateSegments), Kebab(s.Confidence), s.InWords })
+            {
+                csv.WriteField(word);
+            }
+
+            csv.WriteField(fit.Schedule.Id);
+            csv.WriteField(fit.Cone);
+            csv.WriteField(fit.Chart);
+            csv.WriteField(fit.Units);
+            csv.WriteField(fit.Programme.CoolingRate);
+            csv.WriteField(fit.DatasetVersion);
+            csv.EndRecord();
+        }
+
+        csv.Flush();
+        return text.ToString();
+    }
+
+    private static string Kebab<T>(T value)
+        where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
+}

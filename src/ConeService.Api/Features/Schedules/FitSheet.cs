@@ -1,0 +1,129 @@
+using System.Globalization;
+using System.Text;
+using ConeService.Api.Http;
+using ConeService.Firing.Schedules;
+using ConeService.Firing.Schedules.Answers;
+using ConeService.Firing.Schedules.Fitting;
+
+namespace ConeService.Api.Features.Schedules;
+
+/// <summary>A sheet for the kiln room's door: the programme to sign, the witness cones to set, times, cautions, and the curve on a second page.</summary>
+internal static class FitSheet
+{
+    private const string Style = """
+
+        .sheet{font-size:.82rem;line-height:1.32}.sheet h1{margin:.1rem 0;font-size:1.5rem}.sheet h2{font-size:1rem;margin:.7rem 0 .2rem}
+        .sheet td,.sheet th{border:1px solid var(--line);padding:.16rem .35rem}.sheet thead th{text-align:left}
+        .sheet td.sign{min-width:3.2rem}.cones{display:flex;gap:.6rem;margin:.4rem 0}.cones div{flex:1;border:2px solid var(--ink);text-align:center;padding:.15rem}
+        .cones strong{display:block;font-size:1.5rem}.two{display:grid;grid-template-columns:1fr 1fr;gap:0 1.2rem}.sheet ul{margin:.1rem 0;padding-left:1.1rem}
+        .line{display:inline-block;border-bottom:1px solid var(--ink);min-width:9rem}.warn{border-left:4px solid var(--accent);padding-left:.5rem;margin:.3rem 0}
+        .figure svg{width:100%;height:auto}
+        @page{size:A4;margin:12mm}
+        @media print{.figure{break-before:page}.figure svg{max-height:268mm}tr,li,.cones{break-inside:avoid}.sheet{font-size:9.4pt}}
+        @media (max-width:40rem){.two{grid-template-columns:1fr}}
+        """;
+
+    /// <summary>Writes the sheet.</summary>
+    public static string Render(FitResult result)
+    {
+        var fit = result.Answer;
+        var body = new StringBuilder("<div class=\"sheet\">");
+        body.AppendLine(CultureInfo.InvariantCulture, $"<h1>{E(fit.Schedule.Title)}{(fit.Cone is { } cone ? $", cone {E(cone)}" : "")}</h1>");
+        body.AppendLine(CultureInfo.InvariantCulture, $"<p>{E(Lead(fit))}</p>");
+        Witnesses(body, fit);
+        Table(body, fit);
+        body.Append("<div class=\"two\"><div>");
+        Times(body, fit);
+        body.Append("</div><div>");
+        Kiln(body, fit);
+        body.AppendLine("</div></div>");
+        List(body, "Mind", [.. fit.Warnings.Concat(fit.Changes.Where(c => c.Code != FitChangeCode.Trimmed).Select(c => c.Message))]);
+        List(body, "Cautions", [.. fit.Cautions.Select(c => $"{c.Hazard}. {c.Control}")]);
+        body.AppendLine("<p>Loaded by <span class=\"line\"></span> Started by <span class=\"line\"></span> Opened by <span class=\"line\"></span></p>");
+        body.AppendLine(CultureInfo.InvariantCulture, $"<p class=\"small\">Computed from data package {E(fit.DatasetVersion)}, chart {E(fit.Chart)}, schedule {E(fit.Schedule.Id)} ({E(Words(fit.Schedule.Confidence))}). The witness cones decide. Local codes, the kiln's manual and licensed practice come first.</p></div>");
+        body.AppendLine(CultureInfo.InvariantCulture, $"<div class=\"figure\">{FitFigure.Render(result)}</div>");
+        return HtmlPage.Text(fit.Schedule.Title + (fit.Cone is null ? "" : ", cone " + fit.Cone), body.ToString(), Style);
+    }
+
+    private static string Lead(ScheduleFit fit)
+    {
+        var parts = new List<string>();
+        if (fit.Kiln?.Id is { } kiln) parts.Add($"Kiln {kiln}");
+        parts.Add($"peak {SegmentWords.Temperature((double)fit.PeakCelsius, fit.Units == "F")}");
+        parts.Add($"programme {SegmentWords.Duration(fit.ProgrammeHours * 60)}");
+        if (fit.Times.Start is { } start) parts.Add($"start {Moment(start)}");
+        var text = string.Join(", ", parts);
+        return char.ToUpperInvariant(text[0]) + text[1..] + ".";
+    }
+
+    private static void Witnesses(StringBuilder body, ScheduleFit fit)
+    {
+        if (fit.WitnessCones is not { } cones) return;
+        var where = fit.ClockHand is { } hand and < 6 ? FormattableString.Invariant($"ends at {hand:0.#} o’clock") : "ends down";
+        body.AppendLine(CultureInfo.InvariantCulture, $"<div class=\"cones\"><div>Guide<strong>{E(cones.Guide ?? "–")}</strong>falls first: watch</div><div>Target<strong>{E(cones.Target)}</strong>{where}: done</div><div>Guard<strong>{E(cones.Guard ?? "–")}</strong>stays up</div></div>");
+    }
+
+    private static void Table(StringBuilder body, ScheduleFit fit)
+    {
+        var (f, timed) = (fit.Units == "F", fit.Times.Start is not null);
+        var unit = f ? "°F" : "°C";
+        body.AppendLine(CultureInfo.InvariantCulture, $"<table><caption>The programme, to sign segment by segment</caption><thead><tr><th scope=\"col\">No.</th><th scope=\"col\" class=\"n\">{unit}/h</th><th scope=\"col\" class=\"n\">To {unit}</th><th scope=\"col\" class=\"n\">Hold</th><th scope=\"col\" class=\"n\">{(timed ? "About" : "Hours")}</th><th scope=\"col\">For</th><th scope=\"col\">Vent, atmosphere</th><th scope=\"col\">Read</th><th scope=\"col\">Time</th><th scope=\"col\">By</th></tr></thead><tbody>");
+        foreach (var s in fit.Segments)
+        {
+            var outcome = fit.Kiln?.Segments[s.Number - 1];
+            var from = outcome?.StartHours ?? s.StartHours;
+            var rate = f ? s.RateFahrenheitPerHour : s.RateCelsiusPerHour;
+            body.AppendLine(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{s.Number}</th><td class=\"n\">{(rate is { } r ? r.ToString("0", CultureInfo.InvariantCulture) : "full")}</td><td class=\"n\">{(f ? s.TargetFahrenheit : s.TargetCelsius):0}</td><td class=\"n\">{(s.HoldMinutes > 0 ? SegmentWords.Duration(s.HoldMinutes) : "–")}</td><td class=\"n\">{(fit.Times.Start is { } start ? start.AddHours(from).ToString("ddd HH:mm", CultureInfo.InvariantCulture) : from.ToString("0.0", CultureInfo.InvariantCulture))}</td><td>{E(s.Purpose)}</td><td>{E(Setting(s))}</td><td class=\"sign\"></td><td class=\"sign\"></td><td class=\"sign\"></td></tr>");
+        }
+
+        body.AppendLine("</tbody></table>");
+    }
+
+    private static string Setting(FittedSegment s)
+    {
+        var vent = s.VentNote?.TrimEnd('.') ?? Words(s.Vent);
+        var atmosphere = Words(s.Atmosphere) + (s.AtmosphereNote is null ? "" : ", " + char.ToLowerInvariant(s.AtmosphereNote[0]) + s.AtmosphereNote[1..].TrimEnd('.'));
+        return $"{char.ToUpperInvariant(vent[0])}{vent[1..]}; {atmosphere}";
+    }
+
+    private static void Times(StringBuilder body, ScheduleFit fit)
+    {
+        var t = fit.Times;
+        List<string> lines = [Line("Peak", t.PeakHours, t.Peak), Line("Programme ends", t.EndHours, t.End)];
+        lines.AddRange(t.Vents.Select(v => $"Vent {Words(v.Vent)} until {SegmentWords.Temperature(v.ToCelsius, fit.Units == "F")}, {When(v.ToHours, v.To)}"));
+        if (t.OpeningHours is { } opening) lines.Add(Line("Earliest opening", opening, t.Opening) + ", below 95 °C (203 °F) by the pyrometer");
+        List(body, "Times", lines);
+    }
+
+    private static void Kiln(StringBuilder body, ScheduleFit fit)
+    {
+        if (fit.Kiln is not { } kiln) return;
+        var energy = kiln.Fuel is { } fuel
+            ? fuel.KilowattHours is { } own ? FormattableString.Invariant($"Fuel about {own:0} kWh") : FormattableString.Invariant($"Fuel at least {fuel.LowerBoundKilowattHours:0} kWh, usually {fuel.UsualLowKilowattHours:0} to {fuel.UsualHighKilowattHours:0}")
+            : FormattableString.Invariant($"Energy about {kiln.Energy.TotalKilowattHours:0} kWh, ± 20 %");
+        List<string> lines = [FormattableString.Invariant($"{kiln.AvailableKilowatts:0.0} kW there; {(kiln.CanFollow ? "it follows every segment" : "it can't follow every segment")}"), energy];
+        if (kiln.Cost is { } cost) lines.Add(cost.Amount is { } amount ? FormattableString.Invariant($"Cost about {amount:0.00} {cost.Currency} ({cost.Low:0.00} to {cost.High:0.00})") : FormattableString.Invariant($"Cost {cost.Low:0.00} to {cost.High:0.00} {cost.Currency}"));
+        if (kiln.Instead is { } instead) lines.Add(instead);
+        lines.AddRange(kiln.Remedies.Select(r => r.Message));
+        List(body, "Kiln", lines);
+    }
+
+    private static void List(StringBuilder body, string title, IReadOnlyCollection<string> items)
+    {
+        if (items.Count == 0) return;
+        body.Append(CultureInfo.InvariantCulture, $"<h2>{E(title)}</h2><ul>");
+        foreach (var item in items) body.Append(CultureInfo.InvariantCulture, $"<li>{E(item)}</li>");
+        body.AppendLine("</ul>");
+    }
+
+    private static string Line(string what, double hours, DateTimeOffset? at) => $"{what}: {When(hours, at)}";
+
+    private static string When(double hours, DateTimeOffset? at) => at is { } moment ? $"about {Moment(moment)} ({SegmentWords.Duration(hours * 60)})" : $"after {SegmentWords.Duration(hours * 60)}";
+
+    private static string Moment(DateTimeOffset time) => time.ToString("ddd d MMM yyyy HH:mm", CultureInfo.InvariantCulture);
+
+    private static string Words<T>(T value)
+        where T : struct, Enum => System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString()).Replace('-', ' ');
+
+    private static string E(string text) => HtmlPage.Encode(text);
+}
