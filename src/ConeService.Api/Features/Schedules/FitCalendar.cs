@@ -38,7 +38,7 @@ internal static class FitCalendar
             Event(text, fit, stamp, FormattableString.Invariant($"vent-{i + 1}"), vent.From!.Value, vent.To!.Value, $"Vent {Words(vent)}: {name}", $"{vent.Note ?? Words(vent) + "."} Until {SegmentWords.Temperature(vent.ToCelsius, fit.Units == "F")}; trust the pyrometer more than the clock.");
         }
 
-        Event(text, fit, stamp, "peak", peak.AddMinutes(-AttendMinutes), peak, $"Peak, attend: {name}", $"Peak about {SegmentWords.Temperature((double)fit.PeakCelsius, fit.Units == "F")}. {fit.WitnessCones?.Message ?? "Judge by eye."}");
+        Event(text, fit, stamp, "peak", peak.AddMinutes(-AttendMinutes), peak, $"Peak, attend: {name}", $"Peak about {SegmentWords.Temperature((double)fit.PeakCelsius, fit.Units == "F")}. {Watch(fit)}");
         if (fit.Times.Opening is { } opening)
         {
             Event(text, fit, stamp, "opening", opening, opening.AddMinutes(AttendMinutes), $"Earliest opening: {name}", "Not before chamber and ware are below 95 °C (203 °F), by the pyrometer and not by the clock.");
@@ -58,6 +58,10 @@ internal static class FitCalendar
         lines.Add(fit.Times.Basis == "kiln-model" ? "Times by the kiln model; a real kiln differs." : "Times by the programme; the cooling is a guess.");
         return string.Join("\n", lines);
     }
+
+    private static string Watch(ScheduleFit fit) => fit.WitnessCones is { } cones
+        ? $"Witness cones: when the guide{(cones.Guide is { } guide ? $" ({guide})" : "")} falls, watch; when the target ({cones.Target}) points where it should, the firing is done, whatever the meter says; the guard{(cones.Guard is { } guard ? $" ({guard})" : "")} must stay up."
+        : "Judge by eye.";
 
     private static string Words(VentPeriod vent) => System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(vent.Vent.ToString()).Replace('-', ' ');
 

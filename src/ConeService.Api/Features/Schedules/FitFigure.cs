@@ -19,7 +19,7 @@ internal static class FitFigure
     private const int Foot = 46;
     private const double LabelRoom = 16;
     private const double LabelWidth = 34;
-    private const int LongestLegend = 104;
+    private const int LongestLine = 112;
 
     /// <summary>Draws the fit.</summary>
     public static string Render(FitResult result)
@@ -31,7 +31,7 @@ internal static class FitFigure
         var frame = new FigureFrame(curve, Width, bottom);
         var svg = new StringBuilder();
         HeatWorkFigure.Open(svg, Heading(fit), Describe(fit), Width, Height);
-        svg.Append(CultureInfo.InvariantCulture, $"<text class=\"h\" x=\"{FigureFrame.Left}\" y=\"26\">{HtmlPage.Encode(Heading(fit))}</text><text class=\"s\" x=\"{FigureFrame.Left}\" y=\"44\">{HtmlPage.Encode(Facts(fit))}</text>");
+        svg.Append(CultureInfo.InvariantCulture, $"<text class=\"h\" x=\"{FigureFrame.Left}\" y=\"26\">{HtmlPage.Encode(Heading(fit))}</text><text class=\"s\" x=\"{FigureFrame.Left}\" y=\"44\">{HtmlPage.Encode(Wrap(Facts(fit)).First())}</text>");
         frame.DrawAxes(svg);
         Clock(svg, frame, fit, bottom);
         // What the controller asks for lies under what the kiln does.
@@ -52,8 +52,8 @@ internal static class FitFigure
         var f = fit.Units == "F";
         var facts = new List<string> { $"Peak {SegmentWords.Temperature((double)fit.PeakCelsius, f)} after {SegmentWords.Duration(fit.Times.PeakHours * 60)}" };
         if (fit.Times.OpeningHours is { } opening) facts.Add($"earliest opening after {SegmentWords.Duration(opening * 60)}");
-        if (fit.Kiln is { } kiln) facts.Add(FormattableString.Invariant($"{kiln.Energy.TotalKilowattHours:0} kWh"));
-        facts.Add($"the cones read {(fit.Kiln?.HeatWork ?? fit.HeatWork).Reading}");
+        if (fit.Kiln is { Fuel: null } kiln) facts.Add(FormattableString.Invariant($"{kiln.Energy.TotalKilowattHours:0} kWh"));
+        facts.Add($"cones {(fit.Kiln?.HeatWork ?? fit.HeatWork).Reading}");
         return string.Join(", ", facts);
     }
 
@@ -109,10 +109,18 @@ internal static class FitFigure
         var f = fit.Units == "F";
         var lines = fit.Landmarks.Select((l, i) => (
             $"{i + 1}",
-            Cut($"{l.Landmark}, {Span(l, f)}, {Hours(l.FromHours)}{(l.ToHours is { } to && to > l.FromHours + 0.1 ? " to " + Hours(to) : "")}{(l.Advice is null ? "" : ". " + l.Advice)}"))).ToList();
-        if (fit.WitnessCones is { } cones) lines.Add(("", $"Witness cones: guide {cones.Guide ?? "none"}, target {cones.Target}, guard {cones.Guard ?? "none"}."));
-        foreach (var segment in fit.Segments) lines.Add(($"s{segment.Number}", Cut($"{segment.InWords}: {segment.Purpose}")));
-        return lines;
+            $"{l.Landmark}, {Span(l, f)}, {Hours(l.FromHours)}{(l.ToHours is { } to && to > l.FromHours + 0.1 ? " to " + Hours(to) : "")}{(l.Advice is null ? "" : ". " + l.Advice)}")).ToList();
+        lines.Add(("", Ends(fit)));
+        lines.AddRange(fit.Segments.Select(s => ($"s{s.Number}", $"{s.InWords}: {s.Purpose}")));
+        return [.. lines.SelectMany(l => Wrap(l.Item2).Select((text, i) => (i == 0 ? l.Item1 : "", text)))];
+    }
+
+    // How the witness cones stand at the end.
+    private static string Ends(ScheduleFit fit)
+    {
+        var cones = (fit.Kiln?.HeatWork ?? fit.HeatWork).Cones.Where(c => fit.WitnessCones is not { } w || c.Cone == w.Guide || c.Cone == w.Target || c.Cone == w.Guard);
+        return $"At the end, with {(fit.Kiln is null ? "the programme followed" : "the kiln as modelled")}: "
+            + string.Join(", ", cones.Select(c => c.DownAtHours is null ? FormattableString.Invariant($"cone {c.Cone} at {c.ClockHand:0.#} o’clock") : $"cone {c.Cone} down")) + ".";
     }
 
     private static void Lines(StringBuilder svg, List<(string Head, string Text)> legend, int top)
@@ -129,5 +137,14 @@ internal static class FitFigure
 
     private static string Hours(double hours) => FormattableString.Invariant($"{hours:0.0} h");
 
-    private static string Cut(string text) => text.Length <= LongestLegend ? text : text[..text.LastIndexOf(' ', LongestLegend)] + " …";
+    private static IEnumerable<string> Wrap(string text)
+    {
+        while (text.Length > LongestLine && text.LastIndexOf(' ', LongestLine) is var at and > 0)
+        {
+            yield return text[..at];
+            text = text[(at + 1)..];
+        }
+
+        yield return text;
+    }
 }

@@ -157,6 +157,7 @@ public sealed partial class FitReader(ScheduleBook book, ConeCharts charts, Kiln
         if (load.Dryness is null && green) assumed.Add(new("load.dryness", "bone-dry", "The template is made for dry ware. Ware that is cold to the cheek is not dry."));
         var glaze = schedule.Row.Kind is FiringKind.Bisque or FiringKind.Pit or FiringKind.Overglaze ? GlazeCoat.None : GlazeCoat.Dry;
         if (load.Glaze is not null && !EnumWords.TryRead(load.Glaze, out glaze)) findings.Add(Words.Unknown<GlazeCoat>("/load/glaze", load.Glaze, "a state of the glaze"));
+        if (load.Glaze is null) assumed.Add(new("load.glaze", EnumWords.Word(glaze), glaze == GlazeCoat.None ? "As usual for this kind of firing." : "Glazed, and dry since."));
         if (load.ThickestMillimetres is { } stated) return (green, dryness, stated, glaze);
         var thickness = (double?)schedule.Row.ThicknessMaxMillimetres;
         assumed.Add(thickness is { } t
@@ -191,6 +192,7 @@ public sealed partial class FitReader(ScheduleBook book, ConeCharts charts, Kiln
         }
 
         if (heat is null or HeatOfKiln.Wood) return null;
+        if (kiln.ControllerSegments is null) assumed.Add(new("kiln.controllerSegments", "no limit", "The controller holds as many segments as the programme has."));
         var max = kiln.MaxTemperature is { } sent ? (request.Units == "F" ? (sent - 32) / 1.8 : sent) : (double?)null;
         try
         {

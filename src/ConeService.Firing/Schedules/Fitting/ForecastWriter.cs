@@ -16,9 +16,9 @@ internal static class ForecastWriter
         var setup = question.Kiln!;
         var follows = prediction.Segments.All(s => s.Following == Following.Follows);
         return new(
-            question.KilnId, question.Heat!.Value, Math.Round(setup.VolumeLitres, 1), Math.Round(setup.AvailableKilowatts, 2), follows, prediction.Segments,
+            question.KilnId, question.Heat!.Value, Math.Round(setup.VolumeLitres, 1), Math.Round(setup.AvailableKilowatts, 2), follows, [.. prediction.Segments.Select(s => s.Rounded())],
             FitReadings.Of(work, prediction.Chamber, question.Target, null), Math.Round(prediction.PeakCelsius, 1), Math.Round(prediction.HoursToPeak, 2), Math.Round(prediction.HoursToEnd, 2),
-            prediction.HoursToOpening is { } hours ? Math.Round(hours, 2) : null, prediction.Energy, prediction.Fuel, Cost(question, prediction),
+            prediction.HoursToOpening is { } hours ? Math.Round(hours, 2) : null, prediction.Energy.Rounded(), prediction.Fuel.Rounded(), Cost(question, prediction),
             follows ? null : Instead(question, plan, prediction, FitReadings.Say(work)), remedies);
     }
 

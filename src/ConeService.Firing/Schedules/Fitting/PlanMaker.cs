@@ -119,7 +119,7 @@ internal sealed class PlanMaker(ScheduleBook book, ConeCharts charts)
                 Celsius = step.Target == StepTarget.Fixed ? grid.Temperature(step.Celsius) : step.Celsius,
                 Rate = step.Rate is { } rate ? (step.RateLimited ? grid.RateBelow(rate) : grid.Rate(rate)) : null,
                 TakenRate = grid.Rate(step.TakenRate),
-                HoldMinutes = Math.Ceiling(step.HoldMinutes - 1e-9),
+                HoldMinutes = Math.Max(0, Math.Ceiling(step.HoldMinutes - 1e-9)),
             };
         }
     }

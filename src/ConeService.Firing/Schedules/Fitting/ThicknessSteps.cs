@@ -30,6 +30,21 @@ internal static class ThicknessSteps
                 : step with { Rate = Limited(step, p.Rate), RateLimited = true, Celsius = p.To, HoldMinutes = 0, Target = StepTarget.Fixed, Below = 0, Stage = p.Stage ?? step.Stage }));
             i += pieces.Count - 1;
         }
+
+        Tidy(steps);
+    }
+
+    // Two slowed ramps in a row, no hold between them, at nearly one rate: one segment at the slower rate.
+    private static void Tidy(List<FitStep> steps)
+    {
+        for (var i = 1; i < steps.Count; i++)
+        {
+            var (a, b) = (steps[i - 1], steps[i]);
+            if (!a.RateLimited || !b.RateLimited || a.HoldMinutes > 0 || a.Target != StepTarget.Fixed || b.Celsius < a.Celsius || a.Atmosphere != b.Atmosphere || a.Vent != b.Vent) continue;
+            if (Math.Min(a.Speed, b.Speed) < NearRate * Math.Max(a.Speed, b.Speed) || b.Target != StepTarget.Fixed) continue;
+            steps[i - 1] = b with { Rate = Math.Min(a.Speed, b.Speed), From = [.. a.From.Union(b.From)], Stage = a.Stage, Purpose = a.From.SequenceEqual(b.From) ? b.Purpose : $"{a.Purpose}, {b.Purpose}" };
+            steps.RemoveAt(i--);
+        }
     }
 
     private static double? Limited(FitStep step, double rate) => rate < step.Speed ? rate : step.Rate;
@@ -75,8 +90,9 @@ internal static class ThicknessSteps
 
     private static FitChange Change(FitStep step, List<Piece> pieces, double thickness, FitQuestion question)
     {
+        var grid = new ControllerGrid(question.Fahrenheit);
         var slow = pieces.Where(p => p.Rate < step.Speed).ToList();
-        var rates = string.Join(", ", slow.Select(p => $"{SegmentWords.Rate(p.Rate, question.Fahrenheit)} up to {SegmentWords.Temperature(p.To, question.Fahrenheit)}"));
+        var rates = string.Join(", ", slow.Select(p => $"{SegmentWords.Rate(grid.RateBelow(p.Rate), question.Fahrenheit)} up to {SegmentWords.Temperature(p.To, question.Fahrenheit)}"));
         var across = slow.Max(p => ThicknessLimit.Difference(p.Rate, thickness));
         return new(FitChangeCode.SlowedForThickness, step.From, FormattableString.Invariant(
             $"Slowed from {SegmentWords.Rate(step.Speed, question.Fahrenheit)} for a wall of {thickness:0.#} mm: {rates}. At that rate the middle of the wall lags about {Math.Max(1, question.Fahrenheit ? across * 1.8 : across):0} {(question.Fahrenheit ? "°F" : "°C")} at most."));

@@ -1,0 +1,38 @@
+using ConeService.Firing.Kilns;
+
+namespace ConeService.Firing.Schedules.Fitting;
+
+/// <summary>Digits of a forecast: as many as one may want to add up, far more than it can be trusted to.</summary>
+internal static class ForecastRounding
+{
+    /// <summary>Energy to 0.01 kWh.</summary>
+    public static KilnEnergy Rounded(this KilnEnergy e) => new(
+        At(e.TotalKilowattHours, 2), At(e.ToPeakKilowattHours, 2), At(e.AfterPeakKilowattHours, 2), At(e.WareKilowattHours, 2), At(e.FurnitureKilowattHours, 2), At(e.WaterKilowattHours, 2),
+        At(e.WallsKilowattHours, 2), At(e.ChamberKilowattHours, 2), At(e.SurfaceKilowattHours, 2), At(e.LeakKilowattHours, 2), At(e.UnaccountedKilowattHours, 2), At(e.KilowattHoursPerKilogram, 3));
+
+    /// <summary>Fuel to 0.1 kWh.</summary>
+    public static KilnFuel? Rounded(this KilnFuel? f) =>
+        f is null ? null : new(At(f.LowerBoundKilowattHours, 1), f.Factor, At(f.KilowattHours, 1), At(f.UsualLowKilowattHours, 1), At(f.UsualHighKilowattHours, 1));
+
+    /// <summary>Hours to 0.001, temperatures, rates and kW to 0.1.</summary>
+    public static SegmentOutcome Rounded(this SegmentOutcome s) => s with
+    {
+        StartHours = At(s.StartHours, 3),
+        RampEndHours = At(s.RampEndHours, 3),
+        EndHours = At(s.EndHours, 3),
+        PlannedHours = At(s.PlannedHours, 3),
+        StartCelsius = At(s.StartCelsius, 1),
+        EndCelsius = At(s.EndCelsius, 1),
+        LargestLagKelvin = At(s.LargestLagKelvin, 1),
+        FollowsToCelsius = At(s.FollowsToCelsius, 1),
+        MeanRateCelsiusPerHour = At(s.MeanRateCelsiusPerHour, 1),
+        LastRateCelsiusPerHour = At(s.LastRateCelsiusPerHour, 1),
+        LargestKilowatts = At(s.LargestKilowatts, 2),
+        LoadLagKelvin = At(s.LoadLagKelvin, 1),
+    };
+
+    // Plus zero: a rounded −0.001 would be written as −0.
+    private static double At(double value, int digits) => Math.Round(value, digits) + 0.0;
+
+    private static double? At(double? value, int digits) => value is { } v ? At(v, digits) : null;
+}
