@@ -7,7 +7,7 @@ public sealed class ReferencePackageTests
 {
     private static readonly Dataset Embedded = DatasetLoader.LoadEmbedded();
 
-    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections"];
+    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "kiln-defaults", "kiln-materials", "kiln-sizes"];
 
     [Fact]
     public void The_embedded_package_is_valid_and_says_what_it_is()
@@ -81,6 +81,9 @@ public sealed class ReferencePackageTests
         "cone-facts" => Embedded.ConeFacts.Count,
         "bending-energies" => Embedded.BendingEnergies.Count,
         "corrections" => Embedded.Corrections.Count,
+        "kiln-defaults" => Embedded.KilnDefaults.Count,
+        "kiln-materials" => Embedded.KilnMaterials.Count,
+        "kiln-sizes" => Embedded.KilnSizes.Count,
         _ => throw new ArgumentOutOfRangeException(nameof(table)),
     };
 }
