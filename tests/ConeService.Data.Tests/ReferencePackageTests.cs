@@ -7,12 +7,12 @@ public sealed class ReferencePackageTests
 {
     private static readonly Dataset Embedded = DatasetLoader.LoadEmbedded();
 
-    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "kiln-defaults", "kiln-materials", "kiln-sizes"];
+    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "kiln-defaults", "kiln-materials", "kiln-sizes", "cautions", "thermocouple-tolerances", "heat-work-defaults", "schedule-templates", "schedule-segments", "thickness-limits", "schedule-defaults", "exposure-limits", "food-contact-limits", "landmarks", "processes", "process-additions", "additives", "base-glazes", "colorants", "colorant-forms", "temperature-limits", "colour-notes", "colour-words", "colour-rules", "colour-rule-ingredients"];
 
     [Fact]
     public void The_embedded_package_is_valid_and_says_what_it_is()
     {
-        Assert.Equal("1.0.0", Embedded.VersionId);
+        Assert.Equal("1.4.0", Embedded.VersionId);
         Assert.Equal("Firing reference for a shared pottery studio", Embedded.Title);
         Assert.Equal("CC-BY-4.0", Embedded.License);
         Assert.StartsWith("# Change log of the data package", Embedded.ChangeLog, StringComparison.Ordinal);
@@ -81,6 +81,27 @@ public sealed class ReferencePackageTests
         "cone-facts" => Embedded.ConeFacts.Count,
         "bending-energies" => Embedded.BendingEnergies.Count,
         "corrections" => Embedded.Corrections.Count,
+        "cautions" => Embedded.Cautions.Count,
+        "thermocouple-tolerances" => Embedded.ThermocoupleTolerances.Count,
+        "heat-work-defaults" => Embedded.HeatWorkDefaults.Count,
+        "schedule-templates" => Embedded.ScheduleTemplates.Count,
+        "schedule-segments" => Embedded.ScheduleSegments.Count,
+        "thickness-limits" => Embedded.ThicknessLimits.Count,
+        "schedule-defaults" => Embedded.ScheduleDefaults.Count,
+        "exposure-limits" => Embedded.ExposureLimits.Count,
+        "food-contact-limits" => Embedded.FoodContactLimits.Count,
+        "landmarks" => Embedded.Landmarks.Count,
+        "processes" => Embedded.Processes.Count,
+        "process-additions" => Embedded.ProcessAdditions.Count,
+        "additives" => Embedded.Additives.Count,
+        "base-glazes" => Embedded.BaseGlazes.Count,
+        "colorants" => Embedded.Colorants.Count,
+        "colorant-forms" => Embedded.ColorantForms.Count,
+        "temperature-limits" => Embedded.TemperatureLimits.Count,
+        "colour-notes" => Embedded.ColourNotes.Count,
+        "colour-words" => Embedded.ColourWords.Count,
+        "colour-rules" => Embedded.ColourRules.Count,
+        "colour-rule-ingredients" => Embedded.ColourRuleIngredients.Count,
         "kiln-defaults" => Embedded.KilnDefaults.Count,
         "kiln-materials" => Embedded.KilnMaterials.Count,
         "kiln-sizes" => Embedded.KilnSizes.Count,

@@ -1,9 +1,11 @@
 using ConeService.Api.Features.Cards;
 using ConeService.Api.Features.Charts;
+using ConeService.Api.Features.ConeFacts;
 using ConeService.Api.Features.Cones;
 using ConeService.Api.Features.Conversions;
 using ConeService.Api.Features.Datasets;
 using ConeService.Api.Features.Health;
+using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Features.Home;
 using ConeService.Api.Features.Problems;
 using ConeService.Api.Features.Sources;
@@ -22,8 +24,10 @@ internal static class Routes
         var v1 = app.MapGroup("/v1");
         v1.MapCharts();
         v1.MapCones();
+        v1.MapConeFacts();
         v1.MapTemperatures();
         v1.MapConversions();
+        v1.MapHeatWork();
         v1.MapDataset();
         v1.MapSources();
 

@@ -134,4 +134,27 @@ public static class FaultRules
 
     /// <summary>A row of an overlay adds to a chart that is not the overlay's own.</summary>
     public const string OverlayOwnChart = "overlay-own-chart";
+
+    /// <summary>The range or the formula of a thermocouple's tolerance contradicts itself.</summary>
+    public const string ThermocoupleTolerance = "thermocouple-tolerance";
+
+    /// <summary>A default that the heat-work answers need is missing, or in another unit.</summary>
+    public const string HeatWorkDefault = "heat-work-default";
+
+    /// <summary>A schedule segment has no target or two, or says wrongly which figures are published.</summary>
+    public const string SegmentTarget = "segment-target";
+
+    /// <summary>A schedule template has no segments, gaps in their numbers, or cones that do not hang together.</summary>
+    public const string TemplateSegments = "template-segments";
+
+    /// <summary>A limit by thickness rises with the thickness, or its band has two spans.</summary>
+    public const string ThicknessLimit = "thickness-limit";
+    /// <summary>The upper end of a range lies below its lower end.</summary>
+    public const string RangeOrder = "range-order";
+
+    /// <summary>A percentage without its own confidence, or with more than its sources can give.</summary>
+    public const string PercentEvidence = "percent-evidence";
+
+    /// <summary>An ingredient is neither a colorant nor an additive, or both.</summary>
+    public const string IngredientKnown = "ingredient-known";
 }

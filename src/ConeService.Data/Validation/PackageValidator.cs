@@ -15,9 +15,17 @@ internal static class PackageValidator
         new ChartHasEndPointsRule(),
         new EnergyHasEndPointsRule(),
         new OverlayOwnChartRule(),
+        new ThermocoupleToleranceRule(),
+        new HeatWorkDefaultRule(),
+        new SegmentTargetRule(),
+        new TemplateSegmentsRule(),
+        new ThicknessLimitRule(),
         new KilnDefaultRule(),
         new KilnMaterialRule(),
         new KilnSizeRule(),
+        new RangeOrderRule(),
+        new PercentEvidenceRule(),
+        new IngredientKnownRule(),
     ];
 
     public static PackageContent Check(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)

@@ -16,5 +16,5 @@ public static class HeatMargin
         Math.Exp(curve.LogK(curve.Inverse(LogRate) + margin) - LogRate);
 
     // Below this the margin says nothing any more, and ln 0 would say less.
-    private const double LeastProgress = 1e-12;
+    private const double LeastProgress = 1e-250;
 }

@@ -13,6 +13,9 @@ public sealed record HeatProgramme(double StartKelvin, IReadOnlyList<HeatSegment
     /// <exception cref="ArgumentException">The programme does nothing: it neither moves nor holds.</exception>
     public HeatHistory ToHistory() => new(Moments().ToArray());
 
+    /// <summary>True when it moves or holds.</summary>
+    public bool DoesSomething => Moments().Count > 1;
+
     /// <summary>Progress of a cone through the programme; 0 when it neither moves nor holds.</summary>
     public double Progress(BendingCurve curve) => Moments() is { Count: > 1 } moments ? HeatIntegral.Progress(curve, new(moments.ToArray())) : 0;
 

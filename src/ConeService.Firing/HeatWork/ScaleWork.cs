@@ -22,21 +22,4 @@ public sealed record ScaleWork(IReadOnlyList<ConeWork> Cones, IReadOnlyList<Cone
         : null;
 
     private int Standing => Cones.TakeWhile(c => c.IsDown).Count();
-
-    /// <summary>Follows a firing with every cone of a chart.</summary>
-    /// <param name="chart">The chart; it must state rates.</param>
-    /// <param name="history">The firing.</param>
-    /// <param name="rate">The rate, °C/h, whose nearest printed value borrowed curves go through.</param>
-    public static ScaleWork Measure(ConeChart chart, HeatHistory history, double rate)
-    {
-        var cones = new List<ConeWork>();
-        foreach (var cone in chart.Cones)
-        {
-            if (cone.Curve(new((decimal)rate)) is not { } curve) continue;
-            var progress = HeatIntegral.Progress(curve, history, out var downAt);
-            cones.Add(new(cone, curve, progress, HeatMargin.Of(curve, progress), downAt));
-        }
-
-        return new(cones, [.. chart.Cones.Select(c => c.Cone).Except(cones.Select(c => c.Cone.Cone))]);
-    }
 }

@@ -26,6 +26,7 @@ public partial class ProblemTests(Support.Api api)
     [InlineData("/v1/cones/6/end-point?rat=60C/h", "unknown-parameter", "rat", "60C/h")]
     [InlineData("/v1/cones/6/end-point?rate=60C/h&rate=150C/h", "repeated-parameter", "rate", "60C/h,150C/h")]
     [InlineData("/v1/cones/6?rate=60C/h", "unknown-parameter", "rate", "60C/h")]
+    [InlineData("/v1/cone-facts?topic=soaking", "topic-unknown", "topic", "soaking")]
     [InlineData("/v1/temperatures/2232/cone?rate=60C/h", "temperature-unit-missing", "temperature", "2232")]
     [InlineData("/v1/temperatures/hot/cone", "temperature-unreadable", "temperature", "hot")]
     [InlineData("/v1/temperatures/2232C/cone", "temperature-outside-scale", "temperature", "2232C")]

@@ -28,6 +28,24 @@ internal static class DomainCases
         Of("an_energy_without_two_end_points", FaultRules.EnergyHasEndPoints, "bending-energies.csv", 4, "cone", p => p.Append("bending-energies.csv", "test-chart,03,500.5,derived,derived,")),
         Of("an_energy_of_end_points_that_do_not_rise", FaultRules.EnergyHasEndPoints, "bending-energies.csv", 2, "cone", p => p.Replace("end-points.csv", "1046,1915,seen-chart,published,", "1031,1888,seen-chart,published,As printed.")),
         Of("a_chart_without_end_points", FaultRules.ChartHasEndPoints, "charts.csv", 3, "id", p => p.Append("charts.csv", "unprinted-chart,Empty,large,regular,seen-chart,published,")),
+        Of("a_tolerance_whose_range_is_upside_down", FaultRules.ThermocoupleTolerance, "thermocouple-tolerances.csv", 2, "highest_celsius", p => p.Replace("thermocouple-tolerances.csv", "1100,0,1600", "1100,1600,0")),
+        Of("a_tolerance_that_begins_nowhere", FaultRules.ThermocoupleTolerance, "thermocouple-tolerances.csv", 2, "from_celsius", p => p.Replace("thermocouple-tolerances.csv", "1100,0,1600", ",0,1600")),
+        Of("a_class_of_another_standard", FaultRules.ThermocoupleTolerance, "thermocouple-tolerances.csv", 2, "class", p => p.Replace("thermocouple-tolerances.csv", "iec-60584,1,", "iec-60584,special,")),
+        Of("a_heat_work_default_that_is_missing", FaultRules.HeatWorkDefault, "heat-work-defaults.csv", null, "id", p => p.Replace("heat-work-defaults.csv", "room,20,°C,Room.,common-practice,common-practice,\n", "")),
+        Of("a_heat_work_default_in_another_unit", FaultRules.HeatWorkDefault, "heat-work-defaults.csv", 10, "unit", p => p.Replace("heat-work-defaults.csv", "room,20,°C", "room,20,K")),
+        Segments("a_segment_without_a_target", "target_celsius", 2, "rise,100,900,,,", "rise,100,,,,"),
+        Segments("a_segment_with_two_targets", "target_celsius", 2, "rise,100,900,,,", "rise,100,900,04,,"),
+        Segments("a_drop_from_no_cone", "target_below_celsius", 2, "rise,100,900,,,", "rise,100,900,,60,"),
+        Segments("published_figures_that_are_not_named", "published_fields", 3, ",as-normal,,rate,", ",as-normal,,,"),
+        Segments("published_figures_of_mere_practice", "published_fields", 2, ",open,,,", ",open,,hold,"),
+        Of("a_gap_in_the_numbers_of_segments", FaultRules.TemplateSegments, "schedule-segments.csv", 3, "number", p => p.Replace("schedule-segments.csv", "plain,2,", "plain,3,")),
+        Templates("a_template_without_segments", "id", 3, p => p.Append("schedule-templates.csv", "zero,Nothing,pit,,,,,oxidation,wood,bisqued,,,,,common-practice,common-practice,")),
+        Templates("a_template_that_ends_outside_its_range", "end_cone", 2, p => p.Replace("schedule-templates.csv", "bisque,04,05,03,", "bisque,04,06,05,")),
+        Templates("a_template_with_half_a_range", "end_cone", 2, p => p.Replace("schedule-templates.csv", "bisque,04,05,03,", "bisque,04,05,,")),
+        Templates("a_template_with_cones_but_no_end_cone", "end_cone", 2, p => p.Replace("schedule-templates.csv", "bisque,04,05,03,common-practice,", "bisque,,,,,")),
+        Templates("a_template_whose_segments_end_at_another_cone", "end_cone", 2, p => p.Replace("schedule-templates.csv", "bisque,04,05,03,", "bisque,05,05,03,")),
+        Of("a_thicker_wall_that_goes_faster", FaultRules.ThicknessLimit, "thickness-limits.csv", 3, "rate_celsius_per_hour", p => p.Replace("thickness-limits.csv", "drying,50,20,100,25,", "drying,50,20,100,51,")),
+        Of("a_band_with_two_spans", FaultRules.ThicknessLimit, "thickness-limits.csv", 3, "from_celsius", p => p.Replace("thickness-limits.csv", "drying,50,20,100,25,", "drying,50,20,120,25,")),
         Of("a_kiln_default_that_is_missing", FaultRules.KilnDefault, "kiln-defaults.csv", null, "id", p => p.Replace("kiln-defaults.csv", "\nleak,0.0005,kg/(s m2),Meaning.,derived,derived,", "")),
         Of("a_kiln_default_in_another_unit", FaultRules.KilnDefault, "kiln-defaults.csv", 2, "unit", p => p.Replace("kiln-defaults.csv", "air-heat,1100,J/(kg K)", "air-heat,1.1,kJ/(kg K)")),
         Of("a_kiln_default_of_0", FaultRules.KilnDefault, "kiln-defaults.csv", 2, "value", p => p.Replace("kiln-defaults.csv", "air-heat,1100", "air-heat,0")),
@@ -56,4 +74,10 @@ internal static class DomainCases
 
     private static BreakingCase Adopted(string name, string rule, string value) =>
         Of(name, rule, "corrections.csv", 2, "adopted", p => p.Replace("corrections.csv", "1959", value));
+
+    private static BreakingCase Segments(string name, string field, int line, string old, string replacement) =>
+        Of(name, FaultRules.SegmentTarget, "schedule-segments.csv", line, field, p => p.Replace("schedule-segments.csv", old, replacement));
+
+    private static BreakingCase Templates(string name, string field, int line, Action<InMemoryPackage> breakIt) =>
+        Of(name, FaultRules.TemplateSegments, "schedule-templates.csv", line, field, breakIt);
 }

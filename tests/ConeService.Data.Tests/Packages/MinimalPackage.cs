@@ -60,6 +60,22 @@ internal static class MinimalPackage
             test-chart,04,550.25,derived,derived,
 
             """,
+        "thermocouple-tolerances" => """
+            r-iec-60584-class-1,R,iec-60584,1,beyond,1,0.003,1100,0,1600,seen-chart,published,
+
+            """,
+        "heat-work-defaults" => """
+            cone-sigma,2.5,K,Spread of cones.,common-practice,estimate,
+            drift-base-metal,0.1,K,Drift.,common-practice,estimate,
+            drift-cap,10,K,Most drift.,common-practice,estimate,
+            drift-from,1100,°C,Where drift begins.,common-practice,estimate,
+            drift-noble-metal,0.01,K,Drift.,common-practice,estimate,
+            energy-log-sigma,0.2,1,Spread of slopes.,common-practice,estimate,
+            full-speed-rate,150,K/h,Full speed.,common-practice,estimate,
+            gradient-sigma,0,K,Gradient.,common-practice,estimate,
+            room,20,°C,Room.,common-practice,common-practice,
+
+            """,
         "corrections" => """
             end-points,test-chart/04/150,fahrenheit,1958,1959,Misprint,Arithmetic,seen-chart,published
 
@@ -73,6 +89,20 @@ internal static class MinimalPackage
         "kiln-sizes" => """
             electric,0,test-brick,76,5.7,common-practice,estimate,
             gas,0,test-brick,114,25,common-practice,estimate,
+
+            """,
+        "schedule-templates" => """
+            plain,Plain bisque,bisque,04,05,03,common-practice,oxidation,electric,bone-dry,,,,,common-practice,common-practice,
+
+            """,
+        "schedule-segments" => """
+            plain,1,rise,100,900,,,0,rise,oxidation,,open,,,common-practice,common-practice,
+            plain,2,maturing,60,,04,,10,mature,oxidation,,as-normal,,rate,seen-chart,published,
+
+            """,
+        "thickness-limits" => """
+            drying,10,20,100,50,common-practice,common-practice,
+            drying,50,20,100,25,common-practice,common-practice,
 
             """,
         _ => "",

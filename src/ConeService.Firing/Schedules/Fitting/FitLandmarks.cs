@@ -1,0 +1,74 @@
+using ConeService.Data;
+using ConeService.Firing.HeatWork;
+using ConeService.Firing.Schedules.Answers;
+
+namespace ConeService.Firing.Schedules.Fitting;
+
+/// <summary>The landmarks that this ware passes, with the times at which it does.</summary>
+internal static class FitLandmarks
+{
+    // Which rows of the landmarks table concern which firing; the table itself does not say.
+    private static readonly string[] Every = ["quartz-up", "quartz-down", "cristobalite-inv", "unload"];
+    private static readonly string[] Green = ["free-water", "organics", "bound-water-kaolin", "carbon-sulphur"];
+
+    /// <summary>The landmarks, in order of time.</summary>
+    public static IReadOnlyList<FitLandmark> Along(Dataset dataset, FitQuestion question, HeatHistory curve)
+    {
+        var wanted = Wanted(question).ToHashSet(StringComparer.Ordinal);
+        var found = new List<FitLandmark>();
+        foreach (var row in dataset.Landmarks.Where(l => wanted.Contains(l.Id)))
+        {
+            if (row.Phase is LandmarkPhase.Heating or LandmarkPhase.Either) Add(found, row, Up(curve, row), cooling: false);
+            if (row.Phase is LandmarkPhase.Cooling or LandmarkPhase.Either) Add(found, row, Down(curve, row), cooling: true);
+        }
+
+        return [.. found.OrderBy(l => l.FromHours).ThenBy(l => l.Id, StringComparer.Ordinal)];
+    }
+
+    private static IEnumerable<string> Wanted(FitQuestion question)
+    {
+        var kind = question.Schedule.Row.Kind;
+        IEnumerable<string> special = kind switch
+        {
+            FiringKind.Salt => ["salt-melt", "salt-vapour"],
+            FiringKind.Raku => ["raku-draw"],
+            FiringKind.Overglaze => question.Schedule.Id.Contains("lustre", StringComparison.Ordinal) ? ["lustre-close"] : ["decal-vent"],
+            FiringKind.Single => ["glaze-seal"],
+            _ => [],
+        };
+        return Every.Concat(question.Greenware ? Green : []).Concat(special).Concat(question.Schedule.Row.Atmosphere == FiringAtmosphere.Reduction && kind != FiringKind.Saggar ? ["iron-reduce"] : []);
+    }
+
+    private static void Add(List<FitLandmark> found, LandmarkRow row, (double From, double? To)? span, bool cooling)
+    {
+        if (span is not { } s) return;
+        found.Add(new(row.Id, row.Landmark, cooling, Math.Round(s.From, 3), s.To is { } to ? Math.Round(to, 3) : null, row.CelsiusLow, row.CelsiusHigh, row.Advice, row.Confidence, row.Sources));
+    }
+
+    private static (double From, double? To)? Up(HeatHistory curve, LandmarkRow row) =>
+        Crossing(curve, (double)row.CelsiusLow, up: true) is { } from ? (from, Crossing(curve, (double)row.CelsiusHigh, up: true)) : null;
+
+    private static (double From, double? To)? Down(HeatHistory curve, LandmarkRow row)
+    {
+        // Ware that never was hotter does not pass it on the way down.
+        if (curve.Peak.Kelvin - FitProgrammes.Zero <= (double)row.CelsiusHigh || Crossing(curve, (double)row.CelsiusHigh, up: false) is not { } from) return null;
+        return (from, Crossing(curve, (double)row.CelsiusLow, up: false) is { } to && to >= from ? to : null);
+    }
+
+    // Up: the first time; down: the last.
+    private static double? Crossing(HeatHistory curve, double celsius, bool up)
+    {
+        var points = curve.Points;
+        var kelvin = celsius + FitProgrammes.Zero;
+        double? found = null;
+        for (var i = 1; i < points.Length; i++)
+        {
+            var (a, b) = (points[i - 1], points[i]);
+            if (up ? !(a.Kelvin <= kelvin && b.Kelvin > kelvin) : !(a.Kelvin > kelvin && b.Kelvin <= kelvin)) continue;
+            found = a.Hours + ((kelvin - a.Kelvin) / (b.Kelvin - a.Kelvin) * (b.Hours - a.Hours));
+            if (up) return found;
+        }
+
+        return found;
+    }
+}

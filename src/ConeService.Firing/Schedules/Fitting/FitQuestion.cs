@@ -1,0 +1,77 @@
+using ConeService.Firing.Answers;
+using ConeService.Firing.Cones;
+using ConeService.Firing.Kilns;
+using HeatOfKiln = ConeService.Data.KilnHeat;
+
+namespace ConeService.Firing.Schedules.Fitting;
+
+/// <summary>A fit request that was read: everything typed, everything left out decided.</summary>
+public sealed record FitQuestion
+{
+    /// <summary>The template.</summary>
+    public required Schedule Schedule { get; init; }
+
+    /// <summary>The target on its chart; null for a template that ends without a cone.</summary>
+    public required FitTarget? Target { get; init; }
+
+    /// <summary>The chart.</summary>
+    public required ConeChart Chart { get; init; }
+
+    /// <summary>True for °F.</summary>
+    public required bool Fahrenheit { get; init; }
+
+    /// <summary>The kiln's name, as sent.</summary>
+    public required string? KilnId { get; init; }
+
+    /// <summary>What heats the kiln; null without a kiln.</summary>
+    public required HeatOfKiln? Heat { get; init; }
+
+    /// <summary>Kiln and load for the model; null without a kiln, and for a wood kiln.</summary>
+    public required KilnSetup? Kiln { get; init; }
+
+    /// <summary>Hottest cone of the kiln.</summary>
+    public required Cone? MaxCone { get; init; }
+
+    /// <summary>Segments that the controller holds; null: no limit.</summary>
+    public required int? ControllerSegments { get; init; }
+
+    /// <summary>Thickest wall, mm; null when nothing is known.</summary>
+    public required double? ThicknessMillimetres { get; init; }
+
+    /// <summary>True for ware that was never fired.</summary>
+    public required bool Greenware { get; init; }
+
+    /// <summary>How dry it is.</summary>
+    public required Dryness Dryness { get; init; }
+
+    /// <summary>The coat on the ware.</summary>
+    public required GlazeCoat Glaze { get; init; }
+
+    /// <summary>When the programme starts; null when not stated.</summary>
+    public required DateTimeOffset? Start { get; init; }
+
+    /// <summary>How long loading takes, minutes.</summary>
+    public required double LoadingMinutes { get; init; }
+
+    /// <summary>Temperature of kiln and load at the start, °C.</summary>
+    public required double StartCelsius { get; init; }
+
+    /// <summary>Price of a kWh; null when not stated.</summary>
+    public required double? PricePerKilowattHour { get; init; }
+
+    /// <summary>Its currency.</summary>
+    public required string? Currency { get; init; }
+
+    /// <summary>Parameters that were left out.</summary>
+    public required IReadOnlyList<Assumption> Assumed { get; init; }
+
+    /// <summary>True when the kiln is fired with wire elements.</summary>
+    public bool IsElectric => Heat is null or HeatOfKiln.Electric;
+}
+
+/// <summary>The cone that the fit aims at.</summary>
+/// <param name="Cone">The cone.</param>
+/// <param name="Next">The next hotter cone of the chart, which must stay up; null at the end of the chart.</param>
+/// <param name="Clock">The hour that it shall point at.</param>
+/// <param name="Progress">The progress that this is.</param>
+public sealed record FitTarget(ChartCone Cone, ChartCone? Next, double Clock, double Progress);

@@ -1,0 +1,42 @@
+using ConeService.Firing.HeatWork;
+using ConeService.Firing.Schedules.Answers;
+
+namespace ConeService.Firing.Schedules.Fitting;
+
+/// <summary>What a firing does to the cones around a target.</summary>
+internal static class FitReadings
+{
+    // Cones shown on either side of the target.
+    private const int Around = 4;
+
+    /// <summary>The answer's part.</summary>
+    public static FitHeatWork Of(ScaleWork work, HeatHistory history, FitTarget? target, double? lastRampShare)
+    {
+        var centre = target?.Cone.Cone ?? work.Reached?.Cone.Cone ?? work.Cones[0].Cone.Cone;
+        var at = work.Cones.TakeWhile(c => c.Cone.Cone < centre).Count();
+        var aim = target is null ? null : work.Cones.FirstOrDefault(c => c.Cone.Cone == target.Cone.Cone);
+        var next = target?.Next is { } n ? work.Cones.FirstOrDefault(c => c.Cone.Cone == n.Cone) : null;
+        return new(
+            work.Reached?.Cone.Cone.ToString(), work.Next?.Cone.Cone.ToString(), Rounded(work.Fraction, 4), Say(work), Rounded(aim?.Progress, 4), Rounded(next?.Progress, 4), Rounded(aim?.MarginKelvin, 2),
+            Rounded(lastRampShare, 3), [.. work.Cones.Skip(Math.Max(0, at - Around)).Take((2 * Around) + 1).Select(c => Of(c, history))]);
+    }
+
+    /// <summary>“6 and 0.47 of the way to 7”.</summary>
+    public static string Say(ScaleWork work) => (work.Reached?.Cone.Cone, work.Next?.Cone.Cone) switch
+    {
+        (null, { } next) => $"below {next}",
+        ({ } reached, null) => $"{reached} or hotter",
+        ({ } reached, { } next) => FormattableString.Invariant($"{reached} and {work.Fraction:0.00} of the way to {next}"),
+        _ => "no cone",
+    };
+
+    private static FitCone Of(ConeWork cone, HeatHistory history)
+    {
+        var bend = ConeBend.Degrees(cone.Progress);
+        return new(
+            cone.Cone.Cone.ToString(), Math.Round(cone.Progress, 4), Math.Round(bend, 1), Math.Round(ConeBend.Clock(bend), 2), Rounded(cone.DownAtHours, 3),
+            cone.DownAtHours is { } hours ? Math.Round(NaturalRates.TemperatureAt(history, hours), 1) : null);
+    }
+
+    private static double? Rounded(double? value, int digits) => value is { } v && double.IsFinite(v) ? Math.Round(v, digits) : null;
+}

@@ -1,0 +1,61 @@
+using ConeService.Data;
+using ConeService.Firing.HeatWork;
+using ConeService.Firing.Kilns;
+using ConeService.Firing.Schedules.Answers;
+
+namespace ConeService.Firing.Schedules.Fitting;
+
+/// <summary>When what happens: by the kiln model where there is one, else by the programme.</summary>
+internal static class FitTiming
+{
+    /// <summary>The times.</summary>
+    public static FitTimes Of(FitQuestion question, FittedPlan plan, IReadOnlyList<FittedSegment> segments, KilnPrediction? prediction, HeatHistory curve)
+    {
+        var peak = prediction?.HoursToPeak ?? curve.Peak.Hours;
+        var end = prediction?.HoursToEnd ?? plan.Hours;
+        var opening = prediction is null ? Below(curve, KilnModel.OpeningCelsius, end) : prediction.HoursToOpening;
+        DateTimeOffset? At(double? hours) => hours is { } h && question.Start is { } start ? Minute(start.AddHours(h)) : null;
+        return new(
+            question.Start, question.Start?.AddMinutes(-question.LoadingMinutes), Math.Round(peak, 3), At(peak), Math.Round(end, 3), At(end),
+            opening is { } o ? Math.Round(o, 3) : null, At(opening),
+            [.. Vents(plan, segments, prediction).Select(v => v with { From = At(v.FromHours), To = At(v.ToHours) })],
+            prediction is null ? "programme" : "kiln-model");
+    }
+
+    private static IEnumerable<VentPeriod> Vents(FittedPlan plan, IReadOnlyList<FittedSegment> segments, KilnPrediction? prediction)
+    {
+        VentPeriod? open = null;
+        for (var i = 0; i < segments.Count; i++)
+        {
+            var (step, outcome) = (plan.Steps[i], prediction?.Segments[i]);
+            if (outcome?.Following == Following.NotRun) break;
+            var (from, to) = (Math.Round(outcome?.StartHours ?? segments[i].StartHours, 3), Math.Round(outcome?.EndHours ?? segments[i].EndHours, 3));
+            if (open is not null && open.Vent == step.Vent && open.Note == step.VentNote)
+            {
+                open = open with { ToHours = to, ToCelsius = Math.Round(step.Celsius, 1) };
+                continue;
+            }
+
+            if (open is { Vent: not VentSetting.AsNormal }) yield return open;
+            open = new(step.Vent, step.VentNote, from, to, Math.Round(step.Celsius, 1), null, null);
+        }
+
+        if (open is { Vent: not VentSetting.AsNormal }) yield return open;
+    }
+
+    // The last time the curve passes downwards.
+    private static double? Below(HeatHistory curve, double celsius, double from)
+    {
+        var points = curve.Points;
+        for (var i = points.Length - 1; i > 0; i--)
+        {
+            var (a, b) = (points[i - 1].Kelvin - FitProgrammes.Zero, points[i].Kelvin - FitProgrammes.Zero);
+            if (a > celsius && b <= celsius) return points[i - 1].Hours + ((a - celsius) / (a - b) * (points[i].Hours - points[i - 1].Hours));
+        }
+
+        return curve.End.Kelvin - FitProgrammes.Zero <= celsius ? from : null;
+    }
+
+    // A booking calendar has no use for seconds.
+    private static DateTimeOffset Minute(DateTimeOffset time) => new(time.Ticks - (time.Ticks % TimeSpan.TicksPerMinute), time.Offset);
+}

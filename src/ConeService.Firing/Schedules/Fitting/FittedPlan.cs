@@ -1,0 +1,25 @@
+using ConeService.Firing.HeatWork;
+using ConeService.Firing.Kilns;
+
+namespace ConeService.Firing.Schedules.Fitting;
+
+/// <summary>The fitted steps, on the controller's grid.</summary>
+/// <param name="Steps">The steps.</param>
+/// <param name="StartCelsius">Temperature at the start, °C.</param>
+/// <param name="CoolingRate">Cooling after the last step, °C/h.</param>
+/// <param name="WhyNot">Why the target can't be met; null when it is.</param>
+/// <param name="Changes">What was changed against the template.</param>
+internal sealed record FittedPlan(IReadOnlyList<FitStep> Steps, double StartCelsius, double CoolingRate, string? WhyNot, IReadOnlyList<FitChange> Changes)
+{
+    /// <summary>The programme of the heat-work model, with its cooling.</summary>
+    public HeatProgramme Programme => FitProgrammes.Of(Steps, StartCelsius, CoolingRate);
+
+    /// <summary>The plan of the kiln model.</summary>
+    public FiringPlan Plan => new([.. Steps.Select(s => new PlanSegment(s.Rate, s.Celsius, s.HoldMinutes / 60))], StartCelsius);
+
+    /// <summary>Highest temperature, °C.</summary>
+    public double PeakCelsius => Steps.Max(s => s.Celsius);
+
+    /// <summary>Time that the programme takes, h.</summary>
+    public double Hours => FitProgrammes.Hours(Steps, StartCelsius);
+}

@@ -1,0 +1,172 @@
+using ConeService.Data;
+using ConeService.Firing.Cones;
+
+namespace ConeService.Firing.Schedules.Fitting;
+
+/// <summary>Makes a template into a programme: drying, thickness, approach, cooling, the controller's segments, then the peak.</summary>
+internal sealed class PlanMaker(ScheduleBook book, ConeCharts charts)
+{
+    // The band that a fitted cone must land in, and the least span that a last ramp keeps.
+    private const double Tolerance = 0.02;
+    private const double LeastSpan = 30;
+
+    /// <summary>Makes the programme.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="meter">The chart's curves.</param>
+    /// <param name="natural">How fast the kiln cools by itself.</param>
+    public FittedPlan Make(FitQuestion question, ConeCurves meter, NaturalRates natural)
+    {
+        var grid = new ControllerGrid(question.Fahrenheit);
+        var changes = new List<FitChange>();
+        var steps = TemplateSteps.Of(question.Schedule, charts.Scale, FirstPeak(question, meter));
+        foreach (var hand in question.Schedule.Segments.Where(s => s.Stage == FiringStage.PostFiring))
+        {
+            changes.Add(new(FitChangeCode.DoneByHand, [hand.Number], $"Segment {hand.Number} of the template is no work of a controller: {hand.Purpose}."));
+        }
+
+        Crash(steps, natural);
+        DryingSteps.Apply(steps, question, book, changes);
+        var start = question.StartCelsius;
+        if (question.Target is not null) Approach(steps, question, meter, grid, start, changes);
+        ThicknessSteps.Apply(steps, question, book, start, changes);
+        CoolingSteps.Apply(steps, question, book, natural.Inversion, natural.Top, changes);
+        if (question.ControllerSegments is { } most) SegmentMerger.Apply(steps, most, start, question.Greenware, grid, changes);
+        OnGrid(steps, grid);
+        var cooling = grid.Rate(natural.Top);
+        if (question.Target is not { } target) return new(steps, start, cooling, null, changes);
+        var (solved, whyNot) = Solve(steps, question, target, meter, new(grid, start, cooling), changes);
+        return new(solved, start, cooling, whyNot, changes);
+    }
+
+    /// <summary>Solves the peak again after ramps were changed.</summary>
+    public static FittedPlan Again(FittedPlan plan, IReadOnlyList<FitStep> steps, FitQuestion question, ConeCurves meter)
+    {
+        if (question.Target is not { } target) return plan with { Steps = steps };
+        var (solved, whyNot) = Solve([.. steps], question, target, meter, new(new(question.Fahrenheit), plan.StartCelsius, plan.CoolingRate), []);
+        return plan with { Steps = solved, WhyNot = whyNot };
+    }
+
+    private static double FirstPeak(FitQuestion question, ConeCurves meter)
+    {
+        if (question.Target is not { } target) return (double)question.Schedule.Segments.Max(s => s.TargetCelsius ?? 0);
+        var rate = question.Schedule.Segments.First(s => s.TargetCone is not null).RateCelsiusPerHour ?? 60;
+        return meter[target.Cone].EndPoint((double)rate) - FitProgrammes.Zero;
+    }
+
+    private static void Crash(List<FitStep> steps, NaturalRates natural)
+    {
+        for (var i = 1; i < steps.Count; i++)
+        {
+            var step = steps[i];
+            if (step.Rate is null && step.Celsius < steps[i - 1].Celsius) steps[i] = step with { TakenRate = natural.Crash.TryGetValue(step.From[0], out var known) ? known : natural.Top };
+        }
+    }
+
+    private void Approach(List<FitStep> steps, FitQuestion question, ConeCurves meter, ControllerGrid grid, double start, List<FitChange> changes)
+    {
+        var solver = new PeakSolver(grid, start, null);
+        while (steps.FindIndex(s => s.Target == StepTarget.EarlierCone) is var i and >= 0)
+        {
+            var from = steps[i].From;
+            var curve = Earlier(question, meter, steps[i]);
+            double? Peak(List<FitStep> s, int at) => solver.Estimate([.. s.Take(at + 1)], at, curve, 1);
+            ApproachSteps.Apply(steps, s => s.From == from, Span(question, steps[i], meter), Peak, grid, changes);
+            i = steps.FindIndex(s => s.From == from);
+            steps[i] = steps[i] with { Celsius = grid.Temperature(Peak(steps, i) ?? steps[i].Celsius), Target = StepTarget.Fixed };
+        }
+
+        var target = question.Target!;
+        var peak = steps.FindIndex(s => s.Target == StepTarget.Peak);
+        double? Estimate(List<FitStep> s, int at) => solver.Estimate(s, at, meter[target.Cone], target.Progress);
+        // What follows a cooler cone has that cone's peak for a start, and no span of its own to keep.
+        if (!question.Schedule.Segments.Any(s => s.TargetCone is { } c && s.TargetBelowCelsius is null && Cone.Parse(c) != question.Schedule.EndCone))
+        {
+            ApproachSteps.Apply(steps, s => s.Target == StepTarget.Peak, Span(question, steps[peak], meter), Estimate, grid, changes);
+        }
+
+        peak = steps.FindIndex(s => s.Target == StepTarget.Peak);
+        if (Estimate(steps, peak) is { } celsius)
+        {
+            var moved = FitProgrammes.AtPeak(steps, celsius, grid);
+            for (var i = 0; i < steps.Count; i++) steps[i] = moved[i];
+        }
+    }
+
+    private static BendingCurve Earlier(FitQuestion question, ConeCurves meter, FitStep step)
+    {
+        var whole = question.Chart.Cones.Where(c => c.Cone <= question.Target!.Cone.Cone && c.Cone.Position == Math.Truncate(c.Cone.Position) && meter.Has(c)).ToList();
+        return meter[whole[Math.Max(0, whole.Count - 1 - (int)step.Below)]];
+    }
+
+    // The template's own last ramp, from the target before it to the end point of its own cone, at most the span that charts ask for.
+    private double Span(FitQuestion question, FitStep hot, ConeCurves meter)
+    {
+        var most = book.Default("last-ramp-span");
+        var row = question.Schedule.Segments.First(s => s.Number == hot.From[0]);
+        if (row.Number == 1 || question.Chart.Find(Cone.Parse(row.TargetCone!)) is not { } own || !meter.Has(own)) return most;
+        var before = question.Schedule.Segments[row.Number - 2];
+        if (before.TargetCelsius is not { } from) return LeastSpan;
+        return Math.Clamp(meter[own].EndPoint((double)(row.RateCelsiusPerHour ?? 60)) - FitProgrammes.Zero - (double)from, LeastSpan, most);
+    }
+
+    private static void OnGrid(List<FitStep> steps, ControllerGrid grid)
+    {
+        for (var i = 0; i < steps.Count; i++)
+        {
+            var step = steps[i];
+            steps[i] = step with
+            {
+                Celsius = step.Target == StepTarget.Fixed ? grid.Temperature(step.Celsius) : step.Celsius,
+                Rate = step.Rate is { } rate ? (step.RateLimited ? grid.RateBelow(rate) : grid.Rate(rate)) : null,
+                TakenRate = grid.Rate(step.TakenRate),
+                HoldMinutes = Math.Ceiling(step.HoldMinutes - 1e-9),
+            };
+        }
+    }
+
+    private static (List<FitStep> Steps, string? WhyNot) Solve(List<FitStep> steps, FitQuestion question, FitTarget target, ConeCurves meter, PeakSolver solver, List<FitChange> changes)
+    {
+        var index = steps.FindIndex(s => s.Target == StepTarget.Peak);
+        var asked = steps[index];
+        (List<FitStep> Steps, double Next)? best = null;
+        foreach (var (rate, hold) in Ramps(asked))
+        {
+            var attempt = steps.ToList();
+            attempt[index] = asked with { Rate = rate ?? asked.Rate, HoldMinutes = hold };
+            if (solver.Solve(attempt, index, meter[target.Cone], target.Progress) is not { } solved) continue;
+            var next = target.Next is { } n ? solver.Progress(solved, meter[n]) : 0;
+            if (best is null || next < best.Value.Next) best = (solved, next);
+            if (next < 1) break;
+        }
+
+        if (best is not { } found) return (steps, TooMuch(steps, index, question, target));
+        Said(asked, found.Steps[index], question.Fahrenheit, changes);
+        var progress = solver.Progress(found.Steps, meter[target.Cone]);
+        if (found.Next >= 1) return (found.Steps, FormattableString.Invariant($"Cone {target.Next!.Cone} goes down too (progress {found.Next:0.00}) whatever the last ramp: on chart {question.Chart.Id} it is nearly tied with cone {target.Cone.Cone}."));
+        return (found.Steps, Math.Abs(progress - target.Progress) <= Tolerance ? null : FormattableString.Invariant($"Whole degrees and minutes bring cone {target.Cone.Cone} to a progress of {progress:0.000}, not {target.Progress:0.000}."));
+    }
+
+    // First as asked; then, should the next cone fall too, without the hold and at other rates.
+    private static IEnumerable<(double? Rate, double Hold)> Ramps(FitStep asked)
+    {
+        yield return (null, asked.HoldMinutes);
+        if (asked.HoldMinutes > 0) yield return (null, 0);
+        foreach (var rate in (double[])[60, 100, 150, 30, 15])
+        {
+            if (!asked.RateLimited || rate <= asked.Speed) yield return (rate, 0);
+        }
+    }
+
+    private static void Said(FitStep asked, FitStep got, bool fahrenheit, List<FitChange> changes)
+    {
+        if (asked.Speed == got.Speed && asked.HoldMinutes == got.HoldMinutes) return;
+        var large = Math.Abs((got.Speed / asked.Speed) - 1) > 0.2 || Math.Abs(got.HoldMinutes - asked.HoldMinutes) > Math.Max(5, 0.25 * asked.HoldMinutes);
+        var what = $"from {SegmentWords.Rate(asked.Speed, fahrenheit)} and {SegmentWords.Duration(asked.HoldMinutes)} of hold to {SegmentWords.Rate(got.Speed, fahrenheit)} and {SegmentWords.Duration(got.HoldMinutes)}";
+        changes.Add(large
+            ? new(FitChangeCode.LastRampChanged, got.From, $"The last ramp was changed {what}, so that the next cone stays up.")
+            : new(FitChangeCode.Trimmed, got.From, $"The last ramp was trimmed {what}, so that whole degrees and minutes put the cone just there."));
+    }
+
+    private static string TooMuch(List<FitStep> steps, int index, FitQuestion question, FitTarget target) =>
+        $"What comes before the last ramp puts cone {target.Cone.Cone} down already: {string.Join("; ", steps.Take(index).TakeLast(2).Select(s => SegmentWords.Say(question.Fahrenheit, s.Rate, s.Celsius, null, null, s.HoldMinutes)))}.";
+}

@@ -1,0 +1,99 @@
+using ConeService.Data;
+
+namespace ConeService.Firing.Schedules.Fitting;
+
+/// <summary>Joins segments until the controller can hold them: always at the slower rate, the cheapest join first, and what is lost is named.</summary>
+internal static class SegmentMerger
+{
+    // Weights of an hour of hold that is lost, against an hour that a join adds: judgement. Drying, reduction and vapour are
+    // what a firing fails without.
+    private const double VitalHold = 60;
+    private const double UsefulHold = 8;
+    private const double OtherAtmosphere = 20;
+    private const double LostCooling = 15;
+
+    /// <summary>Joins until at most <paramref name="most"/> steps are left.</summary>
+    public static void Apply(List<FitStep> steps, int most, double startCelsius, bool greenware, ControllerGrid grid, List<FitChange> changes)
+    {
+        while (steps.Count > Math.Max(1, most))
+        {
+            var join = Joins(steps, startCelsius, greenware).MinBy(j => j.Cost)!;
+            changes.Add(new(join.Loses ? FitChangeCode.Lost : FitChangeCode.SegmentsMerged, join.From, join.Says(grid.Fahrenheit)));
+            join.Do(steps);
+        }
+    }
+
+    private sealed record Join(double Cost, bool Loses, IReadOnlyList<int> From, Func<bool, string> Says, Action<List<FitStep>> Do);
+
+    private static IEnumerable<Join> Joins(List<FitStep> steps, double startCelsius, bool greenware)
+    {
+        for (var i = 0; i + 1 < steps.Count; i++)
+        {
+            var start = FitProgrammes.StartOf(steps, i, startCelsius);
+            var (a, b, at) = (steps[i], steps[i + 1], i);
+            // Up with up, down with down; a peak is never joined into what follows it.
+            if (Math.Sign(a.Celsius - start) * Math.Sign(b.Celsius - a.Celsius) < 0 || a.Target == StepTarget.Peak) continue;
+            yield return Pair(a, b, start, at, greenware);
+        }
+
+        if (steps.Count > 1 && steps[^1].Target != StepTarget.Peak) yield return Last(steps);
+        // A hold at the peak after the last ramp (to clear the kiln) can be done by the ramp's own hold.
+        for (var i = 1; i < steps.Count; i++)
+        {
+            if (steps[i - 1].Target == StepTarget.Peak && steps[i].Target == StepTarget.Peak) yield return PeakHold(steps[i - 1], steps[i], i);
+        }
+    }
+
+    private static Join Pair(FitStep a, FitStep b, double start, int at, bool greenware)
+    {
+        var rate = Math.Min(a.Speed, b.Speed);
+        var slower = ((Math.Abs(a.Celsius - start) / rate) - (Math.Abs(a.Celsius - start) / a.Speed)) + ((Math.Abs(b.Celsius - a.Celsius) / rate) - (Math.Abs(b.Celsius - a.Celsius) / b.Speed));
+        var changes = a.Atmosphere != b.Atmosphere || a.AtmosphereNote != b.AtmosphereNote;
+        var cost = slower + (a.HoldMinutes / 60 * HoldWeight(a, greenware)) + (changes ? OtherAtmosphere : 0);
+        return new(
+            cost,
+            a.HoldMinutes > 0 || changes,
+            [.. a.From, .. b.From],
+            f => $"{Name(a)} was joined to {Name(b, lower: true)}: both now go at {SegmentWords.Rate(rate, f)}, {SegmentWords.Duration(slower * 60)} longer."
+                + (a.HoldMinutes > 0 ? $" Lost: the hold of {SegmentWords.Duration(a.HoldMinutes)} at {SegmentWords.Temperature(a.Celsius, f)} ({a.Purpose}); do it by hand." : "")
+                + (changes ? $" The atmosphere still changes at {SegmentWords.Temperature(a.Celsius, f)}: by hand, no segment marks it any more." : ""),
+            steps =>
+            {
+                steps[at + 1] = b with { Rate = b.Rate is null && a.Rate is null ? null : rate, TakenRate = rate, From = [.. a.From, .. b.From], RateLimited = a.RateLimited || b.RateLimited, Vent = b.Target == StepTarget.Peak ? b.Vent : a.Vent, VentNote = b.Target == StepTarget.Peak ? b.VentNote : a.VentNote };
+                steps.RemoveAt(at);
+            });
+    }
+
+    private static Join Last(List<FitStep> steps)
+    {
+        var (step, from) = (steps[^1], steps[^2].Celsius);
+        var hours = (Math.Abs(step.Celsius - from) / step.Speed) + (step.HoldMinutes / 60);
+        return new(
+            LostCooling + hours, true, step.From,
+            f => $"{Name(step)} is lost: the controller has no segment left for {SegmentWords.Say(f, step.Rate, step.Celsius, null, null, step.HoldMinutes)}. The kiln cools by itself from {SegmentWords.Temperature(from, f)}.",
+            s => s.RemoveAt(s.Count - 1));
+    }
+
+    private static Join PeakHold(FitStep a, FitStep b, int at) => new(
+        b.Atmosphere == a.Atmosphere ? 0.1 : 2, b.Atmosphere != a.Atmosphere, [.. a.From, .. b.From],
+        f => $"{Name(b)} was joined to the hold of the last ramp: the last {SegmentWords.Duration(b.HoldMinutes)} at the peak are for {b.Purpose}, by hand.",
+        steps =>
+        {
+            steps[at - 1] = a with { HoldMinutes = a.HoldMinutes + b.HoldMinutes, From = [.. a.From, .. b.From] };
+            steps.RemoveAt(at);
+        });
+
+    private static double HoldWeight(FitStep step, bool greenware) => step.Stage switch
+    {
+        FiringStage.Drying => greenware ? VitalHold : 1,
+        FiringStage.BodyReduction or FiringStage.Vapour => VitalHold,
+        FiringStage.BurnOut or FiringStage.DropAndHold or FiringStage.Growth or FiringStage.BoundWater => UsefulHold,
+        _ => 2,
+    };
+
+    private static string Name(FitStep step, bool lower = false)
+    {
+        if (step.From.Count == 0) return (lower ? "the" : "The") + " added drying";
+        return $"{(lower ? "segment" : "Segment")} {string.Join(" and ", step.From)} ({step.Purpose})";
+    }
+}

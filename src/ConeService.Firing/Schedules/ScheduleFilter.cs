@@ -1,0 +1,42 @@
+using ConeService.Data;
+using ConeService.Firing.Answers;
+using ConeService.Firing.Cones;
+
+namespace ConeService.Firing.Schedules;
+
+/// <summary>Which templates a list shows.</summary>
+/// <param name="Kind">The kind of firing; null for all.</param>
+/// <param name="Cone">A cone that the template can be fitted to; null for all.</param>
+/// <param name="Atmosphere">The atmosphere in which the ware matures; null for all.</param>
+public sealed record ScheduleFilter(FiringKind? Kind = null, Cone? Cone = null, FiringAtmosphere? Atmosphere = null)
+{
+    /// <summary>Reads a filter from query parameters.</summary>
+    /// <exception cref="RefusedException">A word or cone is unknown; carries every finding.</exception>
+    public static ScheduleFilter Read(ConeScale scale, string? kind, string? cone, string? atmosphere)
+    {
+        var findings = new List<Finding>();
+        Cone? read = null;
+        if (!string.IsNullOrWhiteSpace(cone))
+        {
+            if (scale.TryRead(cone, "cone", out var found, out var wrong)) read = found;
+            else findings.Add(wrong!);
+        }
+
+        var filter = new ScheduleFilter(Word<FiringKind>(kind, "kind", findings), read, Word<FiringAtmosphere>(atmosphere, "atmosphere", findings));
+        return findings.Count == 0 ? filter : throw new RefusedException(findings);
+    }
+
+    /// <summary>True when a template passes.</summary>
+    public bool Passes(Schedule schedule) =>
+        (Kind is null || schedule.Row.Kind == Kind) && (Cone is not { } cone || schedule.Takes(cone)) && (Atmosphere is null || schedule.Row.Atmosphere == Atmosphere);
+
+    private static T? Word<T>(string? text, string field, List<Finding> findings)
+        where T : struct, Enum
+    {
+        if (string.IsNullOrWhiteSpace(text)) return null;
+        if (EnumWords.TryRead<T>(text.Trim(), out var value)) return value;
+        var words = EnumWords.All<T>();
+        findings.Add(new("word-unknown", field, text, $"“{text}” is not a word for {field}.", words, NearMatches.Find(text, words) is [var near, ..] ? $"Probably {near}." : null));
+        return null;
+    }
+}
