@@ -7,7 +7,7 @@ public sealed class ReferencePackageTests
 {
     private static readonly Dataset Embedded = DatasetLoader.LoadEmbedded();
 
-    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "cautions", "thermocouple-tolerances", "heat-work-defaults", "schedule-templates", "schedule-segments", "thickness-limits", "schedule-defaults", "exposure-limits", "food-contact-limits", "landmarks", "processes", "process-additions", "additives", "base-glazes", "colorants", "colorant-forms", "temperature-limits", "colour-notes", "colour-words", "colour-rules", "colour-rule-ingredients"];
+    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "kiln-defaults", "kiln-materials", "kiln-sizes", "cautions", "thermocouple-tolerances", "heat-work-defaults", "schedule-templates", "schedule-segments", "thickness-limits", "schedule-defaults", "exposure-limits", "food-contact-limits", "landmarks", "processes", "process-additions", "additives", "base-glazes", "colorants", "colorant-forms", "temperature-limits", "colour-notes", "colour-words", "colour-rules", "colour-rule-ingredients"];
 
     [Fact]
     public void The_embedded_package_is_valid_and_says_what_it_is()
@@ -102,6 +102,9 @@ public sealed class ReferencePackageTests
         "colour-words" => Embedded.ColourWords.Count,
         "colour-rules" => Embedded.ColourRules.Count,
         "colour-rule-ingredients" => Embedded.ColourRuleIngredients.Count,
+        "kiln-defaults" => Embedded.KilnDefaults.Count,
+        "kiln-materials" => Embedded.KilnMaterials.Count,
+        "kiln-sizes" => Embedded.KilnSizes.Count,
         _ => throw new ArgumentOutOfRangeException(nameof(table)),
     };
 }

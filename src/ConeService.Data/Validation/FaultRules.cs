@@ -108,7 +108,7 @@ public static class FaultRules
     /// <summary>A bending energy was fitted to fewer than two end points, or to points that do not rise.</summary>
     public const string EnergyHasEndPoints = "energy-has-end-points";
 
-    /// <summary>A default of the kiln model is missing, in another unit, or not above 0.</summary>
+    /// <summary>A default of the kiln model is missing, in another unit, not above 0, or a span that runs downwards.</summary>
     public const string KilnDefault = "kiln-default";
 
     /// <summary>A wall lacks what a wall needs, or the material of the load is missing.</summary>

@@ -1,6 +1,6 @@
 namespace ConeService.Data;
 
-/// <summary>Every default that the kiln model may need is there, in the unit it is read in.</summary>
+/// <summary>Every default that the kiln model may need is there, in the unit it is read in, above 0, and spans run upwards.</summary>
 internal sealed class KilnDefaultRule : IPackageRule
 {
     private static readonly (string Id, string Unit)[] Needed =
@@ -28,6 +28,13 @@ internal sealed class KilnDefaultRule : IPackageRule
                 yield return at.Fault("unit", FaultRules.KilnDefault, $"is '{at.Row.Unit}'; {id} is read in {unit}");
             else if (at.Row.Value <= 0)
                 yield return at.Fault("value", FaultRules.KilnDefault, $"is {at.Row.Value}; {id} must be above 0");
+        }
+
+        foreach (var what in new[] { "dehydroxylation", "fuel-factor", "water" })
+        {
+            var (low, high) = what == "fuel-factor" ? (what + "-low", what + "-high") : (what + "-from", what + "-to");
+            if (rows.TryGetValue(low, out var from) && rows.TryGetValue(high, out var to) && from.Row.Value >= to.Row.Value)
+                yield return to.Fault("value", FaultRules.KilnDefault, $"is {to.Row.Value}; {high} must be above {low}, {from.Row.Value}");
         }
     }
 }

@@ -12,7 +12,6 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
     private const double MostElectric = 60;
     private const double MostGas = 250;
     private const double MostKilogramsPerLitre = 2.5;
-    private const double OldestElements = 2;
     private readonly KilnFindings findings = new();
     private readonly List<Assumption> assumed = [];
     // Every model stands on these, whatever is stated: materials of the load and the constants.
@@ -20,7 +19,7 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
 
     public KilnSetup Resolve()
     {
-        CheckNumbers();
+        KilnChecks.Run(findings, kiln, load, kilnField, loadField);
         var geometry = Geometry();
         findings.Refuse();
         var litres = geometry.CubicMetres * 1000;
@@ -55,34 +54,6 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
     }
 
     private string HeatWord => kiln.Heat == KilnHeat.Gas ? "gas" : "electric";
-
-    private void CheckNumbers()
-    {
-        findings.InRange($"{kilnField}/volumeLitres", kiln.VolumeLitres, 5, 5000, "L", "Litres, not cubic metres or cubic feet: 1 cubic foot is 28.3 L.");
-        findings.InRange($"{kilnField}/wall/thicknessMillimetres", kiln.Wall?.ThicknessMillimetres, 10, 500, "mm", "Millimetres, not inches: 3 inches are 76 mm.");
-        findings.InRange($"{kilnField}/kilowatts", kiln.Kilowatts, 0.3, 2000, "kW");
-        findings.InRange($"{kilnField}/voltsInstalled", kiln.VoltsInstalled, 50, 1000, "V");
-        findings.InRange($"{kilnField}/voltsAsWired", kiln.VoltsAsWired, 50, 1000, "V");
-        findings.InRange($"{kilnField}/elementAge", kiln.ElementAge, 0, OldestElements, "(0 new, 1 due for replacement)");
-        findings.InRange($"{kilnField}/elementFirings", kiln.ElementFirings, 0, 5000, "firings");
-        findings.InRange($"{kilnField}/maxCelsius", kiln.MaxCelsius, 500, 1800, "°C");
-        findings.InRange($"{kilnField}/leakFactor", kiln.LeakFactor, 0, 20, "");
-        findings.InRange($"{kilnField}/fuelFactor", kiln.FuelFactor, 1, 10, "");
-        findings.InRange($"{loadField}/thickestMillimetres", load.ThickestMillimetres, 1, 400, "mm");
-        if (kiln is { ElementAge: not null, ElementFirings: not null })
-            findings.NotApplicable($"{kilnField}/elementFirings", KilnFindings.Text(kiln.ElementFirings), "The age of the elements is stated twice; send elementAge or elementFirings.");
-        if (kiln.Heat == KilnHeat.Electric) Unfit("fuelFactor", kiln.FuelFactor, "An electric kiln burns no fuel.");
-        if (kiln.Heat != KilnHeat.Gas) return;
-        Unfit("voltsInstalled", kiln.VoltsInstalled, "A gas kiln has no elements.");
-        Unfit("voltsAsWired", kiln.VoltsAsWired, "A gas kiln has no elements.");
-        Unfit("elementAge", kiln.ElementAge, "A gas kiln has no elements.");
-        Unfit("elementFirings", kiln.ElementFirings, "A gas kiln has no elements.");
-    }
-
-    private void Unfit(string member, double? value, string why)
-    {
-        if (value is not null) findings.NotApplicable($"{kilnField}/{member}", KilnFindings.Text(value), why);
-    }
 
     private KilnGeometry Geometry()
     {
@@ -168,9 +139,9 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
     {
         if (kiln.Heat == KilnHeat.Gas) return 1;
         var age = kiln.ElementAge ?? kiln.ElementFirings / defaults["element-firings"] ?? Assume("kiln.elementAge", 0.0, "0", "New elements; tired ones give less power.");
-        if (age <= OldestElements) return 1 + (defaults["element-rise"] * age);
-        assumed.Add(new("kiln.elementAge", Text(OldestElements), "Beyond twice the usual life elements fail rather than fade."));
-        return 1 + (defaults["element-rise"] * OldestElements);
+        if (age <= KilnChecks.OldestElements) return 1 + (defaults["element-rise"] * age);
+        assumed.Add(new("kiln.elementAge", Text(KilnChecks.OldestElements), "Beyond twice the usual life elements fail rather than fade."));
+        return 1 + (defaults["element-rise"] * KilnChecks.OldestElements);
     }
 
     private double Mass(string member, double? stated, string perLitre, double litres)

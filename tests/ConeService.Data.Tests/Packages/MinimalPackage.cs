@@ -80,6 +80,17 @@ internal static class MinimalPackage
             end-points,test-chart/04/150,fahrenheit,1958,1959,Misprint,Arithmetic,seen-chart,published
 
             """,
+        "kiln-defaults" => KilnDefaults(),
+        "kiln-materials" => """
+            fired-clay,load,,,,,kelvin,1128,0.102,-36000000,recalled,from-memory,
+            test-brick,wall,560,0.09,0.0001,0,celsius,850,0.25,0,recalled,from-memory,
+
+            """,
+        "kiln-sizes" => """
+            electric,0,test-brick,76,5.7,common-practice,estimate,
+            gas,0,test-brick,114,25,common-practice,estimate,
+
+            """,
         "schedule-templates" => """
             plain,Plain bisque,bisque,04,05,03,common-practice,oxidation,electric,bone-dry,,,,,common-practice,common-practice,
 
@@ -96,6 +107,10 @@ internal static class MinimalPackage
             """,
         _ => "",
     };
+
+    // The model needs every one; id, value and unit as shipped, the rest the least that is valid.
+    private static string KilnDefaults() => string.Concat(
+        Repository.Data("kiln-defaults.csv").TrimEnd('\n').Split('\n').Skip(1).Select(l => string.Join(',', l.Split(',')[..3]) + ",Meaning.,derived,derived,\n"));
 
     // 022 … 01 and 1 … 14, with one Seger number and one half cone.
     private static string Cones()

@@ -20,9 +20,6 @@ internal sealed class FitRequestValidator : AbstractValidator<FitRequest>
             .WithErrorCode("number-out-of-range").WithMessage(r => FormattableString.Invariant($"{r.StartTemperature} is no temperature that a kiln is loaded at.")).WithState(_ => new RuleHelp(["0 to 200 °C", "32 to 392 °F"]));
         Range(r => r.Kiln!.ControllerSegments, 2, 99, "2 to 99 segments", "A controller needs two: one to dry, one to end at the cone.", "controller-too-small", r => r.Kiln is not null);
         Range(r => r.Load!.ThickestMillimetres, 1, 400, "1 to 400 mm", "Millimetres, not centimetres or inches?", "thickness-out-of-range", r => r.Load is not null);
-        RuleFor(r => r.Kiln!.Kilowatts).Must(k => k is null or (> 0 and <= 2000))
-            .WithErrorCode("power-out-of-range").WithMessage(r => FormattableString.Invariant($"A kiln of {r.Kiln!.Kilowatts} kW can't be fired."))
-            .WithState(_ => new RuleHelp(["above 0, up to 2,000 kW"], "Kilowatts, not watts?")).When(r => r.Kiln is not null);
         RuleFor(r => r.Tariff!.Currency).Must(c => c is { Length: 3 } && c.All(char.IsAsciiLetterUpper))
             .WithErrorCode("tariff-without-currency").WithMessage(r => string.IsNullOrWhiteSpace(r.Tariff!.Currency) ? "The tariff names no currency." : $"“{r.Tariff.Currency}” is no code of a currency.")
             .WithState(_ => new RuleHelp(["EUR", "USD", "GBP"], "Three capital letters of ISO 4217.")).When(r => r.Tariff is not null);

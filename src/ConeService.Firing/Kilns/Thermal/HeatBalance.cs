@@ -8,7 +8,7 @@ internal sealed class HeatBalance
 {
     private const int Layers = WallLayers.Count;
     private const double Agreed = 1e-4;
-    private const int MostRounds = 20;
+    private const int MostRounds = 60;
 
     private readonly KilnPhysics kiln;
     private readonly double start, room;
@@ -69,6 +69,7 @@ internal sealed class HeatBalance
         Conductances();
         Array.Copy(wall, wallBefore, Layers);
         var (chamberBefore, loadBefore, power) = (Chamber, Load, 0.0);
+        var (above, below) = (double.NegativeInfinity, double.PositiveInfinity);
         for (var round = 0; round < MostRounds; round++)
         {
             var (walls, wallFollow) = EliminateWall(seconds);
@@ -84,9 +85,13 @@ internal sealed class HeatBalance
 
             var chamber = (drive + power) / slope;
             var load = loadRest + (loadFollow * chamber);
-            var moved = Math.Max(Math.Abs(chamber - Chamber), Math.Abs(load - Load));
+            var moved = Math.Max(Math.Max(Math.Abs(chamber - Chamber), Math.Abs(load - Load)), SubstituteWall(chamber));
+            // Steam bends the load's heat content so sharply that Newton's rule may leap to and fro: halve instead.
+            if (load > Load) above = Load;
+            else below = Load;
+            if (moved >= Agreed && (load < above || load > below)) load = (above + below) / 2;
             (Chamber, Load) = (chamber, load);
-            if (Math.Max(moved, SubstituteWall(chamber)) < Agreed) break;
+            if (moved < Agreed) break;
         }
 
         Hottest = Math.Max(Hottest, Load);
