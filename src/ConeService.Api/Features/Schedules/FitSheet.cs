@@ -12,15 +12,16 @@ internal static class FitSheet
 {
     private const string Style = """
 
-        .sheet{font-size:.82rem;line-height:1.32}.sheet h1{margin:.1rem 0;font-size:1.5rem}.sheet h2{font-size:1rem;margin:.7rem 0 .2rem}
+        .sheet{font-size:.82rem;line-height:1.32}.sheet h1{margin:.1rem 0;font-size:1.5rem}.sheet h2{font-size:1rem;margin:.5rem 0 .15rem}.sheet p{margin:.4rem 0}
         .sheet td,.sheet th{border:1px solid var(--line);padding:.16rem .35rem}.sheet thead th{text-align:left}
-        .sheet td.sign{min-width:3.2rem}.cones{display:flex;gap:.6rem;margin:.4rem 0}.cones div{flex:1;border:2px solid var(--ink);text-align:center;padding:.15rem}
-        .cones strong{display:block;font-size:1.5rem}.two{display:grid;grid-template-columns:1fr 1fr;gap:0 1.2rem}.sheet ul{margin:.1rem 0;padding-left:1.1rem}
-        .line{display:inline-block;border-bottom:1px solid var(--ink);min-width:9rem}.warn{border-left:4px solid var(--accent);padding-left:.5rem;margin:.3rem 0}
+        .sheet td{height:1.9rem}.sheet td,.sheet tbody th{vertical-align:middle}.sheet td.n,.sheet th{white-space:nowrap}.sheet td.sign{min-width:3.8rem}.sheet .small,.sheet .many{font-size:.88em}
+        .cones{display:flex;gap:.6rem;margin:.4rem 1px}.cones div{flex:1;border:2px solid var(--ink);text-align:center;padding:.15rem}
+        .cones strong{display:block;font-size:1.5rem}.two{display:grid;grid-template-columns:1fr 1fr;gap:0 1.2rem}.many ul{columns:2;column-gap:1.2rem}.sheet ul{margin:.1rem 0;padding-left:1.1rem}
+        .line{display:inline-block;border-bottom:1px solid var(--ink);min-width:9rem;height:1.6rem}
         .figure svg{width:100%;height:auto}
         @page{size:A4;margin:12mm}
-        @media print{.figure{break-before:page}.figure svg{max-height:268mm}tr,li,.cones{break-inside:avoid}.sheet{font-size:9.4pt}}
-        @media (max-width:40rem){.two{grid-template-columns:1fr}}
+        @media print{.figure{break-before:page}.figure svg{max-height:212mm}tr,li,.cones{break-inside:avoid}.sheet{font-size:9pt}}
+        @media (max-width:40rem){.two{grid-template-columns:1fr}.many ul{columns:1}}
         """;
 
     /// <summary>Writes the sheet.</summary>
@@ -37,11 +38,18 @@ internal static class FitSheet
         body.Append("</div><div>");
         Kiln(body, fit);
         body.AppendLine("</div></div>");
-        List(body, "Mind", [.. fit.Warnings.Concat(fit.Changes.Where(c => c.Code != FitChangeCode.Trimmed).Select(c => c.Message))]);
+        // On the door stands what the one who fires must do; why the programme is what it is stands overleaf.
+        var (vital, others) = (fit.Changes.Where(c => c.Code is FitChangeCode.Lost or FitChangeCode.DoneByHand or FitChangeCode.DryingAdded).ToList(), fit.Changes.ToList());
+        List(body, "Mind", [.. vital.Select(c => c.Message).Concat(fit.Warnings)]);
+        body.Append("<div class=\"many\">");
         List(body, "Cautions", [.. fit.Cautions.Select(c => $"{c.Hazard}. {c.Control}")]);
+        body.Append("</div>");
         body.AppendLine("<p>Loaded by <span class=\"line\"></span> Started by <span class=\"line\"></span> Opened by <span class=\"line\"></span></p>");
         body.AppendLine(CultureInfo.InvariantCulture, $"<p class=\"small\">Computed from data package {E(fit.DatasetVersion)}, chart {E(fit.Chart)}, schedule {E(fit.Schedule.Id)} ({E(Words(fit.Schedule.Confidence))}). The witness cones decide. Local codes, the kiln's manual and licensed practice come first.</p></div>");
         body.AppendLine(CultureInfo.InvariantCulture, $"<div class=\"figure\">{FitFigure.Render(result)}</div>");
+        body.Append("<div class=\"sheet\"><div class=\"small\">");
+        List(body, "Why it is not the template", [.. others.Except(vital).Select(c => c.Message)]);
+        body.AppendLine("</div></div>");
         return HtmlPage.Text(fit.Schedule.Title + (fit.Cone is null ? "" : ", cone " + fit.Cone), body.ToString(), Style);
     }
 
@@ -51,7 +59,7 @@ internal static class FitSheet
         if (fit.Kiln?.Id is { } kiln) parts.Add($"Kiln {kiln}");
         parts.Add($"peak {SegmentWords.Temperature((double)fit.PeakCelsius, fit.Units == "F")}");
         parts.Add($"programme {SegmentWords.Duration(fit.ProgrammeHours * 60)}");
-        if (fit.Times.Start is { } start) parts.Add($"start {Moment(start)}");
+        if (fit.Times.Start is { } start) parts.Add($"start {start.ToString("ddd d MMM yyyy HH:mm zzz", CultureInfo.InvariantCulture)}");
         var text = string.Join(", ", parts);
         return char.ToUpperInvariant(text[0]) + text[1..] + ".";
     }
@@ -67,13 +75,13 @@ internal static class FitSheet
     {
         var (f, timed) = (fit.Units == "F", fit.Times.Start is not null);
         var unit = f ? "°F" : "°C";
-        body.AppendLine(CultureInfo.InvariantCulture, $"<table><caption>The programme, to sign segment by segment</caption><thead><tr><th scope=\"col\">No.</th><th scope=\"col\" class=\"n\">{unit}/h</th><th scope=\"col\" class=\"n\">To {unit}</th><th scope=\"col\" class=\"n\">Hold</th><th scope=\"col\" class=\"n\">{(timed ? "About" : "Hours")}</th><th scope=\"col\">For</th><th scope=\"col\">Vent, atmosphere</th><th scope=\"col\">Read</th><th scope=\"col\">Time</th><th scope=\"col\">By</th></tr></thead><tbody>");
+        body.AppendLine(CultureInfo.InvariantCulture, $"<table><caption>The programme, to sign segment by segment</caption><thead><tr><th scope=\"col\">No.</th><th scope=\"col\" class=\"n\">{unit}/h</th><th scope=\"col\" class=\"n\">To {unit}</th><th scope=\"col\" class=\"n\">Hold</th><th scope=\"col\" class=\"n\">{(timed ? "About" : "Hours")}</th><th scope=\"col\">For</th><th scope=\"col\">Vent, atmosphere</th><th scope=\"col\">Read, time</th><th scope=\"col\">By</th></tr></thead><tbody>");
         foreach (var s in fit.Segments)
         {
             var outcome = fit.Kiln?.Segments[s.Number - 1];
             var from = outcome?.StartHours ?? s.StartHours;
             var rate = f ? s.RateFahrenheitPerHour : s.RateCelsiusPerHour;
-            body.AppendLine(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{s.Number}</th><td class=\"n\">{(rate is { } r ? r.ToString("0", CultureInfo.InvariantCulture) : "full")}</td><td class=\"n\">{(f ? s.TargetFahrenheit : s.TargetCelsius):0}</td><td class=\"n\">{(s.HoldMinutes > 0 ? SegmentWords.Duration(s.HoldMinutes) : "–")}</td><td class=\"n\">{(fit.Times.Start is { } start ? start.AddHours(from).ToString("ddd HH:mm", CultureInfo.InvariantCulture) : from.ToString("0.0", CultureInfo.InvariantCulture))}</td><td>{E(s.Purpose)}</td><td>{E(Setting(s))}</td><td class=\"sign\"></td><td class=\"sign\"></td><td class=\"sign\"></td></tr>");
+            body.AppendLine(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{s.Number}</th><td class=\"n\">{(rate is { } r ? r.ToString("0", CultureInfo.InvariantCulture) : s.HoldHours > s.StartHours ? "full" : "–")}</td><td class=\"n\">{(f ? s.TargetFahrenheit : s.TargetCelsius):0}</td><td class=\"n\">{(s.HoldMinutes > 0 ? SegmentWords.Duration(s.HoldMinutes) : "–")}</td><td class=\"n\">{(fit.Times.Start is { } start ? start.AddHours(from).ToString("ddd HH:mm", CultureInfo.InvariantCulture) : from.ToString("0.0", CultureInfo.InvariantCulture))}</td><td>{E(s.Purpose)}</td><td>{E(Setting(s))}</td><td class=\"sign\"></td><td class=\"sign\"></td></tr>");
         }
 
         body.AppendLine("</tbody></table>");
@@ -90,8 +98,7 @@ internal static class FitSheet
     {
         var t = fit.Times;
         List<string> lines = [Line("Peak", t.PeakHours, t.Peak), Line("Programme ends", t.EndHours, t.End)];
-        lines.AddRange(t.Vents.Select(v => $"Vent {Words(v.Vent)} until {SegmentWords.Temperature(v.ToCelsius, fit.Units == "F")}, {When(v.ToHours, v.To)}"));
-        if (t.OpeningHours is { } opening) lines.Add(Line("Earliest opening", opening, t.Opening) + ", below 95 °C (203 °F) by the pyrometer");
+        if (t.OpeningHours is { } opening) lines.Add(Line("Earliest opening", opening, t.Opening) + ". Below 95 °C (203 °F) by the pyrometer");
         List(body, "Times", lines);
     }
 
@@ -101,7 +108,7 @@ internal static class FitSheet
         var energy = kiln.Fuel is { } fuel
             ? fuel.KilowattHours is { } own ? FormattableString.Invariant($"Fuel about {own:0} kWh") : FormattableString.Invariant($"Fuel at least {fuel.LowerBoundKilowattHours:0} kWh, usually {fuel.UsualLowKilowattHours:0} to {fuel.UsualHighKilowattHours:0}")
             : FormattableString.Invariant($"Energy about {kiln.Energy.TotalKilowattHours:0} kWh, ± 20 %");
-        List<string> lines = [FormattableString.Invariant($"{kiln.AvailableKilowatts:0.0} kW there; {(kiln.CanFollow ? "it follows every segment" : "it can't follow every segment")}"), energy];
+        List<string> lines = [FormattableString.Invariant($"{kiln.AvailableKilowatts:0.0} kW there{(kiln.CanFollow ? "; it follows every segment" : "")}"), energy];
         if (kiln.Cost is { } cost) lines.Add(cost.Amount is { } amount ? FormattableString.Invariant($"Cost about {amount:0.00} {cost.Currency} ({cost.Low:0.00} to {cost.High:0.00})") : FormattableString.Invariant($"Cost {cost.Low:0.00} to {cost.High:0.00} {cost.Currency}"));
         if (kiln.Instead is { } instead) lines.Add(instead);
         lines.AddRange(kiln.Remedies.Select(r => r.Message));
@@ -120,7 +127,7 @@ internal static class FitSheet
 
     private static string When(double hours, DateTimeOffset? at) => at is { } moment ? $"about {Moment(moment)} ({SegmentWords.Duration(hours * 60)})" : $"after {SegmentWords.Duration(hours * 60)}";
 
-    private static string Moment(DateTimeOffset time) => time.ToString("ddd d MMM yyyy HH:mm", CultureInfo.InvariantCulture);
+    private static string Moment(DateTimeOffset time) => time.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture);
 
     private static string Words<T>(T value)
         where T : struct, Enum => System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString()).Replace('-', ' ');
