@@ -34,6 +34,7 @@ internal static class ServiceSetup
         builder.Services.Configure<DatasetSettings>(builder.Configuration.GetSection("ConeService:Data"));
         builder.Services.AddSingleton<IDatasetHolder>(DatasetSettings.OpenHolder);
         builder.Services.AddSingleton<SnapshotHolder>();
+        builder.Services.AddSingleton<AcceptedTypes>();
         builder.Services.AddSingleton<IValidator<ConversionRequest>, ConversionRequestValidator>();
         builder.Services.AddSingleton<IValidator<HeatWorkRequest>, FiringValidator<HeatWorkRequest>>();
         builder.Services.AddSingleton<IValidator<SolveRequest>, SolveValidator>();

@@ -19,12 +19,13 @@ internal static class DocumentSetup
     public static void MapDocument(this WebApplication app)
     {
         app.MapOpenApi("/openapi/{documentName}.json");
-        app.UseSwaggerUI(ui =>
+        // Its middleware matches the path of every request by regular expressions: only /docs pays for that.
+        app.UseWhen(context => context.Request.Path.StartsWithSegments("/docs", StringComparison.OrdinalIgnoreCase), docs => docs.UseSwaggerUI(ui =>
         {
             ui.RoutePrefix = "docs";
             ui.SwaggerEndpoint("/openapi/v1.json", "ConeService v1");
             ui.DocumentTitle = "ConeService: all addresses";
-        });
+        }));
     }
 
     private static Task DescribeDocument(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancel)
@@ -34,7 +35,7 @@ internal static class DocumentSetup
             Title = "ConeService",
             Version = "1.0.0",
             Description = "Cone equivalents at any heating rate from published charts; every value names its source, its confidence and what it rests on. A cone is always text: 06 and 6 are more than two hundred degrees apart.",
-            Contact = new() { Name = "ConeService contributors", Url = new("/", UriKind.Relative) },
+            Contact = new() { Name = "ConeService contributors" },
             License = new() { Name = "MIT", Identifier = "MIT" },
         };
         // The service does not know under which name it is reached.

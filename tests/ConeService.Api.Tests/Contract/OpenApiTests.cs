@@ -25,6 +25,8 @@ public class OpenApiTests(Support.Api api)
     [InlineData("/v1/cones/{cone}/end-point", "/v1/cones/6/end-point?chart=seger-1914")]
     [InlineData("/v1/temperatures/{temperature}/cone", "/v1/temperatures/1000C/cone")]
     [InlineData("/v1/temperatures/{temperature}/cone", "/v1/temperatures/2015C/cone?chart=pce&rate=150C/h")]
+    [InlineData("/v1/cone-facts", "/v1/cone-facts")]
+    [InlineData("/v1/cone-facts", "/v1/cone-facts?topic=soak")]
     [InlineData("/v1/dataset", "/v1/dataset")]
     [InlineData("/v1/sources", "/v1/sources")]
     [InlineData("/v1/sources/{id}", "/v1/sources/common-practice")]

@@ -136,7 +136,8 @@ public class ConversionTests(Support.Api api)
     public async Task Another_content_type_is_refused(string contentType, int status, string type)
     {
         using var response = await api.Post(Url, "x", contentType);
-        await Problems.Findings(response, status, type);
+        var finding = Assert.Single(await Problems.Findings(response, status, type));
+        Assert.Equal(["application/json", "text/csv"], finding.GetProperty("allowed").Strings());
     }
 
     [Fact]

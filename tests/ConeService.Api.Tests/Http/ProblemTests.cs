@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.RegularExpressions;
 using ConeService.Api.Tests.Support;
 
@@ -26,6 +27,7 @@ public partial class ProblemTests(Support.Api api)
     [InlineData("/v1/cones/6/end-point?rat=60C/h", "unknown-parameter", "rat", "60C/h")]
     [InlineData("/v1/cones/6/end-point?rate=60C/h&rate=150C/h", "repeated-parameter", "rate", "60C/h,150C/h")]
     [InlineData("/v1/cones/6?rate=60C/h", "unknown-parameter", "rate", "60C/h")]
+    [InlineData("/v1/cone-facts?topic=soaking", "topic-unknown", "topic", "soaking")]
     [InlineData("/v1/temperatures/2232/cone?rate=60C/h", "temperature-unit-missing", "temperature", "2232")]
     [InlineData("/v1/temperatures/hot/cone", "temperature-unreadable", "temperature", "hot")]
     [InlineData("/v1/temperatures/2232C/cone", "temperature-outside-scale", "temperature", "2232C")]
@@ -81,7 +83,9 @@ public partial class ProblemTests(Support.Api api)
     [Fact]
     public async Task A_body_over_the_limit_is_refused()
     {
-        using var response = await api.Post("/v1/conversions", new string(' ', 2_000_000) + "{}");
+        // The service answers and hangs up without reading; a caller in the middle of sending would see only a broken pipe.
+        using var body = new StringContent(new string(' ', 2_000_000) + "{}", Encoding.UTF8, "application/json");
+        using var response = await api.Send(HttpMethod.Post, "/v1/conversions", body, headers: ("Expect", "100-continue"));
         await Problems.Findings(response, 413, "request-too-large");
     }
 

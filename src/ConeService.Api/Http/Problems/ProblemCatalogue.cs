@@ -55,6 +55,7 @@ internal static class ProblemCatalogue
         new("thermocouple-unknown", 400, "Unknown thermocouple", "No tolerance is known for that type, standard and class.", "Use one of the combinations that the answer lists."),
         new("too-many-lines", 400, "Too many lines", "A conversion request holds at most 1,000 lines.", "Send several requests."),
         new("too-many-segments", 400, "Too many segments", "A programme holds at most 10,000 segments.", "Send a log as log or as text/csv."),
+        new("topic-unknown", 400, "Unknown topic", "No fact of the data package is about that.", "Choose one of the topics named in the answer."),
         new("units-contradict", 400, "Units contradict each other", "The header of the log names another unit than the request.", "Leave the parameter out, or correct it."),
         new("units-missing", 400, "Unit of temperature missing", "No unit is guessed: the wrong one is a firing of several hundred degrees more or less.", "Say C or F in units, in the header of the log, or in ?units=."),
         new("units-suspect", 400, "°C that look like °F", "The temperatures are far above any kiln in °C, and ordinary in °F. You are asked instead of answered.", "Send them again with the right unit."),
