@@ -35,6 +35,9 @@ internal static class RequestValidation
     {
         var help = failure.CustomState as RuleHelp ?? new([]);
         var pointer = string.Concat(failure.PropertyName.Split('.').Select(part => "/" + char.ToLowerInvariant(part[0]) + part[1..].Replace("[", "/", StringComparison.Ordinal).Replace("]", "", StringComparison.Ordinal)));
-        return new(failure.ErrorCode, pointer, failure.AttemptedValue as string, failure.ErrorMessage, help.Allowed, help.LikelyMistake);
+        return new(failure.ErrorCode, pointer, Text(failure.AttemptedValue), failure.ErrorMessage, help.Allowed, help.LikelyMistake);
     }
+
+    // Lists and objects are not repeated: they can be long.
+    private static string? Text(object? attempted) => attempted as string ?? (attempted as IFormattable)?.ToString(null, System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,5 @@
 using ConeService.Firing.Cones;
+using ConeService.Firing.Quantities;
 
 namespace ConeService.Firing.HeatWork;
 
@@ -12,4 +13,12 @@ public sealed record ConeWork(ChartCone Cone, BendingCurve Curve, double Progres
 {
     /// <summary>True when the cone is down (90°).</summary>
     public bool IsDown => Progress >= HeatIntegral.Down;
+
+    /// <summary>σ of the margin, K.</summary>
+    /// <param name="shared">What all cones share.</param>
+    /// <param name="rate">Rate over the last 100 K, by which the chart's scatter is widened.</param>
+    /// <param name="slope">Effect of the uncertain slope, K.</param>
+    /// <param name="history">The firing.</param>
+    internal double SigmaOf(HeatUncertainty shared, HeatingRate rate, double slope, ResidenceHistogram history) =>
+        shared.Sigma(Cone.At(rate)?.SigmaCelsius ?? 0, slope, HeatUncertainty.PerKelvin(Curve, history, MarginKelvin));
 }

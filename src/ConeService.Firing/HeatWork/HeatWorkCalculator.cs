@@ -80,9 +80,15 @@ public sealed class HeatWorkCalculator(ConeCharts charts)
         var peak = history.Peak.Kelvin - Zero;
         var assumed = settings.Assumed.ToList();
         var shared = Shared(settings, peak, assumed);
-        var slopes = HeatUncertainty.OfSlopes(meter, work, history, Defaults.Take(null, "energy-log-sigma", "uncertainty of the slope of the curves", []));
+        var histogram = new ResidenceHistogram(history);
+        var slopes = HeatUncertainty.OfSlopes(meter, work, histogram, Defaults.Take(null, "energy-log-sigma", "uncertainty of the slope of the curves", []));
         var at = new Quantities.HeatingRate(Usable(settings.Chart, rate));
-        var results = work.Cones.Select((cone, i) => Result(cone, history.Start.Hours, at, shared, slopes[i])).ToList();
+        var results = work.Cones.Select((cone, i) => Result(cone, history.Start.Hours, at, cone.SigmaOf(shared, at, slopes[i], histogram))).ToList();
+        if (assumed.FirstOrDefault(a => a.Parameter == "fullSpeedRate") is { } full)
+        {
+            warnings.Add(HeatWarning.Of("full-speed-assumed", $"A segment runs as fast as possible, and no limit was stated: {full.Value} was taken. State fullSpeedRate of your kiln; the last 100 °C decide."));
+        }
+
         HeatWorkWarnings.Add(warnings, settings, work, rate, peak);
         ConeWork?[] deciding = [work.Reached, work.Next];
         return new(new(
@@ -107,10 +113,9 @@ public sealed class HeatWorkCalculator(ConeCharts charts)
             assumed), history);
     }
 
-    private static ConeResult Result(ConeWork cone, double start, Quantities.HeatingRate rate, HeatUncertainty shared, double slope)
+    private static ConeResult Result(ConeWork cone, double start, Quantities.HeatingRate rate, double sigma)
     {
         var value = cone.Cone.At(rate);
-        var sigma = shared.Sigma(value?.SigmaCelsius ?? 0, slope);
         var bend = ConeBend.Degrees(cone.IsDown ? 1 : cone.Progress);
         return new(
             cone.Cone.Cone.ToString(), Math.Round(cone.Progress, 6), Math.Round(bend, 2), Math.Round(ConeBend.Clock(bend), 2),

@@ -114,7 +114,7 @@ public sealed class HeatWorkComparer(HeatWorkCalculator calculator)
         var down = words[0].Kind == OffsetEvidence.AtLeast;
         var bound = down ? words.Max(w => w.Celsius) : words.Min(w => w.Celsius);
         return new(null, null, null, null, down ? Math.Round(bound, 2) : null, down ? null : Math.Round(bound, 2), words.Length, FormattableString.Invariant(
-            $"The kiln was at {(down ? "least" : "most")} {bound:0.#} °C off the meter (true minus meter); cones on one side only can't say more."));
+            $"True minus meter is at {(down ? "least" : "most")} {bound:0.#} °C; cones that are all {(down ? "down" : "standing")} can't say more."));
     }
 
     private static MeterOffset Offset((double Offset, double Error) e, int count, string message) => new(

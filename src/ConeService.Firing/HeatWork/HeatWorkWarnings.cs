@@ -29,7 +29,8 @@ internal static class HeatWorkWarnings
             Of("thermocouple-beyond-range", FormattableString.Invariant($"The standard states the tolerance of type {settings.Tolerance.Type}, class {settings.Tolerance.Class}, from {settings.Tolerance.LowestCelsius} to {settings.Tolerance.HighestCelsius?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "an end not seen"} °C; at {peak:0} °C its formula was carried on, and the wire ages quickly."));
         }
 
-        var deciding = new[] { work.Reached, work.Next }.OfType<ConeWork>().ToList();
+        // Where nothing is down, what the first cone is like does not matter.
+        var deciding = work.Reached is null ? [] : new[] { work.Reached, work.Next }.OfType<ConeWork>().ToList();
         if (settings.Reduction && settings.Chart.Row.Composition != "iron-free")
         {
             Of("reduction-not-modelled", "In reduction the iron-bearing cones 010 to 3 go down earlier than any chart says; sulphur moves them too. This is not modelled: use iron-free cones there, or judge by the ware.");

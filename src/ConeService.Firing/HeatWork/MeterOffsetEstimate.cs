@@ -33,13 +33,11 @@ public readonly record struct OffsetWord(OffsetEvidence Kind, double Celsius, do
         var z = (offset - Celsius) / Sigma;
         return Kind switch
         {
-            OffsetEvidence.AtLeast => Math.Log(Math.Max(NormalDistribution.Below(z), Least)),
-            OffsetEvidence.AtMost => Math.Log(Math.Max(NormalDistribution.Below(-z), Least)),
+            OffsetEvidence.AtLeast => NormalDistribution.LogBelow(z),
+            OffsetEvidence.AtMost => NormalDistribution.LogBelow(-z),
             _ => -0.5 * z * z,
         };
     }
-
-    private const double Least = 1e-7;
 }
 
 /// <summary>The offset that a set of witness cones supports: mean and standard deviation of the likelihood over ±150 K, every offset being as likely beforehand.</summary>
@@ -48,7 +46,7 @@ public static class MeterOffsetEstimate
     private const double Widest = 150;
     private const double Step = 0.05;
 
-    /// <summary>The estimate, or null when the cones bound it on one side only.</summary>
+    /// <summary>The estimate, or null when the cones bound it on one side only. Cones that contradict each other widen the error.</summary>
     public static (double Offset, double Error)? From(IReadOnlyCollection<OffsetWord> words)
     {
         if (words.All(w => w.Kind == OffsetEvidence.AtLeast) || words.All(w => w.Kind == OffsetEvidence.AtMost)) return null;
@@ -65,7 +63,8 @@ public static class MeterOffsetEstimate
         }
 
         mean /= mass;
-        return (mean, Math.Sqrt(Math.Max(0, (square / mass) - (mean * mean))));
+        var error = Math.Sqrt(Math.Max(Step * Step, (square / mass) - (mean * mean)));
+        return (mean, error * Scatter(words.Sum(w => w.Residual(mean) * w.Residual(mean)), words.Count));
     }
 
     /// <summary>
@@ -77,9 +76,11 @@ public static class MeterOffsetEstimate
         if (estimates.Count == 0) return null;
         var weight = estimates.Sum(e => 1 / (e.Error * e.Error));
         var mean = estimates.Sum(e => e.Offset / (e.Error * e.Error)) / weight;
-        var chi = estimates.Count < 2 ? 0 : estimates.Sum(e => (e.Offset - mean) * (e.Offset - mean) / (e.Error * e.Error)) / (estimates.Count - 1);
-        return (mean, Math.Sqrt(Math.Max(1, chi) / weight));
+        return (mean, Math.Sqrt(1 / weight) * Scatter(estimates.Sum(e => (e.Offset - mean) * (e.Offset - mean) / (e.Error * e.Error)), estimates.Count));
     }
+
+    // What disagrees by more than its errors has errors that are too small.
+    private static double Scatter(double chiSquare, int count) => count < 2 ? 1 : Math.Sqrt(Math.Max(1, chiSquare / (count - 1)));
 
     private static double At(int index) => (index * Step) - Widest;
 }

@@ -10,10 +10,14 @@ public static class NormalDistribution
     /// <summary>Φ(z): the probability of a value below z.</summary>
     public static double Below(double z)
     {
-        if (z < 0) return 1 - Below(-z);
-        if (z > 40) return 1;
-        var t = 1 / (1 + (P * z));
+        var t = 1 / (1 + (P * Math.Abs(z)));
         var polynomial = t * (B[0] + (t * (B[1] + (t * (B[2] + (t * (B[3] + (t * B[4]))))))));
-        return 1 - (Math.Exp(-0.5 * z * z) / Math.Sqrt(2 * Math.PI) * polynomial);
+        var tail = Math.Exp(-0.5 * z * z) / Math.Sqrt(2 * Math.PI) * polynomial;
+        return z < 0 ? tail : 1 - tail;
     }
+
+    /// <summary>ln Φ(z), also far out where Φ itself would be lost in rounding: there by −z²/2 − ln(−z·√2π) + ln(1 − 1/z² + 3/z⁴) (ibid. 26.2.12).</summary>
+    public static double LogBelow(double z) => z > -5
+        ? Math.Log(Below(z))
+        : (-0.5 * z * z) - Math.Log(-z * Math.Sqrt(2 * Math.PI)) + Math.Log(1 - (1 / (z * z)) + (3 / (z * z * z * z)));
 }

@@ -6,7 +6,7 @@ namespace ConeService.Firing.HeatWork;
 /// <summary>
 /// K and k of many cones on a grid of whole degrees Celsius, for histories of thousands of pieces: all cones are
 /// followed side by side, and the order of time is kept. Between grid points a cubic through K and k; the printed
-/// values are whole degrees, so the kinks of the curves lie on the grid. Error of a steady ramp below 1e-6 of the
+/// values are whole degrees, so the kinks of the curves lie on the grid. Error of a steady ramp below 1e-5 of the
 /// progress, of a hold below 1e-4 (tested); costs some 2 MB a chart.
 /// </summary>
 public sealed class ScaleTable

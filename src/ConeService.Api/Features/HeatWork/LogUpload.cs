@@ -18,16 +18,20 @@ internal static class LogUpload
             while (true)
             {
                 var read = await body.ReadAsync(cancel);
-                var rest = Lines(read.Buffer, log, ref line);
-                if (read.IsCompleted)
+                // Given back whatever happens: a buffer that is kept would break the connection for the next request.
+                var (consumed, examined) = (read.Buffer.End, read.Buffer.End);
+                try
                 {
-                    if (!rest.IsEmpty) Line(rest, log, ref line);
-                    return log.Clean();
+                    var rest = Lines(read.Buffer, log, ref line);
+                    if (read.IsCompleted && !rest.IsEmpty) Line(rest, log, ref line);
+                    if (read.IsCompleted || log.IsHopeless) return log.Clean();
+                    if (rest.Length > LogText.LongestLine) throw TooLong(line);
+                    consumed = rest.Start;
                 }
-
-                if (log.IsHopeless) return log.Clean();
-                if (rest.Length > LogText.LongestLine) throw TooLong(line);
-                body.AdvanceTo(rest.Start, rest.End);
+                finally
+                {
+                    body.AdvanceTo(consumed, examined);
+                }
             }
         }
         catch (BadHttpRequestException broken) when (broken.StatusCode != StatusCodes.Status413PayloadTooLarge)

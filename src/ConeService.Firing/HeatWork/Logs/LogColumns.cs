@@ -35,16 +35,6 @@ public enum TimeForm
 /// <param name="Ignored">Names of the other columns.</param>
 public sealed record LogColumns(char Separator, int Count, int Time, int Temperature, TimeForm TimeForm, bool Fahrenheit, IReadOnlyList<string> Ignored)
 {
-    private static readonly Dictionary<string, TimeForm> TimeNames = new(StringComparer.Ordinal)
-    {
-        ["minutes"] = TimeForm.Minutes, ["minute"] = TimeForm.Minutes, ["min"] = TimeForm.Minutes, ["mins"] = TimeForm.Minutes, ["m"] = TimeForm.Minutes,
-        ["seconds"] = TimeForm.Seconds, ["second"] = TimeForm.Seconds, ["sec"] = TimeForm.Seconds, ["secs"] = TimeForm.Seconds, ["s"] = TimeForm.Seconds,
-        ["hours"] = TimeForm.Hours, ["hour"] = TimeForm.Hours, ["hrs"] = TimeForm.Hours, ["hr"] = TimeForm.Hours, ["h"] = TimeForm.Hours,
-        ["hh:mm:ss"] = TimeForm.Clock, ["h:mm:ss"] = TimeForm.Clock, ["hh:mm"] = TimeForm.Clock, ["h:mm"] = TimeForm.Clock, ["clock"] = TimeForm.Clock,
-        ["timestamp"] = TimeForm.ByValue, ["datetime"] = TimeForm.ByValue, ["date"] = TimeForm.ByValue, ["time"] = TimeForm.ByValue, ["elapsed"] = TimeForm.ByValue,
-        ["iso8601"] = TimeForm.Timestamp, ["utc"] = TimeForm.ByValue,
-    };
-
     private static readonly char[] Separators = [',', ';', '\t'];
 
     private static readonly HashSet<string> TemperatureNames = new(StringComparer.Ordinal)
@@ -80,11 +70,22 @@ public sealed record LogColumns(char Separator, int Count, int Time, int Tempera
             .Replace("℃", " c ", StringComparison.Ordinal).Replace("℉", " f ", StringComparison.Ordinal)
             .Split([' ', '(', ')', '[', ']', '_', '-', '/', '.'], StringSplitOptions.RemoveEmptyEntries);
 
-    private static bool IsTime(string[] words) => words.Any(TimeNames.ContainsKey) && !words.Any(w => w is "temp" or "temperature" or "celsius" or "fahrenheit");
+    private static TimeForm? Named(string word) => word switch
+    {
+        "minutes" or "minute" or "mins" or "min" or "m" => Logs.TimeForm.Minutes,
+        "seconds" or "second" or "secs" or "sec" or "s" => Logs.TimeForm.Seconds,
+        "hours" or "hour" or "hrs" or "hr" or "h" => Logs.TimeForm.Hours,
+        "hh:mm:ss" or "h:mm:ss" or "hh:mm" or "h:mm" or "clock" => Logs.TimeForm.Clock,
+        "iso8601" => Logs.TimeForm.Timestamp,
+        "time" or "timestamp" or "datetime" or "date" or "elapsed" or "utc" => Logs.TimeForm.ByValue,
+        _ => null,
+    };
+
+    private static bool IsTime(string[] words) => words.Any(w => Named(w) is not null) && !words.Any(w => w is "temp" or "temperature" or "celsius" or "fahrenheit");
 
     private static TimeForm FormOf(string[] words)
     {
-        var forms = words.Where(TimeNames.ContainsKey).Select(w => TimeNames[w]).ToList();
+        var forms = words.Select(Named).OfType<TimeForm>().ToList();
         return forms.FirstOrDefault(f => f != TimeForm.ByValue, TimeForm.ByValue);
     }
 
@@ -107,7 +108,7 @@ public sealed record LogColumns(char Separator, int Count, int Time, int Tempera
     private static int[] Named(string[] names, string name) => [.. Enumerable.Range(0, names.Length).Where(i => string.Equals(names[i], name.Trim(), StringComparison.OrdinalIgnoreCase))];
 
     // A column that states its unit before one that does not.
-    private static int[] Clearest(string[][] parts, int[] times) => times.Length > 1 && times.Where(i => FormOf(parts[i]) != TimeForm.ByValue).ToArray() is [var only] ? [only] : times;
+    private static int[] Clearest(string[][] parts, int[] times) => times.Length > 1 && times.Where(i => FormOf(parts[i]) != Logs.TimeForm.ByValue).ToArray() is [var only] ? [only] : times;
 
     private static Finding Columns(string what, int[] found, string[] names, string header) => found.Length == 0
         ? new("csv-headers", "line 1", header.Length > 200 ? header[..200] : header, $"No column of the log is the {what}.",

@@ -1,16 +1,19 @@
 namespace ConeService.Firing.HeatWork.Logs;
 
 /// <summary>
-/// Takes out readings that no kiln can make: a sample that differs from the median of the seven around it by more than
-/// 8 K and more than four of their usual steps. A spike of +20 K at the top is not harmless, as the rate of bending
-/// rises about twofold in 15 K.
+/// Takes out readings that no kiln can make: a sample that differs by more than 8 K from the median of the seven
+/// around it, and by more than 8 K and two and a half of their usual steps from where they point to. A spike of +20 K
+/// at the top is not harmless, as the rate of bending rises about twofold in 15 K.
 /// </summary>
 internal static class SpikeFilter
 {
     private const int Half = 3;
     private const int Window = (2 * Half) + 1;
     private const double LeastKelvin = 8;
-    private const double Steps = 4;
+    private const double Steps = 2.5;
+
+    // At an end of the log the median of a steady ramp is three steps away.
+    private const double StepsAtEnd = 6;
 
     /// <summary>Removes spikes in place; returns how many samples stay.</summary>
     public static int Remove(Span<HeatPoint> points, List<HeatWarning> warnings)
@@ -20,7 +23,7 @@ internal static class SpikeFilter
         for (var i = 0; i < points.Length; i++)
         {
             var start = Math.Clamp(i - Half, 0, points.Length - Window);
-            if (IsSpike(points.Slice(start, Window), points[i].Kelvin) && (start == i - Half || ComesBack(points, i))) spikes.Add(i);
+            if (IsSpike(points.Slice(start, Window), i - start) && (start == i - Half || ComesBack(points, i))) spikes.Add(i);
         }
 
         if (spikes.Count == 0) return points.Length;
@@ -37,7 +40,7 @@ internal static class SpikeFilter
         return kept;
     }
 
-    private static bool IsSpike(ReadOnlySpan<HeatPoint> around, double kelvin)
+    private static bool IsSpike(ReadOnlySpan<HeatPoint> around, int at)
     {
         var (low, high) = (double.PositiveInfinity, double.NegativeInfinity);
         foreach (var point in around) (low, high) = (Math.Min(low, point.Kelvin), Math.Max(high, point.Kelvin));
@@ -52,7 +55,25 @@ internal static class SpikeFilter
 
         sorted.Sort();
         steps.Sort();
-        return Math.Abs(kelvin - sorted[Half]) > Math.Max(LeastKelvin, Steps * steps[Half - 1]);
+        var kelvin = around[at].Kelvin;
+        // The median stands by a corner of the curve, the chords by a steady ramp; a spike fails both.
+        var away = Math.Abs(kelvin - sorted[Half]);
+        if (at != Half) return away > Math.Max(LeastKelvin, StepsAtEnd * steps[Half]);
+        return away > LeastKelvin && Math.Abs(kelvin - Pointed(around)) > Math.Max(LeastKelvin, Steps * steps[Half]);
+    }
+
+    /// <summary>Where the chords across the middle sample point to: the median of the three.</summary>
+    private static double Pointed(ReadOnlySpan<HeatPoint> around)
+    {
+        Span<double> chords = stackalloc double[Half];
+        for (var k = 1; k <= Half; k++)
+        {
+            var (before, after) = (around[Half - k], around[Half + k]);
+            chords[k - 1] = before.Kelvin + ((after.Kelvin - before.Kelvin) * (around[Half].Hours - before.Hours) / (after.Hours - before.Hours));
+        }
+
+        chords.Sort();
+        return chords[Half / 2];
     }
 
     // Near an end of the log the window is one-sided, and a kiln that was opened looks like a spike: only a sample that

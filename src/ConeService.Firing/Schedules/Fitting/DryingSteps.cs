@@ -52,7 +52,7 @@ internal static class DryingSteps
 
         var (hold, why) = question.Dryness switch
         {
-            Dryness.Wet => (book.Default("drying-hold-wet"), "the ware is wet. Drying it in the air first is better for the ware and the kiln"),
+            Dryness.Wet => (book.Default("drying-hold-wet"), "the ware is wet"),
             Dryness.LeatherHard => (book.Default("drying-hold-leather-hard"), "the ware is leather-hard"),
             _ => (0, ""),
         };

@@ -10,6 +10,7 @@ internal static class SegmentMerger
     private const double VitalHold = 60;
     private const double UsefulHold = 8;
     private const double OtherAtmosphere = 20;
+    private const double OtherVent = 0.5;
     private const double LostCooling = 15;
 
     /// <summary>Joins until at most <paramref name="most"/> steps are left.</summary>
@@ -49,17 +50,19 @@ internal static class SegmentMerger
         var rate = Math.Min(a.Speed, b.Speed);
         var slower = ((Math.Abs(a.Celsius - start) / rate) - (Math.Abs(a.Celsius - start) / a.Speed)) + ((Math.Abs(b.Celsius - a.Celsius) / rate) - (Math.Abs(b.Celsius - a.Celsius) / b.Speed));
         var changes = a.Atmosphere != b.Atmosphere || a.AtmosphereNote != b.AtmosphereNote;
-        var cost = slower + (a.HoldMinutes / 60 * HoldWeight(a, greenware)) + (changes ? OtherAtmosphere : 0);
+        var vents = a.Vent != b.Vent || a.VentNote != b.VentNote;
+        var cost = slower + (a.HoldMinutes / 60 * HoldWeight(a, greenware)) + (changes ? OtherAtmosphere : 0) + (vents ? OtherVent : 0);
         return new(
             cost,
-            a.HoldMinutes > 0 || changes,
+            a.HoldMinutes > 0 || changes || vents,
             [.. a.From, .. b.From],
-            f => $"{Name(a)} was joined to {Name(b, lower: true)}: both now go at {SegmentWords.Rate(rate, f)}, {SegmentWords.Duration(slower * 60)} longer."
+            f => $"{Name(a)} joined to {Name(b, lower: true)}: together they go at {SegmentWords.Rate(rate, f)}, {SegmentWords.Duration(slower * 60)} longer."
                 + (a.HoldMinutes > 0 ? $" Lost: the hold of {SegmentWords.Duration(a.HoldMinutes)} at {SegmentWords.Temperature(a.Celsius, f)} ({a.Purpose}); do it by hand." : "")
-                + (changes ? $" The atmosphere still changes at {SegmentWords.Temperature(a.Celsius, f)}: by hand, no segment marks it any more." : ""),
+                + (changes ? $" The atmosphere still changes at {SegmentWords.Temperature(a.Celsius, f)}: by hand, no segment marks it any more." : "")
+                + (vents ? $" The vent still changes at {SegmentWords.Temperature(a.Celsius, f)}, from {Vent(a)} to {Vent(b)}: by hand." : ""),
             steps =>
             {
-                steps[at + 1] = b with { Rate = b.Rate is null && a.Rate is null ? null : rate, TakenRate = rate, From = [.. a.From, .. b.From], RateLimited = a.RateLimited || b.RateLimited, Vent = b.Target == StepTarget.Peak ? b.Vent : a.Vent, VentNote = b.Target == StepTarget.Peak ? b.VentNote : a.VentNote };
+                steps[at + 1] = b with { Rate = b.Rate is null && a.Rate is null ? null : rate, TakenRate = rate, From = [.. a.From, .. b.From], RateLimited = true, Vent = b.Target == StepTarget.Peak ? b.Vent : a.Vent, VentNote = b.Target == StepTarget.Peak ? b.VentNote : a.VentNote };
                 steps.RemoveAt(at);
             });
     }
@@ -83,6 +86,8 @@ internal static class SegmentMerger
             steps.RemoveAt(at);
         });
 
+    private static string Vent(FitStep step) => EnumWords.Word(step.Vent).Replace('-', ' ');
+
     private static double HoldWeight(FitStep step, bool greenware) => step.Stage switch
     {
         FiringStage.Drying => greenware ? VitalHold : 1,
@@ -94,6 +99,8 @@ internal static class SegmentMerger
     private static string Name(FitStep step, bool lower = false)
     {
         if (step.From.Count == 0) return (lower ? "the" : "The") + " added drying";
-        return $"{(lower ? "segment" : "Segment")} {string.Join(" and ", step.From)} ({step.Purpose})";
+        var name = step.From.Count == 1 ? "segment" : "segments";
+        var numbers = step.From.Count == 1 ? $"{step.From[0]}" : $"{string.Join(", ", step.From.SkipLast(1))} and {step.From[^1]}";
+        return $"{(lower ? name : char.ToUpperInvariant(name[0]) + name[1..])} {numbers} ({step.Purpose})";
     }
 }
