@@ -45,7 +45,8 @@ public sealed class ScheduleFitter
         var question = reader.Read(schedule, request);
         var meter = Curves(question);
         var natural = NaturalRates.Guess(book.Default("kiln-cooling-rate"), 1000);
-        var plan = maker.Make(question, meter, natural);
+        // Without any cooling of our own at first: the kiln must show how fast it cools by itself.
+        var plan = maker.Make(question, meter, natural with { Inversion = 0 });
         if (question.Kiln is not { } setup)
         {
             plan = maker.Make(question, meter, NaturalRates.Guess(book.Default("kiln-cooling-rate"), plan.PeakCelsius));

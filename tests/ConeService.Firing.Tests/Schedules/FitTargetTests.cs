@@ -1,0 +1,119 @@
+using ConeService.Firing.Answers;
+using ConeService.Firing.Schedules.Answers;
+using ConeService.Firing.Tests.Support;
+
+namespace ConeService.Firing.Tests.Schedules;
+
+/// <summary>Where the target cone ends, in the units, charts and positions that can be asked for.</summary>
+public class FitTargetTests
+{
+    // Heat-work specification, section 3: progress 0.5, 0.75, 0.9 lean 29.6, 54.4, 74.9 degrees; five o'clock is 75.
+    [Theory]
+    [InlineData(5, 0.9)]
+    [InlineData(3.627, 0.75)]
+    [InlineData(6, 1)]
+    public void A_chosen_hand_of_the_clock_is_a_progress(double clock, double progress)
+    {
+        var fit = Fits.Fit("mid-range-glaze", "6", clock: clock).Answer;
+        Assert.InRange(fit.HeatWork.TargetProgress!.Value, progress - 0.02, progress + 0.02);
+        Assert.Equal(clock * 15, fit.HeatWork.Cones.Single(c => c.Cone == "6").BendDegrees, 2.5);
+    }
+
+    [Fact]
+    public void In_Fahrenheit_everything_is_whole_degrees_Fahrenheit()
+    {
+        var fit = Fits.Fit("mid-range-glaze-slow-cool", "5.5", Fits.Kilns["small"], units: "F").Answer;
+        Assert.All(fit.Segments, s =>
+        {
+            Assert.Equal(Math.Round(s.TargetFahrenheit), s.TargetFahrenheit);
+            Assert.Equal(Math.Round(s.RateFahrenheitPerHour!.Value), s.RateFahrenheitPerHour!.Value);
+            Assert.Equal(Math.Round(s.HoldMinutes), s.HoldMinutes);
+        });
+        Assert.InRange(fit.HeatWork.TargetProgress!.Value, 0.98, 1.02);
+        Assert.True(fit.HeatWork.NextProgress < 1);
+    }
+
+    [Theory]
+    [InlineData("witness-large")]
+    [InlineData("small")]
+    [InlineData("older-150")]
+    public void Another_chart_gives_another_peak_for_the_same_cone(string chart)
+    {
+        var fit = Fits.Fit("bisque-medium", "06", chart: chart).Answer;
+        Assert.Equal(chart, fit.Chart);
+        Assert.InRange(fit.HeatWork.TargetProgress!.Value, 0.98, 1.02);
+        Assert.NotEqual(Fits.Fit("bisque-medium", "06").Answer.PeakCelsius, fit.PeakCelsius);
+    }
+
+    [Fact]
+    public void Soda_goes_in_when_the_cone_before_the_last_is_down()
+    {
+        var fit = Fits.Fit("soda", "10").Answer;
+        // The vapour segment ends with cone 9 down, the programme with cone 10.
+        var nine = fit.HeatWork.Cones.Single(c => c.Cone == "9");
+        Assert.InRange(nine.DownAtHours!.Value, fit.Segments[^2].HoldHours, fit.Segments[^2].EndHours + 0.15);
+    }
+
+    [Fact]
+    public void A_kiln_that_is_too_weak_is_told_what_it_does_instead_and_what_helps()
+    {
+        var kiln = new Firing.Schedules.Fitting.FitKiln("tired", "electric", VolumeLitres: 150, Kilowatts: 8, VoltsInstalled: 240, VoltsAsWired: 208, ElementAge: 1);
+        var forecast = Fits.Fit("mid-range-glaze", "6", kiln, new(KilogramsWare: 45, KilogramsFurniture: 20)).Answer.Kiln!;
+        Assert.False(forecast.CanFollow);
+        // 8 kW × (208/240)² ÷ 1.1 = 5.46 kW.
+        Assert.Equal(5.46, forecast.AvailableKilowatts, 0.01);
+        Assert.Contains("cones read", forecast.Instead, StringComparison.Ordinal);
+        Assert.Contains(forecast.Remedies, r => r.Code == "full-voltage");
+        Assert.Contains(forecast.Remedies, r => r.Code == "new-elements");
+        Assert.Contains(forecast.Remedies, r => r.Code is "slower-ramps" or "cooler-cone");
+    }
+
+    [Fact]
+    public void Energy_is_priced_with_its_uncertainty()
+    {
+        var kiln = Fits.Fit("bisque-medium", "06", Fits.Kilns["small"], tariff: new(0.3, "EUR")).Answer.Kiln!;
+        Assert.Equal(kiln.Energy.TotalKilowattHours * 0.3, kiln.Cost!.Amount!.Value, 0.01);
+        Assert.Equal(0.8 * kiln.Cost.Amount!.Value, kiln.Cost.Low, 0.02);
+        Assert.Equal("EUR", kiln.Cost.Currency);
+    }
+
+    [Fact]
+    public void Gas_without_a_factor_of_its_own_is_priced_as_a_span_only()
+    {
+        var kiln = Fits.Fit("gas-reduction", "10", Fits.Kilns["gas"], tariff: new(0.1, "GBP")).Answer.Kiln!;
+        Assert.Null(kiln.Cost!.Amount);
+        Assert.Equal(kiln.Fuel!.LowerBoundKilowattHours * 1.5 * 0.1, kiln.Cost.Low, 0.1);
+    }
+
+    [Fact]
+    public void Witness_cones_are_whole_cones_around_the_target()
+    {
+        Assert.Equal(("07", "06", "05"), Witnesses(Fits.Fit("bisque-medium", "06").Answer));
+        Assert.Equal(("5", "5.5", "6"), Witnesses(Fits.Fit("mid-range-glaze", "5.5").Answer));
+        Assert.Equal(("02", "01", "1"), Witnesses(Fits.Fit("bisque-textbook-1914", "01").Answer));
+    }
+
+    [Fact]
+    public void Landmarks_come_in_the_order_in_which_the_ware_passes_them()
+    {
+        var marks = Fits.Fit("bisque-slow", "06", Fits.Kilns["small"]).Answer.Landmarks;
+        Assert.Equal(marks.OrderBy(m => m.FromHours), marks);
+        Assert.Equal(["free-water", "organics", "bound-water-kaolin", "quartz-up", "carbon-sulphur", "quartz-down", "cristobalite-inv", "unload"], marks.Select(m => m.Id));
+    }
+
+    [Theory]
+    [InlineData("2026-12-04T18:00:00", "start-without-offset")]
+    [InlineData("2026-12-04", "start-without-offset")]
+    [InlineData("tomorrow", "start-unreadable")]
+    [InlineData("2026-02-30T18:00:00Z", "start-unreadable")]
+    public void A_start_must_be_a_moment(string start, string code) =>
+        Assert.Equal([code], Assert.Throws<RefusedException>(() => Fits.Fit("bisque-slow", "06", start: start)).Findings.Select(f => f.Code));
+
+    [Fact]
+    public void Every_default_that_the_computation_asks_for_is_in_the_package() =>
+        Assert.All(
+            ["cooling-limit-thickness", "drying-hold-glaze", "drying-hold-leather-hard", "drying-hold-most", "drying-hold-per-millimetre", "drying-hold-thin", "drying-hold-wet", "drying-temperature", "drying-thickness", "fired-wall-difference", "kiln-cooling-rate", "last-ramp-span", "loading-minutes", "start-temperature"],
+            id => Assert.Contains(Reference.Dataset.ScheduleDefaults, d => d.Id == id));
+
+    private static (string?, string, string?) Witnesses(ScheduleFit fit) => (fit.WitnessCones!.Guide, fit.WitnessCones.Target, fit.WitnessCones.Guard);
+}
