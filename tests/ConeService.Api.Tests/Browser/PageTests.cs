@@ -59,6 +59,19 @@ public sealed partial class PageTests(Support.Api api) : IDisposable
         Assert.InRange(difference, 0, 0.001);
     }
 
+    // The first page is what hangs on the kiln room's door: with the signatures, and the curve overleaf.
+    [Theory]
+    [MemberData(nameof(Features.ScheduleTests.Firings), MemberType = typeof(Features.ScheduleTests))]
+    public async Task A_firing_sheet_prints_on_two_pages(string schedule, string body)
+    {
+        var chromium = Chromium.Require();
+        using var response = await api.Post($"/v1/schedules/{schedule}/fit", body, accept: "text/html");
+        var file = Path.Combine(directory.FullName, "sheet.html");
+        await File.WriteAllTextAsync(file, await response.Content.ReadAsStringAsync(Support.Api.Cancel), Support.Api.Cancel);
+        var pdf = System.Text.Encoding.Latin1.GetString(await chromium.Pdf(new Uri(file).ToString()));
+        Assert.Equal(2, Page().Count(pdf));
+    }
+
     // Another origin than the service's, no script in the page and none allowed in the frame. The frame fills the
     // window, so that the two pictures can be compared.
     private string CoursePage(string name, string frame)
@@ -77,4 +90,7 @@ public sealed partial class PageTests(Support.Api api) : IDisposable
 
     [GeneratedRegex("data-path=\"([^\"]+)\"")]
     private static partial Regex ShownPath();
+
+    [GeneratedRegex(@"/Type\s*/Page\b(?!s)")]
+    private static partial Regex Page();
 }

@@ -27,6 +27,9 @@ public class OpenApiTests(Support.Api api)
     [InlineData("/v1/temperatures/{temperature}/cone", "/v1/temperatures/2015C/cone?chart=pce&rate=150C/h")]
     [InlineData("/v1/cone-facts", "/v1/cone-facts")]
     [InlineData("/v1/cone-facts", "/v1/cone-facts?topic=soak")]
+    [InlineData("/v1/schedules", "/v1/schedules")]
+    [InlineData("/v1/schedules/{schedule}", "/v1/schedules/gas-reduction")]
+    [InlineData("/v1/schedules/{schedule}", "/v1/schedules/candle?units=F")]
     [InlineData("/v1/dataset", "/v1/dataset")]
     [InlineData("/v1/sources", "/v1/sources")]
     [InlineData("/v1/sources/{id}", "/v1/sources/common-practice")]
@@ -45,6 +48,16 @@ public class OpenApiTests(Support.Api api)
     {
         using var response = await api.Post("/v1/conversions", """{"lines":[{"cone":"6"},{"temperature":"1222C"},{"cone":0}]}""");
         Assert.Empty(Document.Departures(await Support.Api.Read(response, 200), Document.ResponseSchema("/v1/conversions", "post", "200", "application/json")));
+    }
+
+    [Theory]
+    [InlineData("raku-western", """{"units":"C"}""")]
+    [InlineData("gas-reduction", """{"cone":"10","units":"F","kiln":{"heat":"gas","volumeLitres":500},"start":"2026-12-07T05:00:00+01:00","tariff":{"perKilowattHour":0.1,"currency":"GBP"}}""")]
+    [InlineData("mid-range-glaze", """{"cone":"6","units":"C","kiln":{"heat":"electric","volumeLitres":150,"kilowatts":6},"load":{"kilogramsWare":50}}""")]
+    public async Task A_fit_is_what_the_document_says(string schedule, string body)
+    {
+        using var response = await api.Post($"/v1/schedules/{schedule}/fit", body);
+        Assert.Empty(Document.Departures(await Support.Api.Read(response, 200), Document.ResponseSchema("/v1/schedules/{schedule}/fit", "post", "200", "application/json")));
     }
 
     [Theory]
