@@ -42,6 +42,12 @@ public sealed class Dataset
     /// <summary>Fitted slopes of the cones' curves.</summary>
     public required IReadOnlyList<BendingEnergyRow> BendingEnergies { get; init; }
 
+    /// <summary>Tolerances of thermocouples, by id.</summary>
+    public required IReadOnlyList<ThermocoupleToleranceRow> ThermocoupleTolerances { get; init; }
+
+    /// <summary>What heat-work answers take for parameters left out, by id.</summary>
+    public required IReadOnlyList<HeatWorkDefaultRow> HeatWorkDefaults { get; init; }
+
     /// <summary>Values adopted against the print, already applied to the other tables.</summary>
     public required IReadOnlyList<CorrectionRow> Corrections { get; init; }
 }

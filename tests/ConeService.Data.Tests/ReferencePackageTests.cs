@@ -7,12 +7,12 @@ public sealed class ReferencePackageTests
 {
     private static readonly Dataset Embedded = DatasetLoader.LoadEmbedded();
 
-    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections"];
+    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "thermocouple-tolerances", "heat-work-defaults"];
 
     [Fact]
     public void The_embedded_package_is_valid_and_says_what_it_is()
     {
-        Assert.Equal("1.0.0", Embedded.VersionId);
+        Assert.Equal("1.1.0", Embedded.VersionId);
         Assert.Equal("Firing reference for a shared pottery studio", Embedded.Title);
         Assert.Equal("CC-BY-4.0", Embedded.License);
         Assert.StartsWith("# Change log of the data package", Embedded.ChangeLog, StringComparison.Ordinal);
@@ -81,6 +81,8 @@ public sealed class ReferencePackageTests
         "cone-facts" => Embedded.ConeFacts.Count,
         "bending-energies" => Embedded.BendingEnergies.Count,
         "corrections" => Embedded.Corrections.Count,
+        "thermocouple-tolerances" => Embedded.ThermocoupleTolerances.Count,
+        "heat-work-defaults" => Embedded.HeatWorkDefaults.Count,
         _ => throw new ArgumentOutOfRangeException(nameof(table)),
     };
 }

@@ -5,6 +5,7 @@ using ConeService.Api.Features.Cones;
 using ConeService.Api.Features.Conversions;
 using ConeService.Api.Features.Datasets;
 using ConeService.Api.Features.Health;
+using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Features.Home;
 using ConeService.Api.Features.Problems;
 using ConeService.Api.Features.Sources;
@@ -26,6 +27,7 @@ internal static class Routes
         v1.MapConeFacts();
         v1.MapTemperatures();
         v1.MapConversions();
+        v1.MapHeatWork();
         v1.MapDataset();
         v1.MapSources();
 

@@ -1,9 +1,11 @@
 using ConeService.Api.Features.Conversions;
+using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Http.Problems;
 using ConeService.Api.Json;
 using ConeService.Api.OpenApi;
 using ConeService.Data;
 using ConeService.Firing.Cones.Conversions;
+using ConeService.Firing.HeatWork.Answers;
 using FluentValidation;
 using Microsoft.AspNetCore.Cors.Infrastructure;
 using Microsoft.Net.Http.Headers;
@@ -34,6 +36,9 @@ internal static class ServiceSetup
         builder.Services.AddSingleton<SnapshotHolder>();
         builder.Services.AddSingleton<AcceptedTypes>();
         builder.Services.AddSingleton<IValidator<ConversionRequest>, ConversionRequestValidator>();
+        builder.Services.AddSingleton<IValidator<HeatWorkRequest>, FiringValidator<HeatWorkRequest>>();
+        builder.Services.AddSingleton<IValidator<SolveRequest>, SolveValidator>();
+        builder.Services.AddSingleton<IValidator<CompareRequest>, CompareValidator>();
         builder.Services.ConfigureHttpJsonOptions(o => ConeJson.Apply(o.SerializerOptions));
         builder.Services.Configure<RouteHandlerOptions>(o => o.ThrowOnBadRequest = true);
         builder.Services.AddCors(ConfigureCors);

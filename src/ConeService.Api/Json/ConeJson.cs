@@ -8,12 +8,15 @@ using ConeService.Api.Features.Sources;
 using ConeService.Api.Http.Problems;
 using ConeService.Firing.Cones.Answers;
 using ConeService.Firing.Cones.Conversions;
+using ConeService.Firing.HeatWork.Answers;
 
 namespace ConeService.Api.Json;
 
 /// <summary>The JSON of the contract: camelCase, enums in kebab-case, strict numbers, no unknown or repeated members.</summary>
 [JsonSerializable(typeof(ChartDetail))]
 [JsonSerializable(typeof(ChartList))]
+[JsonSerializable(typeof(CompareAnswer))]
+[JsonSerializable(typeof(CompareRequest))]
 [JsonSerializable(typeof(ConeDescription))]
 [JsonSerializable(typeof(ConeFactList))]
 [JsonSerializable(typeof(ConeList))]
@@ -23,7 +26,11 @@ namespace ConeService.Api.Json;
 [JsonSerializable(typeof(DatasetDescription))]
 [JsonSerializable(typeof(EndPoint))]
 [JsonSerializable(typeof(HealthStatus))]
+[JsonSerializable(typeof(HeatWorkAnswer))]
+[JsonSerializable(typeof(HeatWorkRequest))]
 [JsonSerializable(typeof(Problem))]
+[JsonSerializable(typeof(SolveAnswer))]
+[JsonSerializable(typeof(SolveRequest))]
 [JsonSerializable(typeof(SourceDetail))]
 [JsonSerializable(typeof(SourceList))]
 internal sealed partial class ConeJsonContext : JsonSerializerContext;

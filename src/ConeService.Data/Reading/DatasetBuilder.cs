@@ -22,6 +22,8 @@ internal static class DatasetBuilder
             EndPoints = Rows(content, TypedTables.EndPoints),
             ConeFacts = Rows(content, TypedTables.ConeFacts),
             BendingEnergies = Rows(content, TypedTables.BendingEnergies),
+            ThermocoupleTolerances = Rows(content, TypedTables.ThermocoupleTolerances),
+            HeatWorkDefaults = Rows(content, TypedTables.HeatWorkDefaults),
             Corrections = Rows(content, TypedTables.Corrections),
         };
     }

@@ -1,7 +1,7 @@
 namespace ConeService.Data;
 
 /// <summary>Every table the service reads, and how a row of it becomes a record.</summary>
-internal static class TypedTables
+internal static partial class TypedTables
 {
     public static TypedTable<SourceRow> Sources { get; } = new(
         "sources", ["id"],
@@ -38,5 +38,6 @@ internal static class TypedTables
         [Column.Text("table"), Column.Text("key"), Column.Text("field"), Column.Text("printed"), Column.Text("adopted"), Column.Text("reason"), Column.Text("evidence"), Column.SourceList(), Column.Confidence()],
         r => new(r.Text("table"), r.Text("key"), r.Text("field"), r.Text("printed"), r.Text("adopted"), r.Text("reason"), r.Text("evidence"), r.List("source"), r.Confidence("confidence")));
 
-    public static IReadOnlyList<TypedTable> All { get; } = [Sources, Cones, Charts, EndPoints, ConeFacts, BendingEnergies, Corrections];
+    // A property without a field: static fields of a partial class have no order across its files.
+    public static IReadOnlyList<TypedTable> All => [Sources, Cones, Charts, EndPoints, ConeFacts, BendingEnergies, Corrections, .. HeatWork];
 }

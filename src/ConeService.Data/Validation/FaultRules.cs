@@ -125,4 +125,10 @@ public static class FaultRules
 
     /// <summary>A row of an overlay adds to a chart that is not the overlay's own.</summary>
     public const string OverlayOwnChart = "overlay-own-chart";
+
+    /// <summary>The range or the formula of a thermocouple's tolerance contradicts itself.</summary>
+    public const string ThermocoupleTolerance = "thermocouple-tolerance";
+
+    /// <summary>A default that the heat-work answers need is missing, or in another unit.</summary>
+    public const string HeatWorkDefault = "heat-work-default";
 }

@@ -15,6 +15,8 @@ internal static class PackageValidator
         new ChartHasEndPointsRule(),
         new EnergyHasEndPointsRule(),
         new OverlayOwnChartRule(),
+        new ThermocoupleToleranceRule(),
+        new HeatWorkDefaultRule(),
     ];
 
     public static PackageContent Check(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)

@@ -60,6 +60,22 @@ internal static class MinimalPackage
             test-chart,04,550.25,derived,derived,
 
             """,
+        "thermocouple-tolerances" => """
+            r-iec-60584-class-1,R,iec-60584,1,beyond,1,0.003,1100,0,1600,seen-chart,published,
+
+            """,
+        "heat-work-defaults" => """
+            cone-sigma,2.5,K,Spread of cones.,common-practice,estimate,
+            drift-base-metal,0.1,K,Drift.,common-practice,estimate,
+            drift-cap,10,K,Most drift.,common-practice,estimate,
+            drift-from,1100,°C,Where drift begins.,common-practice,estimate,
+            drift-noble-metal,0.01,K,Drift.,common-practice,estimate,
+            energy-log-sigma,0.2,1,Spread of slopes.,common-practice,estimate,
+            full-speed-rate,150,K/h,Full speed.,common-practice,estimate,
+            gradient-sigma,0,K,Gradient.,common-practice,estimate,
+            room,20,°C,Room.,common-practice,common-practice,
+
+            """,
         "corrections" => """
             end-points,test-chart/04/150,fahrenheit,1958,1959,Misprint,Arithmetic,seen-chart,published
 

@@ -1,4 +1,5 @@
 using ConeService.Firing.Answers;
+using Microsoft.AspNetCore.Http.Features;
 
 namespace ConeService.Api.Http.Problems;
 
@@ -26,7 +27,7 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
         }
         catch (BadHttpRequestException bad) when (!context.Response.HasStarted)
         {
-            await ProblemWriter.WriteAsync(context, [BadRequest(bad)]);
+            await ProblemWriter.WriteAsync(context, [BadRequest(bad, context)]);
         }
         catch (OperationCanceledException) when (context.RequestAborted.IsCancellationRequested)
         {
@@ -59,7 +60,7 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
     }
 
     // The framework's own messages name C# types: only the status is taken from them.
-    private static Finding BadRequest(BadHttpRequestException bad) => bad.StatusCode == StatusCodes.Status413PayloadTooLarge
-        ? new("request-too-large", "", null, "The body is too large.", [$"up to {ServiceSetup.LargestBody:N0} bytes"])
+    private static Finding BadRequest(BadHttpRequestException bad, HttpContext context) => bad.StatusCode == StatusCodes.Status413PayloadTooLarge
+        ? new("request-too-large", "", null, "The body is too large.", [$"up to {context.Features.Get<IHttpMaxRequestBodySizeFeature>()?.MaxRequestBodySize ?? ServiceSetup.LargestBody:N0} bytes"])
         : new("malformed-json", "", null, "The request can't be read.", ["the form in /openapi/v1.json"]);
 }

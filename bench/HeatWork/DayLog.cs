@@ -1,0 +1,38 @@
+using System.Globalization;
+using System.Text;
+using ConeService.Firing.HeatWork.Logs;
+
+namespace ConeService.Bench.HeatWork;
+
+/// <summary>An invented day in the life of a kiln, one sample a second.</summary>
+internal static class DayLog
+{
+    private const int Samples = 86_400;
+
+    public static byte[] Csv()
+    {
+        var text = new StringBuilder("seconds,temperature_c\n");
+        for (var s = 0; s < Samples; s++)
+        {
+            var hours = s / 3600.0;
+            var celsius = hours < 11 ? 20 + (1100 * hours / 11) : hours < 13.2 ? 1120 + (46 * (hours - 11)) : 20 + (1201 * Math.Exp(-(hours - 13.2) / 5.5));
+            text.Append(CultureInfo.InvariantCulture, $"{s},{celsius + (0.4 * Math.Sin(s * 7.7)):0.00}\n");
+        }
+
+        return Encoding.UTF8.GetBytes(text.ToString());
+    }
+
+    /// <summary>Reads it as the service does, without the network.</summary>
+    public static CleanLog Read(ReadOnlySpan<byte> csv)
+    {
+        var log = new LogText(null, null, null);
+        while (!csv.IsEmpty)
+        {
+            var end = csv.IndexOf((byte)'\n');
+            log.Line(csv[..end]);
+            csv = csv[(end + 1)..];
+        }
+
+        return log.Clean();
+    }
+}

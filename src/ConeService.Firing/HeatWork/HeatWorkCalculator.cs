@@ -1,0 +1,151 @@
+using System.Collections.Concurrent;
+using ConeService.Firing.Answers;
+using ConeService.Firing.Cones;
+using ConeService.Firing.HeatWork.Answers;
+using ConeService.Firing.HeatWork.Logs;
+
+namespace ConeService.Firing.HeatWork;
+
+/// <summary>An answer with the history it was read from, for figures.</summary>
+/// <param name="Answer">The answer.</param>
+/// <param name="History">The firing.</param>
+public sealed record HeatWorkResult(HeatWorkAnswer Answer, HeatHistory History);
+
+/// <summary>Answers: what does, or did, this firing do to the cones of a chart? May be shared by requests; keeps the tables of the charts it was asked for.</summary>
+/// <param name="charts">The charts.</param>
+public sealed class HeatWorkCalculator(ConeCharts charts)
+{
+    private const double Zero = 273.15;
+    private const double QuartzCelsius = 573;
+    private const double QuartzWidth = 50;
+
+    private readonly ConcurrentDictionary<(string Chart, decimal Rate), ScaleMeter> meters = new();
+
+    /// <summary>The charts.</summary>
+    public ConeCharts Charts { get; } = charts;
+
+    /// <summary>What is taken for parameters left out.</summary>
+    public HeatWorkDefaults Defaults { get; } = new(charts.Dataset);
+
+    /// <summary>Answers a request with a programme or a log.</summary>
+    /// <param name="request">The request; units are C or F, and it has either segments or a log.</param>
+    /// <param name="at">JSON pointer to the request, empty at the root.</param>
+    /// <exception cref="RefusedException">The firing can't be followed; carries every finding.</exception>
+    public HeatWorkResult Answer(HeatWorkRequest request, string at = "")
+    {
+        var settings = Settings(request, at);
+        if (request.Log is not null) return Answer(FiringInput.ReadLog(request, at), settings, request.Units == "F");
+        var programme = FiringInput.ReadProgramme(request, at, Defaults, settings.Assumed);
+        return Answer(programme.ToHistory(), null, [], settings);
+    }
+
+    /// <summary>Answers a log that was read elsewhere.</summary>
+    /// <param name="log">The log.</param>
+    /// <param name="settings">Chart, thermocouple, uncertainty.</param>
+    /// <param name="fahrenheit">True when it was in °F: a peak that would suit °C better is pointed out.</param>
+    public HeatWorkResult Answer(CleanLog log, HeatSettings settings, bool fahrenheit)
+    {
+        var warnings = log.Warnings.ToList();
+        var sent = ((log.History.Peak.Kelvin - Zero) * 1.8) + 32;
+        if (fahrenheit && sent is >= 586 and <= 1450 && log.History.Peak.Kelvin - Zero < 586)
+        {
+            warnings.Add(HeatWarning.Of("units-look-wrong", FormattableString.Invariant($"A peak of {sent:0} °F melts no cone; as °C it would be a firing. Check the unit.")));
+        }
+
+        return Answer(log.History, new(log.Samples, log.Used), warnings, settings);
+    }
+
+    /// <summary>Chart, thermocouple and uncertainty of a request.</summary>
+    /// <exception cref="RefusedException">One of them is wrong.</exception>
+    public HeatSettings Settings(HeatWorkRequest request, string at)
+    {
+        var findings = new List<Finding>();
+        return HeatSettings.Read(Charts, request, at, findings) ?? throw new RefusedException(findings);
+    }
+
+    /// <summary>The meter of a chart for a firing whose last 100 °C went at a rate.</summary>
+    public ScaleMeter Meter(ConeChart chart, double? rate)
+    {
+        // Borrowed curves go through the printed value nearest to the rate: one meter for each printed rate.
+        var asked = Usable(chart, rate);
+        var nearest = chart.Rates.MinBy(r => Math.Abs(Math.Log((double)(r / asked))));
+        return meters.GetOrAdd((chart.Id, nearest), static (_, x) => new(x.chart, x.nearest), (chart, nearest));
+    }
+
+    internal HeatWorkResult Answer(HeatHistory history, LogSummary? log, List<HeatWarning> warnings, HeatSettings settings)
+    {
+        var rate = HistoryShape.RateOverLast100(history);
+        var meter = Meter(settings.Chart, rate);
+        var work = meter.Measure(history);
+        var peak = history.Peak.Kelvin - Zero;
+        var assumed = settings.Assumed.ToList();
+        var shared = Shared(settings, peak, assumed);
+        var histogram = new ResidenceHistogram(history);
+        var slopes = HeatUncertainty.OfSlopes(meter, work, histogram, Defaults.Take(null, "energy-log-sigma", "uncertainty of the slope of the curves", []));
+        var at = new Quantities.HeatingRate(Usable(settings.Chart, rate));
+        var results = work.Cones.Select((cone, i) => Result(cone, history.Start.Hours, at, cone.SigmaOf(shared, at, slopes[i], histogram))).ToList();
+        if (assumed.FirstOrDefault(a => a.Parameter == "fullSpeedRate") is { } full)
+        {
+            warnings.Add(HeatWarning.Of("full-speed-assumed", $"A segment runs as fast as possible, and no limit was stated: {full.Value} was taken. State fullSpeedRate of your kiln; the last 100 °C decide."));
+        }
+
+        HeatWorkWarnings.Add(warnings, settings, work, rate, peak);
+        ConeWork?[] deciding = [work.Reached, work.Next];
+        return new(new(
+            Charts.Dataset.VersionId, settings.Chart.Id,
+            work.Reached?.Cone.Cone.ToString(), work.Next?.Cone.Cone.ToString(),
+            work.Fraction is { } f ? Math.Round(f, 4) : null,
+            Reading(work),
+            Math.Round(peak, 3), Math.Round((peak * 1.8) + 32, 3),
+            Minutes(history.Peak.Hours - history.Start.Hours), Minutes(history.DurationHours),
+            Minutes(HistoryShape.HoursAbove(history, 1000 + Zero)),
+            rate is { } r ? Math.Round(r, 2) : null,
+            HistoryShape.CoolingThrough(history, QuartzCelsius + Zero, QuartzWidth) is { } c ? Math.Round(c, 2) : null,
+            results,
+            [.. work.OutOfOrder.Select(c => c.Cone.Cone.ToString())],
+            [.. work.LeftOut.Select(c => c.ToString())],
+            new(settings.Tolerance.Type, settings.Tolerance.Standard, settings.Tolerance.Class, settings.Firings, Math.Round(ThermocoupleTolerance.At(settings.Tolerance, peak), 3)),
+            shared, log,
+            deciding.OfType<ConeWork>().Max(d => results[IndexOf(work, d)].Basis),
+            warnings,
+            HeatWorkWarnings.Notes,
+            [.. deciding.OfType<ConeWork>().SelectMany(d => d.Cone.Cells).Select(cell => cell.Source).Append(settings.Tolerance.Source).Append("derived").Distinct()],
+            assumed), history);
+    }
+
+    private static ConeResult Result(ConeWork cone, double start, Quantities.HeatingRate rate, double sigma)
+    {
+        var value = cone.Cone.At(rate);
+        var bend = ConeBend.Degrees(cone.IsDown ? 1 : cone.Progress);
+        return new(
+            cone.Cone.Cone.ToString(), Math.Round(cone.Progress, 6), Math.Round(bend, 2), Math.Round(ConeBend.Clock(bend), 2),
+            Math.Round(cone.MarginKelvin, 4), Math.Round(cone.MarginKelvin * 1.8, 4),
+            cone.DownAtHours is { } down ? Minutes(down - start) : null,
+            Math.Round(HeatUncertainty.Probability(cone.MarginKelvin, sigma), 4), Math.Round(sigma, 2),
+            // A history is never a printed value, even where its last rate is a printed one.
+            value?.Basis is null or Basis.Printed ? Basis.Interpolated : value.Basis);
+    }
+
+    private HeatUncertainty Shared(HeatSettings settings, double peak, List<Assumption> assumed)
+    {
+        var stated = settings.Uncertainty;
+        var noble = settings.Tolerance.Type is "R" or "S" or "B";
+        var drift = stated.DriftCelsius ?? Math.Min(Defaults["drift-cap"], settings.Firings * Defaults[noble ? "drift-noble-metal" : "drift-base-metal"]);
+        return new(
+            Math.Round(ThermocoupleTolerance.At(settings.Tolerance, peak) / Math.Sqrt(3), 4), Math.Round(drift, 4),
+            Defaults.Take(stated.ConeCelsius, "cone-sigma", "uncertainty.coneCelsius", assumed),
+            Defaults.Take(stated.GradientCelsius, "gradient-sigma", "uncertainty.gradientCelsius", assumed));
+    }
+
+    private static string Reading(ScaleWork work) => work.Reached is { } reached
+        ? ConeReader.Say(reached.Cone.Cone, work.Next?.Cone.Cone, work.Fraction)
+        : $"no cone of the chart is down; {work.Next!.Cone.Cone} is the first";
+
+    private static decimal Usable(ConeChart chart, double? rate) => rate is { } r
+        ? (decimal)Math.Round(Math.Clamp(r, (double)Quantities.HeatingRate.Slowest, (double)Quantities.HeatingRate.Fastest), 4)
+        : chart.DefaultRate!.Value.CelsiusPerHour;
+
+    private static int IndexOf(ScaleWork work, ConeWork cone) => work.Cones.Index().First(x => ReferenceEquals(x.Item, cone)).Index;
+
+    private static double Minutes(double hours) => Math.Round(hours * 60, 3);
+}

@@ -1,0 +1,113 @@
+using ConeService.Firing.Answers;
+
+namespace ConeService.Firing.HeatWork.Logs;
+
+/// <summary>Puts the samples of a log in order and takes out what cannot be; says what it did.</summary>
+internal static class LogCleaner
+{
+    private const double MostLateShare = 0.01;
+    private const int AlwaysTolerated = 3;
+
+    /// <summary>Cleans the samples in place.</summary>
+    /// <param name="samples">The samples as they came; the history keeps this memory.</param>
+    /// <param name="fieldOf">Names a sample in findings, by its place among those sent.</param>
+    public static CleanLog Clean(Memory<HeatPoint> samples, Func<int, string> fieldOf)
+    {
+        var points = samples.Span;
+        var warnings = new List<HeatWarning>();
+        Order(points, fieldOf, warnings);
+        var merged = MergeDuplicates(points, warnings);
+        if (merged < 2) throw new RefusedException(new Finding("log-too-short", fieldOf(0), null, "All samples of the log are at one moment.", ["samples at two times or more"], "Is the right column taken as the time?"));
+        var last = points[merged - 1].Hours;
+        if (last > LogSamples.LongestHours)
+        {
+            throw new RefusedException(new Finding("log-time-unreadable", fieldOf(points.Length - 1), null, $"The log lasts {last:0} hours.", [$"up to {LogSamples.LongestHours} hours"], "Seconds given as minutes, or minutes as hours?"));
+        }
+
+        var kept = SpikeFilter.Remove(points[..merged], warnings);
+        var history = new HeatHistory(samples[..kept]);
+        SamplingCheck.Warn(history, warnings);
+        return new(history, warnings, points.Length, kept);
+    }
+
+    /// <summary>Sorts a few late samples and turns a log round that runs newest first; a clock that was set back is refused.</summary>
+    private static void Order(Span<HeatPoint> points, Func<int, string> fieldOf, List<HeatWarning> warnings)
+    {
+        var (latest, descents, firstLate) = (double.NegativeInfinity, 0, -1);
+        var late = new List<double>();
+        for (var i = 0; i < points.Length; i++)
+        {
+            if (i > 0 && points[i].Hours < points[i - 1].Hours) descents++;
+            if (points[i].Hours < latest)
+            {
+                late.Add(points[i].Hours);
+                if (firstLate < 0) firstLate = i;
+            }
+            else
+            {
+                latest = points[i].Hours;
+            }
+        }
+
+        if (late.Count == 0) return;
+        if (descents > 1 && late.Count == points.Length - 1 && descents >= 0.9 * late.Count)
+        {
+            points.Reverse();
+            Rebase(points);
+            warnings.Add(HeatWarning.Of("log-newest-first", "The log runs from its newest sample to its oldest; it was turned round."));
+            return;
+        }
+
+        if (late.Count > Math.Max(AlwaysTolerated, MostLateShare * points.Length))
+        {
+            throw new RefusedException(new Finding(
+                "log-time-backwards", fieldOf(firstLate), Minutes(points[firstLate].Hours),
+                $"The time goes back from minute {Minutes(points[firstLate - 1].Hours)} to minute {Minutes(points[firstLate].Hours)}, and {late.Count} samples lie before one that stands above them.",
+                ["times that rise", "a few samples out of order"],
+                "A clock that was set back, or two logs in one file?"));
+        }
+
+        MemoryExtensions.Sort(points, (a, b) => a.Hours.CompareTo(b.Hours));
+        Rebase(points);
+        var start = points[0].Hours;
+        warnings.Add(HeatWarning.At("samples-out-of-order", $"{Counted(late.Count, "sample")} came late; the log was sorted by time.", [.. late.Select(h => h - start)]));
+    }
+
+    private static void Rebase(Span<HeatPoint> points)
+    {
+        var start = points[0].Hours;
+        for (var i = 0; i < points.Length; i++) points[i] = points[i] with { Hours = points[i].Hours - start };
+    }
+
+    /// <summary>One sample a moment: the mean of those that share it.</summary>
+    private static int MergeDuplicates(Span<HeatPoint> points, List<HeatWarning> warnings)
+    {
+        var (kept, group, differing) = (0, 1, 0);
+        var duplicates = new List<double>();
+        for (var i = 1; i < points.Length; i++)
+        {
+            if (points[i].Hours > points[kept].Hours)
+            {
+                points[++kept] = points[i];
+                group = 1;
+                continue;
+            }
+
+            duplicates.Add(points[i].Hours);
+            if (points[i].Kelvin != points[kept].Kelvin) differing++;
+            group++;
+            points[kept] = points[kept] with { Kelvin = points[kept].Kelvin + ((points[i].Kelvin - points[kept].Kelvin) / group) };
+        }
+
+        if (duplicates.Count > 0)
+        {
+            warnings.Add(HeatWarning.At("duplicate-times", $"{Counted(duplicates.Count, "sample")} had the time of another; each moment keeps one, the mean where they differed ({differing}).", duplicates));
+        }
+
+        return kept + 1;
+    }
+
+    internal static string Counted(int count, string noun) => count == 1 ? $"1 {noun}" : $"{count} {noun}s";
+
+    private static string Minutes(double hours) => (hours * 60).ToString("0.###", System.Globalization.CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,117 @@
+using ConeService.Firing.Answers;
+
+namespace ConeService.Firing.HeatWork.Logs;
+
+/// <summary>
+/// Takes the samples of a log one by one, checks each, and keeps them in one compact array. What is wrong with a
+/// sample is a finding that names its line; after <see cref="MostFindings"/> the log is not read further.
+/// </summary>
+/// <param name="fahrenheit">True when the samples are °F.</param>
+/// <param name="fieldOf">Names a sample in findings by its line: a JSON pointer, or a line of the file.</param>
+public sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
+{
+    /// <summary>Hottest temperature that is believed, °C.</summary>
+    public const double HottestCelsius = ScaleTable.HottestCelsius;
+
+    /// <summary>Coldest temperature that is believed, °C.</summary>
+    public const double ColdestCelsius = ScaleTable.ColdestCelsius;
+
+    /// <summary>Longest log, h: beyond it the time is in another unit than stated.</summary>
+    public const double LongestHours = 2000;
+
+    private const int MostFindings = 20;
+    private const double Zero = 273.15;
+
+    private HeatPoint[] points = new HeatPoint[1024];
+    // Where the lines jump: (index, line) of each sample whose line does not follow that of the one before.
+    private readonly List<(int Index, int Line)> jumps = [];
+    private double hottest = double.NegativeInfinity;
+    private int hottestLine;
+    private double firstHours;
+
+    /// <summary>What is wrong with single samples.</summary>
+    public List<Finding> Findings { get; } = [];
+
+    /// <summary>True when so much is wrong that reading on is of no use.</summary>
+    public bool IsHopeless => Findings.Count >= MostFindings;
+
+    /// <summary>How many samples were taken.</summary>
+    public int Count { get; private set; }
+
+    /// <summary>Adds a sample.</summary>
+    /// <param name="line">Its line or index, as findings name it.</param>
+    /// <param name="hours">Time, h, since any moment.</param>
+    /// <param name="degrees">Temperature, in the log's unit.</param>
+    public void Add(int line, double hours, double degrees)
+    {
+        var celsius = fahrenheit ? (degrees - 32) / 1.8 : degrees;
+        if (!double.IsFinite(hours) || !double.IsFinite(degrees))
+        {
+            Findings.Add(new("log-value-unreadable", fieldOf(line), $"{hours}, {degrees}", "A sample is not a pair of finite numbers.", ["minutes and a temperature"]));
+            return;
+        }
+
+        if (celsius > hottest) (hottest, hottestLine) = (celsius, line);
+        if (Count == 0) firstHours = hours;
+        if (Count == points.Length) Grow();
+        if (Count == 0 || LineOf(Count) != line) jumps.Add((Count, line));
+        points[Count++] = new(hours - firstHours, celsius + Zero);
+        if (celsius < ColdestCelsius && !IsHopeless) Findings.Add(TooCold(line, degrees));
+    }
+
+    /// <summary>Adds a finding on a line that gave no sample.</summary>
+    public void Refuse(Finding finding) => Findings.Add(finding);
+
+    /// <summary>The log, cleaned.</summary>
+    /// <exception cref="RefusedException">Samples are wrong, too few, too hot, or run backwards.</exception>
+    public CleanLog Clean()
+    {
+        if (hottest > HottestCelsius) Findings.Insert(0, TooHot());
+        if (Findings.Count == 0 && Count == 0) Findings.Add(new("log-empty", fieldOf(-1), null, "The log holds no samples.", ["two samples or more"]));
+        if (Findings.Count == 0 && Count == 1) Findings.Add(new("log-too-short", fieldOf(LineOf(0)), null, "The log holds one sample: a firing needs a beginning and an end.", ["two samples or more"], "A log cut off after its first line?"));
+        if (Findings.Count > 0) throw new RefusedException(Findings);
+        return LogCleaner.Clean(points.AsMemory(0, Count), index => fieldOf(LineOf(index)));
+    }
+
+    // Samples mostly follow each other line by line, so the last jump is nearly always the one.
+    private int LineOf(int index)
+    {
+        for (var i = jumps.Count - 1; i >= 0; i--)
+        {
+            if (jumps[i].Index <= index) return jumps[i].Line + index - jumps[i].Index;
+        }
+
+        return index;
+    }
+
+    private Finding TooHot()
+    {
+        var sent = fahrenheit ? (hottest * 1.8) + 32 : hottest;
+        var asCelsius = (sent - 32) / 1.8;
+        // The likeliest cause is the other scale's letter: ask back instead of computing a molten kiln.
+        return fahrenheit || asCelsius > HottestCelsius
+            ? new("log-temperature-out-of-range", fieldOf(hottestLine), Text(sent), $"The log peaks at {Text(sent)} °{(fahrenheit ? "F" : "C")}, hotter than any kiln here.", Range(), "A broken thermocouple reads the end of its scale.")
+            : new("units-suspect", fieldOf(hottestLine), Text(sent), $"The log peaks at {Text(sent)}, which no kiln reaches in °C.", Range(), $"It looks like °F: {Text(sent)} °F is {Text(asCelsius)} °C. Send it again with the unit F.");
+    }
+
+    private Finding TooCold(int line, double degrees) => new(
+        "log-temperature-out-of-range", fieldOf(line), Text(degrees), $"{Text(degrees)} °{(fahrenheit ? "F" : "C")} is colder than any studio.", Range(),
+        "A thermocouple wired the wrong way round reads downwards, and a broken one the end of its scale.");
+
+    private string[] Range() => fahrenheit ? ["-22 to 2732 °F"] : ["-30 to 1500 °C"];
+
+    private static string Text(double value) => value.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
+
+    private void Grow()
+    {
+        // A half more, not double: the largest upload must not cost twice its array.
+        Array.Resize(ref points, points.Length + (points.Length / 2));
+    }
+}
+
+/// <summary>A log ready to be followed.</summary>
+/// <param name="History">The firing.</param>
+/// <param name="Warnings">What was found in the log and what was done about it.</param>
+/// <param name="Samples">Samples sent.</param>
+/// <param name="Used">Samples used.</param>
+public sealed record CleanLog(HeatHistory History, IReadOnlyList<HeatWarning> Warnings, int Samples, int Used);

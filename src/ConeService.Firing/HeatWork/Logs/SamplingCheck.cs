@@ -1,0 +1,51 @@
+namespace ConeService.Firing.HeatWork.Logs;
+
+/// <summary>Finds where a log is too sparse to be trusted: gaps, and steps that cut the corners of the true curve near the top.</summary>
+internal static class SamplingCheck
+{
+    // HEAT-WORK section 2: warn when sample spacing × rate exceeds 10 K near the top.
+    private const double CoarseKelvin = 10;
+    private const double NearTopKelvin = 100;
+
+    private const double LeastGapHours = 10.0 / 60;
+    private const double GapFactor = 5;
+
+    public static void Warn(HeatHistory history, List<HeatWarning> warnings)
+    {
+        var points = history.Points;
+        var spacing = new double[Math.Min(points.Length - 1, 10_001)];
+        // A sample of the spacings is enough for their median.
+        var stride = (double)(points.Length - 1) / spacing.Length;
+        for (var i = 0; i < spacing.Length; i++)
+        {
+            var at = (int)(i * stride);
+            spacing[i] = points[at + 1].Hours - points[at].Hours;
+        }
+
+        Array.Sort(spacing);
+        var gap = Math.Max(LeastGapHours, GapFactor * spacing[spacing.Length / 2]);
+        var (gaps, coarse, longest) = (new List<double>(), new List<double>(), 0.0);
+        for (var i = 1; i < points.Length; i++)
+        {
+            var hours = points[i].Hours - points[i - 1].Hours;
+            if (hours > gap)
+            {
+                gaps.Add(points[i - 1].Hours);
+                longest = Math.Max(longest, hours);
+            }
+
+            var top = Math.Max(points[i].Kelvin, points[i - 1].Kelvin) > history.Peak.Kelvin - NearTopKelvin;
+            if (top && Math.Abs(points[i].Kelvin - points[i - 1].Kelvin) > CoarseKelvin) coarse.Add(points[i - 1].Hours);
+        }
+
+        if (gaps.Count > 0)
+        {
+            warnings.Add(HeatWarning.At("gaps", FormattableString.Invariant($"{LogCleaner.Counted(gaps.Count, "gap")} in the log, the longest of {longest * 60:0.#} minutes; each was bridged by a straight line, and what the kiln did there is not known."), gaps));
+        }
+
+        if (coarse.Count > 0)
+        {
+            warnings.Add(HeatWarning.At("coarse-sampling", FormattableString.Invariant($"{LogCleaner.Counted(coarse.Count, "step")} of more than 10 K within 100 K of the top: the log cuts the corners of the true curve, so the work is uncertain. Log every minute."), coarse));
+        }
+    }
+}

@@ -1,0 +1,86 @@
+namespace ConeService.Firing.HeatWork;
+
+/// <summary>How one witness cone speaks about the offset δ of the meter.</summary>
+public enum OffsetEvidence
+{
+    /// <summary>δ is about the value: the cone leans.</summary>
+    About,
+
+    /// <summary>δ is at least about the value: the cone is down.</summary>
+    AtLeast,
+
+    /// <summary>δ is at most about the value: the cone stands.</summary>
+    AtMost,
+}
+
+/// <summary>One witness cone's word on the offset.</summary>
+/// <param name="Kind">Value or bound.</param>
+/// <param name="Celsius">The value, K.</param>
+/// <param name="Sigma">Its σ, K.</param>
+public readonly record struct OffsetWord(OffsetEvidence Kind, double Celsius, double Sigma)
+{
+    /// <summary>How far δ is from what the cone says, in σ; 0 where a bound is kept.</summary>
+    public double Residual(double offset) => Kind switch
+    {
+        OffsetEvidence.AtLeast => Math.Min(0, (offset - Celsius) / Sigma),
+        OffsetEvidence.AtMost => Math.Max(0, (offset - Celsius) / Sigma),
+        _ => (offset - Celsius) / Sigma,
+    };
+
+    /// <summary>ln of the likelihood of δ, up to a constant: a normal density for a value, Φ for a bound.</summary>
+    public double LogLikelihood(double offset)
+    {
+        var z = (offset - Celsius) / Sigma;
+        return Kind switch
+        {
+            OffsetEvidence.AtLeast => NormalDistribution.LogBelow(z),
+            OffsetEvidence.AtMost => NormalDistribution.LogBelow(-z),
+            _ => -0.5 * z * z,
+        };
+    }
+}
+
+/// <summary>The offset that a set of witness cones supports: mean and standard deviation of the likelihood over ±150 K, every offset being as likely beforehand.</summary>
+public static class MeterOffsetEstimate
+{
+    private const double Widest = 150;
+    private const double Step = 0.05;
+
+    /// <summary>The estimate, or null when the cones bound it on one side only. Cones that contradict each other widen the error.</summary>
+    public static (double Offset, double Error)? From(IReadOnlyCollection<OffsetWord> words)
+    {
+        if (words.All(w => w.Kind == OffsetEvidence.AtLeast) || words.All(w => w.Kind == OffsetEvidence.AtMost)) return null;
+        var logs = new double[(int)(2 * Widest / Step) + 1];
+        for (var i = 0; i < logs.Length; i++) logs[i] = words.Sum(w => w.LogLikelihood(At(i)));
+        var highest = logs.Max();
+        var (mass, mean, square) = (0.0, 0.0, 0.0);
+        for (var i = 0; i < logs.Length; i++)
+        {
+            var likelihood = Math.Exp(logs[i] - highest);
+            mass += likelihood;
+            mean += likelihood * At(i);
+            square += likelihood * At(i) * At(i);
+        }
+
+        mean /= mass;
+        var error = Math.Sqrt(Math.Max(Step * Step, (square / mass) - (mean * mean)));
+        return (mean, error * Scatter(words.Sum(w => w.Residual(mean) * w.Residual(mean)), words.Count));
+    }
+
+    /// <summary>
+    /// Several estimates pooled by inverse variance. Where they scatter more than their errors allow, the error is
+    /// widened by √(χ²/(n−1)).
+    /// </summary>
+    public static (double Offset, double Error)? Pool(IReadOnlyCollection<(double Offset, double Error)> estimates)
+    {
+        if (estimates.Count == 0) return null;
+        var weight = estimates.Sum(e => 1 / (e.Error * e.Error));
+        var mean = estimates.Sum(e => e.Offset / (e.Error * e.Error)) / weight;
+        return (mean, Math.Sqrt(1 / weight) * Scatter(estimates.Sum(e => (e.Offset - mean) * (e.Offset - mean) / (e.Error * e.Error)), estimates.Count));
+    }
+
+    // What disagrees by more than its errors has errors that are too small.
+    private static double Scatter(double chiSquare, int count) => count < 2 ? 1 : Math.Sqrt(Math.Max(1, chiSquare / (count - 1)));
+
+    private static double At(int index) => (index * Step) - Widest;
+}

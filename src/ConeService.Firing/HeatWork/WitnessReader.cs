@@ -1,0 +1,59 @@
+using ConeService.Firing.Answers;
+using ConeService.Firing.Cones;
+using ConeService.Firing.HeatWork.Answers;
+
+namespace ConeService.Firing.HeatWork;
+
+/// <summary>A witness cone that was read.</summary>
+/// <param name="Cone">The cone.</param>
+/// <param name="Look">down or standing; null when the lean was given.</param>
+/// <param name="Degrees">The lean, degrees; null for down and standing.</param>
+/// <param name="Field">JSON pointer to it.</param>
+internal sealed record Witness(Cone Cone, string? Look, double? Degrees, string Field);
+
+/// <summary>Reads what witness cones looked like.</summary>
+internal static class WitnessReader
+{
+    private const double SetDegrees = 8;
+    private const double DownDegrees = 90;
+
+    /// <summary>Reads every observation of a firing.</summary>
+    public static List<Witness> Read(ConeScale scale, WitnessedFiring firing, string at, List<Finding> findings)
+    {
+        var witnesses = new List<Witness>();
+        if (firing.Observations is not { Count: > 0 and <= 200 })
+        {
+            findings.Add(new("observation-unreadable", at + "/observations", null, "The firing names no witness cones, or more than 200.", ["[{\"cone\": \"6\", \"clock\": 4}]"]));
+            return witnesses;
+        }
+
+        foreach (var (i, sent) in firing.Observations.Index())
+        {
+            var field = $"{at}/observations/{i}";
+            if (sent is null || sent.Cone.IsAbsent) findings.Add(new("cone-unreadable", field + "/cone", null, "The observation names no cone.", ["\"6\"", "\"04\""]));
+            else if (!ConeInput.TryRead(scale, sent.Cone, field + "/cone", out var cone, out var wrong)) findings.Add(wrong!);
+            else if (Check(sent, field) is { } finding) findings.Add(finding);
+            else witnesses.Add(Of(cone, sent, field));
+        }
+
+        return witnesses;
+    }
+
+    private static Finding? Check(WitnessCone sent, string field)
+    {
+        var given = (sent.Look is null ? 0 : 1) + (sent.Clock is null ? 0 : 1) + (sent.Degrees is null ? 0 : 1);
+        if (given != 1) return new("observation-unreadable", field, null, "Give exactly one of look, clock and degrees.", ["\"look\": \"down\"", "\"look\": \"standing\"", "\"clock\": 3", "\"degrees\": 45"]);
+        if (sent.Look is not (null or "down" or "standing")) return new("observation-unreadable", field + "/look", sent.Look, $"“{sent.Look}” is not a look.", ["down", "standing"]);
+        if (sent.Clock is { } clock && clock is not (>= 0 and <= 12)) return HeatSettings.OutOfRange(field + "/clock", clock, "0 to 6, up to 12 for a cone that lies past the base");
+        if (sent.Degrees is { } degrees && degrees is not (>= 0 and <= 180)) return HeatSettings.OutOfRange(field + "/degrees", degrees, "8 (as set) to 90 (down), up to 180");
+        return null;
+    }
+
+    // A lean at either end is no measurement but a bound: the cone could have been there long.
+    private static Witness Of(Cone cone, WitnessCone sent, string field)
+    {
+        var degrees = sent.Degrees ?? sent.Clock * 15;
+        var look = sent.Look ?? (degrees >= DownDegrees ? "down" : degrees <= SetDegrees ? "standing" : null);
+        return new(cone, look, look is null ? degrees : null, field);
+    }
+}

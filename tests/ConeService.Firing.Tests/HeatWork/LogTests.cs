@@ -1,0 +1,184 @@
+using System.Text;
+using ConeService.Firing.Answers;
+using ConeService.Firing.HeatWork.Logs;
+
+namespace ConeService.Firing.Tests.HeatWork;
+
+public class LogTests
+{
+    // Thirty samples of an invented ramp, 5 °C every two minutes.
+    private static readonly (double Minutes, double Celsius)[] Ramp = [.. Enumerable.Range(0, 30).Select(i => (2.0 * i, 900.0 + (5 * i)))];
+
+    [Theory]
+    [InlineData("minutes,temperature_c", ",", 1)]
+    [InlineData("Time (min);Temp (°C)", ";", 1)]
+    [InlineData("seconds\tTemp °C", "\t", 60)]
+    [InlineData("Elapsed time [s],°C", ",", 60)]
+    [InlineData("hours,Celsius", ",", 1 / 60.0)]
+    [InlineData("\uFEFFmin,temp_C", ",", 1)]
+    public void Headers_and_separators_are_recognised(string header, string separator, double factor)
+    {
+        var log = Read(header, Ramp.Select(s => FormattableString.Invariant($"{s.Minutes * factor}{separator}{s.Celsius}")));
+        Assert.Empty(log.Warnings);
+        Assert.Equal((30, 30), (log.Samples, log.Used));
+        Assert.Equal(58 / 60.0, log.History.DurationHours, 1e-9);
+        Assert.Equal(1045 + 273.15, log.History.Peak.Kelvin, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("hh:mm:ss,C", "08:00:00", "10:30:00", 2.5)]
+    [InlineData("time,Temp C", "23:30", "01:00", 1.5)]
+    [InlineData("time,Temp C", "30:00:00", "31:15:36", 1.26)]
+    [InlineData("timestamp,Temp C", "2026-11-25T08:00:00Z", "2026-11-25T11:00:00+01:00", 2)]
+    [InlineData("timestamp,Temp C", "2026-11-25 08:00", "2026-11-26 08:00", 24)]
+    public void Clocks_and_timestamps_are_read(string header, string first, string last, double hours) =>
+        Assert.Equal(hours, Read(header, [first + ",20", last + ",900"]).History.DurationHours, 1e-6);
+
+    [Fact]
+    public void Fahrenheit_and_decimal_commas_are_read()
+    {
+        var log = Read("minutes;temp °F", ["0;68,0", "60,5;2231,6"]);
+        Assert.Equal(1222 + 273.15, log.History.Peak.Kelvin, 1e-9);
+        Assert.Equal(60.5, log.History.DurationHours * 60, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("minutes,temperature", "0,20\n1,30", "units-missing", "line 1")]
+    [InlineData("minutes,Temp F", "0,20\n1,30", "units-contradict", "units")]
+    [InlineData("minutes,kiln", "0,20\n1,30", "csv-headers", "line 1")]
+    [InlineData("minutes,zone 1 C,zone 2 C", "0,20,20\n1,30,30", "csv-headers", "line 1")]
+    [InlineData("0,20", "1,30", "csv-headers", "line 1")]
+    [InlineData("time,C", "0,20\n1,30", "log-time-unit-missing", "line 2")]
+    [InlineData("minutes,C", "", "log-empty", "body")]
+    [InlineData("minutes,C", "0,20", "log-too-short", "line 2")]
+    [InlineData("minutes,C", "5,20\n5,30", "log-too-short", "line 2")]
+    [InlineData("minutes,C", "0,20\n\n1,NaN\n2,30", "log-value-unreadable", "line 4")]
+    [InlineData("minutes,C", "0,20\n1,open", "log-value-unreadable", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,", "log-value-unreadable", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,1e999", "log-value-unreadable", "line 3")]
+    [InlineData("minutes,C", "0,20\nnoon,30", "log-time-unreadable", "line 3")]
+    [InlineData("hh:mm,C", "0:20,20\n0:75,30", "log-time-unreadable", "line 3")]
+    [InlineData("minutes,C", "0,20\n1", "csv-malformed", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,-31", "log-temperature-out-of-range", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,1501", "units-suspect", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,2232", "units-suspect", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,3000", "log-temperature-out-of-range", "line 3")]
+    [InlineData("minutes,C", "0,20\n200000,30", "log-time-unreadable", "line 3")]
+    public void A_log_that_cannot_be_used_names_the_line(string header, string lines, string code, string field)
+    {
+        var refused = Assert.Throws<RefusedException>(() => Read(header, lines.Split('\n'), header.Contains('F', StringComparison.Ordinal) ? "C" : null));
+        Assert.All(refused.Findings, finding =>
+        {
+            Assert.Equal((code, field), (finding.Code, finding.Field));
+            Assert.NotEmpty(finding.Allowed);
+        });
+    }
+
+    [Fact]
+    public void A_log_full_of_errors_stops_after_twenty() =>
+        Assert.Equal(20, Assert.Throws<RefusedException>(() => Read("minutes,C", Enumerable.Repeat("x,y", 500))).Findings.Count);
+
+    [Fact]
+    public void A_few_late_samples_are_sorted_and_told()
+    {
+        var lines = Lines();
+        (lines[10], lines[11]) = (lines[11], lines[10]);
+        var log = Read("minutes,C", lines);
+        Assert.Equal("samples-out-of-order", Assert.Single(log.Warnings).Code);
+        Assert.Equal([20.0], log.Warnings[0].AtMinutes);
+        Same(log);
+    }
+
+    [Fact]
+    public void A_log_from_new_to_old_is_turned_round()
+    {
+        var log = Read("minutes,C", Lines().Reverse());
+        Assert.Equal("log-newest-first", Assert.Single(log.Warnings).Code);
+        Same(log);
+    }
+
+    [Fact]
+    public void A_clock_that_was_set_back_is_refused_with_its_line()
+    {
+        var lines = Ramp.Select(s => FormattableString.Invariant($"{(s.Minutes >= 40 ? s.Minutes - 25 : s.Minutes)},{s.Celsius}"));
+        var finding = Assert.Single(Assert.Throws<RefusedException>(() => Read("minutes,C", lines)).Findings);
+        Assert.Equal(("log-time-backwards", "line 22"), (finding.Code, finding.Field));
+    }
+
+    [Fact]
+    public void A_moment_that_stands_twice_is_averaged_and_told()
+    {
+        var lines = Lines().ToList();
+        lines.Insert(6, "10,927");
+        lines.Insert(20, lines[19]);
+        var log = Read("minutes,C", lines);
+        Assert.Equal(("duplicate-times", 2), (log.Warnings[0].Code, log.Warnings[0].Count));
+        Assert.Equal((32, 30), (log.Samples, log.Used));
+        Assert.Equal(926 + 273.15, log.History.Points[5].Kelvin, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(15, 20)]
+    [InlineData(15, -600)]
+    [InlineData(29, -900)]
+    public void A_spike_is_rejected_and_told(int at, double jump)
+    {
+        var samples = Ramp.ToArray();
+        samples[at].Celsius += jump;
+        var log = Read("minutes,C", Lines(samples));
+        Assert.Equal("spikes-rejected", log.Warnings[0].Code);
+        Assert.Equal([2.0 * at], log.Warnings[0].AtMinutes);
+        Assert.Equal(29, log.Used);
+    }
+
+    [Fact]
+    public void A_sharp_peak_and_an_opened_kiln_are_no_spikes()
+    {
+        var up = Enumerable.Range(0, 40).Select(i => (10.0 * i, 200.0 + (25 * i)));
+        var down = Enumerable.Range(1, 30).Select(i => (390 + (10.0 * i), 1175.0 - (25 * i)));
+        Assert.DoesNotContain(Read("minutes,C", Lines([.. up, .. down])).Warnings, w => w.Code == "spikes-rejected");
+        var opened = Enumerable.Range(0, 60).Select(i => (1.0 * i, i < 40 ? 1000.0 : 1000 - (60 * (i - 39) / (1 + (0.1 * (i - 39))))));
+        Assert.DoesNotContain(Read("minutes,C", Lines([.. opened])).Warnings, w => w.Code == "spikes-rejected");
+    }
+
+    [Fact]
+    public void Gaps_and_coarse_steps_near_the_top_are_told()
+    {
+        var log = Read("minutes,C", Lines([.. Ramp.Where(s => s.Minutes is < 20 or > 44)]));
+        Assert.Equal(["gaps", "coarse-sampling"], log.Warnings.Select(w => w.Code));
+        Assert.All(log.Warnings, w => Assert.Equal([18.0], w.AtMinutes));
+    }
+
+    [Fact]
+    public void Other_columns_are_named_and_one_can_be_chosen()
+    {
+        var lines = Lines().Select(l => l + ",77");
+        var text = new LogText("C", null, "top");
+        foreach (var line in lines.Prepend("minutes,top,bottom")) text.Line(Encoding.UTF8.GetBytes(line));
+        var log = text.Clean();
+        Assert.Contains("bottom", Assert.Single(log.Warnings).Message, StringComparison.Ordinal);
+        Same(log);
+    }
+
+    private static string[] Lines() => Lines(Ramp);
+
+    private static string[] Lines((double Minutes, double Celsius)[] samples) => [.. samples.Select(s => FormattableString.Invariant($"{s.Minutes},{s.Celsius}"))];
+
+    private static void Same(CleanLog log)
+    {
+        Assert.Equal(Ramp.Length, log.Used);
+        foreach (var (i, (minutes, celsius)) in Ramp.Index()) Assert.Equal((minutes, celsius), (Math.Round(log.History.Points[i].Hours * 60, 9), Math.Round(log.History.Points[i].Kelvin - 273.15, 9)));
+    }
+
+    private static CleanLog Read(string header, IEnumerable<string> lines, string? units = null)
+    {
+        var text = new LogText(units, null, null);
+        foreach (var line in lines.Prepend(header))
+        {
+            if (text.IsHopeless) break;
+            text.Line(Encoding.UTF8.GetBytes(line));
+        }
+
+        return text.Clean();
+    }
+}

@@ -1,0 +1,74 @@
+using ConeService.Firing.Cones;
+using ConeService.Firing.HeatWork;
+using ConeService.Firing.Tests.Support;
+using CsCheck;
+using static ConeService.Firing.Tests.HeatWork.Firings;
+
+namespace ConeService.Firing.Tests.HeatWork;
+
+/// <summary>The fast ways against the exact integral: what they claim must hold.</summary>
+public class ScaleTableTests
+{
+    private static readonly BendingCurve[] Curves = [.. Reference.Charts.Default.Cones.Select(c => c.Curve(new(60))!)];
+    private static readonly ScaleTable Table = new(Curves);
+
+    [Fact]
+    public void The_table_follows_a_ramp_to_a_hundred_thousandth() => Gen.Select(Gen.Double[600, 1450], Gen.Double[15, 300], Gen.Int[700, 1500]).Sample((peak, rate, pieces) =>
+        Compare(Log(t => 20 + (t * (peak - 20)), (peak - 20) / rate, pieces), 1e-5), iter: 4);
+
+    [Fact]
+    public void The_table_follows_a_hold_to_a_ten_thousandth() => Gen.Select(Gen.Double[600, 1450], Gen.Double[0.01, 5]).Sample((peak, hours) =>
+        Compare(Log(_ => peak, hours, 100), 1e-4), iter: 5);
+
+    [Fact]
+    public void The_table_follows_flicker_and_slow_drift() => Gen.Select(Gen.Double[900, 1400], Gen.Double[0, 0.2]).Sample((peak, step) =>
+        Compare(Log(t => peak + (step * Math.Sin(5000 * t)) + (0.01 * t), 3, 2000), 1e-4), iter: 5);
+
+    // The whole scale, second by second for a day: every cone down at the same minute as by the exact integral.
+    [Fact]
+    public void A_day_of_samples_puts_every_cone_down_at_its_minute()
+    {
+        var log = Log(t => 20 + (1330 * Math.Sin(Math.PI * t)) + (0.4 * Math.Sin(9999 * t)), 24, 86_400);
+        var (progress, down) = Table.Follow(log);
+        for (var i = 0; i < Curves.Length; i += 9)
+        {
+            var exact = HeatIntegral.Progress(Curves[i], log, out var at);
+            Assert.Equal(1, progress[i] / exact, 1e-5);
+            Assert.Equal(at is null, down[i] is null);
+            if (at is { } hours) Assert.Equal(hours * 60, down[i]!.Value * 60, 1e-3);
+        }
+    }
+
+    // Source: heat-work specification section 2: a 1 K histogram with the bin's mean temperature is good to 1e-4.
+    [Fact]
+    public void The_histogram_keeps_the_total_to_its_claim()
+    {
+        var log = Log(t => 20 + (1250 * Math.Sin(Math.PI * t)), 24, 86_400);
+        var bins = new ResidenceHistogram(log).Bins().ToList();
+        Assert.Equal(24, bins.Sum(b => b.Hours), 1e-6);
+        foreach (var curve in Curves.Where((_, i) => i % 9 == 0)) Assert.Equal(1, bins.Sum(b => b.Hours * curve.BendRate(b.Kelvin)) / HeatIntegral.Progress(curve, log), 1e-3);
+        Assert.Equal(1, bins.Sum(b => b.Hours * Curve("6").BendRate(b.Kelvin)) / HeatIntegral.Progress(Curve("6"), log), 1e-4);
+    }
+
+    [Fact]
+    public void A_steeper_curve_of_exponent_one_is_the_curve_itself()
+    {
+        var log = Ramp(60, 1240, 10).ToHistory();
+        var progress = Table.FollowSteeper(new(log), 1);
+        for (var i = 0; i < Curves.Length; i++) Assert.Equal(1, progress[i] / HeatIntegral.Progress(Curves[i], log), 2e-3);
+    }
+
+    private static void Compare(HeatHistory log, double tolerance)
+    {
+        var (progress, _) = Table.Follow(log);
+        for (var i = 0; i < Curves.Length; i++)
+        {
+            var exact = HeatIntegral.Progress(Curves[i], log);
+            // What is a billionth of the way moves no cone; far below its range a curve is too steep for the grid.
+            if (exact > 1e-9) Assert.True(Math.Abs((progress[i] / exact) - 1) < tolerance, $"{Reference.Charts.Default.Cones[i].Cone}: {progress[i]} for {exact}");
+        }
+    }
+
+    private static HeatHistory Log(Func<double, double> celsius, double hours, int pieces) =>
+        new(Enumerable.Range(0, pieces + 1).Select(i => new HeatPoint(hours * i / pieces, celsius((double)i / pieces) + Zero)).ToArray());
+}
