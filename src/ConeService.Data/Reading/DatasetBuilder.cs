@@ -24,6 +24,12 @@ internal static class DatasetBuilder
             BendingEnergies = Rows(content, TypedTables.BendingEnergies),
             Corrections = Rows(content, TypedTables.Corrections),
             Cautions = Rows(content, TypedTables.Cautions),
+            KilnHeats = Rows(content, TypedTables.KilnHeats),
+            FiringKinds = Rows(content, TypedTables.FiringKinds),
+            ClayBodies = Rows(content, TypedTables.ClayBodies),
+            Glazes = Rows(content, TypedTables.Glazes),
+            LoadRules = Rows(content, TypedTables.LoadRules),
+            Disagreements = Rows(content, TypedTables.Disagreements),
         };
     }
 

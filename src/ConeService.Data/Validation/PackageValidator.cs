@@ -14,6 +14,10 @@ internal static class PackageValidator
         new ConePositionRule(),
         new EnergyHasEndPointsRule(),
         new OverlayOwnChartRule(),
+        new ConeRangeRule(),
+        new OverfireStepsRule(),
+        new ContractRowsRule(),
+        new DisagreementConcernsRule(),
     ];
 
     public static PackageContent Check(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)
