@@ -5,6 +5,8 @@ using ConeService.Api.Features.Conversions;
 using ConeService.Api.Features.Datasets;
 using ConeService.Api.Features.Health;
 using ConeService.Api.Features.Home;
+using ConeService.Api.Features.Loads;
+using ConeService.Api.Features.Materials;
 using ConeService.Api.Features.Problems;
 using ConeService.Api.Features.Sources;
 using ConeService.Api.Features.Temperatures;
@@ -24,6 +26,8 @@ internal static class Routes
         v1.MapCones();
         v1.MapTemperatures();
         v1.MapConversions();
+        v1.MapMaterials();
+        v1.MapLoads();
         v1.MapDataset();
         v1.MapSources();
 

@@ -7,20 +7,34 @@ using ConeService.Api.Features.Sources;
 using ConeService.Api.Http.Problems;
 using ConeService.Firing.Cones.Answers;
 using ConeService.Firing.Cones.Conversions;
+using ConeService.Firing.Loads;
+using ConeService.Firing.Materials;
 
 namespace ConeService.Api.Json;
 
 /// <summary>The JSON of the contract: camelCase, enums in kebab-case, strict numbers, no unknown or repeated members.</summary>
 [JsonSerializable(typeof(ChartDetail))]
 [JsonSerializable(typeof(ChartList))]
+[JsonSerializable(typeof(ClayBodyDetail))]
+[JsonSerializable(typeof(ClayBodyList))]
 [JsonSerializable(typeof(ConeDescription))]
 [JsonSerializable(typeof(ConeList))]
 [JsonSerializable(typeof(ConeReading))]
 [JsonSerializable(typeof(ConversionAnswer))]
 [JsonSerializable(typeof(ConversionRequest))]
 [JsonSerializable(typeof(DatasetDescription))]
+[JsonSerializable(typeof(DisagreementList))]
 [JsonSerializable(typeof(EndPoint))]
+[JsonSerializable(typeof(FiringKindList))]
+[JsonSerializable(typeof(GlazeDetail))]
+[JsonSerializable(typeof(GlazeList))]
 [JsonSerializable(typeof(HealthStatus))]
+[JsonSerializable(typeof(LoadAnswer))]
+[JsonSerializable(typeof(LoadRequest))]
+[JsonSerializable(typeof(LoadRuleDetail))]
+[JsonSerializable(typeof(LoadRuleList))]
+[JsonSerializable(typeof(PairingAnswer))]
+[JsonSerializable(typeof(PairingRequest))]
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(SourceDetail))]
 [JsonSerializable(typeof(SourceList))]

@@ -4,6 +4,7 @@ namespace ConeService.Api.OpenApi;
 internal static class Tags
 {
     public const string Cones = "Cones";
+    public const string Loads = "Loads";
     public const string Data = "Data";
     public const string Cards = "Cards";
     public const string Operation = "Operation";
@@ -12,6 +13,7 @@ internal static class Tags
     public static IReadOnlyList<(string Name, string Description)> All { get; } =
     [
         (Cones, "Cones, charts, end points at any heating rate, and conversions."),
+        (Loads, "The load check, with the materials and rules it rests on."),
         (Data, "The data package and its bibliography."),
         (Cards, "Pages to embed."),
         (Operation, "Probes for whoever runs the service."),
