@@ -7,7 +7,7 @@ public sealed class ReferencePackageTests
 {
     private static readonly Dataset Embedded = DatasetLoader.LoadEmbedded();
 
-    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "cautions"];
+    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "cautions", "kiln-heats", "firing-kinds", "clay-bodies", "glazes", "load-rules", "disagreements"];
 
     [Fact]
     public void The_embedded_package_is_valid_and_says_what_it_is()
@@ -82,6 +82,12 @@ public sealed class ReferencePackageTests
         "bending-energies" => Embedded.BendingEnergies.Count,
         "corrections" => Embedded.Corrections.Count,
         "cautions" => Embedded.Cautions.Count,
+        "kiln-heats" => Embedded.KilnHeats.Count,
+        "firing-kinds" => Embedded.FiringKinds.Count,
+        "clay-bodies" => Embedded.ClayBodies.Count,
+        "glazes" => Embedded.Glazes.Count,
+        "load-rules" => Embedded.LoadRules.Count,
+        "disagreements" => Embedded.Disagreements.Count,
         _ => throw new ArgumentOutOfRangeException(nameof(table)),
     };
 }

@@ -43,13 +43,24 @@ internal sealed class PieceJudge(LoadBook book)
     }
 
     /// <summary>True when no cone stands against the piece at the cone that the firing's is confused with.</summary>
-    public bool FitsOtherCone(Piece piece, Kiln kiln, Firing firing) =>
-        firing.Cone.MixUp is { } other && other.Order <= kiln.MaxOrder && Fits(new(book, kiln, firing with { Cone = other }, piece));
+    public bool FitsOtherCone(Piece piece, Kiln kiln, Firing firing)
+    {
+        if (firing.Cone.MixUp is not { } other || other.Order > kiln.MaxOrder) return false;
+        var c = new PieceCase(book, kiln, firing with { Cone = other }, piece);
+        return Wants(c) && Fits(c);
+    }
+
+    // That nothing speaks against a cone is not enough: something in the piece must want it.
+    private static bool Wants(PieceCase c)
+    {
+        if (c.Firing.Kind == FiringKind.Bisque) return c.Piece.Body is { } raw && raw.BisqueMin.Order <= c.Firing.Cone.Order && c.Firing.Cone.Order <= raw.BisqueMax.Order;
+        if (c.Piece.Coats.Any(x => c.Judges(x.Coat) && (x.Coat.Melts || x.Coat.IsOverglaze || x.Coat.Kind == CoatKind.Vapour))) return true;
+        return c.Piece.Body?.Mature is { } mature && mature.Min.Order <= c.Firing.Cone.Order && c.Firing.Cone.Order <= mature.Max.Order;
+    }
 
     private void MixUp(PieceCase c, ReasonSink sink)
     {
         var (piece, severity) = (c.Piece, sink.WorstOfCone);
-        if (piece.Body is null && piece.Coats.Count == 0) return;
         if (FitsOtherCone(piece, c.Kiln, c.Firing)) Firing(c, severity, sink);
         else if (Flipped(piece) is var flipped && flipped is { Body: not null } && Fits(c with { Piece = flipped })) Marks(c, flipped, severity, sink);
     }
@@ -71,7 +82,7 @@ internal sealed class PieceJudge(LoadBook book)
             $"Is the mark on {name} right? It says {was}; as {now} it would fit this firing. A zero makes the difference{Apart(c.Firing.Cone)}.", $"If {now} was meant, correct the marks of {name}.");
     }
 
-    private string Apart(ConeMark cone) => book.MixUpCelsius(cone) is { } apart ? System.FormattableString.Invariant($" and are {apart:0} °C apart") : "";
+    private string Apart(ConeMark cone) => book.MixUpCelsius(cone) is { } apart ? System.FormattableString.Invariant($", which is {apart:0} °C") : "";
 
     /// <summary>The piece with the cones of its caller's own glazes flipped, or else of its own body; null where there is none to flip.</summary>
     private static Piece? Flipped(Piece piece)

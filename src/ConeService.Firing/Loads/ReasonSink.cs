@@ -16,7 +16,7 @@ internal sealed class ReasonSink(LoadBook book, bool quiet)
     /// <summary>The worst of all; note when there is none.</summary>
     public ReasonSeverity Worst { get; private set; }
 
-    /// <summary>The worst of the reasons that another cone would mend.</summary>
+    /// <summary>The worst of the reasons for a cone outside a range, which another cone would mend.</summary>
     public ReasonSeverity WorstOfCone { get; private set; }
 
     /// <summary>The reasons, worst first; of equals the first found.</summary>
@@ -31,16 +31,18 @@ internal sealed class ReasonSink(LoadBook book, bool quiet)
     /// <param name="cited">The material whose figures were used; null for none.</param>
     /// <param name="message">What is wrong.</param>
     /// <param name="instead">What would work; empty for nothing.</param>
+    /// <param name="withinRange">True when the cone is within the range all the same.</param>
     public void Add(
         ReasonCode code,
         ReasonSeverity severity,
         string rule,
         Material? cited,
         [System.Runtime.CompilerServices.InterpolatedStringHandlerArgument("")] ref ReasonText message,
-        [System.Runtime.CompilerServices.InterpolatedStringHandlerArgument("")] ref ReasonText instead)
+        [System.Runtime.CompilerServices.InterpolatedStringHandlerArgument("")] ref ReasonText instead,
+        bool withinRange = false)
     {
         if (severity > Worst) Worst = severity;
-        if (code is ReasonCode.BodyOverfired or ReasonCode.BodyUnderfired or ReasonCode.GlazeOverfired or ReasonCode.GlazeUnderfired && severity > WorstOfCone) WorstOfCone = severity;
+        if (!withinRange && code is ReasonCode.BodyOverfired or ReasonCode.BodyUnderfired or ReasonCode.GlazeOverfired or ReasonCode.GlazeUnderfired && severity > WorstOfCone) WorstOfCone = severity;
         if (quiet) return;
         var row = book.Rule(rule);
         var help = instead.ToStringAndClear();

@@ -81,7 +81,7 @@ public sealed class Body : Material
     {
         if (Mature is null) return OverfireStep.None;
         var over = Mature.Best.StepsTo(cone);
-        if (over <= 0) return OverfireStep.None;
+        // Reduction can bring bloating below the best cone already.
         if (over >= MeltAt) return OverfireStep.Melts;
         if (over >= SlumpAt) return OverfireStep.Slumps;
         if (over >= BloatAt - (reduction ? BloatSoonerInReduction : 0)) return OverfireStep.Bloats;

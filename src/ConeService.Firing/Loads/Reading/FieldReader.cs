@@ -115,7 +115,8 @@ internal sealed class FieldReader(LoadBook book)
         return null;
     }
 
-    public void Missing(string field, IReadOnlyList<string> allowed) => Add("member-missing", field, null, $"{Name(field)} is missing.", allowed);
+    public void Missing(string field, IReadOnlyList<string> allowed) => 
+        Add("member-missing", field, null, char.IsAsciiDigit(field[^1]) ? $"An entry of {Name(field)} is null." : $"{Name(field)} is missing.", allowed);
 
     public static string Item(string field, int index) => string.Create(CultureInfo.InvariantCulture, $"{field}/{index}");
 

@@ -35,8 +35,8 @@ internal sealed class BodyOverRule : IPieceRule
     {
         if (step < OverfireStep.Warps || c.Firing.Kind == FiringKind.Overglaze) return;
         into.Add(ReasonCode.BodyOverfired, step >= OverfireStep.Bloats ? ReasonSeverity.Review : ReasonSeverity.Note, LoadRuleIds.BodyStandsCone, body,
-            $"Cone {c.Firing.Cone} is within the range of {body.Name}, but past the cone where it {Begins(body, step)}{(c.Firing.IsReduction && body.BloatSoonerInReduction > 0 ? ", sooner in reduction" : "")}. {body.Overfired}",
-            $"Its best cone is {body.Mature!.Best}; above it keep wide and thin forms out and leave room around the piece.");
+            $"Cone {c.Firing.Cone} is within the range of {body.Name}, but past the cone where it {Begins(body, step)}{(c.Firing.IsReduction && body.BloatSoonerInReduction > 0 ? ", which reduction brings on sooner" : "")}. {body.Overfired}",
+            $"Its best cone is {body.Mature!.Best}; hotter or in reduction keep wide and thin forms out and leave room around the piece.", withinRange: true);
     }
 
     private static string Consequence(Body body, OverfireStep step) => step switch

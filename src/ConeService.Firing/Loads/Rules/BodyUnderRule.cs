@@ -26,7 +26,7 @@ internal sealed class BodyUnderRule : IPieceRule
         {
             into.Add(ReasonCode.BodyUnderfired, food ? ReasonSeverity.Review : ReasonSeverity.Note, LoadRuleIds.BodyBelowBest, body,
                 $"Cone {cone} is within the range of {body.Name}, but {BodyOverRule.Cones(cone.StepsTo(mature.Best))} below its best, {mature.Best}: it takes up more water there, and the glaze may craze later.",
-                $"Fire it nearer to cone {mature.Best}, or try a glass of water in it for a night before it is used.");
+                $"Fire it nearer to cone {mature.Best}, or try a glass of water in it for a night before it is used.", withinRange: true);
         }
     }
 }

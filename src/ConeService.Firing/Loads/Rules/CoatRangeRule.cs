@@ -49,7 +49,7 @@ internal sealed class CoatRangeRule : IPieceRule
     private static void AtTheTop(PieceCase c, Coat coat, ReasonSink into) =>
         into.Add(ReasonCode.GlazeOverfired, ReasonSeverity.Note, LoadRuleIds.FootMargin, coat,
             $"Cone {c.Firing.Cone} is the top of the range of {coat.Name}, which runs readily there.",
-            $"Keep to a cone below, or:{Foot(c)}");
+            $"Keep to a cone below, or:{Foot(c)}", withinRange: true);
 
     private static void Sigillata(PieceCase c, Coat coat, ReasonSink into)
     {
@@ -57,7 +57,7 @@ internal sealed class CoatRangeRule : IPieceRule
         if (rule.ConeMax is not { } limit || c.Firing.Cone.Order <= c.Book.Marks.Of(limit).Order) return;
         into.Add(ReasonCode.GlazeOverfired, ReasonSeverity.Review, LoadRuleIds.SigillataBisque, coat,
             $"Polished {coat.Name.Replace("polished ", "", StringComparison.Ordinal)} loses its shine above cone {limit}, and this firing goes to cone {c.Firing.Cone}.",
-            $"Fire it at cone {rule.ConeMin} to {limit}, apart from the normal bisque.");
+            $"Fire it at cone {rule.ConeMin} to {limit}, apart from the normal bisque.", withinRange: true);
     }
 
     private static string Foot(PieceCase c)

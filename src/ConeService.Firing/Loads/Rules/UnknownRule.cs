@@ -13,7 +13,7 @@ internal sealed class UnknownRule : IPieceRule
             if (unknown.What == "The base clay")
             {
                 into.Add(ReasonCode.UnknownMaterial, ReasonSeverity.Review, LoadRuleIds.KnownMaterials, c.Piece.Body,
-                    $"{c.Piece.Body!.Capital} has the cones of the clay it was mixed from, which is not named.", $"Name that clay as the body, or send ownBody with its cones.");
+                    $"{c.Piece.Body!.Capital} has the cones of its base clay, which is not named.", $"Name that clay as the body, or send ownBody with its cones.");
                 continue;
             }
 
