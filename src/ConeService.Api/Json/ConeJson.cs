@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using ConeService.Api.Features.ConeFacts;
 using ConeService.Api.Features.Datasets;
 using ConeService.Api.Features.Health;
 using ConeService.Api.Features.Sources;
@@ -18,6 +19,7 @@ namespace ConeService.Api.Json;
 [JsonSerializable(typeof(ClayBodyDetail))]
 [JsonSerializable(typeof(ClayBodyList))]
 [JsonSerializable(typeof(ConeDescription))]
+[JsonSerializable(typeof(ConeFactList))]
 [JsonSerializable(typeof(ConeList))]
 [JsonSerializable(typeof(ConeReading))]
 [JsonSerializable(typeof(ConversionAnswer))]

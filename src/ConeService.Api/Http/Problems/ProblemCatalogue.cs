@@ -47,6 +47,7 @@ internal static class ProblemCatalogue
         new("too-many-coats", 400, "Too many coats", "A piece has at most 12 coats here.", "Leave out what lies under others of the same sort."),
         new("too-many-lines", 400, "Too many lines", "A conversion request holds at most 1,000 lines.", "Send several requests."),
         new("too-many-pieces", 400, "Too many pieces", "A load holds at most 2,000 pieces.", "Send pieces that are alike as one piece with a count, or several requests."),
+        new("topic-unknown", 400, "Unknown topic", "No fact of the data package is about that.", "Choose one of the topics named in the answer."),
         new("units-unknown", 400, "Unknown units", "The member units names the unit of bare numbers: C or F.", "Send \"units\": \"C\" or \"units\": \"F\"."),
         new("unknown-member", 400, "Unknown JSON member", "The body has a member that this address does not know. It is refused rather than dropped: a misspelt rate must not silently become the default rate.", "Correct the name, or leave the member out."),
         new("unknown-parameter", 400, "Unknown query parameter", "The address does not know the parameter. It is refused rather than dropped: a misspelt rate must not silently become the default rate.", "Correct the name, or leave it out."),
