@@ -20,7 +20,7 @@ internal static class MaterialEndpoints
     /// <param name="cone">Only bodies that are mature at this cone.</param>
     /// <param name="atmosphere">Only bodies used in this atmosphere: oxidation, neutral or reduction.</param>
     /// <param name="snapshots">The data in use.</param>
-    private static IResult Bodies(string? cone, string? atmosphere, SnapshotHolder snapshots)
+    internal static IResult Bodies(string? cone, string? atmosphere, SnapshotHolder snapshots)
     {
         var filter = MaterialFilter.Read(snapshots.Current.Charts.Scale, cone, atmosphere);
         return snapshots.Current.Prepare($"clay-bodies/{filter}", filter, static (s, f) => JsonBody.Cacheable(Catalogue(s).Bodies(f.Cone, f.Atmosphere)));
@@ -30,7 +30,7 @@ internal static class MaterialEndpoints
     /// <remarks>Its ranges, what happens below and above them and from which cone, and where sources contradict each other on it.</remarks>
     /// <param name="id">Id of the body.</param>
     /// <param name="snapshots">The data in use.</param>
-    private static IResult Body(string id, SnapshotHolder snapshots)
+    internal static IResult Body(string id, SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
         var row = Catalogue(snapshot).Body(id);
@@ -42,7 +42,7 @@ internal static class MaterialEndpoints
     /// <param name="cone">Only coats that suit this cone.</param>
     /// <param name="atmosphere">Only coats that suit this atmosphere: oxidation, neutral or reduction.</param>
     /// <param name="snapshots">The data in use.</param>
-    private static IResult Glazes(string? cone, string? atmosphere, SnapshotHolder snapshots)
+    internal static IResult Glazes(string? cone, string? atmosphere, SnapshotHolder snapshots)
     {
         var filter = MaterialFilter.Read(snapshots.Current.Charts.Scale, cone, atmosphere);
         return snapshots.Current.Prepare($"glazes/{filter}", filter, static (s, f) => JsonBody.Cacheable(Catalogue(s).Glazes(f.Cone, f.Atmosphere)));
@@ -52,7 +52,7 @@ internal static class MaterialEndpoints
     /// <remarks>Its range, atmospheres and order of firing, what happens outside them, and where sources contradict each other on it.</remarks>
     /// <param name="id">Id of the coat.</param>
     /// <param name="snapshots">The data in use.</param>
-    private static IResult Glaze(string id, SnapshotHolder snapshots)
+    internal static IResult Glaze(string id, SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
         var row = Catalogue(snapshot).Glaze(id);
