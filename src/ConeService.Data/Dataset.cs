@@ -50,4 +50,25 @@ public sealed class Dataset
 
     /// <summary>Values adopted against the print, already applied to the other tables.</summary>
     public required IReadOnlyList<CorrectionRow> Corrections { get; init; }
+
+    /// <summary>Hazards: who is exposed, when, and what controls them.</summary>
+    public required IReadOnlyList<CautionRow> Cautions { get; init; }
+
+    /// <summary>What heats kilns, one row for each word of the contract.</summary>
+    public required IReadOnlyList<KilnHeatRow> KilnHeats { get; init; }
+
+    /// <summary>The kinds of firing, one row for each word of the contract.</summary>
+    public required IReadOnlyList<FiringKindRow> FiringKinds { get; init; }
+
+    /// <summary>Clay bodies by id; those of overlays follow.</summary>
+    public required IReadOnlyList<ClayBodyRow> ClayBodies { get; init; }
+
+    /// <summary>Glazes and decorations by id; those of overlays follow.</summary>
+    public required IReadOnlyList<GlazeRow> Glazes { get; init; }
+
+    /// <summary>Rules of loading.</summary>
+    public required IReadOnlyList<LoadRuleRow> LoadRules { get; init; }
+
+    /// <summary>Where sources contradict each other.</summary>
+    public required IReadOnlyList<DisagreementRow> Disagreements { get; init; }
 }

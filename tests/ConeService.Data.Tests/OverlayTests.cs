@@ -51,7 +51,7 @@ public sealed class OverlayTests
 
         var dataset = DatasetLoader.LoadEmbedded([directory.Path]);
 
-        Assert.Equal("1.1.0+north-shed.2.1.0", dataset.VersionId);
+        Assert.Equal(Repository.Version + "+north-shed.2.1.0", dataset.VersionId);
         Assert.Equal("north-shed-chart", dataset.Charts[^1].Id);
     }
 

@@ -7,12 +7,30 @@ public sealed class ReferencePackageTests
 {
     private static readonly Dataset Embedded = DatasetLoader.LoadEmbedded();
 
-    public static TheoryData<string> Tables => ["sources", "cones", "charts", "end-points", "cone-facts", "bending-energies", "corrections", "thermocouple-tolerances", "heat-work-defaults"];
+    public static TheoryData<string> Tables =>
+    [
+        "sources",
+        "cones",
+        "charts",
+        "end-points",
+        "cone-facts",
+        "bending-energies",
+        "corrections",
+        "thermocouple-tolerances",
+        "heat-work-defaults",
+        "cautions",
+        "kiln-heats",
+        "firing-kinds",
+        "clay-bodies",
+        "glazes",
+        "load-rules",
+        "disagreements",
+    ];
 
     [Fact]
     public void The_embedded_package_is_valid_and_says_what_it_is()
     {
-        Assert.Equal("1.1.0", Embedded.VersionId);
+        Assert.Equal(Repository.Version, Embedded.VersionId);
         Assert.Equal("Firing reference for a shared pottery studio", Embedded.Title);
         Assert.Equal("CC-BY-4.0", Embedded.License);
         Assert.StartsWith("# Change log of the data package", Embedded.ChangeLog, StringComparison.Ordinal);
@@ -83,6 +101,13 @@ public sealed class ReferencePackageTests
         "corrections" => Embedded.Corrections.Count,
         "thermocouple-tolerances" => Embedded.ThermocoupleTolerances.Count,
         "heat-work-defaults" => Embedded.HeatWorkDefaults.Count,
+        "cautions" => Embedded.Cautions.Count,
+        "kiln-heats" => Embedded.KilnHeats.Count,
+        "firing-kinds" => Embedded.FiringKinds.Count,
+        "clay-bodies" => Embedded.ClayBodies.Count,
+        "glazes" => Embedded.Glazes.Count,
+        "load-rules" => Embedded.LoadRules.Count,
+        "disagreements" => Embedded.Disagreements.Count,
         _ => throw new ArgumentOutOfRangeException(nameof(table)),
     };
 }

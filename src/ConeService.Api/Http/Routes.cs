@@ -7,6 +7,8 @@ using ConeService.Api.Features.Datasets;
 using ConeService.Api.Features.Health;
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Features.Home;
+using ConeService.Api.Features.Loads;
+using ConeService.Api.Features.Materials;
 using ConeService.Api.Features.Problems;
 using ConeService.Api.Features.Sources;
 using ConeService.Api.Features.Temperatures;
@@ -28,6 +30,8 @@ internal static class Routes
         v1.MapTemperatures();
         v1.MapConversions();
         v1.MapHeatWork();
+        v1.MapMaterials();
+        v1.MapLoads();
         v1.MapDataset();
         v1.MapSources();
 

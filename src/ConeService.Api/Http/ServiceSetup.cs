@@ -15,8 +15,8 @@ namespace ConeService.Api.Http;
 /// <summary>Registers what the host needs and orders its pipeline.</summary>
 internal static class ServiceSetup
 {
-    /// <summary>Largest request body, bytes: a thousand conversions fit many times over.</summary>
-    public const long LargestBody = 1024 * 1024;
+    /// <summary>Largest request body, bytes: two thousand pieces with materials of their own, indented, fit twice over.</summary>
+    public const long LargestBody = 4 * 1024 * 1024;
 
     public static void AddConeService(this WebApplicationBuilder builder)
     {

@@ -9,6 +9,8 @@ using ConeService.Api.Http.Problems;
 using ConeService.Firing.Cones.Answers;
 using ConeService.Firing.Cones.Conversions;
 using ConeService.Firing.HeatWork.Answers;
+using ConeService.Firing.Loads;
+using ConeService.Firing.Materials;
 
 namespace ConeService.Api.Json;
 
@@ -17,6 +19,8 @@ namespace ConeService.Api.Json;
 [JsonSerializable(typeof(ChartList))]
 [JsonSerializable(typeof(CompareAnswer))]
 [JsonSerializable(typeof(CompareRequest))]
+[JsonSerializable(typeof(ClayBodyDetail))]
+[JsonSerializable(typeof(ClayBodyList))]
 [JsonSerializable(typeof(ConeDescription))]
 [JsonSerializable(typeof(ConeFactList))]
 [JsonSerializable(typeof(ConeList))]
@@ -24,10 +28,20 @@ namespace ConeService.Api.Json;
 [JsonSerializable(typeof(ConversionAnswer))]
 [JsonSerializable(typeof(ConversionRequest))]
 [JsonSerializable(typeof(DatasetDescription))]
+[JsonSerializable(typeof(DisagreementList))]
 [JsonSerializable(typeof(EndPoint))]
+[JsonSerializable(typeof(FiringKindList))]
+[JsonSerializable(typeof(GlazeDetail))]
+[JsonSerializable(typeof(GlazeList))]
 [JsonSerializable(typeof(HealthStatus))]
 [JsonSerializable(typeof(HeatWorkAnswer))]
 [JsonSerializable(typeof(HeatWorkRequest))]
+[JsonSerializable(typeof(LoadAnswer))]
+[JsonSerializable(typeof(LoadRequest))]
+[JsonSerializable(typeof(LoadRuleDetail))]
+[JsonSerializable(typeof(LoadRuleList))]
+[JsonSerializable(typeof(PairingAnswer))]
+[JsonSerializable(typeof(PairingRequest))]
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(SolveAnswer))]
 [JsonSerializable(typeof(SolveRequest))]

@@ -68,8 +68,14 @@ internal static class DocumentSetup
     private static Task DescribeSentText(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
         if (context.JsonTypeInfo.Type != typeof(SentText)) return Task.CompletedTask;
-        var isQuantity = context.JsonPropertyInfo?.Name is "temperature" or "rate";
-        schema.Type = JsonSchemaType.String | JsonSchemaType.Null | (isQuantity ? JsonSchemaType.Number : 0);
+        var name = context.JsonPropertyInfo?.Name;
+        if (name == "count" || name?.EndsWith("Millimetres", StringComparison.Ordinal) == true)
+        {
+            schema.Type = JsonSchemaType.Number | JsonSchemaType.Null;
+            return Task.CompletedTask;
+        }
+
+        schema.Type = JsonSchemaType.String | JsonSchemaType.Null | (name is "temperature" or "rate" ? JsonSchemaType.Number : 0);
         return Task.CompletedTask;
     }
 }

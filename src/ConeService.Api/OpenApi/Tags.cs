@@ -5,6 +5,7 @@ internal static class Tags
 {
     public const string Cones = "Cones";
     public const string HeatWork = "Heat work";
+    public const string Loads = "Loads";
     public const string Data = "Data";
     public const string Cards = "Cards";
     public const string Operation = "Operation";
@@ -14,6 +15,7 @@ internal static class Tags
     [
         (Cones, "Cones, charts, end points at any heating rate, and conversions."),
         (HeatWork, "What a programme or a log does to the cones, what would put one down, and how far the meter is off."),
+        (Loads, "The load check, with the materials and rules it rests on."),
         (Data, "The data package and its bibliography."),
         (Cards, "Pages to embed."),
         (Operation, "Probes for whoever runs the service."),

@@ -4,7 +4,7 @@ namespace ConeService.Data;
 internal sealed record Column(string Name, FieldType Type, bool Required)
 {
     /// <summary>The words a field may use at most, when each of them has a meaning in code.</summary>
-    public IReadOnlyCollection<string>? Words { get; init; }
+    public IReadOnlyList<string>? Words { get; init; }
 
     /// <summary>The table whose <c>id</c> the field must be declared to refer to: code follows the reference without looking back.</summary>
     public string? RefersTo { get; init; }
@@ -21,6 +21,31 @@ internal sealed record Column(string Name, FieldType Type, bool Required)
     public static Column OptionalNumber(string name) => new(name, FieldType.Number, false);
 
     public static Column OptionalInteger(string name) => new(name, FieldType.Integer, false);
+
+    public static Column OptionalReference(string name, string table) => OptionalText(name) with { RefersTo = table };
+
+    /// <summary>A text that is one of the words of an enum.</summary>
+    public static Column Word<T>(string name)
+        where T : struct, Enum => Text(name) with { Words = EnumWords.All<T>() };
+
+    public static Column OptionalWord<T>(string name)
+        where T : struct, Enum => OptionalText(name) with { Words = EnumWords.All<T>() };
+
+    /// <summary>A list of words of an enum, at least one.</summary>
+    public static Column WordList<T>(string name)
+        where T : struct, Enum => new(name, FieldType.List, true) { Words = EnumWords.All<T>() };
+
+    public static Column OptionalWordList<T>(string name)
+        where T : struct, Enum => new(name, FieldType.List, false) { Words = EnumWords.All<T>() };
+
+    /// <summary>A list of ids of another table, at least one.</summary>
+    public static Column ReferenceList(string name, string table) => new(name, FieldType.List, true) { RefersTo = table };
+
+    public static Column OptionalReferenceList(string name, string table) => new(name, FieldType.List, false) { RefersTo = table };
+
+    public static Column List(string name) => new(name, FieldType.List, true);
+
+    public static Column OptionalList(string name) => new(name, FieldType.List, false);
 
     /// <summary>The sources of a row, each an id of the bibliography.</summary>
     public static Column SourceList() => new("source", FieldType.List, true) { RefersTo = "sources" };

@@ -25,6 +25,13 @@ internal static class DatasetBuilder
             ThermocoupleTolerances = Rows(content, TypedTables.ThermocoupleTolerances),
             HeatWorkDefaults = Rows(content, TypedTables.HeatWorkDefaults),
             Corrections = Rows(content, TypedTables.Corrections),
+            Cautions = Rows(content, TypedTables.Cautions),
+            KilnHeats = Rows(content, TypedTables.KilnHeats),
+            FiringKinds = Rows(content, TypedTables.FiringKinds),
+            ClayBodies = Rows(content, TypedTables.ClayBodies),
+            Glazes = Rows(content, TypedTables.Glazes),
+            LoadRules = Rows(content, TypedTables.LoadRules),
+            Disagreements = Rows(content, TypedTables.Disagreements),
         };
     }
 

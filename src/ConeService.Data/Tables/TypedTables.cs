@@ -38,6 +38,6 @@ internal static partial class TypedTables
         [Column.Text("table"), Column.Text("key"), Column.Text("field"), Column.Text("printed"), Column.Text("adopted"), Column.Text("reason"), Column.Text("evidence"), Column.SourceList(), Column.Confidence()],
         r => new(r.Text("table"), r.Text("key"), r.Text("field"), r.Text("printed"), r.Text("adopted"), r.Text("reason"), r.Text("evidence"), r.List("source"), r.Confidence("confidence")));
 
-    // A property without a field: static fields of a partial class have no order across its files.
-    public static IReadOnlyList<TypedTable> All => [Sources, Cones, Charts, EndPoints, ConeFacts, BendingEnergies, Corrections, .. HeatWork];
+    // Made on first use: the order in which the parts of this class are initialised is not defined.
+    public static IReadOnlyList<TypedTable> All => field ??= [Sources, Cones, Charts, EndPoints, ConeFacts, BendingEnergies, Corrections, .. HeatWork, .. Colour, .. Loads, .. Materials];
 }

@@ -17,6 +17,10 @@ internal static class PackageValidator
         new OverlayOwnChartRule(),
         new ThermocoupleToleranceRule(),
         new HeatWorkDefaultRule(),
+        new ConeRangeRule(),
+        new OverfireStepsRule(),
+        new ContractRowsRule(),
+        new DisagreementConcernsRule(),
     ];
 
     public static PackageContent Check(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)

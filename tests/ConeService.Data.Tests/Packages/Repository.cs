@@ -9,6 +9,9 @@ internal static class Repository
 
     public static string Data(string file) => File.ReadAllText(Path.Combine(DataDirectory, file));
 
+    /// <summary>The version of the package as committed.</summary>
+    public static string Version => (string)System.Text.Json.Nodes.JsonNode.Parse(Data("datapackage.json"))!["version"]!;
+
     private static string Find()
     {
         var directory = new DirectoryInfo(AppContext.BaseDirectory);

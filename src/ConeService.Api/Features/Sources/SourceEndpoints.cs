@@ -34,11 +34,18 @@ internal static class SourceEndpoints
         [.. new[]
         {
             new SourceUse("bending-energies", data.BendingEnergies.Count(r => r.Source == id)),
+            new SourceUse("cautions", data.Cautions.Count(r => r.Sources.Contains(id))),
             new SourceUse("charts", data.Charts.Count(r => r.Source == id)),
+            new SourceUse("clay-bodies", data.ClayBodies.Count(r => r.Sources.Contains(id))),
             new SourceUse("cone-facts", data.ConeFacts.Count(r => r.Sources.Contains(id))),
             new SourceUse("cones", data.Cones.Count(r => r.Sources.Contains(id))),
             new SourceUse("corrections", data.Corrections.Count(r => r.Sources.Contains(id))),
+            new SourceUse("disagreements", data.Disagreements.Count(r => r.Sources.Contains(id))),
             new SourceUse("end-points", data.EndPoints.Count(r => r.Source == id)),
+            new SourceUse("firing-kinds", data.FiringKinds.Count(r => r.Sources.Contains(id))),
+            new SourceUse("glazes", data.Glazes.Count(r => r.Sources.Contains(id))),
+            new SourceUse("kiln-heats", data.KilnHeats.Count(r => r.Sources.Contains(id))),
+            new SourceUse("load-rules", data.LoadRules.Count(r => r.Sources.Contains(id))),
         }.Where(u => u.Rows > 0)];
 
     private static RefusedException Unknown(string id, Dataset data)
