@@ -1,5 +1,7 @@
 using ConeService.Api.Http;
 using ConeService.Data;
+using Microsoft.Extensions.Configuration.Json;
+using Microsoft.Extensions.FileProviders;
 
 namespace ConeService.Api;
 
@@ -26,6 +28,8 @@ internal static class ConeServiceHost
     private static WebApplication Build(string[] args)
     {
         var builder = WebApplication.CreateBuilder(args);
+        // Started from another directory, the service would miss its settings and log every request. Lowest rank: all else overrides them.
+        builder.Configuration.Sources.Insert(0, new JsonConfigurationSource { FileProvider = new PhysicalFileProvider(AppContext.BaseDirectory), Path = "appsettings.json" });
         builder.AddConeService();
         var app = builder.Build();
         app.UseConeService();

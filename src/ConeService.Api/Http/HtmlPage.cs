@@ -15,6 +15,7 @@ internal static class HtmlPage
         code,pre{font-family:ui-monospace,monospace;overflow-wrap:anywhere}pre{overflow-x:auto;border:1px solid var(--line);padding:.6rem}
         table{border-collapse:collapse;width:100%}caption{text-align:left;font-weight:600;padding:.3rem 0}
         th,td{border-bottom:1px solid var(--line);padding:.25rem .5rem .25rem 0;text-align:left;vertical-align:top}
+        tbody th{font-weight:400}.lead{font-size:1.15rem}
         td.n,th.n{text-align:right;font-variant-numeric:tabular-nums}
         .small{font-size:.85rem}.wide{overflow-x:auto}
         @media print{:root{--ink:#000;--paper:#fff;--line:#999;--accent:#000}body{max-width:none;padding:0}}

@@ -1,3 +1,4 @@
+using ConeService.Api.OpenApi;
 using ConeService.Firing.Answers;
 
 namespace ConeService.Api.Http;
@@ -7,7 +8,7 @@ internal static class QueryGuard
 {
     /// <summary>Declares the query parameters of an endpoint.</summary>
     public static RouteHandlerBuilder WithQuery(this RouteHandlerBuilder builder, params string[] known) =>
-        builder.AddEndpointFilter((context, next) =>
+        builder.Problems(StatusCodes.Status400BadRequest).AddEndpointFilter((context, next) =>
         {
             if (context.HttpContext.Request.QueryString.HasValue) Check(context.HttpContext.Request.Query, known);
             return next(context);

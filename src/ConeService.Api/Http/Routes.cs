@@ -1,5 +1,6 @@
 using ConeService.Api.Features.Cards;
 using ConeService.Api.Features.Charts;
+using ConeService.Api.Features.ConeFacts;
 using ConeService.Api.Features.Cones;
 using ConeService.Api.Features.Conversions;
 using ConeService.Api.Features.Datasets;
@@ -22,6 +23,7 @@ internal static class Routes
         var v1 = app.MapGroup("/v1");
         v1.MapCharts();
         v1.MapCones();
+        v1.MapConeFacts();
         v1.MapTemperatures();
         v1.MapConversions();
         v1.MapDataset();

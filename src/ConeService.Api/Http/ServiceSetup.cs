@@ -32,6 +32,7 @@ internal static class ServiceSetup
         builder.Services.Configure<DatasetSettings>(builder.Configuration.GetSection("ConeService:Data"));
         builder.Services.AddSingleton<IDatasetHolder>(DatasetSettings.OpenHolder);
         builder.Services.AddSingleton<SnapshotHolder>();
+        builder.Services.AddSingleton<AcceptedTypes>();
         builder.Services.AddSingleton<IValidator<ConversionRequest>, ConversionRequestValidator>();
         builder.Services.ConfigureHttpJsonOptions(o => ConeJson.Apply(o.SerializerOptions));
         builder.Services.Configure<RouteHandlerOptions>(o => o.ThrowOnBadRequest = true);

@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using ConeService.Api.Features.ConeFacts;
 using ConeService.Api.Features.Datasets;
 using ConeService.Api.Features.Health;
 using ConeService.Api.Features.Sources;
@@ -14,6 +15,7 @@ namespace ConeService.Api.Json;
 [JsonSerializable(typeof(ChartDetail))]
 [JsonSerializable(typeof(ChartList))]
 [JsonSerializable(typeof(ConeDescription))]
+[JsonSerializable(typeof(ConeFactList))]
 [JsonSerializable(typeof(ConeList))]
 [JsonSerializable(typeof(ConeReading))]
 [JsonSerializable(typeof(ConversionAnswer))]

@@ -11,18 +11,21 @@ internal static class DocumentSetup
     {
         options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
         options.AddDocumentTransformer(DescribeDocument);
+        options.AddOperationTransformer(DescribeTextBodies);
         options.AddSchemaTransformer(DescribeSentText);
+        options.AddSchemaTransformer(DescribeEnum);
     });
 
     public static void MapDocument(this WebApplication app)
     {
         app.MapOpenApi("/openapi/{documentName}.json");
-        app.UseSwaggerUI(ui =>
+        // Its middleware matches the path of every request by regular expressions: only /docs pays for that.
+        app.UseWhen(context => context.Request.Path.StartsWithSegments("/docs", StringComparison.OrdinalIgnoreCase), docs => docs.UseSwaggerUI(ui =>
         {
             ui.RoutePrefix = "docs";
             ui.SwaggerEndpoint("/openapi/v1.json", "ConeService v1");
             ui.DocumentTitle = "ConeService: all addresses";
-        });
+        }));
     }
 
     private static Task DescribeDocument(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancel)
@@ -32,7 +35,7 @@ internal static class DocumentSetup
             Title = "ConeService",
             Version = "1.0.0",
             Description = "Cone equivalents at any heating rate from published charts; every value names its source, its confidence and what it rests on. A cone is always text: 06 and 6 are more than two hundred degrees apart.",
-            Contact = new() { Name = "ConeService contributors", Url = new("/", UriKind.Relative) },
+            Contact = new() { Name = "ConeService contributors" },
             License = new() { Name = "MIT", Identifier = "MIT" },
         };
         // The service does not know under which name it is reached.
@@ -43,6 +46,24 @@ internal static class DocumentSetup
         return Task.CompletedTask;
     }
 
+
+    // One .NET type stands for all representations of an answer; what is not JSON is text to a client.
+    private static Task DescribeTextBodies(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancel)
+    {
+        var bodies = (operation.Responses?.Values.Select(r => r.Content) ?? []).Append(operation.RequestBody?.Content);
+        foreach (var (type, media) in bodies.OfType<IDictionary<string, OpenApiMediaType>>().SelectMany(c => c))
+        {
+            if (!type.EndsWith("json", StringComparison.Ordinal)) media.Schema = new OpenApiSchema { Type = JsonSchemaType.String };
+        }
+
+        return Task.CompletedTask;
+    }
+
+    private static Task DescribeEnum(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
+    {
+        if (context.JsonTypeInfo.Type.IsEnum) schema.Type = JsonSchemaType.String;
+        return Task.CompletedTask;
+    }
 
     private static Task DescribeSentText(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {

@@ -39,7 +39,9 @@ internal static class TableAssembler
         if (!schema.Fields.Select(f => (f.Name, f.Type)).SequenceEqual(table.Schema.Fields.Select(f => (f.Name, f.Type))))
         {
             Fault(FaultRules.OverlayFields, $"has the fields {Names(schema)}; it must have those of the base package, types included: {Names(table.Schema)}");
-            return null;
+            var unread = new TableData(overlay.Name, table.Schema, faults);
+            unread.DistrustRows();
+            return unread;
         }
 
         // Constraints, keys and order are those of the base package: an overlay cannot loosen them.

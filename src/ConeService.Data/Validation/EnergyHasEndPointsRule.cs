@@ -1,6 +1,6 @@
 namespace ConeService.Data;
 
-/// <summary>A slope needs two points: an energy must come from at least two end points with rates.</summary>
+/// <summary>A slope needs two points that rise: an energy must come from end points at two rates, hotter at the faster one.</summary>
 internal sealed class EnergyHasEndPointsRule : IPackageRule
 {
     private const int Needed = 2;
@@ -10,14 +10,17 @@ internal sealed class EnergyHasEndPointsRule : IPackageRule
     public IEnumerable<PackageFault> Check(PackageContent content)
     {
         var points = content.Rows(TypedTables.EndPoints)
-            .Where(e => e.Row.RateCelsiusPerHour is not null)
-            .CountBy(e => (e.Row.Chart, e.Row.Cone))
-            .ToDictionary();
+            .Select(e => e.Row)
+            .Where(e => e.RateCelsiusPerHour is not null)
+            .ToLookup(e => (e.Chart, e.Cone));
         foreach (var at in content.Rows(TypedTables.BendingEnergies))
         {
-            var count = points.GetValueOrDefault((at.Row.Chart, at.Row.Cone));
-            if (count < Needed)
-                yield return at.Fault("cone", FaultRules.EnergyHasEndPoints, $"is '{at.Row.Cone}', of which {at.Row.Chart} has {count} end points with a rate; a slope needs at least {Needed}");
+            var printed = points[(at.Row.Chart, at.Row.Cone)].OrderBy(e => e.RateCelsiusPerHour).ToList();
+            if (printed.Count < Needed)
+                yield return at.Fault("cone", FaultRules.EnergyHasEndPoints, $"is '{at.Row.Cone}', of which {at.Row.Chart} has {printed.Count} end points with a rate; a slope needs at least {Needed}");
+            // Without a note the fall is a fault of the end points already.
+            else if (printed.Zip(printed.Skip(1)).Any(pair => pair.Second.Celsius <= pair.First.Celsius && (pair.First.Note ?? pair.Second.Note) is not null))
+                yield return at.Fault("cone", FaultRules.EnergyHasEndPoints, $"is '{at.Row.Cone}', whose end points on {at.Row.Chart} do not rise with the rate; a noted oddity can stay as printed, but no slope can be fitted to it");
         }
     }
 }

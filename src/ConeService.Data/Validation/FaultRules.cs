@@ -102,7 +102,10 @@ public static class FaultRules
     /// <summary>Position, kind or whole step of a cone disagree with its number.</summary>
     public const string ConePosition = "cone-position";
 
-    /// <summary>A bending energy was fitted to fewer than two end points.</summary>
+    /// <summary>A chart has no end point.</summary>
+    public const string ChartHasEndPoints = "chart-has-end-points";
+
+    /// <summary>A bending energy was fitted to fewer than two end points, or to points that do not rise.</summary>
     public const string EnergyHasEndPoints = "energy-has-end-points";
 
     /// <summary>A correction names a row, field or printed value that is not there.</summary>

@@ -12,6 +12,7 @@ internal static class PackageValidator
         new UnseenSourceRule(),
         new PracticeSourceRule(),
         new ConePositionRule(),
+        new ChartHasEndPointsRule(),
         new EnergyHasEndPointsRule(),
         new OverlayOwnChartRule(),
         new RangeOrderRule(),

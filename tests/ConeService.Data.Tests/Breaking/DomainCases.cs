@@ -26,6 +26,8 @@ internal static class DomainCases
         Of("a_whole_cone_that_is_missing", FaultRules.ConePosition, "cones.csv", null, "whole_step", p => p.Replace("cones.csv", "13,13,whole,34,seen-chart,published,\n", "")),
         Of("a_cone_0", FaultRules.ConePosition, "cones.csv", 26, "id", p => p.Replace("cones.csv", "\n1,1,whole", "\n00,0,whole,,seen-chart,published,\n1,1,whole")),
         Of("an_energy_without_two_end_points", FaultRules.EnergyHasEndPoints, "bending-energies.csv", 4, "cone", p => p.Append("bending-energies.csv", "test-chart,03,500.5,derived,derived,")),
+        Of("an_energy_of_end_points_that_do_not_rise", FaultRules.EnergyHasEndPoints, "bending-energies.csv", 2, "cone", p => p.Replace("end-points.csv", "1046,1915,seen-chart,published,", "1031,1888,seen-chart,published,As printed.")),
+        Of("a_chart_without_end_points", FaultRules.ChartHasEndPoints, "charts.csv", 3, "id", p => p.Append("charts.csv", "unprinted-chart,Empty,large,regular,seen-chart,published,")),
         Corrected("a_correction_of_a_row_that_is_not_there", "key", "end-points,test-chart/03/150,fahrenheit,1958,1959,"),
         Corrected("a_correction_of_a_field_that_is_not_there", "field", "end-points,test-chart/04/150,kelvin,1958,1959,"),
         Corrected("a_correction_of_a_key", "field", "end-points,test-chart/04/150,cone,04,05,"),

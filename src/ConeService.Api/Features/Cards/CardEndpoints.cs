@@ -12,13 +12,13 @@ internal static class CardEndpoints
 
     public static void MapCards(this IEndpointRouteBuilder routes) =>
         routes.MapRead("/cards/{card}", One).WithQuery().Describe("getCard", Tags.Cards)
-            .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).Problems(400, 404);
+            .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).Problems(404);
 
     /// <summary>A card to embed.</summary>
     /// <remarks><c>cone-6</c>, <c>cone-06</c> …: the end points of one cone on every chart, as a page without script for an iframe.</remarks>
     /// <param name="card">Name of the card: cone-, then the cone.</param>
     /// <param name="snapshots">The data in use.</param>
-    private static IResult One(string card, SnapshotHolder snapshots)
+    internal static IResult One(string card, SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
         if (!card.StartsWith(Prefix, StringComparison.Ordinal))

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
 using ConeService.Data;
+using ConeService.Firing.Cones;
 using ConeService.Firing.Cones.Answers;
 
 namespace ConeService.Api.Features.Cards;
@@ -9,6 +10,9 @@ namespace ConeService.Api.Features.Cards;
 /// <summary>The end points of one cone on every chart, for a course page.</summary>
 internal static class ConeCard
 {
+    // The middle rate of the default chart, the one most often quoted, °C/h.
+    private const decimal LeadRate = 60m;
+
     public static PreparedBody Render(ConeDescription cone, Dataset dataset)
     {
         var titles = dataset.Charts.ToDictionary(c => c.Id, c => c.Title);
@@ -19,16 +23,23 @@ internal static class ConeCard
             body.AppendLine(CultureInfo.InvariantCulture, $"<p><strong>Not cone {HtmlPage.Encode(mixUp.Cone)}.</strong> {HtmlPage.Encode(mixUp.Message)}</p>");
         }
 
-        body.AppendLine("<div class=\"wide\"><table><caption>Where it goes down</caption>")
-            .AppendLine("<thead><tr><th scope=\"col\">Chart</th><th scope=\"col\" class=\"n\">Heating rate</th><th scope=\"col\" class=\"n\">°C</th><th scope=\"col\" class=\"n\">°F</th><th scope=\"col\">How sure</th></tr></thead><tbody>");
-        foreach (var point in cone.EndPoints)
+        if (cone.EndPoints.FirstOrDefault(p => p.Chart == ConeCharts.DefaultChart && p.RateCelsiusPerHour == LeadRate) is { } lead)
         {
-            body.AppendLine(CultureInfo.InvariantCulture, $"""
-                <tr><th scope="row">{HtmlPage.Encode(titles[point.Chart])}</th><td class="n">{Rate(point.RateCelsiusPerHour)}</td><td class="n">{point.Celsius}</td><td class="n">{Math.Round(point.Fahrenheit, MidpointRounding.AwayFromZero)}</td><td>{Words(point.Confidence)}</td></tr>
-                """);
+            body.AppendLine(CultureInfo.InvariantCulture, $"<p class=\"lead\"><strong>{lead.Celsius} °C ({Whole(lead.Fahrenheit)} °F)</strong> at {Rate(lead.RateCelsiusPerHour)}, {HtmlPage.Encode(titles[lead.Chart])}.</p>");
         }
 
-        body.AppendLine("</tbody></table></div>");
+        body.AppendLine("<div class=\"wide\"><table><caption>Where it goes down, chart by chart</caption>")
+            .AppendLine("<thead><tr><th scope=\"col\">Chart</th><th scope=\"col\" class=\"n\">Heating rate</th><th scope=\"col\" class=\"n\">°C</th><th scope=\"col\" class=\"n\">°F</th><th scope=\"col\">How sure</th></tr></thead>");
+        // The chart that answers by default comes first; the others as the package orders them.
+        foreach (var chart in cone.EndPoints.GroupBy(p => p.Chart).OrderByDescending(g => g.Key == ConeCharts.DefaultChart))
+        {
+            body.Append(CultureInfo.InvariantCulture, $"<tbody><tr><th scope=\"rowgroup\" rowspan=\"{chart.Count()}\">{HtmlPage.Encode(titles[chart.Key])}</th>");
+            body.AppendJoin("<tr>", chart.Select(p => string.Create(CultureInfo.InvariantCulture,
+                $"<td class=\"n\">{Rate(p.RateCelsiusPerHour)}</td><td class=\"n\">{p.Celsius}</td><td class=\"n\">{Whole(p.Fahrenheit)}</td><td>{Words(p.Confidence)}</td></tr>\n")));
+            body.AppendLine("</tbody>");
+        }
+
+        body.AppendLine("</table></div>");
         body.AppendLine(CultureInfo.InvariantCulture, $"""
             <p>A figure for a cone means something only with its chart and its heating rate over the last 100 °C. A witness cone beside the ware decides, not the meter.</p>
             <p class="small">Source: {HtmlPage.Encode(string.Join("; ", cone.Sources.Select(id => dataset.Sources.First(s => s.Id == id).Citation)))}. Data package {HtmlPage.Encode(cone.DatasetVersion)}, {HtmlPage.Encode(dataset.License)}.</p>
@@ -36,7 +47,9 @@ internal static class ConeCard
         return HtmlPage.Render("Cone " + cone.Cone, body.ToString());
     }
 
-    private static string Rate(decimal? rate) => rate is { } r ? $"{r} °C/h" : "not stated";
+    private static string Rate(decimal? rate) => rate is { } r ? $"{r} °C/h ({r * 9m / 5m:0.#} °F/h)" : "not stated";
+
+    private static string Whole(decimal value) => Math.Round(value, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture);
 
     private static string Words(Confidence confidence) => confidence switch
     {

@@ -12,19 +12,19 @@ internal static class ChartEndpoints
     public static void MapCharts(this IEndpointRouteBuilder routes)
     {
         routes.MapRead("/charts", List).WithQuery().Describe("listCharts", Tags.Cones).Answers<ChartList>();
-        routes.MapRead("/charts/{chart}", Detail).WithQuery().Describe("getChart", Tags.Cones).Answers<ChartDetail>().Problems(400, 404);
+        routes.MapRead("/charts/{chart}", Detail).WithQuery().Describe("getChart", Tags.Cones).Answers<ChartDetail>().Problems(404);
     }
 
     /// <summary>All published charts.</summary>
     /// <remarks>Each chart with its cone form, the rates it prints, its source, and how many of its values have each confidence.</remarks>
-    private static IResult List(SnapshotHolder snapshots) =>
+    internal static IResult List(SnapshotHolder snapshots) =>
         snapshots.Current.Prepare("charts", 0, static (s, _) => JsonBody.Cacheable(Describer(s).List()));
 
     /// <summary>One chart with every printed end point.</summary>
     /// <remarks>Every value as printed, in the order in which the cones go down, with its source and confidence.</remarks>
     /// <param name="chart">Name of the chart, from /v1/charts.</param>
     /// <param name="snapshots">The data in use.</param>
-    private static IResult Detail(string chart, SnapshotHolder snapshots)
+    internal static IResult Detail(string chart, SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
         if (!snapshot.Charts.TryFind(chart, "chart", out var found, out var finding)) throw new RefusedException(finding! with { Code = "not-found" });

@@ -12,21 +12,21 @@ internal static class ConeEndpoints
     public static void MapCones(this IEndpointRouteBuilder routes)
     {
         routes.MapRead("/cones", List).WithQuery().Describe("listCones", Tags.Cones).Answers<ConeList>();
-        routes.MapRead("/cones/{cone}", One).WithQuery().Describe("getCone", Tags.Cones).Answers<ConeDescription>().Problems(400);
+        routes.MapRead("/cones/{cone}", One).WithQuery().Describe("getCone", Tags.Cones).Answers<ConeDescription>();
         routes.MapRead("/cones/{cone}/end-point", EndPointAt).WithQuery("rate", "chart")
-            .Describe("getEndPoint", Tags.Cones).Answers<EndPoint>(OneLine.MediaType).Problems(400, 406);
+            .Describe("getEndPoint", Tags.Cones).Answers<EndPoint>(OneLine.MediaType).Problems(406);
     }
 
     /// <summary>The scale.</summary>
     /// <remarks>Every cone that some chart prints, in the order in which they go down, with its end point on the default chart.</remarks>
-    private static IResult List(SnapshotHolder snapshots) =>
+    internal static IResult List(SnapshotHolder snapshots) =>
         snapshots.Current.Prepare("cones", 0, static (s, _) => JsonBody.Cacheable(s.Part(static x => new ChartDescriber(x.Charts)).Scale()));
 
     /// <summary>One cone.</summary>
     /// <remarks>Its neighbours, the cone it is confused with and how far apart they are, every printed end point, and why charts differ.</remarks>
     /// <param name="cone">The cone: 06, o6, ^6, cone 6, Δ6, 05.5, 05½.</param>
     /// <param name="snapshots">The data in use.</param>
-    private static IResult One(string cone, SnapshotHolder snapshots)
+    internal static IResult One(string cone, SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
         var found = Read(snapshot, cone);
@@ -40,7 +40,7 @@ internal static class ConeEndpoints
     /// <param name="chart">Name of the chart, from /v1/charts. Left out: witness-self-supporting, said in assumed.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    private static IResult EndPointAt(string cone, string? rate, string? chart, HttpRequest request, SnapshotHolder snapshots)
+    internal static IResult EndPointAt(string cone, string? rate, string? chart, HttpRequest request, SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
         var findings = new List<Finding>();

@@ -12,14 +12,14 @@ internal static class ConversionEndpoints
         routes.MapPost("/conversions", Convert).WithQuery()
             .Accepts<ConversionRequest>(JsonBody.MediaType, Csv.MediaType)
             .Validated<ConversionRequest>()
-            .Describe("convert", Tags.Cones).Answers<ConversionAnswer>(Csv.MediaType).Problems(400, 406, 413, 415);
+            .Describe("convert", Tags.Cones).Answers<ConversionAnswer>(Csv.MediaType).Problems(406, 413, 415);
 
     /// <summary>Up to 1,000 conversions at once.</summary>
     /// <remarks>Each line holds a cone (answered with its end point) or a temperature (answered with the cone reached). JSON or CSV in and out: the CSV columns are cone, temperature, rate and chart. A bad line gets its problems, the good lines their answers.</remarks>
     /// <param name="body">The request, from JSON or CSV.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    private static IResult Convert(ConversionBody body, HttpRequest request, SnapshotHolder snapshots)
+    internal static IResult Convert(ConversionBody body, HttpRequest request, SnapshotHolder snapshots)
     {
         var wantsCsv = Negotiation.Choose(request, JsonBody.MediaType, Csv.MediaType) == Csv.MediaType;
         var answer = snapshots.Current.Part(static s => new Converter(s.Charts)).Convert(body.Value, body.IsCsv

@@ -14,12 +14,12 @@ internal static class HealthEndpoints
 
     /// <summary>Whether the process answers.</summary>
     /// <remarks>Says nothing of the data; use it to decide on a restart.</remarks>
-    private static IResult Live() => Probe(new("live", null));
+    internal static IResult Live() => Probe(new("live", null));
 
     /// <summary>Whether the service can answer questions.</summary>
     /// <remarks>Ready means that a valid data package is in use; its version is in the answer.</remarks>
     /// <param name="snapshots">The data in use.</param>
-    private static IResult Ready(SnapshotHolder snapshots) => Probe(new("ready", snapshots.Current.Dataset.VersionId));
+    internal static IResult Ready(SnapshotHolder snapshots) => Probe(new("ready", snapshots.Current.Dataset.VersionId));
 
-    private static IResult Probe(HealthStatus health) => JsonBody.Posted(health);
+    internal static IResult Probe(HealthStatus health) => JsonBody.Posted(health);
 }

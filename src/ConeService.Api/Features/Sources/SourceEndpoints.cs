@@ -11,19 +11,19 @@ internal static class SourceEndpoints
     public static void MapSources(this IEndpointRouteBuilder routes)
     {
         routes.MapRead("/sources", List).WithQuery().Describe("listSources", Tags.Data).Answers<SourceList>();
-        routes.MapRead("/sources/{id}", One).WithQuery().Describe("getSource", Tags.Data).Answers<SourceDetail>().Problems(400, 404);
+        routes.MapRead("/sources/{id}", One).WithQuery().Describe("getSource", Tags.Data).Answers<SourceDetail>().Problems(404);
     }
 
     /// <summary>The bibliography.</summary>
     /// <remarks>Every source that a value names, and how much of it was seen.</remarks>
-    private static IResult List(SnapshotHolder snapshots) =>
+    internal static IResult List(SnapshotHolder snapshots) =>
         snapshots.Current.Prepare("sources", 0, static (s, _) => JsonBody.Cacheable(new SourceList(s.Dataset.VersionId, s.Dataset.Sources)));
 
     /// <summary>One source.</summary>
     /// <remarks>The source and how many rows of each table cite it.</remarks>
     /// <param name="id">Id of the source, as answers name it.</param>
     /// <param name="snapshots">The data in use.</param>
-    private static IResult One(string id, SnapshotHolder snapshots)
+    internal static IResult One(string id, SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
         var source = snapshot.Dataset.Sources.FirstOrDefault(s => s.Id == id) ?? throw Unknown(id, snapshot.Dataset);

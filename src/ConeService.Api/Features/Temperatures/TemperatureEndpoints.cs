@@ -12,7 +12,7 @@ internal static class TemperatureEndpoints
 {
     public static void MapTemperatures(this IEndpointRouteBuilder routes) =>
         routes.MapRead("/temperatures/{temperature}/cone", Cone).WithQuery("rate", "chart")
-            .Describe("getConeReached", Tags.Cones).Answers<ConeReading>(OneLine.MediaType).Problems(400, 406);
+            .Describe("getConeReached", Tags.Cones).Answers<ConeReading>(OneLine.MediaType).Problems(406);
 
     /// <summary>The cone that a steady ramp to a temperature puts down.</summary>
     /// <remarks>No hold, instant cooling: the cone reached, the next one, how far between them, and the margin. Answers <c>6 and 0.47 of the way to 7</c> as text/plain.</remarks>
@@ -21,7 +21,7 @@ internal static class TemperatureEndpoints
     /// <param name="chart">Name of the chart, from /v1/charts. Left out: witness-self-supporting, said in assumed.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    private static IResult Cone(string temperature, string? rate, string? chart, HttpRequest request, SnapshotHolder snapshots)
+    internal static IResult Cone(string temperature, string? rate, string? chart, HttpRequest request, SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
         var findings = new List<Finding>();

@@ -37,6 +37,7 @@ internal static class ProblemCatalogue
         new("temperature-unit-missing", 400, "Temperature without a unit", "No unit is guessed: the wrong one is a firing of several hundred degrees more or less.", "Write 1222C, 2232F or 1495K."),
         new("temperature-unreadable", 400, "Not a temperature", "The text is not a number with the unit of a temperature.", "Write 1222C, 2232F or 1495K."),
         new("too-many-lines", 400, "Too many lines", "A conversion request holds at most 1,000 lines.", "Send several requests."),
+        new("topic-unknown", 400, "Unknown topic", "No fact of the data package is about that.", "Choose one of the topics named in the answer."),
         new("units-unknown", 400, "Unknown units", "The member units names the unit of bare numbers: C or F.", "Send \"units\": \"C\" or \"units\": \"F\"."),
         new("unknown-member", 400, "Unknown JSON member", "The body has a member that this address does not know. It is refused rather than dropped: a misspelt rate must not silently become the default rate.", "Correct the name, or leave the member out."),
         new("unknown-parameter", 400, "Unknown query parameter", "The address does not know the parameter. It is refused rather than dropped: a misspelt rate must not silently become the default rate.", "Correct the name, or leave it out."),

@@ -5,7 +5,8 @@ namespace ConeService.Api.Http.Problems;
 /// <summary>The one place where anything that goes wrong becomes a problem document.</summary>
 /// <param name="next">The rest of the pipeline.</param>
 /// <param name="logs">Makes the request log.</param>
-internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory logs)
+/// <param name="accepted">Tells what an address reads.</param>
+internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory logs, AcceptedTypes accepted)
 {
     private readonly ILogger log = logs.CreateLogger("ConeService.Requests");
 
@@ -43,7 +44,7 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
         }
     }
 
-    private static Finding Unrouted(HttpContext context)
+    private Finding Unrouted(HttpContext context)
     {
         var path = context.Request.Path.ToString();
         return context.Response.StatusCode switch
@@ -51,7 +52,8 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
             StatusCodes.Status405MethodNotAllowed => new(
                 "method-not-allowed", "method", context.Request.Method, $"{path} is not there for {context.Request.Method}.", [.. context.Response.Headers.Allow.OfType<string>()]),
             StatusCodes.Status415UnsupportedMediaType => new(
-                "content-type-unsupported", "Content-Type", context.Request.ContentType, $"{path} does not read {context.Request.ContentType ?? "a body without a content type"}.", ["application/json"]),
+                "content-type-unsupported", "Content-Type", context.Request.ContentType, $"{path} does not read {context.Request.ContentType ?? "a body without a content type"}.", accepted.At(context.Request.Path),
+                "curl sends form data unless told: -H 'Content-Type: application/json'."),
             _ => new("not-found", "path", path, $"There is nothing at {path}.", ["/openapi/v1.json lists every address"]),
         };
     }

@@ -1,0 +1,21 @@
+using ConeService.Api.Http;
+using ConeService.Api.OpenApi;
+
+namespace ConeService.Api.Features.ConeFacts;
+
+/// <summary>How cones behave: bending, soaking, atmosphere, tolerance, editions.</summary>
+internal static class ConeFactEndpoints
+{
+    public static void MapConeFacts(this IEndpointRouteBuilder routes) =>
+        routes.MapRead("/cone-facts", List).WithQuery("topic").Describe("listConeFacts", Tags.Cones).Answers<ConeFactList>();
+
+    /// <summary>How cones behave.</summary>
+    /// <remarks>One statement a fact, with the value as the source gives it, its source and confidence.</remarks>
+    /// <param name="topic">A topic, such as soak, atmosphere or small-cones. Left out: all facts.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult List(string? topic, SnapshotHolder snapshots)
+    {
+        var answer = ConeFactList.Of(snapshots.Current.Dataset, topic);
+        return snapshots.Current.Prepare("cone-facts/" + topic, answer, static (_, a) => JsonBody.Cacheable(a));
+    }
+}

@@ -1,0 +1,108 @@
+using System.Text.RegularExpressions;
+using ConeService.Api.Tests.Support;
+
+namespace ConeService.Api.Tests.Http;
+
+public partial class ProblemTests(Support.Api api)
+{
+    [Theory]
+    [InlineData("/v1/cones/0", "cone-zero", "cone", "0")]
+    [InlineData("/v1/cones/00", "cone-zero", "cone", "00")]
+    [InlineData("/v1/cones/6.0", "cone-unreadable", "cone", "6.0")]
+    [InlineData("/v1/cones/-6", "cone-unreadable", "cone", "-6")]
+    [InlineData("/v1/cones/6.5", "cone-unknown", "cone", "6.5")]
+    [InlineData("/v1/cones/43", "cone-unknown", "cone", "43")]
+    [InlineData("/v1/cones/six", "cone-unreadable", "cone", "six")]
+    [InlineData("/v1/cones/6/end-point?rate=60", "rate-unit-missing", "rate", "60")]
+    [InlineData("/v1/cones/6/end-point?rate=60C", "rate-unit-missing", "rate", "60C")]
+    [InlineData("/v1/cones/6/end-point?rate=0C/h", "rate-out-of-range", "rate", "0C/h")]
+    [InlineData("/v1/cones/6/end-point?rate=4C/h", "rate-out-of-range", "rate", "4C/h")]
+    [InlineData("/v1/cones/6/end-point?rate=601C/h", "rate-out-of-range", "rate", "601C/h")]
+    [InlineData("/v1/cones/6/end-point?rate=fast", "rate-unreadable", "rate", "fast")]
+    [InlineData("/v1/cones/6/end-point?chart=wittness-large", "chart-unknown", "chart", "wittness-large")]
+    [InlineData("/v1/cones/6/end-point?chart=seger-1918&rate=60C/h", "rate-not-applicable", "rate", "60C/h")]
+    [InlineData("/v1/cones/31/end-point?chart=pce&rate=60C/h", "rate-not-computable", "rate", "60C/h")]
+    [InlineData("/v1/cones/15/end-point", "cone-not-on-chart", "cone", "15")]
+    [InlineData("/v1/cones/6/end-point?rat=60C/h", "unknown-parameter", "rat", "60C/h")]
+    [InlineData("/v1/cones/6/end-point?rate=60C/h&rate=150C/h", "repeated-parameter", "rate", "60C/h,150C/h")]
+    [InlineData("/v1/cones/6?rate=60C/h", "unknown-parameter", "rate", "60C/h")]
+    [InlineData("/v1/cone-facts?topic=soaking", "topic-unknown", "topic", "soaking")]
+    [InlineData("/v1/temperatures/2232/cone?rate=60C/h", "temperature-unit-missing", "temperature", "2232")]
+    [InlineData("/v1/temperatures/hot/cone", "temperature-unreadable", "temperature", "hot")]
+    [InlineData("/v1/temperatures/2232C/cone", "temperature-outside-scale", "temperature", "2232C")]
+    [InlineData("/v1/temperatures/20C/cone", "temperature-outside-scale", "temperature", "20C")]
+    public async Task Bad_input_is_refused_with_field_value_and_what_is_allowed(string url, string type, string field, string value)
+    {
+        using var response = await api.Get(url);
+        var finding = Assert.Single(await Problems.Findings(response, 400, type));
+        Assert.Equal(type, finding.GetProperty("code").GetString());
+        Assert.Equal(field, finding.GetProperty("field").GetString());
+        Assert.Equal(value, finding.GetProperty("value").GetString());
+        Assert.NotEmpty(finding.GetProperty("message").GetString()!);
+        Assert.NotEmpty(finding.GetProperty("allowed").EnumerateArray());
+    }
+
+    [Fact]
+    public async Task Several_mistakes_come_back_at_once()
+    {
+        using var response = await api.Get("/v1/cones/0/end-point?rate=60&chart=smal");
+        var findings = await Problems.Findings(response, 400, "invalid-request");
+        Assert.Equal(["cone", "chart", "rate"], findings.Select(f => f.GetProperty("field").GetString()));
+    }
+
+    [Theory]
+    [InlineData("/v1/charts/witness", 404)]
+    [InlineData("/v1/sources/orton", 404)]
+    [InlineData("/v1/nothing", 404)]
+    [InlineData("/nothing", 404)]
+    [InlineData("/problems/cone-zeroo", 404)]
+    [InlineData("/cards/kiln-6", 404)]
+    public async Task What_is_not_there_is_a_problem_too(string url, int status)
+    {
+        using var response = await api.Get(url);
+        await Problems.Findings(response, status, "not-found");
+    }
+
+    [Fact]
+    public async Task Near_matches_are_offered_for_an_unknown_chart()
+    {
+        using var response = await api.Get("/v1/charts/self-suporting");
+        var finding = Assert.Single(await Problems.Findings(response, 404, "not-found"));
+        Assert.Contains("witness-self-supporting", finding.GetProperty("allowed").Strings());
+    }
+
+    [Fact]
+    public async Task Another_method_is_refused_with_the_ones_allowed()
+    {
+        using var response = await api.Send(HttpMethod.Delete, "/v1/cones/6");
+        await Problems.Findings(response, 405, "method-not-allowed");
+        Assert.Contains("GET", response.Content.Headers.Allow);
+    }
+
+    [Fact]
+    public async Task A_body_over_the_limit_is_refused()
+    {
+        using var response = await api.Post("/v1/conversions", new string(' ', 2_000_000) + "{}");
+        await Problems.Findings(response, 413, "request-too-large");
+    }
+
+    [Fact]
+    public async Task Every_code_the_source_emits_has_a_help_page()
+    {
+        var source = Path.Combine(Repository.Root, "src");
+        var codes = Directory.EnumerateFiles(source, "*.cs", SearchOption.AllDirectories)
+            .Where(f => !f.Contains("/obj/", StringComparison.Ordinal) && !f.EndsWith("ProblemCatalogue.cs", StringComparison.Ordinal))
+            .SelectMany(f => Code().Matches(File.ReadAllText(f)).Select(m => m.Groups["code"].Value))
+            .Distinct().ToList();
+        Assert.Contains("cone-zero", codes);
+        foreach (var code in codes)
+        {
+            using var page = await api.Get("/problems/" + code);
+            Assert.True(page.IsSuccessStatusCode, $"There is no help page for {code}.");
+            Assert.Equal("text/html", page.Content.Headers.ContentType?.MediaType);
+        }
+    }
+
+    [GeneratedRegex("""(?:Finding|finding =|findings\.Add|=>|[:?])\s*\(?new(?: Finding)?\(\s*"(?<code>[a-z]+(?:-[a-z]+)+)",|WithErrorCode\("(?<code>[a-z-]+)"\)""")]
+    private static partial Regex Code();
+}

@@ -1,0 +1,23 @@
+namespace ConeService.Api.Tests.Support;
+
+/// <summary>A copy of the reference package in a directory of its own, to be changed by a test.</summary>
+internal sealed class PackageCopy : IDisposable
+{
+    public PackageCopy()
+    {
+        Directory = System.IO.Directory.CreateTempSubdirectory("cone-data-").FullName;
+        foreach (var file in System.IO.Directory.EnumerateFiles(Path.Combine(AppContext.BaseDirectory, "data"))) File.Copy(file, Path.Combine(Directory, Path.GetFileName(file)));
+    }
+
+    public string Directory { get; }
+
+    public void Replace(string file, string what, string by)
+    {
+        var path = Path.Combine(Directory, file);
+        var text = File.ReadAllText(path);
+        Assert.Contains(what, text, StringComparison.Ordinal);
+        File.WriteAllText(path, text.Replace(what, by, StringComparison.Ordinal));
+    }
+
+    public void Dispose() => System.IO.Directory.Delete(Directory, recursive: true);
+}
