@@ -1,8 +1,10 @@
+using ConeService.Api.Features.Colours;
 using ConeService.Api.Features.Conversions;
 using ConeService.Api.Http.Problems;
 using ConeService.Api.Json;
 using ConeService.Api.OpenApi;
 using ConeService.Data;
+using ConeService.Firing.Colour;
 using ConeService.Firing.Cones.Conversions;
 using FluentValidation;
 using Microsoft.AspNetCore.Cors.Infrastructure;
@@ -33,6 +35,7 @@ internal static class ServiceSetup
         builder.Services.AddSingleton<IDatasetHolder>(DatasetSettings.OpenHolder);
         builder.Services.AddSingleton<SnapshotHolder>();
         builder.Services.AddSingleton<AcceptedTypes>();
+        builder.Services.AddSingleton<IValidator<ColourRequest>, ColourRequestValidator>();
         builder.Services.AddSingleton<IValidator<ConversionRequest>, ConversionRequestValidator>();
         builder.Services.ConfigureHttpJsonOptions(o => ConeJson.Apply(o.SerializerOptions));
         builder.Services.Configure<RouteHandlerOptions>(o => o.ThrowOnBadRequest = true);

@@ -6,14 +6,24 @@ using ConeService.Api.Features.Datasets;
 using ConeService.Api.Features.Health;
 using ConeService.Api.Features.Sources;
 using ConeService.Api.Http.Problems;
+using ConeService.Firing.Colour;
+using ConeService.Firing.Colour.Answers;
 using ConeService.Firing.Cones.Answers;
 using ConeService.Firing.Cones.Conversions;
+using ConeService.Firing.Practice.Answers;
 
 namespace ConeService.Api.Json;
 
 /// <summary>The JSON of the contract: camelCase, enums in kebab-case, strict numbers, no unknown or repeated members.</summary>
+[JsonSerializable(typeof(CautionDetail))]
+[JsonSerializable(typeof(CautionList))]
 [JsonSerializable(typeof(ChartDetail))]
 [JsonSerializable(typeof(ChartList))]
+[JsonSerializable(typeof(ColorantDetail))]
+[JsonSerializable(typeof(ColorantList))]
+[JsonSerializable(typeof(ColourAnswer))]
+[JsonSerializable(typeof(ColourRequest))]
+[JsonSerializable(typeof(ColourResolution))]
 [JsonSerializable(typeof(ConeDescription))]
 [JsonSerializable(typeof(ConeFactList))]
 [JsonSerializable(typeof(ConeList))]
@@ -23,7 +33,11 @@ namespace ConeService.Api.Json;
 [JsonSerializable(typeof(DatasetDescription))]
 [JsonSerializable(typeof(EndPoint))]
 [JsonSerializable(typeof(HealthStatus))]
+[JsonSerializable(typeof(LimitDetail))]
+[JsonSerializable(typeof(LimitList))]
 [JsonSerializable(typeof(Problem))]
+[JsonSerializable(typeof(ProcessDetail))]
+[JsonSerializable(typeof(ProcessList))]
 [JsonSerializable(typeof(SourceDetail))]
 [JsonSerializable(typeof(SourceList))]
 internal sealed partial class ConeJsonContext : JsonSerializerContext;
@@ -42,7 +56,8 @@ internal static class ConeJson
         options.NumberHandling = JsonNumberHandling.Strict;
         options.UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow;
         options.AllowDuplicateProperties = false;
-        options.MaxDepth = 16;
+        // Requests are shallow; the schema of the deepest answer, which is written with these options too, is not.
+        options.MaxDepth = 32;
         // °, Δ and quotation marks stay readable; the media type is JSON, never HTML.
         options.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
         options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));

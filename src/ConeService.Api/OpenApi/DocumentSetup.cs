@@ -68,7 +68,7 @@ internal static class DocumentSetup
     private static Task DescribeSentText(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
         if (context.JsonTypeInfo.Type != typeof(SentText)) return Task.CompletedTask;
-        var isQuantity = context.JsonPropertyInfo?.Name is "temperature" or "rate";
+        var isQuantity = context.JsonPropertyInfo?.Name is "temperature" or "rate" or "percent";
         schema.Type = JsonSchemaType.String | JsonSchemaType.Null | (isQuantity ? JsonSchemaType.Number : 0);
         return Task.CompletedTask;
     }

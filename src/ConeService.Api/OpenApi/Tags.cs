@@ -4,6 +4,8 @@ namespace ConeService.Api.OpenApi;
 internal static class Tags
 {
     public const string Cones = "Cones";
+    public const string Colour = "Colour";
+    public const string Practice = "Practice";
     public const string Data = "Data";
     public const string Cards = "Cards";
     public const string Operation = "Operation";
@@ -12,6 +14,8 @@ internal static class Tags
     public static IReadOnlyList<(string Name, string Description)> All { get; } =
     [
         (Cones, "Cones, charts, end points at any heating rate, and conversions."),
+        (Colour, "What colour a glaze will be, by colorant, base, atmosphere and heat."),
+        (Practice, "Firing processes, cautions, and limits of exposure and food contact."),
         (Data, "The data package and its bibliography."),
         (Cards, "Pages to embed."),
         (Operation, "Probes for whoever runs the service."),

@@ -39,7 +39,7 @@ internal sealed record AskedColour(
         var only = Recipe.Colorants.Count > 0 && Word is not null ? $", of notes that hold {Word}," : "";
         return $"{what}{with}{only} in {(Recipe.Base.Id == ColourCatalogue.AnyBase ? "any base" : $"the base {Recipe.Base.Id}")}"
             + (Recipe.Heat is { } heat ? $" at cone {heat.Cone}" : " at no cone in particular")
-            + $", in {string.Join(" and in ", atmospheres.Select(EnumWords.Word))}{(Kiln is { } kiln ? $", in a kiln heated by {EnumWords.Word(kiln)}" : "")}?";
+            + $", in {string.Join(" and in ", atmospheres.Select(EnumWords.Word))}{(Kiln is { } kiln ? $"; kiln: {EnumWords.Word(kiln)}" : "")}?";
     }
 
     private static string Say(string id, decimal? percent) => id + (percent is { } p ? string.Create(CultureInfo.InvariantCulture, $" {p:0.###} %") : "");

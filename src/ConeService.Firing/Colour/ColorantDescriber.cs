@@ -4,28 +4,27 @@ using ConeService.Firing.Practice;
 
 namespace ConeService.Firing.Colour;
 
-/// <summary>Describes colorants and lists every colour that is told.</summary>
+/// <summary>Describes colorants.</summary>
 /// <param name="catalogue">The colour tables.</param>
 public sealed class ColorantDescriber(ColourCatalogue catalogue)
 {
     private static readonly string[] Standing = [Notices.LocalCodes, Notices.Swatch];
 
+    private static readonly ColourAtmosphere[] Atmospheres = [.. Enum.GetValues<ColourAtmosphere>().Where(a => a != ColourAtmosphere.Any)];
+
     private readonly Dataset data = catalogue.Data;
     private readonly CautionDescriber cautions = new(catalogue.Data);
 
-    /// <summary>The colorants.</summary>
-    public ColorantList List() => new(data.VersionId, Notices.LocalCodes, data.Colorants, data.ColorantForms);
-
-    /// <summary>Every colour that is told.</summary>
-    public ColourList Colours() => new(
+    /// <summary>The colorants, and the vocabularies.</summary>
+    public ColorantList List() => new(
         data.VersionId,
-        Standing,
-        Notices.LeachTest,
-        [.. Enum.GetValues<ColourAtmosphere>().Where(a => a != ColourAtmosphere.Any)],
-        data.BaseGlazes,
+        Notices.LocalCodes,
+        data.Colorants,
+        data.ColorantForms,
         data.Additives,
+        data.BaseGlazes,
+        Atmospheres,
         data.ColourWords,
-        [.. data.ColourNotes.Select(n => NoteAnswers.Of(n, catalogue))],
         [.. data.ColourRules.Select(Rule)]);
 
     /// <summary>One colorant.</summary>
@@ -42,7 +41,7 @@ public sealed class ColorantDescriber(ColourCatalogue catalogue)
             Standing,
             colorant,
             [.. data.ColorantForms.Where(f => f.Colorant == colorant.Id)],
-            [.. Enum.GetValues<ColourAtmosphere>().Where(a => a != ColourAtmosphere.Any).Select(a => Coverage(colorant, a, notes))],
+            [.. Atmospheres.Select(a => Coverage(colorant, a, notes))],
             [.. notes.Select(n => NoteAnswers.Of(n, catalogue))],
             limits,
             rules,

@@ -62,7 +62,7 @@ public sealed class ColourAnswerer
         List<ResolvedColour> all = wanted is null || wanted == oxidation || wanted == reduction ? [oxidation, reduction] : [wanted, oxidation, reduction];
         return new(
             catalogue.Data.VersionId,
-            asked.Question([.. all.Select(a => a.Atmosphere)]),
+            asked.Question(asked.Atmospheres),
             wanted,
             new($"In oxidation: {Say(oxidation)} In reduction: {Say(reduction)}", oxidation, reduction),
             cautions.Links(Raised(asked.Recipe, all)),

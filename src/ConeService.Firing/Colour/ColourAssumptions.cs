@@ -10,6 +10,7 @@ internal static class ColourAssumptions
     public static IReadOnlyList<Assumption> Of(Recipe recipe, IReadOnlyList<(string Id, decimal? Percent)> additives, BaseGlazeRow? @base, ColourAtmosphere? atmosphere)
     {
         var assumed = new List<Assumption>();
+        if (recipe.Colorants.Count == 0) assumed.Add(new("colorant", "every colorant", "No colorant was named; all that are told are listed."));
         if (@base is null) assumed.Add(new("base", ColourCatalogue.AnyBase, "No base was named; notes of every base are told, those for any base first."));
         if (atmosphere is null) assumed.Add(new("atmosphere", "oxidation and reduction", "No atmosphere was named; both are told side by side."));
         assumed.Add(recipe.Heat switch

@@ -16,8 +16,8 @@ internal sealed class ColourDecision(ColourCatalogue catalogue)
         var holding = interactions.Where(i => i.Standing == RuleStanding.Holds).ToList();
         var shifts = holding.Where(i => i.Effect == ColourRuleEffect.ShiftsColour).ToList();
         var replacing = holding.Where(i => i.Effect == ColourRuleEffect.ReplacesColour).ToList();
-        if (replacing.Count > 0) return Replaced(recipe, atmosphere, replacing).Shifted(shifts);
-        if (Mixture(parts) is { } mixture) return ColourVerdict.Of(ColourBasis.MixtureNote, $"A source tells this mixture ({mixture.Id}): {mixture.Colour}.", mixture);
+        if (replacing.Count > 0) return Replaced(recipe, atmosphere, replacing, parts).Shifted(shifts);
+        if (Mixture(parts) is { } mixture) return ColourVerdict.Of(ColourBasis.MixtureNote, $"A source tells this mixture ({mixture.Id}): {mixture.Colour}.", mixture).Shifted(shifts);
         var colouring = parts.Where(p => Colours(p.Colorant)).ToList();
         if (colouring.Count == 0) colouring = [.. parts];
         var told = colouring.Where(p => p.Covered).ToList();
@@ -28,15 +28,23 @@ internal sealed class ColourDecision(ColourCatalogue catalogue)
             .Shifted(shifts);
     }
 
-    private ColourVerdict Replaced(Recipe recipe, ColourAtmosphere atmosphere, List<Interaction> rules) => new(
+    private ColourVerdict Replaced(Recipe recipe, ColourAtmosphere atmosphere, List<Interaction> rules, IReadOnlyList<ColorantColours> parts) => new(
         ColourBasis.Interaction,
-        string.Join(" ", rules.Select(r => r.Outcome)),
+        string.Join("; ", rules.Select(r => r.Outcome.TrimEnd('.'))),
         [.. rules.SelectMany(r => r.ColourWords).Distinct()],
         rules is [var only] ? Shown(only, recipe, atmosphere) : null,
         rules.Max(r => r.Confidence),
-        string.Join(" ", rules.Select(r => $"{r.Name}: {r.Outcome} ({r.Because}.)")) + (rules.Count > 1 ? " No source says which of these wins." : ""),
+        string.Join(" ", rules.Select(r => $"{r.Name}: {r.Outcome.TrimEnd('.')} ({r.Because}).")) + (rules.Count > 1 ? " No source says which of these wins." : "") + Beside(rules, parts),
         [.. rules.Select(r => r.Rule)],
         [.. rules.SelectMany(r => r.Sources).Distinct()]);
+
+    // Colorants that no replacing rule names stay in the glaze, and nothing tells what they do to its colour.
+    private string Beside(List<Interaction> rules, IReadOnlyList<ColorantColours> parts)
+    {
+        var named = rules.SelectMany(r => r.Amounts).Select(a => a.Ingredient).ToHashSet(StringComparer.Ordinal);
+        var others = parts.Where(p => Colours(p.Colorant) && !named.Contains(p.Colorant)).ToList();
+        return others.Count == 0 ? "" : $" No source in this package says how the rest mixes with that; by itself: {string.Join(" ", others.Select(p => p.Statement))}";
+    }
 
     private Swatch? Shown(Interaction rule, Recipe recipe, ColourAtmosphere atmosphere)
     {

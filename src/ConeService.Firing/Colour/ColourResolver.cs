@@ -37,10 +37,11 @@ internal sealed class ColourResolver(ColourCatalogue catalogue, CautionDescriber
             [.. verdict.Sources.Concat(interactions.SelectMany(i => i.Sources)).Distinct()]);
     }
 
-    /// <summary>Every colorant with notes of a colour word, or of any, without deciding one colour.</summary>
+    /// <summary>The notes of a colour word, or of any, for the colorants asked for or for every one, without deciding one colour.</summary>
     public ResolvedColour List(Recipe recipe, ColourAtmosphere atmosphere, KilnHeating? kiln, string? word)
     {
-        var parts = catalogue.Data.Colorants.Select(c => Part(c, null, recipe, atmosphere, word)).Where(p => p.Covered || p.OnlyWith.Count > 0).ToList();
+        var parts = (recipe.Colorants.Count > 0 ? recipe.Colorants.Select(c => (Row: c.Weighed.Colorant, c.OxidePercent)) : catalogue.Data.Colorants.Select(c => (Row: c, OxidePercent: (decimal?)null)))
+            .Select(c => Part(c.Row, c.OxidePercent, recipe, atmosphere, word)).Where(p => p.Covered || p.OnlyWith.Count > 0).ToList();
         var found = parts.Sum(p => p.Notes.Count);
         return new(
             atmosphere,

@@ -33,7 +33,7 @@ internal sealed record ColourVerdict(
     public ColourVerdict Shifted(IReadOnlyList<Interaction> shifts) => shifts.Count == 0 || Colour is null ? this : this with
     {
         Basis = ColourBasis.Interaction,
-        Colour = $"{Colour}, shifted: {string.Join(" ", shifts.Select(s => s.Outcome))}",
+        Colour = $"{Colour}; moved by other parts of the glaze: {string.Join("; ", shifts.Select(s => char.ToLowerInvariant(s.Outcome[0]) + s.Outcome[1..].TrimEnd('.')))}",
         Words = [.. shifts.SelectMany(s => s.ColourWords).Concat(Words).Distinct()],
         Swatch = null,
         Confidence = shifts.Select(s => s.Confidence).Append(Confidence!.Value).Max(),

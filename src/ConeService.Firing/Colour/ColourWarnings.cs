@@ -16,7 +16,7 @@ internal sealed class ColourWarnings(ColourCatalogue catalogue, CautionDescriber
     public IReadOnlyList<ColourWarning> Of(IReadOnlyList<Interaction> interactions, ColourAtmosphere atmosphere, KilnHeating? kiln)
     {
         var found = interactions.Where(i => Warning.Contains(i.Effect)).Select(i => new ColourWarning(
-            EnumWords.Word(i.Effect), i.Rule, i.Standing, $"{i.Name}: {i.Outcome} ({i.Because}.)", cautions.Links(i.Cautions))).ToList();
+            EnumWords.Word(i.Effect), i.Rule, i.Standing, $"{i.Name}: {i.Outcome.TrimEnd('.')} ({i.Because}).", cautions.Links(i.Cautions))).ToList();
         if (kiln == KilnHeating.Electric && atmosphere == ColourAtmosphere.Reduction)
         {
             found.Add(new(

@@ -6,7 +6,7 @@ namespace ConeService.Firing.Colour;
 
 /// <summary>
 /// Ranks the notes of one colorant in one atmosphere: the base asked for before one that is implied before any, the percentage
-/// inside before outside, then the better confidence. Notes that need what the recipe lacks, and notes beyond their heat, do not apply.
+/// inside before outside, then the better confidence of the colour and of its percentage. Notes that need what the recipe lacks, and notes beyond their heat, do not apply.
 /// </summary>
 /// <param name="catalogue">The colour tables.</param>
 internal sealed class NoteRanking(ColourCatalogue catalogue)
@@ -28,7 +28,7 @@ internal sealed class NoteRanking(ColourCatalogue catalogue)
             else fitting.Add(Score(row, match, percent));
         }
 
-        var ranked = fitting.OrderBy(s => s.Match).ThenBy(s => s.Order).ThenBy(s => s.Away).ThenBy(s => s.Row.Confidence).ThenBy(s => s.Row.Id, StringComparer.Ordinal)
+        var ranked = fitting.OrderBy(s => s.Match).ThenBy(s => s.Order).ThenBy(s => s.Away).ThenBy(s => s.Row.Confidence).ThenBy(s => s.Row.PercentConfidence ?? Confidence.Estimate).ThenBy(s => s.Row.Id, StringComparer.Ordinal)
             .Select((s, i) => new RankedNote(i + 1, s.Match, s.Percent, s.Why, NoteAnswers.Of(s.Row, catalogue)));
         return new([.. ranked], onlyWith, ruledOut, neighbours);
     }
@@ -45,7 +45,8 @@ internal sealed class NoteRanking(ColourCatalogue catalogue)
         if (recipe.Heat is not { } heat) return null;
         if (row.Limits.Select(id => catalogue.Limits[id]).FirstOrDefault(l => l.Kind == TemperatureLimitKind.UsableRange && heat.Beyond(l)) is { } limit)
             return $"Cone {heat.Cone} is outside its heat: {limit.Effect}";
-        var of = catalogue.Bases[row.Base];
+        // A lead glaze at cone 10 is no glaze, whatever is told of its colorants in any base.
+        var of = heat.Outside(recipe.Base.ConeMin, recipe.Base.ConeMax) ? recipe.Base : catalogue.Bases[row.Base];
         return heat.Outside(of.ConeMin, of.ConeMax) ? $"Cone {heat.Cone} is outside the range of this base ({of.Name}: {Range(of)})." : null;
     }
 

@@ -69,7 +69,7 @@ internal sealed class RuleEngine(ColourCatalogue catalogue)
     {
         var parts = new List<string> { string.Join(", ", decisive.Select(Say)) };
         if (rule.Atmospheres.Count > 0) parts.Add($"in {EnumWords.Word(atmosphere)}");
-        if (limit is not null) parts.Add(recipe.Heat is { } heat ? $"at cone {heat.Cone}: {limit.Effect}" : $"no cone was named: {limit.Effect}");
+        if (limit is not null) parts.Add(recipe.Heat is { } heat ? $"at cone {heat.Cone}: {limit.Effect.TrimEnd('.')}" : $"no cone was named: {limit.Effect.TrimEnd('.')}");
         if (prevented.Count > 0) parts.Add("prevented by " + string.Join(" and ", prevented.Select(p => p.Ingredient)));
         if (wanted.ToList() is { Count: > 0 } missing) parts.Add($"better with {string.Join(" and ", missing)}, which was not named");
         return string.Join("; ", parts.Where(p => p.Length > 0));

@@ -3,12 +3,26 @@ using ConeService.Firing.Practice.Answers;
 
 namespace ConeService.Firing.Colour.Answers;
 
-/// <summary>The colorants.</summary>
+/// <summary>The colorants, and the vocabularies to ask for colours in.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
 /// <param name="Notice">Local codes and licensed practice decide.</param>
 /// <param name="Colorants">The colorants, by id.</param>
 /// <param name="Forms">Forms in which they are weighed.</param>
-public sealed record ColorantList(string DatasetVersion, string Notice, IReadOnlyList<ColorantRow> Colorants, IReadOnlyList<ColorantFormRow> Forms);
+/// <param name="Additives">What else may be in a glaze.</param>
+/// <param name="Bases">The base glazes.</param>
+/// <param name="Atmospheres">The words for atmospheres.</param>
+/// <param name="ColourWords">The words for colours.</param>
+/// <param name="Rules">What several ingredients, heat and atmosphere do together.</param>
+public sealed record ColorantList(
+    string DatasetVersion,
+    string Notice,
+    IReadOnlyList<ColorantRow> Colorants,
+    IReadOnlyList<ColorantFormRow> Forms,
+    IReadOnlyList<AdditiveRow> Additives,
+    IReadOnlyList<BaseGlazeRow> Bases,
+    IReadOnlyList<ColourAtmosphere> Atmospheres,
+    IReadOnlyList<ColourWordRow> ColourWords,
+    IReadOnlyList<ColourRule> Rules);
 
 /// <summary>One colorant with everything that is told of it.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
@@ -48,24 +62,3 @@ public sealed record AtmosphereCoverage(ColourAtmosphere Atmosphere, bool Covere
 /// <param name="Rule">The rule.</param>
 /// <param name="Ingredients">What it needs or forbids, with amounts.</param>
 public sealed record ColourRule(ColourRuleRow Rule, IReadOnlyList<ColourRuleIngredientRow> Ingredients);
-
-/// <summary>Every colour that is told, and the vocabularies to ask in.</summary>
-/// <param name="DatasetVersion">Version of the data package.</param>
-/// <param name="Notices">What swatches are; who decides.</param>
-/// <param name="FoodContact">Only a leach test tells.</param>
-/// <param name="Atmospheres">The words for atmospheres.</param>
-/// <param name="Bases">The base glazes.</param>
-/// <param name="Additives">The additives.</param>
-/// <param name="ColourWords">The words for colours.</param>
-/// <param name="Notes">Every colour that is told, by id.</param>
-/// <param name="Rules">Every rule.</param>
-public sealed record ColourList(
-    string DatasetVersion,
-    IReadOnlyList<string> Notices,
-    string FoodContact,
-    IReadOnlyList<ColourAtmosphere> Atmospheres,
-    IReadOnlyList<BaseGlazeRow> Bases,
-    IReadOnlyList<AdditiveRow> Additives,
-    IReadOnlyList<ColourWordRow> ColourWords,
-    IReadOnlyList<ColourNote> Notes,
-    IReadOnlyList<ColourRule> Rules);
