@@ -1,6 +1,7 @@
 using ConeService.Data;
 using ConeService.Firing.Colour.Answers;
 using ConeService.Firing.Practice;
+using ConeService.Firing.Practice.Answers;
 
 namespace ConeService.Firing.Colour;
 
@@ -38,7 +39,7 @@ public sealed class ColourAnswerer
             catalogue.Data.VersionId,
             asked.Question(asked.Atmospheres),
             answers,
-            cautions.Links(Raised(asked.Recipe, answers)),
+            Cautions(asked, answers),
             Notices.LeachTest,
             Standing,
             Sources(answers),
@@ -65,7 +66,7 @@ public sealed class ColourAnswerer
             asked.Question(asked.Atmospheres),
             wanted,
             new($"In oxidation: {Say(oxidation)} In reduction: {Say(reduction)}", oxidation, reduction),
-            cautions.Links(Raised(asked.Recipe, all)),
+            Cautions(asked, all),
             Notices.LeachTest,
             [.. catalogue.Data.FoodContactLimits.Where(l => l.Standing != FoodLimitStanding.Historic)],
             Standing,
@@ -73,11 +74,17 @@ public sealed class ColourAnswerer
             asked.Assumed);
     }
 
-    // The gravest first: what the air brings, what the rules raise, then the materials.
-    private IEnumerable<string> Raised(Recipe recipe, IReadOnlyList<ResolvedColour> answers) => answers.SelectMany(a => warnings.For(a.Atmosphere))
-        .Concat(answers.SelectMany(a => a.Warnings).SelectMany(w => w.Cautions).Select(c => c.Id))
-        .Concat(answers.SelectMany(a => a.Interactions).Where(i => i.Standing != RuleStanding.Prevented).SelectMany(i => i.Cautions))
-        .Concat(recipe.Colorants.SelectMany(c => c.Weighed.Colorant.Cautions));
+    // What the air brings, what the rules raise, then the materials; the gravest first.
+    private IReadOnlyList<CautionLink> Cautions(AskedColour asked, IReadOnlyList<ResolvedColour> answers)
+    {
+        var materials = asked.Recipe.Colorants.SelectMany(c => c.Weighed.Colorant.Cautions)
+            .Concat(asked.Recipe.Base.Cautions)
+            .Concat(asked.Additives.SelectMany(a => catalogue.CautionsOf(a.Id)));
+        return [.. cautions.Links(answers.SelectMany(a => warnings.For(a.Atmosphere))
+            .Concat(answers.SelectMany(a => a.Warnings).SelectMany(w => w.Cautions).Select(c => c.Id))
+            .Concat(answers.SelectMany(a => a.Interactions).Where(i => i.Standing != RuleStanding.Prevented).SelectMany(i => i.Cautions))
+            .Concat(materials)).OrderByDescending(c => c.Severity)];
+    }
 
     private static string Say(ResolvedColour answer) => answer.Colour is { } colour ? colour.TrimEnd('.') + "." : answer.Explanation;
 

@@ -62,6 +62,10 @@ public sealed class ColourCatalogue
 
     internal ColourNames<string> WordNames { get; }
 
+    /// <summary>The cautions of an additive or colorant.</summary>
+    internal IReadOnlyList<string> CautionsOf(string ingredient) =>
+        Colorants.TryGetValue(ingredient, out var colorant) ? colorant.Cautions : Data.Additives.FirstOrDefault(a => a.Id == ingredient)?.Cautions ?? [];
+
     private static IEnumerable<string> Others(string word) => word switch
     {
         "oxidation" => ["oxidising", "oxidizing", "oxidized", "oxidised"],

@@ -27,7 +27,7 @@ public sealed class ProcessDescriber(Dataset data)
 
     private FoodContactAnswer Food(ProcessRow process)
     {
-        var asked = process.FoodContact is ProcessFoodContact.LeachTestDecides or ProcessFoodContact.AsGlaze or ProcessFoodContact.TraditionalUse;
+        var asked = process.FoodContact != ProcessFoodContact.NotApplicable;
         return new(process.FoodContact, Notices.LeachTest, process.FoodContactNote, asked ? [.. data.FoodContactLimits.Where(l => l.Standing != FoodLimitStanding.Historic)] : []);
     }
 

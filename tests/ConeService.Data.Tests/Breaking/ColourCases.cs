@@ -20,7 +20,7 @@ internal static class ColourCases
         Of("an_additive_with_the_id_of_a_colorant", FaultRules.IngredientKnown, "additives.csv", 2, "id", p =>
         {
             Colorant(p);
-            p.Append("additives.csv", "ochre,Ochre,Fe2O3,,Colours,seen-chart,published,");
+            p.Append("additives.csv", "ochre,Ochre,Fe2O3,,Colours,,seen-chart,published,");
         }),
         Of("a_process_without_caution", FaultRules.Required, "processes.csv", 2, "cautions", p =>
         {
@@ -37,7 +37,7 @@ internal static class ColourCases
     private static BreakingCase Colour(string name, string rule, string field, string row) => Of(name, rule, "colour-notes.csv", 2, field, p =>
     {
         Colorant(p);
-        p.Append("base-glazes.csv", "soft,Soft glaze,Melts low,,,,,seen-chart,published,");
+        p.Append("base-glazes.csv", "soft,Soft glaze,Melts low,,,,,,seen-chart,published,");
         p.Append("colour-words.csv", "yellow,hue,,seen-chart,published,");
         p.Append("colour-notes.csv", row);
     });

@@ -68,6 +68,13 @@ public class ColourRuleTests
         Assert.Contains("caut02", warning.Cautions.Select(c => c.Id));
     }
 
+    // cox-1914 warns of lead; barium carbonate is toxic (niosh-idlh): the base alone must raise them.
+    [Theory]
+    [InlineData("lead", "caut15")]
+    [InlineData("barium", "caut10")]
+    public void A_base_that_can_hurt_raises_its_caution(string of, string caution) =>
+        Assert.Contains(caution, Answerer.Answer("iron", "oxidation", of, "05", "2", null, null).Cautions.Select(c => c.Id));
+
     [Fact]
     public void Two_colorants_that_no_source_mixes_are_told_each_by_itself()
     {

@@ -32,7 +32,7 @@ public sealed record ProcessDetail(
 /// <param name="Verdict">Of the process.</param>
 /// <param name="Statement">Only a leach test tells.</param>
 /// <param name="Note">On what it depends.</param>
-/// <param name="Limits">Limits in use today, each with jurisdiction; empty where the ware is not for food.</param>
+/// <param name="Limits">Limits in use today, each with jurisdiction; empty where food is no question.</param>
 public sealed record FoodContactAnswer(ProcessFoodContact Verdict, string Statement, string? Note, IReadOnlyList<FoodContactLimitRow> Limits);
 
 /// <summary>A material that goes into a firing beside clay and glaze.</summary>
