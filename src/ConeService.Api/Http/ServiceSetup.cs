@@ -1,9 +1,11 @@
+using ConeService.Api.Features.Colours;
 using ConeService.Api.Features.Conversions;
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Http.Problems;
 using ConeService.Api.Json;
 using ConeService.Api.OpenApi;
 using ConeService.Data;
+using ConeService.Firing.Colour;
 using ConeService.Firing.Cones.Conversions;
 using ConeService.Firing.HeatWork.Answers;
 using FluentValidation;
@@ -35,6 +37,7 @@ internal static class ServiceSetup
         builder.Services.AddSingleton<IDatasetHolder>(DatasetSettings.OpenHolder);
         builder.Services.AddSingleton<SnapshotHolder>();
         builder.Services.AddSingleton<AcceptedTypes>();
+        builder.Services.AddSingleton<IValidator<ColourRequest>, ColourRequestValidator>();
         builder.Services.AddSingleton<IValidator<ConversionRequest>, ConversionRequestValidator>();
         builder.Services.AddSingleton<IValidator<HeatWorkRequest>, FiringValidator<HeatWorkRequest>>();
         builder.Services.AddSingleton<IValidator<SolveRequest>, SolveValidator>();

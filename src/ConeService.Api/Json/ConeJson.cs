@@ -6,21 +6,31 @@ using ConeService.Api.Features.Datasets;
 using ConeService.Api.Features.Health;
 using ConeService.Api.Features.Sources;
 using ConeService.Api.Http.Problems;
+using ConeService.Firing.Colour;
+using ConeService.Firing.Colour.Answers;
 using ConeService.Firing.Cones.Answers;
 using ConeService.Firing.Cones.Conversions;
 using ConeService.Firing.HeatWork.Answers;
 using ConeService.Firing.Loads;
 using ConeService.Firing.Materials;
+using ConeService.Firing.Practice.Answers;
 
 namespace ConeService.Api.Json;
 
 /// <summary>The JSON of the contract: camelCase, enums in kebab-case, strict numbers, no unknown or repeated members.</summary>
+[JsonSerializable(typeof(CautionDetail))]
+[JsonSerializable(typeof(CautionList))]
 [JsonSerializable(typeof(ChartDetail))]
 [JsonSerializable(typeof(ChartList))]
-[JsonSerializable(typeof(CompareAnswer))]
-[JsonSerializable(typeof(CompareRequest))]
 [JsonSerializable(typeof(ClayBodyDetail))]
 [JsonSerializable(typeof(ClayBodyList))]
+[JsonSerializable(typeof(ColorantDetail))]
+[JsonSerializable(typeof(ColorantList))]
+[JsonSerializable(typeof(ColourAnswer))]
+[JsonSerializable(typeof(ColourRequest))]
+[JsonSerializable(typeof(ColourResolution))]
+[JsonSerializable(typeof(CompareAnswer))]
+[JsonSerializable(typeof(CompareRequest))]
 [JsonSerializable(typeof(ConeDescription))]
 [JsonSerializable(typeof(ConeFactList))]
 [JsonSerializable(typeof(ConeList))]
@@ -36,6 +46,8 @@ namespace ConeService.Api.Json;
 [JsonSerializable(typeof(HealthStatus))]
 [JsonSerializable(typeof(HeatWorkAnswer))]
 [JsonSerializable(typeof(HeatWorkRequest))]
+[JsonSerializable(typeof(LimitDetail))]
+[JsonSerializable(typeof(LimitList))]
 [JsonSerializable(typeof(LoadAnswer))]
 [JsonSerializable(typeof(LoadRequest))]
 [JsonSerializable(typeof(LoadRuleDetail))]
@@ -43,6 +55,8 @@ namespace ConeService.Api.Json;
 [JsonSerializable(typeof(PairingAnswer))]
 [JsonSerializable(typeof(PairingRequest))]
 [JsonSerializable(typeof(Problem))]
+[JsonSerializable(typeof(ProcessDetail))]
+[JsonSerializable(typeof(ProcessList))]
 [JsonSerializable(typeof(SolveAnswer))]
 [JsonSerializable(typeof(SolveRequest))]
 [JsonSerializable(typeof(SourceDetail))]
@@ -63,7 +77,8 @@ internal static class ConeJson
         options.NumberHandling = JsonNumberHandling.Strict;
         options.UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow;
         options.AllowDuplicateProperties = false;
-        options.MaxDepth = 16;
+        // Requests are shallow; the schema of the deepest answer, which is written with these options too, is not.
+        options.MaxDepth = 32;
         // °, Δ and quotation marks stay readable; the media type is JSON, never HTML.
         options.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
         options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));

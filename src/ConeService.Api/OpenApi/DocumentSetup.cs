@@ -75,7 +75,7 @@ internal static class DocumentSetup
             return Task.CompletedTask;
         }
 
-        schema.Type = JsonSchemaType.String | JsonSchemaType.Null | (name is "temperature" or "rate" ? JsonSchemaType.Number : 0);
+        schema.Type = JsonSchemaType.String | JsonSchemaType.Null | (name is "temperature" or "rate" or "percent" ? JsonSchemaType.Number : 0);
         return Task.CompletedTask;
     }
 }

@@ -32,6 +32,20 @@ internal static class DatasetBuilder
             Glazes = Rows(content, TypedTables.Glazes),
             LoadRules = Rows(content, TypedTables.LoadRules),
             Disagreements = Rows(content, TypedTables.Disagreements),
+            ExposureLimits = Rows(content, TypedTables.ExposureLimits),
+            FoodContactLimits = Rows(content, TypedTables.FoodContactLimits),
+            Landmarks = Rows(content, TypedTables.Landmarks),
+            Processes = Rows(content, TypedTables.Processes),
+            ProcessAdditions = Rows(content, TypedTables.ProcessAdditions),
+            Additives = Rows(content, TypedTables.Additives),
+            BaseGlazes = Rows(content, TypedTables.BaseGlazes),
+            Colorants = Rows(content, TypedTables.Colorants),
+            ColorantForms = Rows(content, TypedTables.ColorantForms),
+            TemperatureLimits = Rows(content, TypedTables.TemperatureLimits),
+            ColourNotes = Rows(content, TypedTables.ColourNotes),
+            ColourWords = Rows(content, TypedTables.ColourWords),
+            ColourRules = Rows(content, TypedTables.ColourRules),
+            ColourRuleIngredients = Rows(content, TypedTables.ColourRuleIngredients),
         };
     }
 

@@ -142,4 +142,12 @@ public static class FaultRules
 
     /// <summary>A disagreement concerns a row that is not there.</summary>
     public const string DisagreementConcerns = "disagreement-concerns";
+    /// <summary>The upper end of a range lies below its lower end.</summary>
+    public const string RangeOrder = "range-order";
+
+    /// <summary>A percentage without its own confidence, or with more than its sources can give.</summary>
+    public const string PercentEvidence = "percent-evidence";
+
+    /// <summary>An ingredient is neither a colorant nor an additive, or both.</summary>
+    public const string IngredientKnown = "ingredient-known";
 }

@@ -21,6 +21,9 @@ internal static class PackageValidator
         new OverfireStepsRule(),
         new ContractRowsRule(),
         new DisagreementConcernsRule(),
+        new RangeOrderRule(),
+        new PercentEvidenceRule(),
+        new IngredientKnownRule(),
     ];
 
     public static PackageContent Check(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)
