@@ -24,13 +24,11 @@ internal static class ColourCases
         }),
         Of("a_process_without_caution", FaultRules.Required, "processes.csv", 2, "cautions", p =>
         {
-            Caution(p);
             p.Append("processes.csv", "bisque,Bisque,electric,,oxidation,Oxidation,06,04,porous,no,,not-for-food,,no,no,,1,1,8,10,,Hardens,Ware,Fumes,,,seen-chart,published,");
         }),
         Of("a_process_whose_cones_run_down", FaultRules.RangeOrder, "processes.csv", 2, "cone_max", p =>
         {
-            Caution(p);
-            p.Append("processes.csv", "bisque,Bisque,electric,,oxidation,Oxidation,04,06,porous,no,,not-for-food,,no,no,,1,1,8,10,,Hardens,Ware,Fumes,caut01,,seen-chart,published,");
+            p.Append("processes.csv", "bisque,Bisque,electric,,oxidation,Oxidation,04,06,porous,no,,not-for-food,,no,no,,1,1,8,10,,Hardens,Ware,Fumes,caut02,,seen-chart,published,");
         }),
     ];
 
@@ -44,10 +42,6 @@ internal static class ColourCases
 
     private static void Colorant(InMemoryPackage package)
     {
-        Caution(package);
-        package.Append("colorants.csv", "ochre,Ochre,Fe2O3,oxide,low,Dust,caut01,,,seen-chart,published,");
+        package.Append("colorants.csv", "ochre,Ochre,Fe2O3,oxide,low,Dust,caut02,,,seen-chart,published,");
     }
-
-    private static void Caution(InMemoryPackage package) =>
-        package.Append("cautions.csv", "caut01,Dust,dust,low,all-work,maker,mixing,Mixing,Wet,,seen-chart,published,");
 }
