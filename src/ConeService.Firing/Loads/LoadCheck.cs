@@ -58,7 +58,7 @@ public sealed class LoadCheck
             firings,
             unplaced,
             basis,
-            LoadCautions.Of(book, load),
+            LoadCautions.Of(book, load, classes),
             Basis.Printed,
             [.. reasons.SelectMany(r => r.Sources).Distinct().Order(StringComparer.Ordinal)],
             [.. load.Assumed, .. LoadAssumptions.Of(load)]);

@@ -17,6 +17,9 @@ public readonly record struct WordSet<T>
 
     private WordSet(int bits) => this.bits = bits;
 
+    /// <summary>The set as a number, to compare and to key by.</summary>
+    internal int Bits => bits;
+
     /// <summary>True without any word.</summary>
     public bool IsEmpty => bits == 0;
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using ConeService.Api.Tests.Support;
+using CsCheck;
 
 namespace ConeService.Api.Tests.Features;
 
@@ -112,6 +113,20 @@ public class LoadCheckTests(Support.Api api)
             var rule = await api.Json("/v1/load-rules/" + reason.GetProperty("rule").GetString());
             Assert.Contains(reason.GetProperty("code").GetString()!, rule.GetProperty("loadRule").GetProperty("reasonCodes").Strings());
         }
+    }
+
+    [Fact]
+    public Task Whatever_stands_in_a_member_the_answer_is_never_a_500()
+    {
+        string[] junk = ["null", "true", "0", "-1", "1e400", "0.5", "6", "\"\"", "\" \"", "\"06\"", "\"\\u0000\"", "\"🔥\"", "[]", "{}", "[null]", "[[1]]", "\"06a\"", "\"26\"", "\"05.5\"", "\"paper-clay\"", "\"bone-china\""];
+        const string valid = """{"kiln":{"id":"a","heat":"gas","maxCone":"11","atmospheres":["oxidation"],"interior":{"heightMillimetres":400}},"firing":{"kind":"glaze","cone":"6","atmosphere":"oxidation","schedule":"s"},"pieces":[{"id":"a","count":2,"body":"red-earthenware","coats":[{"glaze":"celadon","contains":["tin"]},{"ownGlaze":{"name":"x","coneMin":"5","coneBest":"6","coneMax":"7","atmospheres":["oxidation"]}}],"state":"bisqued","thicknessMillimetres":5,"size":{"heightMillimetres":9},"use":"food"}]}""";
+        var places = System.Text.RegularExpressions.Regex.Matches(valid, """(?<=":)("[^"]*"|\d+|\[[^\[\]{}]*\])""").ToList();
+        return Gen.Select(Gen.Int[0, places.Count - 1], Gen.Int[0, junk.Length - 1]).SampleAsync(async (place, with) =>
+        {
+            var body = valid[..places[place].Index] + junk[with] + valid[(places[place].Index + places[place].Length)..];
+            using var response = await api.Client.PostAsync(new Uri("/v1/loads/check", UriKind.Relative), new StringContent(body, System.Text.Encoding.UTF8, "application/json"));
+            Assert.True((int)response.StatusCode is 200 or 400, body);
+        }, iter: 500, threads: 1);
     }
 
     private async Task<JsonElement> Check(string kiln, string kind, string cone, string atmosphere, string pieces)

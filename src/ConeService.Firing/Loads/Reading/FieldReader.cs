@@ -103,19 +103,19 @@ internal sealed class FieldReader(LoadBook book)
     public decimal? Number(SentText sent, string field, decimal least, decimal most, bool whole = false)
     {
         if (sent.IsAbsent) return null;
-        var allowed = whole ? string.Create(CultureInfo.InvariantCulture, $"a whole number from {least} to {most:N0}") : string.Create(CultureInfo.InvariantCulture, $"a number of {Unit(field)} above {least} and up to {most:N0}");
+        string Allowed() => whole ? string.Create(CultureInfo.InvariantCulture, $"a whole number from {least} to {most:N0}") : string.Create(CultureInfo.InvariantCulture, $"a number of {Unit(field)} above {least} and up to {most:N0}");
         if (sent.Kind != SentKind.Number || !decimal.TryParse(sent.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
         {
-            Add("number-expected", field, sent.Text, $"{Name(field)} is a number.", [allowed], sent.Kind == SentKind.Text ? "Leave the quotation marks out." : null);
+            Add("number-expected", field, sent.Text, $"{Name(field)} is a number.", [Allowed()], sent.Kind == SentKind.Text ? "Leave the quotation marks out." : null);
             return null;
         }
 
         if (value <= most && (whole ? value >= least && value == Math.Truncate(value) : value > least)) return value;
-        Add("number-out-of-range", field, sent.Text, $"{Name(field)} is {sent.Text}.", [allowed]);
+        Add("number-out-of-range", field, sent.Text, $"{Name(field)} is {sent.Text}.", [Allowed()]);
         return null;
     }
 
-    public void Missing(string field, IReadOnlyList<string> allowed) => 
+    public void Missing(string field, IReadOnlyList<string> allowed) =>
         Add("member-missing", field, null, char.IsAsciiDigit(field[^1]) ? $"An entry of {Name(field)} is null." : $"{Name(field)} is missing.", allowed);
 
     public static string Item(string field, int index) => string.Create(CultureInfo.InvariantCulture, $"{field}/{index}");

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using ConeService.Data;
 using ConeService.Firing.Answers;
 
@@ -156,7 +155,7 @@ internal sealed class LoadReader
             Thickness = thickness,
             Size = size,
             Use = use,
-            Key = Key(sent),
+            Key = PieceKey.Of(sent),
         };
     }
 
@@ -168,36 +167,5 @@ internal sealed class LoadReader
         var width = fields.Number(sent.WidthMillimetres, at + "/widthMillimetres", 0, MostMillimetres);
         var depth = fields.Number(sent.DepthMillimetres, at + "/depthMillimetres", 0, MostMillimetres);
         return height is null ? null : new(height.Value, width, depth ?? width);
-    }
-
-    /// <summary>Everything about a piece but its id and count, as text.</summary>
-    private static string Key(PieceRequest p)
-    {
-        var key = new StringBuilder(96);
-        // With the length before each text no text can pass for two.
-        void Add(SentText t) => key.Append(t.Text?.Length ?? -1).Append(':').Append(t.Text);
-        Add(p.Body);
-        if (p.OwnBody is { } b)
-        {
-            foreach (var t in (ReadOnlySpan<SentText>)[b.Name, b.BisqueMin, b.BisqueMax, b.MatureMin, b.MatureBest, b.MatureMax]) Add(t);
-        }
-
-        foreach (var c in p.Coats ?? [])
-        {
-            key.Append('|');
-            Add(c!.Glaze);
-            if (c.OwnGlaze is { } g)
-            {
-                foreach (var t in (ReadOnlySpan<SentText>)[g.Name, g.ConeMin, g.ConeBest, g.ConeMax]) Add(t);
-                foreach (var t in g.Atmospheres ?? []) Add(t);
-            }
-
-            key.Append('+');
-            foreach (var t in c.Contains ?? []) Add(t);
-        }
-
-        key.Append('|');
-        foreach (var t in (ReadOnlySpan<SentText>)[p.State, p.Use, p.ThicknessMillimetres, p.Size?.HeightMillimetres ?? default, p.Size?.WidthMillimetres ?? default, p.Size?.DepthMillimetres ?? default]) Add(t);
-        return key.ToString();
     }
 }

@@ -48,8 +48,8 @@ internal static class Candidates
 
     private static IEnumerable<List<int>> Apart(IReadOnlyList<Placement> placements, List<int> set, Firing firing, Fume fume)
     {
-        bool Gives(int i) => Neighbours.GivenOff(placements[i].Pieces.First, firing).Has(fume);
-        bool Suffers(int i) => Neighbours.SpoiledBy(placements[i].Pieces.First, firing).Has(fume);
+        bool Gives(int i) => Neighbours.GivenOff(placements[i].First, firing).Has(fume);
+        bool Suffers(int i) => Neighbours.SpoiledBy(placements[i].First, firing).Has(fume);
         if (!set.Exists(Gives) || !set.Exists(Suffers)) return [set];
         // Ware that does both goes alone.
         return [set.Where(i => !Gives(i)).ToList(), set.Where(i => !Suffers(i)).ToList(), .. set.Where(i => Gives(i) && Suffers(i)).Select(i => new List<int> { i })];

@@ -2,18 +2,27 @@ using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Suggesting;
 
-/// <summary>Where a class of pieces could be fired: for each kind and atmosphere the whole cones that accept it, as bits.</summary>
+/// <summary>Where pieces could be fired: for each kind and atmosphere the whole cones that accept them, as bits. Classes with the same choices share one.</summary>
 internal sealed class Placement
 {
-    private Placement(PieceClass pieces, Dictionary<(FiringKind Kind, FiringAtmosphere Atmosphere), ulong> cones)
+    private readonly List<PieceClass> classes;
+
+    private Placement(PieceClass first, Dictionary<(FiringKind Kind, FiringAtmosphere Atmosphere), ulong> cones)
     {
-        Pieces = pieces;
+        classes = [first];
         Cones = cones;
-        Best = Neighbours.BestStep(pieces.First);
-        Ideal = Best ?? IdealOfBody(pieces.First);
+        Best = Neighbours.BestStep(first.First);
+        Ideal = Best ?? IdealOfBody(first.First);
     }
 
-    public PieceClass Pieces { get; }
+    /// <summary>The classes that share these choices.</summary>
+    public IReadOnlyList<PieceClass> Classes => classes;
+
+    /// <summary>One of the pieces; they are alike in all that neighbours ask.</summary>
+    public Piece First => classes[0].First;
+
+    /// <summary>How many pieces there are.</summary>
+    public int Count => classes.Sum(c => c.Members.Count);
 
     public IReadOnlyDictionary<(FiringKind Kind, FiringAtmosphere Atmosphere), ulong> Cones { get; }
 
@@ -27,6 +36,29 @@ internal sealed class Placement
 
     /// <summary>True when a firing of this kind and atmosphere accepts it at the cone.</summary>
     public bool Accepts(FiringKind kind, FiringAtmosphere atmosphere, int step) => Cones.TryGetValue((kind, atmosphere), out var mask) && (mask >> step & 1) != 0;
+
+    /// <summary>Joins those with the same choices, the same best cone and the same vapours: they can always be fired together.</summary>
+    public static List<Placement> Join(IEnumerable<Placement> placements)
+    {
+        var joined = new Dictionary<string, Placement>(StringComparer.Ordinal);
+        foreach (var placement in placements)
+        {
+            var key = placement.Signature();
+            if (joined.TryGetValue(key, out var same)) same.classes.AddRange(placement.classes);
+            else joined[key] = placement;
+        }
+
+        return [.. joined.Values];
+    }
+
+    private string Signature()
+    {
+        var key = new System.Text.StringBuilder();
+        foreach (var ((kind, atmosphere), mask) in Cones.OrderBy(c => c.Key.Kind).ThenBy(c => c.Key.Atmosphere)) key.Append(System.Globalization.CultureInfo.InvariantCulture, $"{(int)kind},{(int)atmosphere},{mask};");
+        key.Append(System.Globalization.CultureInfo.InvariantCulture, $"{Best},{Ideal}");
+        foreach (var item in First.Coats) key.Append(System.Globalization.CultureInfo.InvariantCulture, $"|{item.GivesOff.Bits}/{item.SpoiledBy.Bits}");
+        return key.ToString();
+    }
 
     /// <summary>Asks the judge for every firing that the piece could be meant for.</summary>
     public static Placement Of(LoadBook book, PieceJudge judge, PieceClass pieces, FiringKind asked)

@@ -9,8 +9,8 @@ internal sealed class Suggester(LoadBook book, PieceJudge judge, Load load)
     public (IReadOnlyList<SuggestedFiring> Firings, IReadOnlyList<UnplacedPieces> Unplaced, SuggestionBasis Basis) Suggest(IReadOnlyList<PieceClass> classes)
     {
         var all = classes.Select(c => Placement.Of(book, judge, c, load.Firing.Kind)).ToList();
-        var placements = all.Where(p => !p.IsEmpty).ToList();
-        var unplaced = all.Where(p => p.IsEmpty).Select(p => new Unplaceable(book, judge, load).Explain(p.Pieces)).ToList();
+        var placements = Placement.Join(all.Where(p => !p.IsEmpty));
+        var unplaced = all.Where(p => p.IsEmpty).Select(p => new Unplaceable(book, judge, load).Explain(p.Classes[0])).ToList();
         if (placements.Count == 0) return ([], unplaced, SuggestionBasis.Exact);
 
         var candidates = Candidates.Of(book, load.Kiln, placements);
@@ -37,7 +37,7 @@ internal sealed class Suggester(LoadBook book, PieceJudge judge, Load load)
 
     private SuggestedFiring Describe(Firing firing, PieceSet members, List<Placement> placements)
     {
-        var classes = members.Items().Select(i => placements[i].Pieces).ToList();
+        var classes = members.Items().SelectMany(i => placements[i].Classes).ToList();
         var here = classes.TrueForAll(c => judge.Accepts(c.First, load.Kiln, firing));
         return new(
             firing.Kind,
@@ -54,7 +54,7 @@ internal sealed class Suggester(LoadBook book, PieceJudge judge, Load load)
         var (firing, distance, pieces) = (candidate.Firing, 0, 0);
         foreach (var i in members.Items())
         {
-            var count = placements[i].Pieces.Members.Count;
+            var count = placements[i].Count;
             distance += Math.Abs(placements[i].Ideal - firing.Cone.Step) * count;
             pieces += count;
         }
