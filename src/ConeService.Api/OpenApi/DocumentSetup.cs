@@ -14,6 +14,7 @@ internal static class DocumentSetup
         options.AddOperationTransformer(DescribeTextBodies);
         options.AddSchemaTransformer(DescribeSentText);
         options.AddSchemaTransformer(DescribeEnum);
+        options.AddSchemaTransformer(DescribeWords);
     });
 
     public static void MapDocument(this WebApplication app)
@@ -62,6 +63,13 @@ internal static class DocumentSetup
     private static Task DescribeEnum(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
         if (context.JsonTypeInfo.Type.IsEnum) schema.Type = JsonSchemaType.String;
+        return Task.CompletedTask;
+    }
+
+    // A list of words that is read raw, as sent, has a converter of its own, behind which the generator sees no items.
+    private static Task DescribeWords(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
+    {
+        if (schema.Type?.HasFlag(JsonSchemaType.Array) == true) schema.Items ??= new OpenApiSchema { Type = JsonSchemaType.String };
         return Task.CompletedTask;
     }
 
