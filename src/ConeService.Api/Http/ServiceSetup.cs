@@ -47,6 +47,7 @@ internal static class ServiceSetup
         app.UseMiddleware<ProblemMiddleware>();
         app.UseRouting();
         app.UseCors();
+        app.Use(QueryGuard.Middleware);
     }
 
     // Read-only look-ups may be embedded by any page; what takes a body is for servers and scripts.

@@ -10,11 +10,13 @@ public sealed class ConeScale
     private readonly Cone[] numbered;
     private readonly Cone[] lettered;
     private readonly FrozenDictionary<Cone, ConeRow> rows;
+    private readonly FrozenDictionary<string, Cone> asPrinted;
 
     /// <summary>Builds the scale from the cones table.</summary>
     public ConeScale(Dataset dataset)
     {
         rows = dataset.Cones.ToFrozenDictionary(row => Cone.Parse(row.Id));
+        asPrinted = rows.Keys.ToFrozenDictionary(cone => cone.ToString(), StringComparer.Ordinal);
         numbered = [.. rows.Keys.Where(c => !c.HasLetter).Order()];
         lettered = [.. rows.Keys.Where(c => c.HasLetter).Order()];
         Cones = [.. rows.Keys.Order()];
@@ -55,6 +57,10 @@ public sealed class ConeScale
     /// <param name="finding">What is wrong; null on success.</param>
     public bool TryRead(string? text, string field, out Cone cone, out Finding? finding)
     {
+        // The spelling of the package itself, which most callers send, needs no pattern to be matched.
+        finding = null;
+        if (text is not null && asPrinted.TryGetValue(text, out cone)) return true;
+
         if (!ConeSpelling.TryRead(text, out cone, out finding))
         {
             finding = finding! with { Field = field };
