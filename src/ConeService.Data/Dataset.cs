@@ -75,6 +75,23 @@ public sealed class Dataset
     /// <summary>Usual walls and power, by heat and size.</summary>
     public required IReadOnlyList<KilnSizeRow> KilnSizes { get; init; }
 
+    /// <summary>What heats kilns, one row for each word of the contract.</summary>
+    public required IReadOnlyList<KilnHeatRow> KilnHeats { get; init; }
+
+    /// <summary>The kinds of firing, one row for each word of the contract.</summary>
+    public required IReadOnlyList<FiringKindRow> FiringKinds { get; init; }
+
+    /// <summary>Clay bodies by id; those of overlays follow.</summary>
+    public required IReadOnlyList<ClayBodyRow> ClayBodies { get; init; }
+
+    /// <summary>Glazes and decorations by id; those of overlays follow.</summary>
+    public required IReadOnlyList<GlazeRow> Glazes { get; init; }
+
+    /// <summary>Rules of loading.</summary>
+    public required IReadOnlyList<LoadRuleRow> LoadRules { get; init; }
+
+    /// <summary>Where sources contradict each other.</summary>
+    public required IReadOnlyList<DisagreementRow> Disagreements { get; init; }
     /// <summary>Exposure limits: Limits for what people breathe at work, each as its body states it. What binds a studio is the law of its place.</summary>
     public required IReadOnlyList<ExposureLimitRow> ExposureLimits { get; init; }
 

@@ -8,11 +8,21 @@ internal static class QueryGuard
 {
     /// <summary>Declares the query parameters of an endpoint.</summary>
     public static RouteHandlerBuilder WithQuery(this RouteHandlerBuilder builder, params string[] known) =>
-        builder.Problems(StatusCodes.Status400BadRequest).AddEndpointFilter((context, next) =>
+        builder.Problems(StatusCodes.Status400BadRequest).WithMetadata(new KnownQuery(known));
+
+    /// <summary>
+    /// Checks the query against what the endpoint declared. A step of the pipeline and not an endpoint filter: a filter
+    /// would cost every request its boxed arguments, and most have no query at all.
+    /// </summary>
+    public static RequestDelegate Middleware(RequestDelegate next) => context =>
+    {
+        if (context.Request.QueryString.HasValue && context.GetEndpoint()?.Metadata.GetMetadata<KnownQuery>() is { } known)
         {
-            if (context.HttpContext.Request.QueryString.HasValue) Check(context.HttpContext.Request.Query, known);
-            return next(context);
-        });
+            Check(context.Request.Query, known.Names);
+        }
+
+        return next(context);
+    };
 
     private static void Check(IQueryCollection query, string[] known)
     {
@@ -35,4 +45,6 @@ internal static class QueryGuard
 
         if (findings.Count > 0) throw new RefusedException(findings);
     }
+
+    private sealed record KnownQuery(string[] Names);
 }

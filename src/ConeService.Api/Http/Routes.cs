@@ -1,5 +1,7 @@
 using ConeService.Api.Features.Cards;
+using ConeService.Api.Features.Cautions;
 using ConeService.Api.Features.Charts;
+using ConeService.Api.Features.Colours;
 using ConeService.Api.Features.ConeFacts;
 using ConeService.Api.Features.Cones;
 using ConeService.Api.Features.Conversions;
@@ -7,7 +9,11 @@ using ConeService.Api.Features.Datasets;
 using ConeService.Api.Features.Health;
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Features.Home;
+using ConeService.Api.Features.Limits;
+using ConeService.Api.Features.Loads;
+using ConeService.Api.Features.Materials;
 using ConeService.Api.Features.Problems;
+using ConeService.Api.Features.Processes;
 using ConeService.Api.Features.Schedules;
 using ConeService.Api.Features.Sources;
 using ConeService.Api.Features.Temperatures;
@@ -30,6 +36,13 @@ internal static class Routes
         v1.MapConversions();
         v1.MapHeatWork();
         v1.MapSchedules();
+        v1.MapMaterials();
+        v1.MapLoads();
+        v1.MapColorants();
+        v1.MapColours();
+        v1.MapProcesses();
+        v1.MapCautions();
+        v1.MapLimits();
         v1.MapDataset();
         v1.MapSources();
 

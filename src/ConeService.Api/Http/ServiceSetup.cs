@@ -1,3 +1,4 @@
+using ConeService.Api.Features.Colours;
 using ConeService.Api.Features.Conversions;
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Features.Schedules;
@@ -5,6 +6,7 @@ using ConeService.Api.Http.Problems;
 using ConeService.Api.Json;
 using ConeService.Api.OpenApi;
 using ConeService.Data;
+using ConeService.Firing.Colour;
 using ConeService.Firing.Cones.Conversions;
 using ConeService.Firing.HeatWork.Answers;
 using ConeService.Firing.Schedules.Fitting;
@@ -17,8 +19,8 @@ namespace ConeService.Api.Http;
 /// <summary>Registers what the host needs and orders its pipeline.</summary>
 internal static class ServiceSetup
 {
-    /// <summary>Largest request body, bytes: a thousand conversions fit many times over.</summary>
-    public const long LargestBody = 1024 * 1024;
+    /// <summary>Largest request body, bytes: two thousand pieces with materials of their own, indented, fit twice over.</summary>
+    public const long LargestBody = 4 * 1024 * 1024;
 
     public static void AddConeService(this WebApplicationBuilder builder)
     {
@@ -37,6 +39,7 @@ internal static class ServiceSetup
         builder.Services.AddSingleton<IDatasetHolder>(DatasetSettings.OpenHolder);
         builder.Services.AddSingleton<SnapshotHolder>();
         builder.Services.AddSingleton<AcceptedTypes>();
+        builder.Services.AddSingleton<IValidator<ColourRequest>, ColourRequestValidator>();
         builder.Services.AddSingleton<IValidator<ConversionRequest>, ConversionRequestValidator>();
         builder.Services.AddSingleton<IValidator<HeatWorkRequest>, FiringValidator<HeatWorkRequest>>();
         builder.Services.AddSingleton<IValidator<SolveRequest>, SolveValidator>();
@@ -56,6 +59,7 @@ internal static class ServiceSetup
         app.UseMiddleware<ProblemMiddleware>();
         app.UseRouting();
         app.UseCors();
+        app.Use(QueryGuard.Middleware);
     }
 
     // Read-only look-ups may be embedded by any page; what takes a body is for servers and scripts.

@@ -6,17 +6,31 @@ using ConeService.Api.Features.Datasets;
 using ConeService.Api.Features.Health;
 using ConeService.Api.Features.Sources;
 using ConeService.Api.Http.Problems;
+using ConeService.Firing.Colour;
+using ConeService.Firing.Colour.Answers;
 using ConeService.Firing.Cones.Answers;
 using ConeService.Firing.Cones.Conversions;
 using ConeService.Firing.HeatWork.Answers;
+using ConeService.Firing.Loads;
+using ConeService.Firing.Materials;
+using ConeService.Firing.Practice.Answers;
 using ConeService.Firing.Schedules.Answers;
 using ConeService.Firing.Schedules.Fitting;
 
 namespace ConeService.Api.Json;
 
 /// <summary>The JSON of the contract: camelCase, enums in kebab-case, strict numbers, no unknown or repeated members.</summary>
+[JsonSerializable(typeof(CautionDetail))]
+[JsonSerializable(typeof(CautionList))]
 [JsonSerializable(typeof(ChartDetail))]
 [JsonSerializable(typeof(ChartList))]
+[JsonSerializable(typeof(ClayBodyDetail))]
+[JsonSerializable(typeof(ClayBodyList))]
+[JsonSerializable(typeof(ColorantDetail))]
+[JsonSerializable(typeof(ColorantList))]
+[JsonSerializable(typeof(ColourAnswer))]
+[JsonSerializable(typeof(ColourRequest))]
+[JsonSerializable(typeof(ColourResolution))]
 [JsonSerializable(typeof(CompareAnswer))]
 [JsonSerializable(typeof(CompareRequest))]
 [JsonSerializable(typeof(ConeDescription))]
@@ -26,17 +40,31 @@ namespace ConeService.Api.Json;
 [JsonSerializable(typeof(ConversionAnswer))]
 [JsonSerializable(typeof(ConversionRequest))]
 [JsonSerializable(typeof(DatasetDescription))]
+[JsonSerializable(typeof(DisagreementList))]
 [JsonSerializable(typeof(EndPoint))]
+[JsonSerializable(typeof(FiringKindList))]
 [JsonSerializable(typeof(FitRequest))]
+[JsonSerializable(typeof(GlazeDetail))]
+[JsonSerializable(typeof(GlazeList))]
 [JsonSerializable(typeof(HealthStatus))]
 [JsonSerializable(typeof(HeatWorkAnswer))]
 [JsonSerializable(typeof(HeatWorkRequest))]
+[JsonSerializable(typeof(LimitDetail))]
+[JsonSerializable(typeof(LimitList))]
+[JsonSerializable(typeof(LoadAnswer))]
+[JsonSerializable(typeof(LoadRequest))]
+[JsonSerializable(typeof(LoadRuleDetail))]
+[JsonSerializable(typeof(LoadRuleList))]
+[JsonSerializable(typeof(PairingAnswer))]
+[JsonSerializable(typeof(PairingRequest))]
 [JsonSerializable(typeof(Problem))]
-[JsonSerializable(typeof(SolveAnswer))]
-[JsonSerializable(typeof(SolveRequest))]
+[JsonSerializable(typeof(ProcessDetail))]
+[JsonSerializable(typeof(ProcessList))]
 [JsonSerializable(typeof(ScheduleDetail))]
 [JsonSerializable(typeof(ScheduleFit))]
 [JsonSerializable(typeof(ScheduleList))]
+[JsonSerializable(typeof(SolveAnswer))]
+[JsonSerializable(typeof(SolveRequest))]
 [JsonSerializable(typeof(SourceDetail))]
 [JsonSerializable(typeof(SourceList))]
 internal sealed partial class ConeJsonContext : JsonSerializerContext;
@@ -55,7 +83,8 @@ internal static class ConeJson
         options.NumberHandling = JsonNumberHandling.Strict;
         options.UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow;
         options.AllowDuplicateProperties = false;
-        options.MaxDepth = 16;
+        // Requests are shallow; the schema of the deepest answer, which is written with these options too, is not.
+        options.MaxDepth = 32;
         // °, Δ and quotation marks stay readable; the media type is JSON, never HTML.
         options.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
         options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));

@@ -14,6 +14,7 @@ internal static class DocumentSetup
         options.AddOperationTransformer(DescribeTextBodies);
         options.AddSchemaTransformer(DescribeSentText);
         options.AddSchemaTransformer(DescribeEnum);
+        options.AddSchemaTransformer(DescribeWords);
     });
 
     public static void MapDocument(this WebApplication app)
@@ -65,11 +66,24 @@ internal static class DocumentSetup
         return Task.CompletedTask;
     }
 
+    // A list of words that is read raw, as sent, has a converter of its own, behind which the generator sees no items.
+    private static Task DescribeWords(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
+    {
+        if (schema.Type?.HasFlag(JsonSchemaType.Array) == true) schema.Items ??= new OpenApiSchema { Type = JsonSchemaType.String };
+        return Task.CompletedTask;
+    }
+
     private static Task DescribeSentText(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
         if (context.JsonTypeInfo.Type != typeof(SentText)) return Task.CompletedTask;
-        var isQuantity = context.JsonPropertyInfo?.Name is "temperature" or "rate";
-        schema.Type = JsonSchemaType.String | JsonSchemaType.Null | (isQuantity ? JsonSchemaType.Number : 0);
+        var name = context.JsonPropertyInfo?.Name;
+        if (name == "count" || name?.EndsWith("Millimetres", StringComparison.Ordinal) == true)
+        {
+            schema.Type = JsonSchemaType.Number | JsonSchemaType.Null;
+            return Task.CompletedTask;
+        }
+
+        schema.Type = JsonSchemaType.String | JsonSchemaType.Null | (name is "temperature" or "rate" or "percent" ? JsonSchemaType.Number : 0);
         return Task.CompletedTask;
     }
 }

@@ -6,22 +6,23 @@ internal static partial class TypedTables
     public static TypedTable<AdditiveRow> Additives { get; } = new(
         "additives", ["id"],
         [
-            Column.Text("id"), Column.Text("name"), Column.Text("formula"), Column.OptionalList("aliases"), Column.Text("effect"), Column.SourceList(),
-            Column.Confidence(), Column.OptionalText("note"),
+            Column.Text("id"), Column.Text("name"), Column.Text("formula"), Column.OptionalList("aliases"), Column.Text("effect"),
+            Column.OptionalReferenceList("cautions", "cautions"), Column.SourceList(), Column.Confidence(), Column.OptionalText("note"),
         ],
         r => new(
-            r.Text("id"), r.Text("name"), r.Text("formula"), r.OptionalList("aliases"), r.Text("effect"), r.List("source"), r.Confidence("confidence"),
-            r.OptionalText("note")));
+            r.Text("id"), r.Text("name"), r.Text("formula"), r.OptionalList("aliases"), r.Text("effect"), r.OptionalList("cautions"), r.List("source"),
+            r.Confidence("confidence"), r.OptionalText("note")));
 
     public static TypedTable<BaseGlazeRow> BaseGlazes { get; } = new(
         "base-glazes", ["id"],
         [
             Column.Text("id"), Column.Text("name"), Column.Text("description"), Column.OptionalList("contains"), Column.OptionalReference("cone_min", "cones"),
-            Column.OptionalReference("cone_max", "cones"), Column.OptionalList("aliases"), Column.SourceList(), Column.Confidence(), Column.OptionalText("note"),
+            Column.OptionalReference("cone_max", "cones"), Column.OptionalList("aliases"), Column.OptionalReferenceList("cautions", "cautions"),
+            Column.SourceList(), Column.Confidence(), Column.OptionalText("note"),
         ],
         r => new(
             r.Text("id"), r.Text("name"), r.Text("description"), r.OptionalList("contains"), r.OptionalText("cone_min"), r.OptionalText("cone_max"),
-            r.OptionalList("aliases"), r.List("source"), r.Confidence("confidence"), r.OptionalText("note")));
+            r.OptionalList("aliases"), r.OptionalList("cautions"), r.List("source"), r.Confidence("confidence"), r.OptionalText("note")));
 
     public static TypedTable<ColorantRow> Colorants { get; } = new(
         "colorants", ["id"],

@@ -39,5 +39,5 @@ internal static partial class TypedTables
         r => new(r.Text("table"), r.Text("key"), r.Text("field"), r.Text("printed"), r.Text("adopted"), r.Text("reason"), r.Text("evidence"), r.List("source"), r.Confidence("confidence")));
 
     // Made on first use: the order in which the parts of this class are initialised is not defined.
-    public static IReadOnlyList<TypedTable> All => field ??= [Sources, Cones, Charts, EndPoints, ConeFacts, BendingEnergies, Corrections, .. Colour, .. HeatWork, .. Schedules, .. Kilns, .. Practice];
+    public static IReadOnlyList<TypedTable> All => field ??= [Sources, Cones, Charts, EndPoints, ConeFacts, BendingEnergies, Corrections, .. HeatWork, .. Practice, .. Colour, .. Loads, .. Materials, .. Schedules, .. Kilns];
 }

@@ -140,6 +140,17 @@ public static class FaultRules
 
     /// <summary>A default that the heat-work answers need is missing, or in another unit.</summary>
     public const string HeatWorkDefault = "heat-work-default";
+    /// <summary>A cone range does not rise, is given in part, or leaves the scale 022 … 14.</summary>
+    public const string ConeRange = "cone-range";
+
+    /// <summary>A body's steps over its best cone do not rise, or have nothing to count from.</summary>
+    public const string OverfireSteps = "overfire-steps";
+
+    /// <summary>A row that the load check looks up by name is missing.</summary>
+    public const string ContractRows = "contract-rows";
+
+    /// <summary>A disagreement concerns a row that is not there.</summary>
+    public const string DisagreementConcerns = "disagreement-concerns";
 
     /// <summary>A schedule segment has no target or two, or says wrongly which figures are published.</summary>
     public const string SegmentTarget = "segment-target";

@@ -84,7 +84,7 @@ public partial class ProblemTests(Support.Api api)
     public async Task A_body_over_the_limit_is_refused()
     {
         // The service answers and hangs up without reading; a caller in the middle of sending would see only a broken pipe.
-        using var body = new StringContent(new string(' ', 2_000_000) + "{}", Encoding.UTF8, "application/json");
+        using var body = new StringContent(new string(' ', 5_000_000) + "{}", Encoding.UTF8, "application/json");
         using var response = await api.Send(HttpMethod.Post, "/v1/conversions", body, headers: ("Expect", "100-continue"));
         await Problems.Findings(response, 413, "request-too-large");
     }

@@ -5,7 +5,7 @@ namespace ConeService.Data.Tests;
 public sealed class BreakingTests
 {
     private static readonly IReadOnlyList<BreakingCase> Cases =
-        [.. DescriptorCases.All, .. FileCases.All, .. RowCases.All, .. DomainCases.All, .. OverlayCases.All, .. ColourCases.All];
+        [.. DescriptorCases.All, .. FileCases.All, .. RowCases.All, .. DomainCases.All, .. LoadCases.All, .. OverlayCases.All, .. ColourCases.All];
 
     public static TheoryData<string> Names => [.. Cases.Select(c => c.Name)];
 

@@ -20,34 +20,28 @@ internal static class ColourCases
         Of("an_additive_with_the_id_of_a_colorant", FaultRules.IngredientKnown, "additives.csv", 2, "id", p =>
         {
             Colorant(p);
-            p.Append("additives.csv", "ochre,Ochre,Fe2O3,,Colours,seen-chart,published,");
+            p.Append("additives.csv", "ochre,Ochre,Fe2O3,,Colours,,seen-chart,published,");
         }),
         Of("a_process_without_caution", FaultRules.Required, "processes.csv", 2, "cautions", p =>
         {
-            Caution(p);
             p.Append("processes.csv", "bisque,Bisque,electric,,oxidation,Oxidation,06,04,porous,no,,not-for-food,,no,no,,1,1,8,10,,Hardens,Ware,Fumes,,,seen-chart,published,");
         }),
         Of("a_process_whose_cones_run_down", FaultRules.RangeOrder, "processes.csv", 2, "cone_max", p =>
         {
-            Caution(p);
-            p.Append("processes.csv", "bisque,Bisque,electric,,oxidation,Oxidation,04,06,porous,no,,not-for-food,,no,no,,1,1,8,10,,Hardens,Ware,Fumes,caut01,,seen-chart,published,");
+            p.Append("processes.csv", "bisque,Bisque,electric,,oxidation,Oxidation,04,06,porous,no,,not-for-food,,no,no,,1,1,8,10,,Hardens,Ware,Fumes,caut02,,seen-chart,published,");
         }),
     ];
 
     private static BreakingCase Colour(string name, string rule, string field, string row) => Of(name, rule, "colour-notes.csv", 2, field, p =>
     {
         Colorant(p);
-        p.Append("base-glazes.csv", "soft,Soft glaze,Melts low,,,,,seen-chart,published,");
+        p.Append("base-glazes.csv", "soft,Soft glaze,Melts low,,,,,,seen-chart,published,");
         p.Append("colour-words.csv", "yellow,hue,,seen-chart,published,");
         p.Append("colour-notes.csv", row);
     });
 
     private static void Colorant(InMemoryPackage package)
     {
-        Caution(package);
-        package.Append("colorants.csv", "ochre,Ochre,Fe2O3,oxide,low,Dust,caut01,,,seen-chart,published,");
+        package.Append("colorants.csv", "ochre,Ochre,Fe2O3,oxide,low,Dust,caut02,,,seen-chart,published,");
     }
-
-    private static void Caution(InMemoryPackage package) =>
-        package.Append("cautions.csv", "caut01,Dust,dust,low,all-work,maker,mixing,Mixing,Wet,,seen-chart,published,");
 }

@@ -63,7 +63,7 @@ internal static class DomainCases
         Of("a_correction_of_a_table_that_is_not_there", FaultRules.CorrectionMatches, "corrections.csv", 2, "table", p =>
         {
             p.EditField("corrections", "table", f => f["constraints"]!.AsObject().Remove("enum"));
-            p.Replace("corrections.csv", Correction, "glazes,celadon,fahrenheit,1958,1959,");
+            p.Replace("corrections.csv", Correction, "kiln-posts,short,fahrenheit,1958,1959,");
         }),
         Adopted("an_adopted_value_that_is_no_number", FaultRules.Type, "hot"),
         Adopted("an_adopted_value_above_the_greatest", FaultRules.Maximum, "3801"),

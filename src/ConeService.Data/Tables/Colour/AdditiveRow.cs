@@ -6,6 +6,7 @@ namespace ConeService.Data;
 /// <param name="Formula">The oxide it counts as.</param>
 /// <param name="Aliases">Other names a caller may use.</param>
 /// <param name="Effect">What it does in a glaze, in words.</param>
+/// <param name="Cautions">Cautions that go with it.</param>
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
@@ -15,6 +16,7 @@ public sealed record AdditiveRow(
     string Formula,
     IReadOnlyList<string> Aliases,
     string Effect,
+    IReadOnlyList<string> Cautions,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
     string? Note);

@@ -8,6 +8,7 @@ namespace ConeService.Data;
 /// <param name="ConeMin">Lowest cone it is fired to; blank where nothing forbids.</param>
 /// <param name="ConeMax">Highest cone it is fired to; blank where nothing forbids.</param>
 /// <param name="Aliases">Other names a caller may use.</param>
+/// <param name="Cautions">Cautions that go with it.</param>
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
@@ -19,6 +20,7 @@ public sealed record BaseGlazeRow(
     string? ConeMin,
     string? ConeMax,
     IReadOnlyList<string> Aliases,
+    IReadOnlyList<string> Cautions,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
     string? Note);

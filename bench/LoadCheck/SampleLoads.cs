@@ -1,0 +1,38 @@
+using System.Text;
+
+namespace ConeService.Bench.LoadCheck;
+
+/// <summary>Loads of any size, as JSON.</summary>
+internal static class SampleLoads
+{
+    private const string Head = """{"kiln":{"heat":"electric","maxCone":"10","atmospheres":["oxidation","neutral"]},"firing":{"kind":"glaze","cone":"6","atmosphere":"oxidation"},"pieces":[""";
+
+    private static readonly string[] Usual =
+    [
+        """ "body":"mid-range-stoneware-light","coats":[{"glaze":"mid-range-gloss"}],"state":"bisqued","use":"food" """,
+        """ "body":"mid-range-stoneware-light","coats":[{"glaze":"underglaze"},{"glaze":"mid-range-gloss"}],"state":"bisqued" """,
+        """ "body":"mid-range-stoneware-speckled","coats":[{"glaze":"mid-range-matte"}],"state":"bisqued","use":"food" """,
+        """ "body":"mid-range-porcelain","coats":[{"glaze":"mid-range-gloss"}],"state":"bisqued" """,
+        """ "body":"ovenware-stoneware","coats":[{"glaze":"iron-red"}],"state":"bisqued","use":"food" """,
+        """ "body":"mid-range-stoneware-light","state":"bisqued","use":"decorative" """,
+        """ "body":"red-earthenware","coats":[{"glaze":"majolica"}],"state":"bisqued","use":"food" """,
+        """ "body":"white-earthenware","coats":[{"glaze":"low-fire-boron-clear"}],"state":"bisqued" """,
+        """ "body":"high-fire-porcelain","coats":[{"glaze":"celadon"}],"state":"bisqued","use":"food" """,
+        """ "body":"high-fire-stoneware-light","coats":[{"glaze":"tenmoku"}],"state":"bisqued" """,
+        """ "body":"mid-range-stoneware-light","state":"bone-dry","thicknessMillimetres":9 """,
+        """ "body":"high-fire-porcelain","coats":[{"glaze":"lustre-resinate"}],"state":"glaze-fired" """,
+    ];
+
+    /// <summary>A class: most pieces belong, some are in the wrong firing.</summary>
+    public static byte[] Class(int pieces) => Join(pieces, i => Usual[i % 5 == 4 ? 6 + (i / 5 % 6) : i % 6]);
+
+    /// <summary>Every piece with a body and glaze of its own, half of them in the wrong firing: nothing can be judged once for several.</summary>
+    public static byte[] AllDifferent(int pieces) => Join(pieces, i =>
+    {
+        string[] cones = i % 2 == 0 ? ["08", "04", "4", "6", "7", "5", "6", "7"] : ["06", "03", "06", "04", "02", "06", "05", "03"];
+        return $$$""" "ownBody":{"name":"clay {{{i}}}","bisqueMin":"{{{cones[0]}}}","bisqueMax":"{{{cones[1]}}}","matureMin":"{{{cones[2]}}}","matureBest":"{{{cones[3]}}}","matureMax":"{{{cones[4]}}}"},"coats":[{"ownGlaze":{"name":"glaze {{{i}}}","coneMin":"{{{cones[5]}}}","coneBest":"{{{cones[6]}}}","coneMax":"{{{cones[7]}}}","atmospheres":["oxidation"]}}],"state":"bisqued" """;
+    });
+
+    private static byte[] Join(int pieces, Func<int, string> piece) =>
+        Encoding.UTF8.GetBytes(Head + string.Join(',', Enumerable.Range(0, pieces).Select(i => $$"""{"id":"piece-{{i:0000}}",{{piece(i).Trim()}}}""")) + "]}");
+}

@@ -1,0 +1,63 @@
+using ConeService.Api.Http;
+using ConeService.Api.OpenApi;
+using ConeService.Firing.Materials;
+
+namespace ConeService.Api.Features.Materials;
+
+/// <summary>Clay bodies, glazes and decorations.</summary>
+internal static class MaterialEndpoints
+{
+    public static void MapMaterials(this IEndpointRouteBuilder routes)
+    {
+        routes.MapRead("/clay-bodies", Bodies).WithQuery("cone", "atmosphere").Describe("listClayBodies", Tags.Loads).Answers<ClayBodyList>().Problems(400);
+        routes.MapRead("/clay-bodies/{id}", Body).WithQuery().Describe("getClayBody", Tags.Loads).Answers<ClayBodyDetail>().Problems(400, 404);
+        routes.MapRead("/glazes", Glazes).WithQuery("cone", "atmosphere").Describe("listGlazes", Tags.Loads).Answers<GlazeList>().Problems(400);
+        routes.MapRead("/glazes/{id}", Glaze).WithQuery().Describe("getGlaze", Tags.Loads).Answers<GlazeDetail>().Problems(400, 404);
+    }
+
+    /// <summary>Clay bodies.</summary>
+    /// <remarks>With their cone ranges; a studio's own, from its overlay, follow.</remarks>
+    /// <param name="cone">Only bodies that are mature at this cone.</param>
+    /// <param name="atmosphere">Only bodies used in this atmosphere: oxidation, neutral or reduction.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult Bodies(string? cone, string? atmosphere, SnapshotHolder snapshots)
+    {
+        var filter = MaterialFilter.Read(snapshots.Current.Charts.Scale, cone, atmosphere);
+        return snapshots.Current.Prepare($"clay-bodies/{filter}", filter, static (s, f) => JsonBody.Cacheable(Catalogue(s).Bodies(f.Cone, f.Atmosphere)));
+    }
+
+    /// <summary>One clay body.</summary>
+    /// <remarks>Its ranges, what happens below and above them and from which cone, and where sources contradict each other on it.</remarks>
+    /// <param name="id">Id of the body.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult Body(string id, SnapshotHolder snapshots)
+    {
+        var snapshot = snapshots.Current;
+        var row = Catalogue(snapshot).Body(id);
+        return snapshot.Prepare("clay-body/" + row.Id, row, static (s, r) => JsonBody.Cacheable(Catalogue(s).Describe(r)));
+    }
+
+    /// <summary>Glazes and decorations.</summary>
+    /// <remarks>With their cone ranges and atmospheres; a studio's own, from its overlay, follow.</remarks>
+    /// <param name="cone">Only coats that suit this cone.</param>
+    /// <param name="atmosphere">Only coats that suit this atmosphere: oxidation, neutral or reduction.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult Glazes(string? cone, string? atmosphere, SnapshotHolder snapshots)
+    {
+        var filter = MaterialFilter.Read(snapshots.Current.Charts.Scale, cone, atmosphere);
+        return snapshots.Current.Prepare($"glazes/{filter}", filter, static (s, f) => JsonBody.Cacheable(Catalogue(s).Glazes(f.Cone, f.Atmosphere)));
+    }
+
+    /// <summary>One glaze or decoration.</summary>
+    /// <remarks>Its range, atmospheres and order of firing, what happens outside them, and where sources contradict each other on it.</remarks>
+    /// <param name="id">Id of the coat.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult Glaze(string id, SnapshotHolder snapshots)
+    {
+        var snapshot = snapshots.Current;
+        var row = Catalogue(snapshot).Glaze(id);
+        return snapshot.Prepare("glaze/" + row.Id, row, static (s, r) => JsonBody.Cacheable(Catalogue(s).Describe(r)));
+    }
+
+    private static MaterialCatalogue Catalogue(Snapshot snapshot) => snapshot.Part(static s => new MaterialCatalogue(s.Charts));
+}

@@ -1,0 +1,40 @@
+using ConeService.Data;
+using ConeService.Firing.Answers;
+using ConeService.Firing.Cones;
+
+namespace ConeService.Api.Features.Materials;
+
+/// <summary>The filters of a material list. Few enough combinations exist to keep an answer for each.</summary>
+/// <param name="Cone">A cone of the scale; null for all.</param>
+/// <param name="Atmosphere">An atmosphere; null for all.</param>
+internal sealed record MaterialFilter(Cone? Cone, FiringAtmosphere? Atmosphere)
+{
+    /// <summary>Reads the filters.</summary>
+    /// <exception cref="RefusedException">A filter is no cone, or no atmosphere; every finding is in it.</exception>
+    public static MaterialFilter Read(ConeScale scale, string? cone, string? atmosphere)
+    {
+        var findings = new List<Finding>();
+        Cone? read = null;
+        if (cone is not null)
+        {
+            if (scale.TryRead(cone, "cone", out var found, out var finding)) read = found;
+            else findings.Add(finding!);
+        }
+
+        FiringAtmosphere? word = null;
+        if (atmosphere is not null)
+        {
+            if (EnumWords.TryRead<FiringAtmosphere>(atmosphere, out var found)) word = found;
+            else findings.Add(Unknown(atmosphere));
+        }
+
+        return findings.Count == 0 ? new(read, word) : throw new RefusedException(findings);
+    }
+
+    private static Finding Unknown(string atmosphere)
+    {
+        var words = EnumWords.All<FiringAtmosphere>();
+        var near = NearMatches.Find(atmosphere, words);
+        return new("word-unknown", "atmosphere", atmosphere, $"“{atmosphere}” is none of the words for atmosphere.", words, near.Count > 0 ? $"Probably {near[0]}." : null);
+    }
+}

@@ -1,0 +1,93 @@
+using ConeService.Data;
+using ConeService.Firing.Answers;
+using ConeService.Firing.Cones;
+
+namespace ConeService.Firing.Colour;
+
+/// <summary>Reads questions on colour from a query or a body; everything wrong is said at once, everything left out is assumed aloud.</summary>
+/// <param name="catalogue">The colour tables.</param>
+internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
+{
+    /// <summary>Reads a query; null parameters were left out.</summary>
+    /// <exception cref="RefusedException">A parameter can't be read.</exception>
+    public AskedColour Read(string? colorant, string? atmosphere, string? @base, string? cone, string? percent, string? kiln, string? colour)
+    {
+        var findings = new List<Finding>();
+        var share = PercentInput.Read(SentText.Of(percent), "percent", findings);
+        if (share is not null && string.IsNullOrWhiteSpace(colorant))
+            findings.Add(new("colorant-missing", "colorant", null, "A percentage needs a colorant that it is of.", [.. catalogue.Colorants.Keys.Order(StringComparer.Ordinal)]));
+        var part = Name(catalogue.ColorantNames, colorant, "colorant", findings) is { } weighed ? new ColorantPart(weighed, share) : null;
+        var word = Name(catalogue.WordNames, colour, "colour", findings);
+        return Finish(part is null ? [] : [part], [], new(@base, atmosphere, SentText.Of(cone), kiln), "", word, findings);
+    }
+
+    /// <summary>Reads a body.</summary>
+    /// <exception cref="RefusedException">A member can't be read, or the percentages add up to more than 100.</exception>
+    public AskedColour Read(ColourRequest request)
+    {
+        var findings = new List<Finding>();
+        var colorants = (request.Colorants ?? []).Select((entry, i) => Colorant(entry, $"/colorants/{i}", findings)).OfType<ColorantPart>().ToList();
+        var additives = (request.Additives ?? []).Select((entry, i) => Additive(entry, $"/additives/{i}", findings)).OfType<(string, decimal?)>().ToList();
+        var sum = colorants.Sum(c => c.Percent ?? 0) + additives.Sum(a => a.Item2 ?? 0);
+        if (sum > 100)
+            findings.Add(new("percent-sum", "/", FormattableString.Invariant($"{sum:0.###}"), "The percentages add up to more than 100.", ["percentages that add up to 100 at most"], "Are these grams? Give them for 100 of glaze."));
+        foreach (var twice in colorants.Select(c => c.Id).Concat(additives.Select(a => a.Item1)).CountBy(id => id).Where(c => c.Value > 1))
+            findings.Add(new("ingredient-repeated", "/", twice.Key, $"{twice.Key} stands {twice.Value} times.", ["each ingredient once"], "Two forms of one colorant? Give their sum as the oxide."));
+        return Finish(colorants, additives, new(request.Base, request.Atmosphere, request.Cone, request.Kiln), "/", null, findings);
+    }
+
+    private ColorantPart? Colorant(ColorantEntry? entry, string at, List<Finding> findings)
+    {
+        var percent = PercentInput.Read(entry?.Percent ?? default, at + "/percent", findings);
+        if (string.IsNullOrWhiteSpace(entry?.Colorant))
+        {
+            findings.Add(new("colorant-missing", at + "/colorant", null, "An entry of colorants names none.", catalogue.ColorantNames.Ids));
+            return null;
+        }
+
+        return Name(catalogue.ColorantNames, entry.Colorant, at + "/colorant", findings) is { } weighed ? new(weighed, percent) : null;
+    }
+
+    private (string, decimal?)? Additive(AdditiveEntry? entry, string at, List<Finding> findings)
+    {
+        var percent = PercentInput.Read(entry?.Percent ?? default, at + "/percent", findings);
+        if (string.IsNullOrWhiteSpace(entry?.Additive))
+        {
+            findings.Add(new("additive-missing", at + "/additive", null, "An entry of additives names none.", catalogue.AdditiveNames.Ids));
+            return null;
+        }
+
+        return Name(catalogue.AdditiveNames, entry.Additive, at + "/additive", findings) is { } id ? (id, percent) : null;
+    }
+
+    private AskedColour Finish(IReadOnlyList<ColorantPart> colorants, IReadOnlyList<(string, decimal?)> additives, Surroundings said, string prefix, string? word, List<Finding> findings)
+    {
+        var @base = Name(catalogue.BaseNames, said.Base, prefix + "base", findings);
+        ColourAtmosphere? atmosphere = string.IsNullOrWhiteSpace(said.Atmosphere) || !Read(catalogue.AtmosphereNames, said.Atmosphere, prefix + "atmosphere", findings, out var air) ? null : air;
+        KilnHeating? kiln = string.IsNullOrWhiteSpace(said.Kiln) || !Read(catalogue.KilnNames, said.Kiln, prefix + "kiln", findings, out var heating) ? null : heating;
+        FiringHeat? heat = null;
+        if (!said.Cone.IsAbsent)
+        {
+            if (ConeInput.TryRead(catalogue.Charts.Scale, said.Cone, prefix + "cone", out var cone, out var wrong)) heat = FiringHeat.Of(cone, catalogue.Charts);
+            else findings.Add(wrong!);
+        }
+
+        if (findings.Count > 0) throw new RefusedException(findings);
+        var recipe = new Recipe(catalogue, colorants, additives, @base ?? catalogue.Bases[ColourCatalogue.AnyBase], heat);
+        return new(recipe, additives, atmosphere, kiln, word, ColourAssumptions.Of(recipe, additives, @base, atmosphere));
+    }
+
+    private static T? Name<T>(ColourNames<T> names, string? text, string field, List<Finding> findings)
+        where T : class =>
+        !string.IsNullOrWhiteSpace(text) && Read(names, text, field, findings, out var value) ? value : null;
+
+    private static bool Read<T>(ColourNames<T> names, string text, string field, List<Finding> findings, out T value)
+        where T : notnull
+    {
+        if (names.TryRead(text, field, out value, out var finding)) return true;
+        findings.Add(finding!);
+        return false;
+    }
+
+    private readonly record struct Surroundings(string? Base, string? Atmosphere, SentText Cone, string? Kiln);
+}

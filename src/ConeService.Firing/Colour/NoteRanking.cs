@@ -1,0 +1,96 @@
+using System.Globalization;
+using ConeService.Data;
+using ConeService.Firing.Colour.Answers;
+
+namespace ConeService.Firing.Colour;
+
+/// <summary>
+/// Ranks the notes of one colorant in one atmosphere: the base asked for before one that is implied before any, the percentage
+/// inside before outside, then the better confidence of the colour and of its percentage. Notes that need what the recipe lacks, and notes beyond their heat, do not apply.
+/// </summary>
+/// <param name="catalogue">The colour tables.</param>
+internal sealed class NoteRanking(ColourCatalogue catalogue)
+{
+    /// <summary>Ranks.</summary>
+    /// <param name="notes">The notes to rank; those of another atmosphere are left out.</param>
+    /// <param name="recipe">Base, heat and what else is in the glaze.</param>
+    /// <param name="percent">Percentage of the counted oxide; null where none was asked for.</param>
+    /// <param name="atmosphere">The atmosphere.</param>
+    public RankedNotes Rank(IEnumerable<ColourNoteRow> notes, Recipe recipe, decimal? percent, ColourAtmosphere atmosphere)
+    {
+        var (fitting, onlyWith, ruledOut, neighbours) = (new List<Scored>(), new List<OtherNote>(), new List<OtherNote>(), new List<OtherNote>());
+        foreach (var row in notes.Where(n => n.Atmosphere == ColourAtmosphere.Any || n.Atmosphere == atmosphere))
+        {
+            if (Match(row.Base, recipe) is not { } match) continue;
+            if (row.SeenOn == SeenOn.NeighbouringPots) neighbours.Add(Other(row, "It shows on pots nearby."));
+            else if (TooHotOrCold(row, recipe) is { } heat) ruledOut.Add(Other(row, heat));
+            else if (Missing(row, recipe) is { Count: > 0 } missing) onlyWith.Add(Other(row, $"Only with {string.Join(" and ", missing)} in the glaze."));
+            else fitting.Add(Score(row, match, percent));
+        }
+
+        var ranked = fitting.OrderBy(s => s.Match).ThenBy(s => s.Order).ThenBy(s => s.Away).ThenBy(s => s.Row.Confidence).ThenBy(s => s.Row.PercentConfidence ?? Confidence.Estimate).ThenBy(s => s.Row.Id, StringComparer.Ordinal)
+            .Select((s, i) => new RankedNote(i + 1, s.Match, s.Percent, s.Why, NoteAnswers.Of(s.Row, catalogue)));
+        return new([.. ranked], onlyWith, ruledOut, neighbours);
+    }
+
+    private static BaseMatch? Match(string of, Recipe recipe) =>
+        of == recipe.Base.Id && of != ColourCatalogue.AnyBase ? BaseMatch.Exact
+        : recipe.ImpliedBases.Contains(of) ? BaseMatch.Implied
+        : of == ColourCatalogue.AnyBase ? BaseMatch.Any
+        : recipe.Base.Id == ColourCatalogue.AnyBase ? BaseMatch.NotAsked
+        : null;
+
+    private string? TooHotOrCold(ColourNoteRow row, Recipe recipe)
+    {
+        if (recipe.Heat is not { } heat) return null;
+        if (row.Limits.Select(id => catalogue.Limits[id]).FirstOrDefault(l => l.Kind == TemperatureLimitKind.UsableRange && heat.Beyond(l)) is { } limit)
+            return $"Cone {heat.Cone} is outside its heat: {limit.Effect}";
+        // A lead glaze at cone 10 is no glaze, whatever is told of its colorants in any base.
+        var of = heat.Outside(recipe.Base.ConeMin, recipe.Base.ConeMax) ? recipe.Base : catalogue.Bases[row.Base];
+        return heat.Outside(of.ConeMin, of.ConeMax) ? $"Cone {heat.Cone} is outside the range of this base ({of.Name}: {Range(of)})." : null;
+    }
+
+    private static string Range(BaseGlazeRow of) => (of.ConeMin, of.ConeMax) is (null, var max) ? $"up to cone {max}" : $"cone {of.ConeMin} to {of.ConeMax}";
+
+    private static List<string> Missing(ColourNoteRow row, Recipe recipe) => [.. row.Needs.Where(n => recipe.Find(n) is null)];
+
+    private Scored Score(ColourNoteRow row, BaseMatch match, decimal? percent)
+    {
+        var told = NoteAnswers.Percent(row, catalogue);
+        var (fit, away) = told is null ? (PercentMatch.NotTold, 0d)
+            : percent is not { } asked ? (PercentMatch.NotAsked, 0d)
+            : asked < told.OxideMin ? (PercentMatch.Below, Math.Log((double)(told.OxideMin / asked)))
+            : asked > told.OxideMax ? (PercentMatch.Above, Math.Log((double)(asked / told.OxideMax)))
+            : (PercentMatch.Inside, 0d);
+        // A note without a percentage says less than one that fits, and more than one that does not.
+        var order = fit is PercentMatch.Inside or PercentMatch.NotAsked ? 0 : fit == PercentMatch.NotTold ? 1 : 2;
+        return new(row, match, fit, order, away, $"{Say(match, row.Base)}; {Say(fit, told, percent)}.");
+    }
+
+    private static string Say(BaseMatch match, string of) => match switch
+    {
+        BaseMatch.Exact => $"the base asked for ({of})",
+        BaseMatch.Implied => $"the recipe makes it in part a {of} glaze",
+        BaseMatch.Any => "told for any base",
+        _ => $"no base was asked for; this one is {of}",
+    };
+
+    private static string Say(PercentMatch match, ToldPercent? told, decimal? asked) => match switch
+    {
+        PercentMatch.NotTold => "no percentage is told",
+        PercentMatch.NotAsked => string.Create(CultureInfo.InvariantCulture, $"no percentage was asked for; told are {told!.OxideMin:0.###} to {told.OxideMax:0.###} %"),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{asked:0.###} % is {(match == PercentMatch.Inside ? "inside" : match == PercentMatch.Below ? "below: expect it weaker than at" : "above: expect it stronger than at")} {told!.OxideMin:0.###} to {told.OxideMax:0.###} %"),
+    };
+
+    private static OtherNote Other(ColourNoteRow row, string reason) => new(row.Id, row.Colour, reason, row.Sources);
+
+    private sealed record Scored(ColourNoteRow Row, BaseMatch Match, PercentMatch Percent, int Order, double Away, string Why);
+}
+
+/// <summary>The notes of one colorant in one atmosphere.</summary>
+/// <param name="Notes">Those that apply, the best first.</param>
+/// <param name="OnlyWith">Those that need what the recipe lacks.</param>
+/// <param name="RuledOut">Those beyond their heat.</param>
+/// <param name="Neighbours">What shows on pots nearby.</param>
+internal sealed record RankedNotes(
+    IReadOnlyList<RankedNote> Notes, IReadOnlyList<OtherNote> OnlyWith, IReadOnlyList<OtherNote> RuledOut, IReadOnlyList<OtherNote> Neighbours);

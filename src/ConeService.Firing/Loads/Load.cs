@@ -1,0 +1,78 @@
+using ConeService.Data;
+using ConeService.Firing.Answers;
+using ConeService.Firing.Materials;
+
+namespace ConeService.Firing.Loads;
+
+/// <summary>A load that was read without findings.</summary>
+internal sealed record Load(Kiln Kiln, Firing Firing, IReadOnlyList<Piece> Pieces, IReadOnlyList<Assumption> Assumed);
+
+/// <summary>The kiln.</summary>
+/// <param name="Heat">What heats it.</param>
+/// <param name="MaxOrder">Place of its highest cone in the order of cones; anything fits under <see cref="int.MaxValue"/>.</param>
+/// <param name="MaxCone">Its highest cone as text.</param>
+/// <param name="Atmospheres">What it can hold.</param>
+/// <param name="Interior">Its room; null when not told.</param>
+internal sealed record Kiln(KilnHeat Heat, int MaxOrder, string MaxCone, WordSet<FiringAtmosphere> Atmospheres, Size? Interior);
+
+/// <summary>The firing.</summary>
+internal sealed record Firing(KindNeeds Needs, ConeMark Cone, FiringAtmosphere Atmosphere)
+{
+    public FiringKind Kind => Needs.Row.Id;
+
+    public bool IsReduction => Atmosphere == FiringAtmosphere.Reduction;
+
+    /// <summary>True where glazes melt side by side: only there do they colour each other or have to share a cone.</summary>
+    public bool MeltsGlazes => Kind is FiringKind.Glaze or FiringKind.Single or FiringKind.Wood or FiringKind.Salt or FiringKind.Soda;
+}
+
+/// <summary>A size, mm.</summary>
+internal sealed record Size(decimal Height, decimal? Width, decimal? Depth);
+
+/// <summary>What a piece is for.</summary>
+public enum PieceUse
+{
+    /// <summary>For food or drink.</summary>
+    Food,
+
+    /// <summary>To look at.</summary>
+    Decorative,
+}
+
+/// <summary>A piece, or several alike.</summary>
+internal sealed record Piece
+{
+    public required string Id { get; init; }
+
+    /// <summary>Place in the request.</summary>
+    public required int Index { get; init; }
+
+    /// <summary>Null when nobody knows it; <see cref="Unknown"/> then says what was sent.</summary>
+    public required Body? Body { get; init; }
+
+    /// <summary>The coats that are known, innermost first.</summary>
+    public required IReadOnlyList<CoatOnPiece> Coats { get; init; }
+
+    /// <summary>Materials that are not known, with what to do.</summary>
+    public IReadOnlyList<UnknownMaterial> Unknown { get; init; } = [];
+
+    public required PieceState State { get; init; }
+
+    public decimal? Thickness { get; init; }
+
+    public Size? Size { get; init; }
+
+    public PieceUse? Use { get; init; }
+
+    /// <summary>Pieces with the same key are judged once: nothing but their names differs.</summary>
+    public required string Key { get; init; }
+
+    /// <summary>The body in a sentence.</summary>
+    public string BodyName => Body?.Name ?? "a body that is not known";
+}
+
+/// <summary>A coat with what this one holds beyond what all of its sort do.</summary>
+internal sealed record CoatOnPiece(Coat Coat, WordSet<Fume> GivesOff, WordSet<Fume> SpoiledBy);
+
+/// <summary>A material that was named and is not known.</summary>
+internal sealed record UnknownMaterial(string What, string Sent, IReadOnlyList<string> Near);

@@ -1,0 +1,30 @@
+using ConeService.Data;
+
+namespace ConeService.Firing.Loads;
+
+/// <summary>The cautions that a load raises: of the kiln, of the firing, and of what is in it; each once.</summary>
+internal static class LoadCautions
+{
+    public static IReadOnlyList<LoadCaution> Of(LoadBook book, Load load, IReadOnlyList<PieceClass> classes)
+    {
+        var ids = new HashSet<string>(book.Heat(load.Kiln.Heat).Cautions, StringComparer.Ordinal);
+        ids.UnionWith(load.Firing.Needs.Row.Cautions);
+        if (load.Firing.IsReduction) ids.Add(LoadCautionIds.CarbonMonoxide);
+        if (load.Firing.IsReduction && load.Kiln.Heat == KilnHeat.Gas) ids.Add(LoadCautionIds.ExplosiveReduction);
+        foreach (var piece in classes.Select(c => c.First))
+        {
+            if (piece.Body is { Cautions: { Count: > 0 } ofBody }) ids.UnionWith(ofBody);
+            foreach (var coat in piece.Coats)
+            {
+                ids.UnionWith(coat.Coat.Cautions);
+                if (coat.GivesOff.Has(Fume.Chrome)) ids.Add(LoadCautionIds.Chrome);
+                if (coat.GivesOff.Has(Fume.Copper)) ids.Add(LoadCautionIds.Copper);
+                if (coat.GivesOff.Has(Fume.Manganese)) ids.Add(LoadCautionIds.Manganese);
+                if (coat.GivesOff.Has(Fume.Lead)) ids.Add(LoadCautionIds.Lead);
+            }
+        }
+
+        return [.. ids.Select(book.Caution).OrderByDescending(c => c.Severity).ThenBy(c => c.Id, StringComparer.Ordinal)
+            .Select(c => new LoadCaution(c.Id, c.Hazard, c.Severity, c.When, c.Control, c.Sources))];
+    }
+}

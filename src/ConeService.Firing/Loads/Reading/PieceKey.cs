@@ -1,0 +1,39 @@
+using System.Text;
+using ConeService.Firing.Answers;
+
+namespace ConeService.Firing.Loads.Reading;
+
+/// <summary>What makes two pieces alike to every rule.</summary>
+internal static class PieceKey
+{
+    /// <summary>Everything about a piece but its id and count, as text.</summary>
+    public static string Of(PieceRequest p)
+    {
+        var key = new StringBuilder(96);
+        // With the length before each text no text can pass for two.
+        void Add(SentText t) => key.Append(t.Text?.Length ?? -1).Append(':').Append(t.Text);
+        Add(p.Body);
+        if (p.OwnBody is { } b)
+        {
+            foreach (var t in (ReadOnlySpan<SentText>)[b.Name, b.BisqueMin, b.BisqueMax, b.MatureMin, b.MatureBest, b.MatureMax]) Add(t);
+        }
+
+        foreach (var c in p.Coats ?? [])
+        {
+            key.Append('|');
+            Add(c!.Glaze);
+            if (c.OwnGlaze is { } g)
+            {
+                foreach (var t in (ReadOnlySpan<SentText>)[g.Name, g.ConeMin, g.ConeBest, g.ConeMax]) Add(t);
+                foreach (var t in g.Atmospheres ?? []) Add(t);
+            }
+
+            key.Append('+');
+            foreach (var t in c.Contains ?? []) Add(t);
+        }
+
+        key.Append('|');
+        foreach (var t in (ReadOnlySpan<SentText>)[p.State, p.Use, p.ThicknessMillimetres, p.Size?.HeightMillimetres ?? default, p.Size?.WidthMillimetres ?? default, p.Size?.DepthMillimetres ?? default]) Add(t);
+        return key.ToString();
+    }
+}

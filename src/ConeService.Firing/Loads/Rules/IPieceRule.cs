@@ -1,0 +1,39 @@
+using ConeService.Data;
+using ConeService.Firing.Materials;
+
+namespace ConeService.Firing.Loads.Rules;
+
+/// <summary>One rule on a piece in a firing. It must not depend on the other pieces.</summary>
+internal interface IPieceRule
+{
+    void Judge(PieceCase c, ReasonSink into);
+}
+
+/// <summary>A piece in a firing.</summary>
+internal readonly record struct PieceCase(LoadBook Book, Kiln Kiln, Firing Firing, Piece Piece)
+{
+    /// <summary>
+    /// True when this firing has to do something for the coat. In an overglaze firing the glaze below was fired before; in a
+    /// bisque colours and slips only go along.
+    /// </summary>
+    public bool Judges(Coat coat) => Firing.Kind switch
+    {
+        FiringKind.Overglaze => coat.IsOverglaze || Piece.State != PieceState.GlazeFired,
+        FiringKind.Bisque => coat.Kind is not (CoatKind.Underglaze or CoatKind.Slip or CoatKind.TerraSigillata),
+        _ => true,
+    };
+
+    /// <summary>True when a coat of the piece melts to a glass in the main fire.</summary>
+    public bool IsGlazed
+    {
+        get
+        {
+            foreach (var coat in Piece.Coats)
+            {
+                if (coat.Coat.Melts) return true;
+            }
+
+            return false;
+        }
+    }
+}

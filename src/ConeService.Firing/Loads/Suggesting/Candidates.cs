@@ -1,0 +1,57 @@
+using ConeService.Data;
+
+namespace ConeService.Firing.Loads.Suggesting;
+
+/// <summary>
+/// Every firing worth booking for a set of placements. Where glazes melt side by side a firing stands in several forms: one
+/// for each pair of neighbouring best cones, and one without the givers or without the spoiled of each vapour, so that what
+/// is in a candidate may really go together.
+/// </summary>
+internal static class Candidates
+{
+    private static readonly Fume[] Travelling = [Fume.Chrome, Fume.Copper];
+
+    public static List<Candidate> Of(LoadBook book, Kiln kiln, IReadOnlyList<Placement> placements)
+    {
+        var found = new List<Candidate>();
+        foreach (var (kind, atmosphere) in placements.SelectMany(p => p.Cones.Keys).Distinct().OrderBy(k => k.Kind).ThenBy(k => k.Atmosphere))
+        {
+            var needs = book.Kind(kind);
+            foreach (var cone in book.Marks.Whole)
+            {
+                var going = Enumerable.Range(0, placements.Count).Where(i => placements[i].Accepts(kind, atmosphere, cone.Step)).ToList();
+                if (going.Count == 0) continue;
+                var firing = new Firing(needs, cone, atmosphere);
+                var inKiln = Kilns.CanFire(book, kiln, firing);
+                foreach (var together in firing.MeltsGlazes ? Together(placements, going, firing) : [going])
+                {
+                    var members = new PieceSet(placements.Count);
+                    foreach (var i in together) members.Add(i);
+                    found.Add(new(firing, inKiln, members));
+                }
+            }
+        }
+
+        return found;
+    }
+
+    private static IEnumerable<List<int>> Together(IReadOnlyList<Placement> placements, List<int> going, Firing firing)
+    {
+        var bests = going.Select(i => placements[i].Best).OfType<int>().Distinct().Order().ToList();
+        foreach (var window in bests.Count == 0 ? [0] : bests)
+        {
+            var sets = new List<List<int>> { going.Where(i => Neighbours.InWindow(placements[i].Best, window)).ToList() };
+            foreach (var fume in Travelling) sets = [.. sets.SelectMany(s => Apart(placements, s, firing, fume))];
+            foreach (var set in sets.Where(s => s.Count > 0)) yield return set;
+        }
+    }
+
+    private static IEnumerable<List<int>> Apart(IReadOnlyList<Placement> placements, List<int> set, Firing firing, Fume fume)
+    {
+        bool Gives(int i) => Neighbours.GivenOff(placements[i].First, firing).Has(fume);
+        bool Suffers(int i) => Neighbours.SpoiledBy(placements[i].First, firing).Has(fume);
+        if (!set.Exists(Gives) || !set.Exists(Suffers)) return [set];
+        // Ware that does both goes alone.
+        return [set.Where(i => !Gives(i)).ToList(), set.Where(i => !Suffers(i)).ToList(), .. set.Where(i => Gives(i) && Suffers(i)).Select(i => new List<int> { i })];
+    }
+}

@@ -1,0 +1,59 @@
+using System.Numerics;
+
+namespace ConeService.Firing.Loads.Suggesting;
+
+/// <summary>A set of placements by number, as bits.</summary>
+internal sealed class PieceSet(int size)
+{
+    private readonly ulong[] words = new ulong[(size + 63) / 64];
+
+    public int Count => words.Sum(BitOperations.PopCount);
+
+    public bool IsEmpty => Array.TrueForAll(words, w => w == 0);
+
+    public void Add(int i) => words[i >> 6] |= 1UL << (i & 63);
+
+    public bool Has(int i) => (words[i >> 6] >> (i & 63) & 1) != 0;
+
+    /// <summary>How many of these are in the other.</summary>
+    public int CountIn(PieceSet other)
+    {
+        var count = 0;
+        for (var i = 0; i < words.Length; i++) count += BitOperations.PopCount(words[i] & other.words[i]);
+        return count;
+    }
+
+    public bool IsIn(PieceSet other)
+    {
+        for (var i = 0; i < words.Length; i++)
+        {
+            if ((words[i] & ~other.words[i]) != 0) return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>These without the others.</summary>
+    public PieceSet Without(PieceSet other)
+    {
+        var rest = new PieceSet(size);
+        for (var i = 0; i < words.Length; i++) rest.words[i] = words[i] & ~other.words[i];
+        return rest;
+    }
+
+    /// <summary>Those in both.</summary>
+    public PieceSet Common(PieceSet other)
+    {
+        var both = new PieceSet(size);
+        for (var i = 0; i < words.Length; i++) both.words[i] = words[i] & other.words[i];
+        return both;
+    }
+
+    public IEnumerable<int> Items()
+    {
+        for (var i = 0; i < size; i++)
+        {
+            if (Has(i)) yield return i;
+        }
+    }
+}

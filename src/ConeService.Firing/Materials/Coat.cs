@@ -1,0 +1,89 @@
+using ConeService.Data;
+
+namespace ConeService.Firing.Materials;
+
+/// <summary>A glaze or decoration as the load check sees it.</summary>
+public sealed class Coat : Material
+{
+    /// <summary>What sort of coat it is.</summary>
+    public CoatKind Kind { get; init; }
+
+    /// <summary>Lowest cone.</summary>
+    public required ConeMark Min { get; init; }
+
+    /// <summary>Best cone; null where the body decides.</summary>
+    public required ConeMark? Best { get; init; }
+
+    /// <summary>Highest cone; null where the body decides.</summary>
+    public required ConeMark? Max { get; init; }
+
+    /// <summary>Atmospheres in which it gives what it is meant to give.</summary>
+    public required WordSet<FiringAtmosphere> Atmospheres { get; init; }
+
+    /// <summary>What any other atmosphere leads to.</summary>
+    public ReasonSeverity WrongAtmosphere { get; init; }
+
+    /// <summary>What happens in any other atmosphere; null where nothing is known.</summary>
+    public string? WrongAtmosphereEffect { get; init; }
+
+    /// <summary>Name of a coat that gives something like it in another atmosphere; null where there is none.</summary>
+    public string? Alternative { get; init; }
+
+    /// <summary>Kinds of firing it is fired in.</summary>
+    public required WordSet<FiringKind> FiredIn { get; init; }
+
+    /// <summary>States of the ware it goes on.</summary>
+    public required WordSet<PieceState> AppliedOn { get; init; }
+
+    /// <summary>What it is like below its range.</summary>
+    public required string Underfired { get; init; }
+
+    /// <summary>What it is like above its range; null where nothing is known.</summary>
+    public string? Overfired { get; init; }
+
+    /// <summary>How readily it runs above its range.</summary>
+    public RunRisk RunRisk { get; init; }
+
+    /// <summary>What it gives off that reaches neighbours.</summary>
+    public WordSet<Fume> GivesOff { get; init; }
+
+    /// <summary>Vapours of neighbours that spoil it.</summary>
+    public WordSet<Fume> SpoiledBy { get; init; }
+
+    /// <summary>True when it leaves a metal film.</summary>
+    public bool IsMetallic { get; init; }
+
+    /// <summary>Use with food.</summary>
+    public CoatFood Food { get; init; }
+
+    /// <summary>True when it melts to a glass of its own in the main fire.</summary>
+    public bool Melts => Kind is CoatKind.Glaze or CoatKind.RakuGlaze or CoatKind.SelfGlazing;
+
+    /// <summary>True when it goes on fired glaze, into a low firing of its own.</summary>
+    public bool IsOverglaze => FiredIn.Has(FiringKind.Overglaze);
+
+    /// <summary>The same coat with another range.</summary>
+    internal Coat With(ConeRange range) => new()
+    {
+        Id = Id,
+        Name = Name,
+        Sources = Sources,
+        Confidence = Confidence,
+        Cautions = Cautions,
+        Kind = Kind,
+        Min = range.Min,
+        Best = range.Best,
+        Max = range.Max,
+        Atmospheres = Atmospheres,
+        WrongAtmosphere = WrongAtmosphere,
+        FiredIn = FiredIn,
+        AppliedOn = AppliedOn,
+        Underfired = Underfired,
+        Overfired = Overfired,
+        RunRisk = RunRisk,
+        Food = Food,
+    };
+
+    /// <summary>The range as people say it.</summary>
+    public string Range => Max is null ? $"cone {Min} and above" : Min == Max ? $"cone {Min}" : $"cone {Min} to {Max}";
+}

@@ -1,0 +1,24 @@
+using static ConeService.Data.Tests.BreakingCase;
+
+namespace ConeService.Data.Tests;
+
+/// <summary>Bodies, coats, firings and rules that contradict themselves.</summary>
+internal static class LoadCases
+{
+    public static IReadOnlyList<BreakingCase> All { get; } =
+    [
+        Of("a_bisque_range_upside_down", FaultRules.ConeRange, "clay-bodies.csv", 2, "bisque_cone_max", p => p.Replace("clay-bodies.csv", ",06,04,5,", ",04,06,5,")),
+        Of("a_range_of_maturity_upside_down", FaultRules.ConeRange, "clay-bodies.csv", 2, "mature_cone_max", p => p.Replace("clay-bodies.csv", ",5,6,7,", ",5,6,06,")),
+        Of("a_range_of_maturity_given_in_part", FaultRules.ConeRange, "clay-bodies.csv", 2, "mature_cone_max", p => p.Replace("clay-bodies.csv", ",5,6,7,", ",5,6,,")),
+        Of("a_body_with_a_seger_cone", FaultRules.ConeRange, "clay-bodies.csv", 2, "bisque_cone_min", p => p.Replace("clay-bodies.csv", ",06,04,5,", ",06a,04,5,")),
+        Of("a_glaze_range_upside_down", FaultRules.ConeRange, "glazes.csv", 2, "cone_best", p => p.Replace("glazes.csv", ",5,6,7,", ",5,4,7,")),
+        Of("a_glaze_range_given_in_part", FaultRules.ConeRange, "glazes.csv", 2, "cone_max", p => p.Replace("glazes.csv", ",5,6,7,", ",5,6,,")),
+        Of("a_firing_upside_down", FaultRules.ConeRange, "firing-kinds.csv", 2, "cone_max", p => p.Replace("firing-kinds.csv", "bisque,bisque firing,electric;gas,oxidation,note,,06,10,", "bisque,bisque firing,electric;gas,oxidation,note,,10,06,")),
+        Of("a_body_that_melts_before_it_slumps", FaultRules.OverfireSteps, "clay-bodies.csv", 2, "melt_cones_over_best", p => p.Replace("clay-bodies.csv", ",1,2,3,4,", ",1,2,3,2,")),
+        Of("a_body_that_melts_over_no_cone", FaultRules.OverfireSteps, "clay-bodies.csv", 2, "warp_cones_over_best", p => p.Replace("clay-bodies.csv", ",5,6,7,", ",,,,")),
+        Of("a_kiln_heat_without_a_row", FaultRules.ContractRows, "kiln-heats.csv", null, "id", p => p.Replace("kiln-heats.csv", "gas,gas kiln,usual,50,caut02,seen-chart,published,\n", "")),
+        Of("a_load_rule_that_is_missing", FaultRules.ContractRows, "load-rules.csv", null, "id", p => p.Replace("load-rules.csv", "load56,clearance,Rule.,must,,,,,,every-firing,,,seen-chart,published,\n", "")),
+        Of("a_disagreement_on_a_table_that_is_not_there", FaultRules.DisagreementConcerns, "disagreements.csv", 2, "concerns", p => p.Replace("disagreements.csv", "clay-bodies/test-clay", "clays/test-clay")),
+        Of("a_disagreement_on_a_row_that_is_not_there", FaultRules.DisagreementConcerns, "disagreements.csv", 2, "concerns", p => p.Replace("disagreements.csv", "clay-bodies/test-clay", "clay-bodies/other-clay")),
+    ];
+}

@@ -1,0 +1,105 @@
+using ConeService.Data;
+using ConeService.Firing.Answers;
+using ConeService.Firing.Colour;
+using ConeService.Firing.Colour.Answers;
+using ConeService.Firing.Tests.Support;
+
+namespace ConeService.Firing.Tests.Colour;
+
+public class ColourRuleTests
+{
+    private static readonly ColourCatalogue Catalogue = new(Reference.Charts);
+    private static readonly ColourAnswerer Answerer = new(Catalogue);
+
+    [Fact]
+    public void The_base_asked_for_stands_before_any_and_inside_before_outside()
+    {
+        // colorants.csv of the reference: cop036 calcium 1-4 %, cop028 any base.
+        var notes = Answerer.Answer("copper", "oxidation", "calcium", "10", "0.5", null, null).Answers[0].Colorants[0].Notes;
+        Assert.Equal((1, BaseMatch.Exact, PercentMatch.Below, "cop036"), (notes[0].Rank, notes[0].BaseMatch, notes[0].PercentMatch, notes[0].Note.Id));
+        Assert.Equal((2, BaseMatch.Any, PercentMatch.Inside, "cop028"), (notes[1].Rank, notes[1].BaseMatch, notes[1].PercentMatch, notes[1].Note.Id));
+        Assert.Equal(notes.Select(n => n.BaseMatch).Order(), notes.Select(n => n.BaseMatch));
+    }
+
+    // Arithmetic: CuCO3·Cu(OH)2 221.12 → 2 CuO 159.09, 0.719; CoCO3 118.94 → Co3O4/3 80.27, 0.675.
+    [Theory]
+    [InlineData("copper-carbonate", 0.7195)]
+    [InlineData("cobalt-carbonate", 0.6749)]
+    [InlineData("red-copper-oxide", 1.1118)]
+    [InlineData("manganese-carbonate", 0.7563)]
+    [InlineData("black-iron-oxide", 1.0346)]
+    public void A_form_counts_by_the_metal_in_it(string form, double factor) =>
+        Assert.Equal(factor, (double)Reference.Dataset.ColorantForms.Single(f => f.Id == form).OxideFactor, 0.001);
+
+    [Fact]
+    public void Every_colorant_answers_for_oxidation_and_reduction_or_says_that_no_source_covers_it()
+    {
+        Assert.All(Reference.Dataset.Colorants, colorant =>
+        {
+            var answer = Answerer.Answer(colorant.Id, null, null, null, null, null, null);
+            Assert.Equal([ColourAtmosphere.Oxidation, ColourAtmosphere.Reduction], answer.Answers.Select(a => a.Atmosphere));
+            Assert.All(answer.Answers, a => Assert.True(a.Covered ? a.ColourWords.Count > 0 && a.Sources.Count > 0 : a.Explanation.StartsWith("No source in this package covers", StringComparison.Ordinal), colorant.Id));
+            var coverage = new ColorantDescriber(Catalogue).Describe(colorant).Coverage;
+            Assert.All(coverage.Where(c => !c.Covered), c => Assert.StartsWith("No source in this package covers", c.Statement, StringComparison.Ordinal));
+        });
+    }
+
+    [Fact]
+    public void Everything_left_out_is_assumed_aloud()
+    {
+        var assumed = Answerer.Answer("copper", null, null, null, null, null, null).Assumed.Select(a => a.Parameter);
+        Assert.Equal(["atmosphere", "base", "cone", "percent of copper"], assumed.Order());
+    }
+
+    [Fact]
+    public void Without_a_cone_what_depends_on_heat_is_possible_and_not_held()
+    {
+        var answer = Answerer.Answer("manganese", "oxidation", "calcium", null, "3", null, null).Answers[0];
+        Assert.Equal(RuleStanding.Possible, answer.Warnings.Single(w => w.Rule == "rule13").Standing);
+    }
+
+    [Fact]
+    public void Reduction_asked_of_an_electric_kiln_is_answered_with_the_caution()
+    {
+        var answer = Answerer.Answer("copper", "reduction", "tin", "6", "0.5", "electric", null).Answers[0];
+        Assert.Contains("red", answer.ColourWords);
+        var warning = answer.Warnings.Single(w => w.Code == "reduction-in-electric-kiln");
+        Assert.Contains("caut41", warning.Cautions.Select(c => c.Id));
+        Assert.Contains("caut02", warning.Cautions.Select(c => c.Id));
+    }
+
+    // cox-1914 warns of lead; barium carbonate is toxic (niosh-idlh): the base alone must raise them.
+    [Theory]
+    [InlineData("lead", "caut15")]
+    [InlineData("barium", "caut10")]
+    public void A_base_that_can_hurt_raises_its_caution(string of, string caution) =>
+        Assert.Contains(caution, Answerer.Answer("iron", "oxidation", of, "05", "2", null, null).Cautions.Select(c => c.Id));
+
+    [Fact]
+    public void Two_colorants_that_no_source_mixes_are_told_each_by_itself()
+    {
+        var answer = Answerer.Resolve(new([new("copper", SentText.Of("2")), new("cobalt", SentText.Of("1"))], null, "calcium", "oxidation")).Asked!;
+        Assert.Equal(ColourBasis.Parts, answer.Basis);
+        Assert.Null(answer.Swatch);
+        Assert.Contains("No source in this package says how these mix", answer.Explanation, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("coper", "colorant-unknown", "copper")]
+    [InlineData("chrom", "colorant-unknown", "chrome")]
+    public void An_unknown_colorant_names_near_ones(string text, string code, string near)
+    {
+        var finding = Assert.Throws<RefusedException>(() => Answerer.Answer(text, null, null, null, null, null, null)).Findings.Single();
+        Assert.Equal(code, finding.Code);
+        Assert.Contains(near, finding.Allowed);
+    }
+
+    [Fact]
+    public void Percentages_above_100_together_a_negative_one_and_a_cone_as_a_number_are_all_said_at_once()
+    {
+        var request = new ColourRequest(
+            [new("iron", new("60", SentKind.Number)), new("cobalt", new("50", SentKind.Number)), new("nickel", new("-1", SentKind.Number))], null, "calcum", null, new("6", SentKind.Number));
+        var codes = Assert.Throws<RefusedException>(() => Answerer.Resolve(request)).Findings.Select(f => (f.Code, f.Field));
+        Assert.Equal([("base-unknown", "/base"), ("cone-as-number", "/cone"), ("percent-out-of-range", "/colorants/2/percent"), ("percent-sum", "/")], codes.Order());
+    }
+}

@@ -1,0 +1,110 @@
+using ConeService.Data;
+using ConeService.Firing.Loads;
+
+namespace ConeService.Firing.Tests.Loads;
+
+/// <summary>What pieces do to each other, by load05, load06, load65 and load66.</summary>
+public sealed class NeighbourTests
+{
+    private static readonly FiringRequest Reduction = Loads.Firing("glaze", "10", "reduction");
+
+    [Fact]
+    public void Glazes_best_one_cone_apart_go_together()
+    {
+        // celadon is best at 10, high-fire-matte at 9.
+        var answer = Loads.Check.Check(Loads.Load(Loads.Gas, Reduction, Loads.Piece("a", "high-fire-porcelain", "celadon"), Loads.Piece("b", "high-fire-porcelain", "high-fire-matte")));
+
+        Assert.Equal(Verdict.Accept, answer.Verdict);
+    }
+
+    [Fact]
+    public void A_glaze_best_more_than_one_cone_from_the_others_is_for_review_and_goes_elsewhere()
+    {
+        // iron-red is best at 6, four cones below.
+        var answer = Loads.Check.Check(Loads.Load(Loads.Gas, Reduction, Loads.Piece("a", "high-fire-stoneware-light", "celadon"), Loads.Piece("b", "high-fire-stoneware-light", "tenmoku"), Loads.Piece("c", "high-fire-stoneware-light", "iron-red")));
+
+        Assert.Equal(Verdict.Review, answer.VerdictOf("c"));
+        Assert.Equal([Verdict.Accept, Verdict.Accept], [answer.VerdictOf("a"), answer.VerdictOf("b")]);
+        Assert.Equal(ReasonCode.GlazeConesApart, Assert.Single(answer.Load.Reasons).Code);
+        Assert.Equal(["c"], Assert.Single(answer.SuggestedFirings).PieceIds);
+    }
+
+    [Fact]
+    public void Chrome_near_tin_white_is_for_review_and_split()
+    {
+        var chrome = Loads.Piece("green", "white-earthenware", "low-fire-boron-clear") with { Coats = [new(Loads.T("low-fire-boron-clear"), Contains: [Loads.T("chrome")])] };
+        var answer = Loads.Check.Check(Loads.Load(Loads.Electric, Loads.Firing("glaze", "04", "oxidation"), chrome, Loads.Piece("white", "red-earthenware", "majolica")));
+
+        Assert.Equal(Verdict.Accept, answer.VerdictOf("green"));
+        var reason = Assert.Single(answer.Pieces.Single(p => p.Id == "white").Reasons);
+        Assert.Equal((ReasonCode.FumesOnNeighbours, "load65"), (reason.Code, reason.Rule));
+        Assert.Contains("green", reason.Message, StringComparison.Ordinal);
+        Assert.Equal(["white"], Assert.Single(answer.SuggestedFirings).PieceIds);
+        Assert.Contains(answer.Cautions, c => c.Id == "caut13");
+    }
+
+    [Theory]
+    [InlineData("reduction", Verdict.Review)]
+    [InlineData("oxidation", Verdict.Accept)]
+    public void Copper_reaches_light_glazes_in_reduction_only(string atmosphere, Verdict expected)
+    {
+        var copper = Loads.Piece("red", "high-fire-porcelain") with { Coats = [new(Loads.T("tenmoku"), Contains: [Loads.T("copper")])] };
+        var answer = Loads.Check.Check(Loads.Load(Loads.Gas, Loads.Firing("glaze", "10", atmosphere), copper, Loads.Piece("pale", "high-fire-porcelain", "high-fire-clear")));
+
+        Assert.Equal(expected, answer.VerdictOf("pale"));
+    }
+
+    [Fact]
+    public void A_bone_dry_bowl_in_a_lustre_firing_is_refused_alone()
+    {
+        var answer = Loads.Check.Check(Loads.Load(Loads.Electric, Loads.Firing("overglaze", "018", "oxidation"),
+            Loads.Piece("cup", "white-earthenware", "low-fire-boron-clear;lustre-resinate", "glaze-fired"),
+            Loads.Piece("plate", "high-fire-porcelain", "lustre-resinate", "glaze-fired"),
+            Loads.Piece("bowl", "red-earthenware", "", "bone-dry")));
+
+        Assert.Equal([Verdict.Accept, Verdict.Accept, Verdict.Refuse], answer.Pieces.Select(p => p.Verdict));
+        Assert.Equal(FiringKind.Bisque, Assert.Single(answer.SuggestedFirings).Kind);
+        Assert.Single(answer.Cautions, c => c.Id == "caut27");
+    }
+
+    [Fact]
+    public void An_unknown_body_is_for_review_and_the_others_get_their_verdicts()
+    {
+        var answer = Loads.Check.Check(Loads.Load(Loads.Electric, Loads.Firing("glaze", "6", "oxidation"), Loads.Piece("x", "mystery-mud", "mid-range-gloss"), Loads.Piece("y", "mid-range-stoneware-light", "mid-range-gloss"), Loads.Piece("z", "red-earthenware", "majolica")));
+
+        Assert.Equal([Verdict.Review, Verdict.Accept, Verdict.Refuse], answer.Pieces.Select(p => p.Verdict));
+        Assert.Equal(ReasonCode.UnknownMaterial, answer.Pieces[0].Reasons[0].Code);
+        Assert.Contains("ownBody", answer.Pieces[0].Reasons[0].Instead, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_mid_range_glaze_of_ones_own_marked_06_is_caught_as_a_mix_up()
+    {
+        var own = new OwnGlazeRequest(Loads.T("our teal"), Loads.T("07"), Loads.T("06"), Loads.T("05"), [Loads.T("oxidation")]);
+        var answer = Loads.Check.Check(Loads.Load(Loads.Electric, Loads.Firing("glaze", "6", "oxidation"), Loads.Piece("mug", "mid-range-stoneware-light") with { Coats = [new(OwnGlaze: own)] }));
+
+        Assert.Equal(Verdict.Refuse, answer.Verdict);
+        Assert.Equal(ReasonCode.ConeZeroMixUp, answer.Pieces[0].Reasons[0].Code);
+        Assert.Contains("cone 5 to 7", answer.Pieces[0].Reasons[0].Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_load_says_so_when_the_whole_firing_lost_its_zero()
+    {
+        var answer = Loads.Check.Check(Loads.Load(Loads.Electric, Loads.Firing("bisque", "6", "oxidation"), Loads.Piece("a", "red-earthenware", "", "bone-dry"), Loads.Piece("b", "mid-range-stoneware-light", "", "bone-dry")));
+
+        Assert.Equal(ReasonCode.ConeZeroMixUp, answer.Load.Reasons[0].Code);
+        Assert.Equal(("06", 2), (answer.SuggestedFirings[0].Cone, answer.SuggestedFirings[0].PieceIds.Count));
+    }
+
+    [Fact]
+    public void Body_and_glaze_that_no_cone_suits_are_named()
+    {
+        var answer = Loads.Check.Check(Loads.Load(Loads.Gas, Reduction, Loads.Piece("a", "red-earthenware", "celadon")));
+
+        var unplaced = Assert.Single(answer.Unplaced);
+        Assert.Equal(["a"], unplaced.PieceIds);
+        Assert.Contains("red earthenware and celadon", unplaced.Message, StringComparison.Ordinal);
+        Assert.Empty(answer.SuggestedFirings);
+    }
+}
