@@ -1,10 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
 using ConeService.Bench.HeatWork;
+using ConeService.Contract.HeatWork;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
-using ConeService.Firing.HeatWork.Answers;
 using ConeService.Firing.HeatWork.Logs;
 
 // A day of samples by the second, against the whole scale: what the heat work costs over reading the CSV, in one run.

@@ -1,7 +1,8 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using ConeService.Api.Json;
+using ConeService.Contract.Json;
+using ConeService.Contract.Loads;
 using ConeService.Firing.Loads;
 
 namespace ConeService.Bench.LoadCheck;

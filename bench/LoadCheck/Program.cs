@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using ConeService.Bench.LoadCheck;
+using ConeService.Contract.Loads;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Loads;

@@ -1,8 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
 using ConeService.Bench.Schedules;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Kilns;
+using ConeService.Contract.Schedules;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;

@@ -1,3 +1,5 @@
+using ConeService.Contract.Loads;
+
 namespace ConeService.Data.Tests;
 
 public sealed class FaultMessageTests

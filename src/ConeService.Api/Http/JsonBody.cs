@@ -1,7 +1,8 @@
+using ConeService.Contract.Answers;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using ConeService.Api.Http.Problems;
-using ConeService.Api.Json;
+using ConeService.Contract.Json;
 
 namespace ConeService.Api.Http;
 
@@ -18,7 +19,7 @@ internal static class JsonBody
     public static IResult Posted<T>(T value) => Results.Json(value, TypeInfo<T>(), MediaType + "; charset=utf-8");
 
     /// <summary>Reads a body.</summary>
-    /// <exception cref="Firing.Answers.RefusedException">The body is empty, malformed, or has unknown or repeated members.</exception>
+    /// <exception cref="RefusedException">The body is empty, malformed, or has unknown or repeated members.</exception>
     public static async Task<T> ReadAsync<T>(HttpRequest request)
     {
         try

@@ -1,4 +1,4 @@
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
 using Microsoft.Net.Http.Headers;
 
 namespace ConeService.Api.Http;

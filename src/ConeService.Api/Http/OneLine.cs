@@ -1,5 +1,5 @@
 using System.Globalization;
-using ConeService.Firing.Cones.Answers;
+using ConeService.Contract.Cones;
 
 namespace ConeService.Api.Http;
 

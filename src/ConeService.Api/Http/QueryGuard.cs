@@ -1,5 +1,5 @@
 using ConeService.Api.OpenApi;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
 
 namespace ConeService.Api.Http;
 

@@ -1,4 +1,4 @@
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
 using FluentValidation;
 using FluentValidation.Results;
 

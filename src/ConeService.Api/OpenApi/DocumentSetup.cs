@@ -1,4 +1,4 @@
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 

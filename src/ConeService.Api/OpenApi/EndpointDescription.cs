@@ -1,5 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.Http.Problems;
+using ConeService.Contract.Problems;
 
 namespace ConeService.Api.OpenApi;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Colours;
 using ConeService.Data;
-using ConeService.Firing.Answers;
-using ConeService.Firing.Colour.Answers;
 
 namespace ConeService.Firing.Colour;
 
@@ -13,7 +13,7 @@ namespace ConeService.Firing.Colour;
 /// <param name="Word">The colour word that notes are filtered by.</param>
 /// <param name="Assumed">What was left out.</param>
 internal sealed record AskedColour(
-    Recipe Recipe, IReadOnlyList<(string Id, decimal? Percent)> Additives, ColourAtmosphere? Atmosphere, KilnHeating? Kiln, string? Word, IReadOnlyList<Assumption> Assumed)
+    Recipe Recipe, IReadOnlyList<(string Id, decimal? Percent)> Additives, ColourAtmosphere? Atmosphere, KilnHeat? Kiln, string? Word, IReadOnlyList<Assumption> Assumed)
 {
     /// <summary>The atmospheres to answer for.</summary>
     public IReadOnlyList<ColourAtmosphere> Atmospheres => Atmosphere is { } one ? [one] : [ColourAtmosphere.Oxidation, ColourAtmosphere.Reduction];

@@ -1,5 +1,5 @@
+using ConeService.Contract.Colours;
 using ConeService.Data;
-using ConeService.Firing.Colour.Answers;
 using ConeService.Firing.Practice;
 
 namespace ConeService.Firing.Colour;

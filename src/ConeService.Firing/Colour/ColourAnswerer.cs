@@ -1,7 +1,8 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Colours;
+using ConeService.Contract.Practice;
 using ConeService.Data;
-using ConeService.Firing.Colour.Answers;
 using ConeService.Firing.Practice;
-using ConeService.Firing.Practice.Answers;
 
 namespace ConeService.Firing.Colour;
 
@@ -27,7 +28,7 @@ public sealed class ColourAnswerer
     }
 
     /// <summary>The colours of one colorant; without a colorant, every colorant that gives the colour word.</summary>
-    /// <exception cref="Firing.Answers.RefusedException">A parameter can't be read.</exception>
+    /// <exception cref="RefusedException">A parameter can't be read.</exception>
     public ColourAnswer Answer(string? colorant, string? atmosphere, string? @base, string? cone, string? percent, string? kiln, string? colour)
     {
         var asked = reader.Read(colorant, atmosphere, @base, cone, percent, kiln, colour);
@@ -47,7 +48,7 @@ public sealed class ColourAnswerer
     }
 
     /// <summary>The colour of a recipe, and the same recipe in oxidation and in reduction.</summary>
-    /// <exception cref="Firing.Answers.RefusedException">A member can't be read.</exception>
+    /// <exception cref="RefusedException">A member can't be read.</exception>
     public ColourResolution Resolve(ColourRequest request)
     {
         var asked = reader.Read(request);

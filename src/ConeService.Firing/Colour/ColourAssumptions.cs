@@ -1,5 +1,5 @@
+using ConeService.Contract.Answers;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.Colour;

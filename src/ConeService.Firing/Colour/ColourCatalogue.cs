@@ -28,7 +28,7 @@ public sealed class ColourCatalogue
         AdditiveNames = new("additive-unknown", "additive or colorant",
             data.Additives.Select(a => (a.Id, a.Id, a.Aliases.AsEnumerable())).Concat(data.Colorants.Select(c => (c.Id, c.Id, c.Aliases.AsEnumerable()))));
         AtmosphereNames = new("atmosphere-unknown", "atmosphere", EnumWords.All<ColourAtmosphere>().Where(w => w != "any").Select(w => (w, EnumWords.Of<ColourAtmosphere>(w), Others(w))));
-        KilnNames = new("kiln-unknown", "kiln", EnumWords.All<KilnHeating>().Select(w => (w, EnumWords.Of<KilnHeating>(w), Enumerable.Empty<string>())));
+        KilnNames = new("kiln-unknown", "kiln", EnumWords.All<KilnHeat>().Select(w => (w, EnumWords.Of<KilnHeat>(w), Enumerable.Empty<string>())));
         WordNames = new("colour-unknown", "colour word", data.ColourWords.Select(w => (w.Id, w.Id, w.Covers?.Split(", ") ?? Enumerable.Empty<string>())));
     }
 
@@ -58,7 +58,7 @@ public sealed class ColourCatalogue
 
     internal ColourNames<ColourAtmosphere> AtmosphereNames { get; }
 
-    internal ColourNames<KilnHeating> KilnNames { get; }
+    internal ColourNames<KilnHeat> KilnNames { get; }
 
     internal ColourNames<string> WordNames { get; }
 

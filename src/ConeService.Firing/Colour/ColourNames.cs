@@ -1,5 +1,5 @@
 using System.Collections.Frozen;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
 
 namespace ConeService.Firing.Colour;
 

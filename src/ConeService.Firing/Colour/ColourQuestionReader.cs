@@ -1,5 +1,7 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Colours;
+using ConeService.Contract.Cones;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.Colour;
@@ -64,7 +66,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
     {
         var @base = Name(catalogue.BaseNames, said.Base, prefix + "base", findings);
         ColourAtmosphere? atmosphere = string.IsNullOrWhiteSpace(said.Atmosphere) || !Read(catalogue.AtmosphereNames, said.Atmosphere, prefix + "atmosphere", findings, out var air) ? null : air;
-        KilnHeating? kiln = string.IsNullOrWhiteSpace(said.Kiln) || !Read(catalogue.KilnNames, said.Kiln, prefix + "kiln", findings, out var heating) ? null : heating;
+        KilnHeat? kiln = string.IsNullOrWhiteSpace(said.Kiln) || !Read(catalogue.KilnNames, said.Kiln, prefix + "kiln", findings, out var heating) ? null : heating;
         FiringHeat? heat = null;
         if (!said.Cone.IsAbsent)
         {

@@ -1,5 +1,5 @@
+using ConeService.Contract.Colours;
 using ConeService.Data;
-using ConeService.Firing.Colour.Answers;
 using ConeService.Firing.Practice;
 
 namespace ConeService.Firing.Colour;
@@ -16,7 +16,7 @@ internal sealed class ColourResolver(ColourCatalogue catalogue, CautionDescriber
     private readonly ILookup<string, ColourNoteRow> notes = catalogue.Data.ColourNotes.ToLookup(n => n.Colorant);
 
     /// <summary>The colour of a recipe.</summary>
-    public ResolvedColour Resolve(Recipe recipe, ColourAtmosphere atmosphere, KilnHeating? kiln)
+    public ResolvedColour Resolve(Recipe recipe, ColourAtmosphere atmosphere, KilnHeat? kiln)
     {
         var parts = recipe.Colorants.Select(c => Part(c.Weighed.Colorant, c.OxidePercent, recipe, atmosphere, null)).ToList();
         var interactions = rules.Evaluate(recipe, atmosphere);
@@ -38,7 +38,7 @@ internal sealed class ColourResolver(ColourCatalogue catalogue, CautionDescriber
     }
 
     /// <summary>The notes of a colour word, or of any, for the colorants asked for or for every one, without deciding one colour.</summary>
-    public ResolvedColour List(Recipe recipe, ColourAtmosphere atmosphere, KilnHeating? kiln, string? word)
+    public ResolvedColour List(Recipe recipe, ColourAtmosphere atmosphere, KilnHeat? kiln, string? word)
     {
         var parts = (recipe.Colorants.Count > 0 ? recipe.Colorants.Select(c => (Row: c.Weighed.Colorant, c.OxidePercent)) : catalogue.Data.Colorants.Select(c => (Row: c, OxidePercent: (decimal?)null)))
             .Select(c => Part(c.Row, c.OxidePercent, recipe, atmosphere, word)).Where(p => p.Covered || p.OnlyWith.Count > 0).ToList();

@@ -1,5 +1,6 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Colours;
 using ConeService.Data;
-using ConeService.Firing.Colour.Answers;
 
 namespace ConeService.Firing.Colour;
 

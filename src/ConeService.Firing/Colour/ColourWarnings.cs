@@ -1,5 +1,5 @@
+using ConeService.Contract.Colours;
 using ConeService.Data;
-using ConeService.Firing.Colour.Answers;
 using ConeService.Firing.Practice;
 
 namespace ConeService.Firing.Colour;
@@ -13,11 +13,11 @@ internal sealed class ColourWarnings(ColourCatalogue catalogue, CautionDescriber
         [ColourRuleEffect.LosesColour, ColourRuleEffect.GivesOffGas, ColourRuleEffect.StainsNeighbours, ColourRuleEffect.MoreFluid, ColourRuleEffect.Warning];
 
     /// <summary>The warnings of interactions, and of an atmosphere that the kiln is not made for.</summary>
-    public IReadOnlyList<ColourWarning> Of(IReadOnlyList<Interaction> interactions, ColourAtmosphere atmosphere, KilnHeating? kiln)
+    public IReadOnlyList<ColourWarning> Of(IReadOnlyList<Interaction> interactions, ColourAtmosphere atmosphere, KilnHeat? kiln)
     {
         var found = interactions.Where(i => Warning.Contains(i.Effect)).Select(i => new ColourWarning(
             EnumWords.Word(i.Effect), i.Rule, i.Standing, $"{i.Name}: {i.Outcome.TrimEnd('.')} ({i.Because}).", cautions.Links(i.Cautions))).ToList();
-        if (kiln == KilnHeating.Electric && atmosphere == ColourAtmosphere.Reduction)
+        if (kiln == KilnHeat.Electric && atmosphere == ColourAtmosphere.Reduction)
         {
             found.Add(new(
                 "reduction-in-electric-kiln", null, RuleStanding.Holds,
@@ -25,7 +25,7 @@ internal sealed class ColourWarnings(ColourCatalogue catalogue, CautionDescriber
                 cautions.Links(Applying(c => c.AppliesTo.Contains("electric-kiln") && c.AppliesTo.Contains("reduction")).Concat(For(ColourAtmosphere.Reduction)))));
         }
 
-        if (atmosphere == ColourAtmosphere.SaltSoda && kiln is not (null or KilnHeating.Vapour))
+        if (atmosphere == ColourAtmosphere.SaltSoda && kiln is not (null or KilnHeat.Vapour))
         {
             found.Add(new(
                 "vapour-in-another-kiln", null, RuleStanding.Holds,

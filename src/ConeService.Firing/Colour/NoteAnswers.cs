@@ -1,5 +1,5 @@
+using ConeService.Contract.Colours;
 using ConeService.Data;
-using ConeService.Firing.Colour.Answers;
 
 namespace ConeService.Firing.Colour;
 

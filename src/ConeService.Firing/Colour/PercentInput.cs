@@ -1,5 +1,5 @@
 using System.Globalization;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
 
 namespace ConeService.Firing.Colour;
 

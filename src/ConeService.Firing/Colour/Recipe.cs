@@ -1,3 +1,4 @@
+using ConeService.Contract.Colours;
 using ConeService.Data;
 
 namespace ConeService.Firing.Colour;
@@ -58,16 +59,3 @@ internal sealed record ColorantPart(WeighedAs Weighed, decimal? Percent)
 /// <param name="Percent">Percentage of the oxide; null where it was not stated.</param>
 /// <param name="Origin">Whence it is known.</param>
 internal sealed record Ingredient(string Id, decimal? Percent, IngredientOrigin Origin);
-
-/// <summary>Whence an ingredient is known.</summary>
-public enum IngredientOrigin
-{
-    /// <summary>The caller stated it.</summary>
-    Stated,
-
-    /// <summary>The base brings it.</summary>
-    Base,
-
-    /// <summary>A stated colorant brings it.</summary>
-    Contained,
-}

@@ -1,6 +1,6 @@
 using System.Globalization;
+using ConeService.Contract.Colours;
 using ConeService.Data;
-using ConeService.Firing.Colour.Answers;
 
 namespace ConeService.Firing.Colour;
 

@@ -1,3 +1,5 @@
+using ConeService.Contract.Cones;
+
 namespace ConeService.Firing.Cones;
 
 /// <summary>How one cone bends: K(T) in K/h, where a ramp at rate b °C/h ends at K(T) = b. Temperatures in kelvin.</summary>

@@ -1,4 +1,4 @@
-using ConeService.Firing.Cones.Answers;
+using ConeService.Contract.Cones;
 
 namespace ConeService.Firing.Cones;
 

@@ -1,5 +1,6 @@
+using ConeService.Contract.Cones;
+using ConeService.Contract.Quantities;
 using ConeService.Data;
-using ConeService.Firing.Quantities;
 
 namespace ConeService.Firing.Cones;
 

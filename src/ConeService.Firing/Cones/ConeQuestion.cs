@@ -1,5 +1,5 @@
-using ConeService.Firing.Answers;
-using ConeService.Firing.Quantities;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Quantities;
 
 namespace ConeService.Firing.Cones;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
-using ConeService.Firing.Answers;
-using ConeService.Firing.Cones.Answers;
-using ConeService.Firing.Quantities;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Quantities;
 
 namespace ConeService.Firing.Cones;
 

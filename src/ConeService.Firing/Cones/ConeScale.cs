@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 
 namespace ConeService.Firing.Cones;
 

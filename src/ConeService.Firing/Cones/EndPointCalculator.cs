@@ -1,7 +1,7 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Quantities;
 using ConeService.Data;
-using ConeService.Firing.Answers;
-using ConeService.Firing.Cones.Answers;
-using ConeService.Firing.Quantities;
 
 namespace ConeService.Firing.Cones;
 

@@ -1,5 +1,5 @@
+using ConeService.Contract.Answers;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 
 namespace ConeService.Firing.Cones;
 

@@ -1,3 +1,4 @@
+
 namespace ConeService.Firing.Cones;
 
 /// <summary>The shape of another chart's curve, moved along the temperature axis through a value that this chart prints.</summary>

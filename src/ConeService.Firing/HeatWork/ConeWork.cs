@@ -1,5 +1,6 @@
+using ConeService.Contract.Cones;
+using ConeService.Contract.Quantities;
 using ConeService.Firing.Cones;
-using ConeService.Firing.Quantities;
 
 namespace ConeService.Firing.HeatWork;
 

@@ -1,3 +1,4 @@
+
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>How a kiln cools after the last segment.</summary>

@@ -1,5 +1,6 @@
-using ConeService.Firing.Answers;
-using ConeService.Firing.HeatWork.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.HeatWork;
+using ConeService.Contract.Quantities;
 using ConeService.Firing.HeatWork.Logs;
 
 namespace ConeService.Firing.HeatWork;

@@ -1,3 +1,4 @@
+
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>A moment of a firing. Between two moments the temperature runs straight.</summary>

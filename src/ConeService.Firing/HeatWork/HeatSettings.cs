@@ -1,7 +1,7 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.HeatWork;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 using ConeService.Firing.Cones;
-using ConeService.Firing.HeatWork.Answers;
 
 namespace ConeService.Firing.HeatWork;
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.HeatWork;
 using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.HeatWork;
@@ -44,6 +45,9 @@ public sealed record HeatUncertainty(double ThermocoupleCelsius, double DriftCel
 
         return Math.Clamp(-margin / x1, 0.25, 4);
     }
+
+    /// <summary>The parts as the answer tells them.</summary>
+    public SharedUncertainty ToAnswer() => new(ThermocoupleCelsius, DriftCelsius, ConeCelsius, GradientCelsius);
 
     private const double NearKelvin = 45;
 

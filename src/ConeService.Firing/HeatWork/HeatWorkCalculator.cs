@@ -1,7 +1,8 @@
 using System.Collections.Concurrent;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.HeatWork;
+using ConeService.Contract.Quantities;
 using ConeService.Firing.Cones;
-using ConeService.Firing.HeatWork.Answers;
 using ConeService.Firing.HeatWork.Logs;
 
 namespace ConeService.Firing.HeatWork;
@@ -82,7 +83,7 @@ public sealed class HeatWorkCalculator(ConeCharts charts)
         var shared = Shared(settings, peak, assumed);
         var histogram = new ResidenceHistogram(history);
         var slopes = HeatUncertainty.OfSlopes(meter, work, histogram, Defaults.Take(null, "energy-log-sigma", "uncertainty of the slope of the curves", []));
-        var at = new Quantities.HeatingRate(Usable(settings.Chart, rate));
+        var at = new HeatingRate(Usable(settings.Chart, rate));
         var results = work.Cones.Select((cone, i) => Result(cone, history.Start.Hours, at, cone.SigmaOf(shared, at, slopes[i], histogram))).ToList();
         if (assumed.FirstOrDefault(a => a.Parameter == "fullSpeedRate") is { } full)
         {
@@ -105,7 +106,7 @@ public sealed class HeatWorkCalculator(ConeCharts charts)
             [.. work.OutOfOrder.Select(c => c.Cone.Cone.ToString())],
             [.. work.LeftOut.Select(c => c.ToString())],
             new(settings.Tolerance.Type, settings.Tolerance.Standard, settings.Tolerance.Class, settings.Firings, Math.Round(ThermocoupleTolerance.At(settings.Tolerance, peak), 3)),
-            shared, log,
+            shared.ToAnswer(), log,
             deciding.OfType<ConeWork>().Max(d => results[IndexOf(work, d)].Basis),
             warnings,
             HeatWorkWarnings.Notes,
@@ -113,7 +114,7 @@ public sealed class HeatWorkCalculator(ConeCharts charts)
             assumed), history);
     }
 
-    private static ConeResult Result(ConeWork cone, double start, Quantities.HeatingRate rate, double sigma)
+    private static ConeResult Result(ConeWork cone, double start, HeatingRate rate, double sigma)
     {
         var value = cone.Cone.At(rate);
         var bend = ConeBend.Degrees(cone.IsDown ? 1 : cone.Progress);
@@ -142,7 +143,7 @@ public sealed class HeatWorkCalculator(ConeCharts charts)
         : $"no cone of the chart is down; {work.Next!.Cone.Cone} is the first";
 
     private static decimal Usable(ConeChart chart, double? rate) => rate is { } r
-        ? (decimal)Math.Round(Math.Clamp(r, (double)Quantities.HeatingRate.Slowest, (double)Quantities.HeatingRate.Fastest), 4)
+        ? (decimal)Math.Round(Math.Clamp(r, (double)HeatingRate.Slowest, (double)HeatingRate.Fastest), 4)
         : chart.DefaultRate!.Value.CelsiusPerHour;
 
     private static int IndexOf(ScaleWork work, ConeWork cone) => work.Cones.Index().First(x => ReferenceEquals(x.Item, cone)).Index;

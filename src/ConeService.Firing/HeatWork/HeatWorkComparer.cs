@@ -1,6 +1,7 @@
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.HeatWork;
 using ConeService.Firing.Cones;
-using ConeService.Firing.HeatWork.Answers;
 
 namespace ConeService.Firing.HeatWork;
 

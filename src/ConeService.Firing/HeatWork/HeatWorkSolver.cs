@@ -1,7 +1,8 @@
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.HeatWork;
+using ConeService.Contract.Quantities;
 using ConeService.Firing.Cones;
-using ConeService.Firing.HeatWork.Answers;
-using ConeService.Firing.Quantities;
 
 namespace ConeService.Firing.HeatWork;
 

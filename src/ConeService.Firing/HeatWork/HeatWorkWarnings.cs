@@ -1,4 +1,4 @@
-using ConeService.Firing.HeatWork.Logs;
+using ConeService.Contract.HeatWork;
 
 namespace ConeService.Firing.HeatWork;
 

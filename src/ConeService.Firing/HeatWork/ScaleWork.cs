@@ -1,4 +1,4 @@
-using ConeService.Firing.Cones;
+using ConeService.Contract.Cones;
 
 namespace ConeService.Firing.HeatWork;
 

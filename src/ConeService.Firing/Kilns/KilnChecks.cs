@@ -1,3 +1,5 @@
+using ConeService.Data;
+
 namespace ConeService.Firing.Kilns;
 
 /// <summary>Checks of single numbers, and of members that rule each other out. Units mistaken for others are what they mostly catch.</summary>
@@ -22,7 +24,7 @@ internal static class KilnChecks
         if (kiln is { ElementAge: not null, ElementFirings: not null })
             findings.NotApplicable($"{kilnField}/elementFirings", KilnFindings.Text(kiln.ElementFirings), "The age of the elements is stated twice; send elementAge or elementFirings.");
         if (kiln.Heat == KilnHeat.Electric) Unfit("fuelFactor", kiln.FuelFactor, "An electric kiln burns no fuel.");
-        if (kiln.Heat != KilnHeat.Gas) return;
+        if (kiln.Heat == KilnHeat.Electric) return;
         Unfit("voltsInstalled", kiln.VoltsInstalled, "A gas kiln has no elements.");
         Unfit("voltsAsWired", kiln.VoltsAsWired, "A gas kiln has no elements.");
         Unfit("elementAge", kiln.ElementAge, "A gas kiln has no elements.");

@@ -1,5 +1,6 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Kilns;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 using ConeService.Firing.Kilns.Thermal;
 
 namespace ConeService.Firing.Kilns;
@@ -58,7 +59,7 @@ public sealed class KilnModel(Dataset dataset)
         var balance = new HeatBalance(physics, plan.StartCelsius + FiringPlan.KelvinAtZero, room);
         var record = new FiringRecord(balance);
         var flue = new FlueLoss(Defaults["flue-loss"], Defaults["flue-loss-slope"]);
-        Func<double, double>? available = setup.Heat == KilnHeat.Gas ? kelvin => flue.Available(kelvin - FiringPlan.KelvinAtZero, plan.RoomCelsius) : null;
+        Func<double, double>? available = setup.Heat != KilnHeat.Electric ? kelvin => flue.Available(kelvin - FiringPlan.KelvinAtZero, plan.RoomCelsius) : null;
         var watts = setup.AvailableKilowatts * 1000;
         var run = new FiringRun(balance, record, available is null ? _ => watts : kelvin => watts * available(kelvin), physics.Load.DryKelvin, stepSeconds) { Available = available };
 
@@ -82,7 +83,7 @@ public sealed class KilnModel(Dataset dataset)
             end,
             opening,
             Energy(setup, record.PeakParts, balance.Parts()),
-            setup.Heat == KilnHeat.Gas ? Fuel(run.Fuel / Hour / 1000, setup.FuelFactor) : null,
+            setup.Heat != KilnHeat.Electric ? Fuel(run.Fuel / Hour / 1000, setup.FuelFactor) : null,
             record.Chamber,
             record.Load,
             record.Samples);

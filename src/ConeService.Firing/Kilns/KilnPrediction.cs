@@ -1,3 +1,4 @@
+using ConeService.Contract.Kilns;
 using ConeService.Firing.HeatWork;
 
 namespace ConeService.Firing.Kilns;

@@ -1,6 +1,6 @@
 using System.Globalization;
+using ConeService.Contract.Answers;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 
 namespace ConeService.Firing.Kilns;
 
@@ -53,7 +53,7 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
         return setup;
     }
 
-    private string HeatWord => kiln.Heat == KilnHeat.Gas ? "gas" : "electric";
+    private string HeatWord => kiln.Heat != KilnHeat.Electric ? "gas" : "electric";
 
     private KilnGeometry Geometry()
     {
@@ -119,7 +119,7 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
             return Assume("kiln.kilowatts", usual, Text(usual), SizeReason(size));
         }
 
-        var (low, high) = (LeastPerSquareMetre * geometry.SquareMetres, (kiln.Heat == KilnHeat.Gas ? MostGas : MostElectric) * geometry.SquareMetres);
+        var (low, high) = (LeastPerSquareMetre * geometry.SquareMetres, (kiln.Heat != KilnHeat.Electric ? MostGas : MostElectric) * geometry.SquareMetres);
         if (stated < low || stated > high) findings.AbsurdPower($"{kilnField}/kilowatts", stated, low, high);
         return stated;
     }
@@ -137,7 +137,7 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
 
     private double Ageing()
     {
-        if (kiln.Heat == KilnHeat.Gas) return 1;
+        if (kiln.Heat != KilnHeat.Electric) return 1;
         var age = kiln.ElementAge ?? kiln.ElementFirings / defaults["element-firings"] ?? Assume("kiln.elementAge", 0.0, "0", "New elements; tired ones give less power.");
         if (age <= KilnChecks.OldestElements) return 1 + (defaults["element-rise"] * age);
         assumed.Add(new("kiln.elementAge", Text(KilnChecks.OldestElements), "Beyond twice the usual life elements fail rather than fade."));

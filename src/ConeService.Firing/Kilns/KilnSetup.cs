@@ -1,4 +1,5 @@
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Data;
 
 namespace ConeService.Firing.Kilns;
 

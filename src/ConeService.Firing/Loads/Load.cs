@@ -1,5 +1,6 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 using ConeService.Firing.Materials;
 
 namespace ConeService.Firing.Loads;

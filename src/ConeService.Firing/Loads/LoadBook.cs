@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using ConeService.Contract.Cones;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Materials;

@@ -1,4 +1,5 @@
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Loads;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Loads.Reading;
 using ConeService.Firing.Loads.Suggesting;

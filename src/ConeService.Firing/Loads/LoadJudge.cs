@@ -1,3 +1,4 @@
+using ConeService.Contract.Loads;
 using ConeService.Data;
 using ConeService.Firing.Loads.Rules;
 using ConeService.Firing.Materials;

@@ -1,3 +1,4 @@
+using ConeService.Contract.Materials;
 using ConeService.Data;
 
 namespace ConeService.Firing.Materials;
@@ -97,23 +98,4 @@ public sealed record ConeRange(ConeMark Min, ConeMark Best, ConeMark Max)
 {
     /// <summary>The range as people say it.</summary>
     public override string ToString() => Min == Max ? $"cone {Min}" : $"cone {Min} to {Max}";
-}
-
-/// <summary>How far over-firing has gone.</summary>
-public enum OverfireStep
-{
-    /// <summary>Not at all, or nothing is known.</summary>
-    None,
-
-    /// <summary>Rims and thin walls move.</summary>
-    Warps,
-
-    /// <summary>Bubbles swell in the wall.</summary>
-    Bloats,
-
-    /// <summary>The form sinks.</summary>
-    Slumps,
-
-    /// <summary>The ware flows onto the shelf.</summary>
-    Melts,
 }

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using ConeService.Contract.Cones;
 using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.Materials;

@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
+using ConeService.Contract.Answers;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 
 namespace ConeService.Firing.Materials;
 

@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
+using ConeService.Contract.Practice;
 using ConeService.Data;
-using ConeService.Firing.Practice.Answers;
 
 namespace ConeService.Firing.Practice;
 

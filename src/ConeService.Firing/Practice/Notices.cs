@@ -1,3 +1,5 @@
+using ConeService.Contract.Colours;
+
 namespace ConeService.Firing.Practice;
 
 /// <summary>The standing lines of every answer in which people can be hurt.</summary>

@@ -1,6 +1,6 @@
+using ConeService.Contract.Practice;
+using ConeService.Contract.Quantities;
 using ConeService.Data;
-using ConeService.Firing.Practice.Answers;
-using ConeService.Firing.Quantities;
 
 namespace ConeService.Firing.Practice;
 

@@ -1,5 +1,5 @@
+using ConeService.Contract.Cones;
 using ConeService.Data;
-using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.Schedules;
 

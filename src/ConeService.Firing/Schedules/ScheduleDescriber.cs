@@ -1,8 +1,9 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Quantities;
+using ConeService.Contract.Schedules;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 using ConeService.Firing.Cones;
-using ConeService.Firing.Quantities;
-using ConeService.Firing.Schedules.Answers;
 
 namespace ConeService.Firing.Schedules;
 

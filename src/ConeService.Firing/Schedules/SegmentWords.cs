@@ -1,4 +1,5 @@
 using System.Globalization;
+using ConeService.Contract.Quantities;
 
 namespace ConeService.Firing.Schedules;
 

@@ -1,5 +1,7 @@
 using System.Text.Json;
 using ConeService.Api.Tests.Support;
+using ConeService.Contract.Cones;
+using ConeService.Data;
 
 namespace ConeService.Api.Tests.Features;
 

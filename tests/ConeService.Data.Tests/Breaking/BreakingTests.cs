@@ -1,4 +1,5 @@
 using System.Reflection;
+using ConeService.Contract.Loads;
 
 namespace ConeService.Data.Tests;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
+using ConeService.Contract.Cones;
 
 namespace ConeService.Data.Tests;
 

@@ -1,7 +1,7 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Colours;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 using ConeService.Firing.Colour;
-using ConeService.Firing.Colour.Answers;
 using ConeService.Firing.Tests.Support;
 
 namespace ConeService.Firing.Tests.Colour;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ConeService.Contract.Cones;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Tests.Support;
 using CsCheck;

@@ -1,6 +1,7 @@
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Quantities;
 using ConeService.Firing.Cones;
-using ConeService.Firing.Quantities;
 using ConeService.Firing.Tests.Support;
 using CsCheck;
 

@@ -1,4 +1,4 @@
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Tests.Support;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Firing.Cones;
-using ConeService.Firing.Cones.Answers;
 using ConeService.Firing.Tests.Support;
 
 namespace ConeService.Firing.Tests.Cones;

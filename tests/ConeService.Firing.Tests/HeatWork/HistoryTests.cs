@@ -1,5 +1,5 @@
+using ConeService.Contract.HeatWork;
 using ConeService.Firing.HeatWork;
-using ConeService.Firing.HeatWork.Answers;
 using ConeService.Firing.Tests.Support;
 using static ConeService.Firing.Tests.HeatWork.Firings;
 

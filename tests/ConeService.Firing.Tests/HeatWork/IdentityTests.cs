@@ -1,3 +1,4 @@
+using ConeService.Contract.Cones;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Tests.Support;

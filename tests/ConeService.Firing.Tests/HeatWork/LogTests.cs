@@ -1,5 +1,5 @@
 using System.Text;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
 using ConeService.Firing.HeatWork.Logs;
 
 namespace ConeService.Firing.Tests.HeatWork;

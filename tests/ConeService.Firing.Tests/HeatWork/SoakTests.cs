@@ -1,3 +1,4 @@
+using ConeService.Contract.Cones;
 using ConeService.Firing.HeatWork;
 using static ConeService.Firing.Tests.HeatWork.Firings;
 

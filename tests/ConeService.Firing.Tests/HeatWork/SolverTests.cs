@@ -1,6 +1,7 @@
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.HeatWork;
 using ConeService.Firing.HeatWork;
-using ConeService.Firing.HeatWork.Answers;
 using ConeService.Firing.Tests.Support;
 using CsCheck;
 using static ConeService.Firing.Tests.HeatWork.Firings;

@@ -1,7 +1,9 @@
 using System.Globalization;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.HeatWork;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
-using ConeService.Firing.HeatWork.Answers;
 using ConeService.Firing.Tests.Support;
 using MathNet.Numerics.Distributions;
 using static ConeService.Firing.Tests.HeatWork.Firings;

@@ -1,3 +1,5 @@
+using ConeService.Contract.Kilns;
+using ConeService.Data;
 using ConeService.Firing.Kilns;
 
 namespace ConeService.Firing.Tests.Kilns;

@@ -1,4 +1,6 @@
 using System.Globalization;
+using ConeService.Contract.Kilns;
+using ConeService.Data;
 using ConeService.Firing.Kilns;
 using ConeService.Firing.Tests.Support;
 

@@ -1,4 +1,6 @@
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Kilns;
+using ConeService.Data;
 using ConeService.Firing.Kilns;
 
 namespace ConeService.Firing.Tests.Kilns;

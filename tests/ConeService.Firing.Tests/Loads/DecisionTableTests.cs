@@ -1,3 +1,5 @@
+using ConeService.Contract.Kilns;
+using ConeService.Contract.Loads;
 using ConeService.Data;
 using ConeService.Firing.Loads;
 using ConeService.Firing.Tests.Support;

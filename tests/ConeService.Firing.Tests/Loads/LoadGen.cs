@@ -1,3 +1,6 @@
+using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
+using ConeService.Contract.Loads;
 using ConeService.Data;
 using ConeService.Firing.Loads;
 using ConeService.Firing.Tests.Support;

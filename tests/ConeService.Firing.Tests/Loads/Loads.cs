@@ -1,4 +1,5 @@
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Loads;
 using ConeService.Firing.Loads;
 using ConeService.Firing.Tests.Support;
 

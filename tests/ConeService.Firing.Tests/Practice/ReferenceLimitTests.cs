@@ -1,4 +1,6 @@
 using System.Globalization;
+using ConeService.Contract.Colours;
+using ConeService.Contract.Loads;
 using ConeService.Data;
 using ConeService.Firing.Practice;
 using ConeService.Firing.Tests.Support;

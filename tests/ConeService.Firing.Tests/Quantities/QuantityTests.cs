@@ -1,4 +1,4 @@
-using ConeService.Firing.Quantities;
+using ConeService.Contract.Quantities;
 
 namespace ConeService.Firing.Tests.Quantities;
 

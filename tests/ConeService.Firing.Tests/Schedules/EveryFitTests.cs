@@ -1,7 +1,8 @@
+using ConeService.Contract.Cones;
+using ConeService.Contract.HeatWork;
+using ConeService.Contract.Schedules;
 using ConeService.Firing.HeatWork;
-using ConeService.Firing.HeatWork.Answers;
 using ConeService.Firing.Schedules;
-using ConeService.Firing.Schedules.Answers;
 using ConeService.Firing.Tests.Support;
 
 namespace ConeService.Firing.Tests.Schedules;

@@ -1,5 +1,8 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
+using ConeService.Contract.Schedules;
 using ConeService.Data;
-using ConeService.Firing.Schedules.Answers;
 using ConeService.Firing.Schedules.Fitting;
 
 namespace ConeService.Firing.Tests.Schedules;

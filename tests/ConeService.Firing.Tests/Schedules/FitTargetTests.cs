@@ -1,5 +1,6 @@
-using ConeService.Firing.Answers;
-using ConeService.Firing.Schedules.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Schedules;
 using ConeService.Firing.Tests.Support;
 
 namespace ConeService.Firing.Tests.Schedules;

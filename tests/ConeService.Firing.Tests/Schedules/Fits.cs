@@ -1,4 +1,5 @@
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Schedules;
 using ConeService.Firing.Schedules.Fitting;
 using ConeService.Firing.Tests.Support;
 

@@ -1,6 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
 using ConeService.Firing.Cones;
 
 namespace ConeService.Api.Features.Cards;

@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
+using ConeService.Contract.Cones;
 using ConeService.Data;
 using ConeService.Firing.Cones;
-using ConeService.Firing.Cones.Answers;
 
 namespace ConeService.Api.Features.Cards;
 

@@ -1,7 +1,7 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Contract.Colours;
 using ConeService.Firing.Colour;
-using ConeService.Firing.Colour.Answers;
 
 namespace ConeService.Api.Features.Colours;
 

@@ -1,4 +1,5 @@
 using ConeService.Api.Http;
+using ConeService.Contract.Colours;
 using ConeService.Firing.Colour;
 using FluentValidation;
 

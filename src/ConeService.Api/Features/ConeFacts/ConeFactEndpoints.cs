@@ -1,5 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Contract.Cones;
 
 namespace ConeService.Api.Features.ConeFacts;
 

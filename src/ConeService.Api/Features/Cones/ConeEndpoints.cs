@@ -1,8 +1,8 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Firing.Cones;
-using ConeService.Firing.Cones.Answers;
 
 namespace ConeService.Api.Features.Cones;
 

@@ -1,5 +1,6 @@
 using ConeService.Api.Http;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Conversions;
 using ConeService.Firing.Cones.Conversions;
 using Microsoft.Net.Http.Headers;
 

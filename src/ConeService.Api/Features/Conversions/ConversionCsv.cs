@@ -2,7 +2,10 @@ using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
 using ConeService.Api.Http.Problems;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Conversions;
+using ConeService.Contract.Quantities;
 using ConeService.Firing.Cones.Conversions;
 using CsvHelper;
 

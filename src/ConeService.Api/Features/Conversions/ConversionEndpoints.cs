@@ -1,6 +1,7 @@
 using System.Globalization;
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Contract.Conversions;
 using ConeService.Firing.Cones.Conversions;
 
 namespace ConeService.Api.Features.Conversions;

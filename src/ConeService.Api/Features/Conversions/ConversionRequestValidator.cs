@@ -1,4 +1,5 @@
 using ConeService.Api.Http;
+using ConeService.Contract.Conversions;
 using ConeService.Firing.Cones.Conversions;
 using FluentValidation;
 

@@ -1,5 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Contract.Datasets;
 
 namespace ConeService.Api.Features.Datasets;
 

@@ -1,8 +1,9 @@
 using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
+using ConeService.Contract.Cones;
+using ConeService.Contract.HeatWork;
 using ConeService.Firing.HeatWork;
-using ConeService.Firing.HeatWork.Answers;
 
 namespace ConeService.Api.Features.HeatWork;
 

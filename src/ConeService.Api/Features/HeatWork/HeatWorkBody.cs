@@ -1,7 +1,7 @@
 using System.IO.Pipelines;
 using ConeService.Api.Http;
-using ConeService.Firing.Answers;
-using ConeService.Firing.HeatWork.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.HeatWork;
 using Microsoft.Net.Http.Headers;
 
 namespace ConeService.Api.Features.HeatWork;

@@ -1,9 +1,9 @@
 using System.Globalization;
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.HeatWork;
 using ConeService.Firing.HeatWork;
-using ConeService.Firing.HeatWork.Answers;
 using ConeService.Firing.HeatWork.Logs;
 
 namespace ConeService.Api.Features.HeatWork;

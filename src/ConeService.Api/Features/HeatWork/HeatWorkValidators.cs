@@ -1,5 +1,5 @@
 using ConeService.Api.Http;
-using ConeService.Firing.HeatWork.Answers;
+using ConeService.Contract.HeatWork;
 using FluentValidation;
 
 namespace ConeService.Api.Features.HeatWork;

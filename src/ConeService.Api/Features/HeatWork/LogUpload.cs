@@ -1,6 +1,6 @@
 using System.Buffers;
 using System.IO.Pipelines;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
 using ConeService.Firing.HeatWork.Logs;
 
 namespace ConeService.Api.Features.HeatWork;

@@ -1,5 +1,7 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Contract.Loads;
+using ConeService.Contract.Materials;
 using ConeService.Firing.Loads;
 using ConeService.Firing.Materials;
 

@@ -1,5 +1,7 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Materials;
 using ConeService.Firing.Materials;
 
 namespace ConeService.Api.Features.Materials;

@@ -1,6 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.Http.Problems;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
 
 namespace ConeService.Api.Features.Problems;
 

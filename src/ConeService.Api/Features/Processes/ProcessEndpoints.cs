@@ -1,7 +1,7 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Contract.Practice;
 using ConeService.Firing.Practice;
-using ConeService.Firing.Practice.Answers;
 
 namespace ConeService.Api.Features.Processes;
 

@@ -1,9 +1,10 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Schedules;
 using ConeService.Firing.Schedules;
-using ConeService.Firing.Schedules.Answers;
 
 namespace ConeService.Api.Features.Schedules;
 

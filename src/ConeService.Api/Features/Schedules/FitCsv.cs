@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
 using ConeService.Api.Http;
-using ConeService.Firing.Schedules.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Schedules;
 using CsvHelper;
 
 namespace ConeService.Api.Features.Schedules;

@@ -2,9 +2,11 @@ using System.Globalization;
 using System.Text;
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Http;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Quantities;
+using ConeService.Contract.Schedules;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Schedules;
-using ConeService.Firing.Schedules.Answers;
 using ConeService.Firing.Schedules.Fitting;
 
 namespace ConeService.Api.Features.Schedules;

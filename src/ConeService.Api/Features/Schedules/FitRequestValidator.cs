@@ -1,5 +1,6 @@
 using System.Linq.Expressions;
 using ConeService.Api.Http;
+using ConeService.Contract.Schedules;
 using ConeService.Firing.Schedules.Fitting;
 using FluentValidation;
 

@@ -1,10 +1,11 @@
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Schedules;
 using ConeService.Firing.Kilns;
 using ConeService.Firing.Schedules;
-using ConeService.Firing.Schedules.Answers;
 using ConeService.Firing.Schedules.Fitting;
 
 namespace ConeService.Api.Features.Schedules;

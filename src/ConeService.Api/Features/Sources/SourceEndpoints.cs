@@ -1,7 +1,8 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 
 namespace ConeService.Api.Features.Sources;
 

@@ -1,9 +1,9 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Quantities;
 using ConeService.Firing.Cones;
-using ConeService.Firing.Cones.Answers;
-using ConeService.Firing.Quantities;
 
 namespace ConeService.Api.Features.Temperatures;
 

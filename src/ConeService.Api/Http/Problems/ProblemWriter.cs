@@ -1,6 +1,7 @@
 using System.Text.Json;
-using ConeService.Api.Json;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Json;
+using ConeService.Contract.Problems;
 
 namespace ConeService.Api.Http.Problems;
 

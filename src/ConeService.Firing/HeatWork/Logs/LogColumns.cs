@@ -1,5 +1,6 @@
 using System.Globalization;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Quantities;
 
 namespace ConeService.Firing.HeatWork.Logs;
 

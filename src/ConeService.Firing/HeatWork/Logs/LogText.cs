@@ -1,7 +1,8 @@
 using System.Buffers.Text;
 using System.Globalization;
 using System.Text;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.HeatWork;
 
 namespace ConeService.Firing.HeatWork.Logs;
 

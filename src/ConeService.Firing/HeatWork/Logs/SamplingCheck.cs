@@ -1,3 +1,5 @@
+using ConeService.Contract.HeatWork;
+
 namespace ConeService.Firing.HeatWork.Logs;
 
 /// <summary>Finds where a log is too sparse to be trusted: gaps, and steps that cut the corners of the true curve near the top.</summary>

@@ -1,3 +1,5 @@
+using ConeService.Contract.HeatWork;
+
 namespace ConeService.Firing.HeatWork.Logs;
 
 /// <summary>

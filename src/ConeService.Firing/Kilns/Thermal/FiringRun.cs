@@ -1,3 +1,5 @@
+using ConeService.Contract.Kilns;
+
 namespace ConeService.Firing.Kilns.Thermal;
 
 /// <summary>

@@ -1,3 +1,4 @@
+
 namespace ConeService.Firing.Kilns.Thermal;
 
 /// <summary>

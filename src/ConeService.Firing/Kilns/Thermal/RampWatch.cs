@@ -1,3 +1,5 @@
+using ConeService.Contract.Kilns;
+
 namespace ConeService.Firing.Kilns.Thermal;
 
 /// <summary>How a ramp goes: how far behind, since where, and whether it still moves.</summary>

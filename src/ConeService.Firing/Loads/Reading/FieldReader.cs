@@ -1,6 +1,7 @@
 using System.Globalization;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Materials;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Loads;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 
 namespace ConeService.Firing.Loads.Reading;
 

@@ -1,5 +1,6 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Loads;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 using ConeService.Firing.Materials;
 
 namespace ConeService.Firing.Loads.Reading;

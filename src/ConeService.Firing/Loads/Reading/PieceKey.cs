@@ -1,5 +1,6 @@
 using System.Text;
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Loads;
 
 namespace ConeService.Firing.Loads.Reading;
 

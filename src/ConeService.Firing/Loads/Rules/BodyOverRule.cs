@@ -1,3 +1,4 @@
+using ConeService.Contract.Materials;
 using ConeService.Data;
 using ConeService.Firing.Materials;
 

@@ -1,3 +1,5 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Loads;
 using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Suggesting;

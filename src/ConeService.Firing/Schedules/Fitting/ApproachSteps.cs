@@ -1,3 +1,5 @@
+using ConeService.Contract.Schedules;
+
 namespace ConeService.Firing.Schedules.Fitting;
 
 /// <summary>Targets on the way that come too close to the peak of a cooler cone are lowered: the last ramp, whose rate the chart is read at, keeps its span.</summary>

@@ -1,3 +1,5 @@
+using ConeService.Contract.Quantities;
+
 namespace ConeService.Firing.Schedules.Fitting;
 
 /// <summary>What a controller can be told: whole degrees, whole degrees per hour and whole minutes, in °C or °F. Values here are °C.</summary>

@@ -1,6 +1,5 @@
+using ConeService.Contract.Schedules;
 using ConeService.Data;
-using ConeService.Firing.Schedules.Answers;
-using HeatOfKiln = ConeService.Data.KilnHeat;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
@@ -27,9 +26,9 @@ internal static class FitCautions
         var row = question.Schedule.Row;
         yield return "every-kiln";
         var heat = question.Heat ?? row.KilnHeats[0];
-        if (heat == HeatOfKiln.Electric) yield return "electric-kiln";
-        if (heat is HeatOfKiln.Gas or HeatOfKiln.Raku or HeatOfKiln.Vapour) yield return "gas-kiln";
-        if (heat == HeatOfKiln.Wood) yield return "wood-kiln";
+        if (heat == KilnHeat.Electric) yield return "electric-kiln";
+        if (heat is KilnHeat.Gas or KilnHeat.Raku or KilnHeat.Vapour) yield return "gas-kiln";
+        if (heat == KilnHeat.Wood) yield return "wood-kiln";
         if (question.Schedule.Segments.Any(s => s.Atmosphere == FiringAtmosphere.Reduction && s.Stage != FiringStage.PostFiring)) yield return "reduction";
         if (question.Greenware) yield return "bisque";
         if (row.Kind is FiringKind.Glaze or FiringKind.Single or FiringKind.Salt or FiringKind.Soda or FiringKind.Wood) yield return "glaze-firing";

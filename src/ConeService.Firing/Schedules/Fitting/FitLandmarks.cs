@@ -1,6 +1,6 @@
+using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing.HeatWork;
-using ConeService.Firing.Schedules.Answers;
 
 namespace ConeService.Firing.Schedules.Fitting;
 

@@ -1,7 +1,9 @@
-using ConeService.Firing.Answers;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Schedules;
+using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Kilns;
-using HeatOfKiln = ConeService.Data.KilnHeat;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
@@ -24,7 +26,7 @@ public sealed record FitQuestion
     public required string? KilnId { get; init; }
 
     /// <summary>What heats the kiln; null without a kiln.</summary>
-    public required HeatOfKiln? Heat { get; init; }
+    public required KilnHeat? Heat { get; init; }
 
     /// <summary>Kiln and load for the model; null without a kiln, and for a wood kiln.</summary>
     public required KilnSetup? Kiln { get; init; }
@@ -66,7 +68,7 @@ public sealed record FitQuestion
     public required IReadOnlyList<Assumption> Assumed { get; init; }
 
     /// <summary>True when the kiln is fired with wire elements.</summary>
-    public bool IsElectric => Heat is null or HeatOfKiln.Electric;
+    public bool IsElectric => Heat is null or KilnHeat.Electric;
 }
 
 /// <summary>The cone that the fit aims at.</summary>

@@ -1,11 +1,12 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Schedules;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
-using HeatOfKiln = ConeService.Data.KilnHeat;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
@@ -128,11 +129,11 @@ public sealed partial class FitReader(ScheduleBook book, ConeCharts charts, Kiln
         return new("cone-outside-schedule", "/cone", sent, $"Cone {cone} lies outside the range of the schedule {schedule.Id}.", [$"{schedule.Coolest} to {schedule.Hottest}"], mixUp);
     }
 
-    private (HeatOfKiln? Heat, Cone? MaxCone) KilnLimits(Schedule schedule, FitRequest request, FitTarget? target, List<Finding> findings)
+    private (KilnHeat? Heat, Cone? MaxCone) KilnLimits(Schedule schedule, FitRequest request, FitTarget? target, List<Finding> findings)
     {
         if (request.Kiln is not { } kiln) return (null, null);
-        HeatOfKiln? heat = EnumWords.TryRead<HeatOfKiln>(kiln.Heat, out var read) ? read : null;
-        if (heat is null) findings.Add(Words.Unknown<HeatOfKiln>("/kiln/heat", kiln.Heat, "what heats the kiln"));
+        KilnHeat? heat = EnumWords.TryRead<KilnHeat>(kiln.Heat, out var read) ? read : null;
+        if (heat is null) findings.Add(Words.Unknown<KilnHeat>("/kiln/heat", kiln.Heat, "what heats the kiln"));
         if (kiln.MaxCone.IsAbsent) return (heat, null);
         if (!ConeInput.TryRead(charts.Scale, kiln.MaxCone, "/kiln/maxCone", out var most, out var wrong))
         {
@@ -183,7 +184,7 @@ public sealed partial class FitReader(ScheduleBook book, ConeCharts charts, Kiln
         return null;
     }
 
-    private KilnSetup? Kiln(FitRequest request, HeatOfKiln? heat, KilnLoad load, List<Assumption> assumed, List<Finding> findings)
+    private KilnSetup? Kiln(FitRequest request, KilnHeat? heat, KilnLoad load, List<Assumption> assumed, List<Finding> findings)
     {
         if (request.Kiln is not { } kiln)
         {
@@ -191,13 +192,13 @@ public sealed partial class FitReader(ScheduleBook book, ConeCharts charts, Kiln
             return null;
         }
 
-        if (heat is null or HeatOfKiln.Wood) return null;
+        if (heat is null or KilnHeat.Wood) return null;
         if (kiln.ControllerSegments is null) assumed.Add(new("kiln.controllerSegments", "no limit", "The controller holds as many segments as the programme has."));
         var max = kiln.MaxTemperature is { } sent ? (request.Units == "F" ? (sent - 32) / 1.8 : sent) : (double?)null;
         try
         {
             var setup = model.Resolve(
-                new(heat == HeatOfKiln.Electric ? Kilns.KilnHeat.Electric : Kilns.KilnHeat.Gas, kiln.VolumeLitres, kiln.Interior, kiln.Wall, kiln.Kilowatts, kiln.VoltsInstalled,
+                new(heat.Value, kiln.VolumeLitres, kiln.Interior, kiln.Wall, kiln.Kilowatts, kiln.VoltsInstalled,
                     kiln.VoltsAsWired, kiln.ElementAge, kiln.ElementFirings, max, kiln.LeakFactor, kiln.FuelFactor),
                 load);
             assumed.AddRange(setup.Assumed);

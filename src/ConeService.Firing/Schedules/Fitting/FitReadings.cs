@@ -1,5 +1,5 @@
+using ConeService.Contract.Schedules;
 using ConeService.Firing.HeatWork;
-using ConeService.Firing.Schedules.Answers;
 
 namespace ConeService.Firing.Schedules.Fitting;
 

@@ -1,7 +1,8 @@
+using ConeService.Contract.Kilns;
+using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
-using ConeService.Firing.Schedules.Answers;
 
 namespace ConeService.Firing.Schedules.Fitting;
 

@@ -1,7 +1,6 @@
+using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
-using ConeService.Firing.Schedules.Answers;
-using HeatOfKiln = ConeService.Data.KilnHeat;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
@@ -24,7 +23,7 @@ internal static class FitWarnings
         if (question.Heat is { } heat && !row.KilnHeats.Contains(heat))
         {
             yield return $"The schedule is for {string.Join(" or ", row.KilnHeats.Select(EnumWords.Word))} kilns, not for {EnumWords.Word(heat)}"
-                + (heat == HeatOfKiln.Electric && row.Atmosphere == FiringAtmosphere.Reduction ? ": reduction strips the oxide skin that protects the elements, and an electric kiln has no flue." : ".");
+                + (heat == KilnHeat.Electric && row.Atmosphere == FiringAtmosphere.Reduction ? ": reduction strips the oxide skin that protects the elements, and an electric kiln has no flue." : ".");
         }
 
         if (row.Atmosphere == FiringAtmosphere.Reduction && target is { Position: >= BandLow and <= BandHigh })
@@ -43,8 +42,8 @@ internal static class FitWarnings
         if (!question.Greenware && question.Glaze == GlazeCoat.None && row.Kind is FiringKind.Glaze) yield return "The load carries no glaze, and the schedule is a glaze firing.";
         if (question.Glaze != GlazeCoat.None && row.Kind == FiringKind.Bisque) yield return "Glazed ware in a bisque firing sticks to what it touches.";
         if (plan.Hours > LongHours) yield return FormattableString.Invariant($"The programme takes {plan.Hours:0} h: plan for attendance, and check that the controller holds that long.");
-        if (question.Heat == HeatOfKiln.Wood) yield return "A wood kiln has no programme to follow, so it is not modelled: take the segments as marks for the log.";
-        if (prediction is not null && question.Kiln?.Heat == Kilns.KilnHeat.Gas && question.Kiln.FuelFactor is null) yield return "Fuel is a lower bound: studio kilns burn 1.5 to 2.5 times as much. Send fuelFactor from your own meter.";
+        if (question.Heat == KilnHeat.Wood) yield return "A wood kiln has no programme to follow, so it is not modelled: take the segments as marks for the log.";
+        if (prediction is not null && question.Kiln is { Heat: not KilnHeat.Electric } && question.Kiln.FuelFactor is null) yield return "Fuel is a lower bound: studio kilns burn 1.5 to 2.5 times as much. Send fuelFactor from your own meter.";
         if (prediction is { HoursToOpening: null }) yield return "The kiln takes longer to cool than the model follows.";
         yield return "Witness cones decide, not the meter. Nothing here replaces the kiln's manual, local codes and licensed practice.";
     }

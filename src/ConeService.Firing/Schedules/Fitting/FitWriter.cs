@@ -1,10 +1,10 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Quantities;
+using ConeService.Contract.Schedules;
 using ConeService.Data;
-using ConeService.Firing.Answers;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
-using ConeService.Firing.Quantities;
-using ConeService.Firing.Schedules.Answers;
 
 namespace ConeService.Firing.Schedules.Fitting;
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Schedules;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
 

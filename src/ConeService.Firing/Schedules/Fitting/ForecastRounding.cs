@@ -1,4 +1,4 @@
-using ConeService.Firing.Kilns;
+using ConeService.Contract.Kilns;
 
 namespace ConeService.Firing.Schedules.Fitting;
 

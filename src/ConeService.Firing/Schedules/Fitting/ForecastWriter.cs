@@ -1,5 +1,6 @@
+using ConeService.Contract.Kilns;
+using ConeService.Contract.Schedules;
 using ConeService.Firing.Kilns;
-using ConeService.Firing.Schedules.Answers;
 
 namespace ConeService.Firing.Schedules.Fitting;
 

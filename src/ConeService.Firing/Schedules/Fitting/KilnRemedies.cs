@@ -1,6 +1,8 @@
-using ConeService.Firing.Cones;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
+using ConeService.Contract.Schedules;
+using ConeService.Data;
 using ConeService.Firing.Kilns;
-using ConeService.Firing.Schedules.Answers;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
@@ -55,9 +57,9 @@ internal static class KilnRemedies
     private static void Power(List<FitRemedy> remedies, FitQuestion question, FittedPlan plan, ConeCurves meter, KilnModel model)
     {
         var setup = question.Kiln!;
-        if (setup.Heat == Kilns.KilnHeat.Electric && setup.ElementAgeing > 1.005) Try("new-elements", setup with { AvailableKilowatts = setup.AvailableKilowatts * setup.ElementAgeing, ElementAgeing = 1 }, "New elements would give");
+        if (setup.Heat == KilnHeat.Electric && setup.ElementAgeing > 1.005) Try("new-elements", setup with { AvailableKilowatts = setup.AvailableKilowatts * setup.ElementAgeing, ElementAgeing = 1 }, "New elements would give");
         var full = setup.RatedKilowatts / setup.ElementAgeing;
-        if (setup.Heat == Kilns.KilnHeat.Electric && setup.AvailableKilowatts < 0.97 * full) Try("full-voltage", setup with { AvailableKilowatts = full }, "The elements get less than the voltage they were made for. At that voltage, which is work for a licensed electrician, they would give");
+        if (setup.Heat == KilnHeat.Electric && setup.AvailableKilowatts < 0.97 * full) Try("full-voltage", setup with { AvailableKilowatts = full }, "The elements get less than the voltage they were made for. At that voltage, which is work for a licensed electrician, they would give");
 
         void Try(string code, KilnSetup changed, string says)
         {

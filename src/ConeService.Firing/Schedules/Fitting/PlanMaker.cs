@@ -1,3 +1,5 @@
+using ConeService.Contract.Cones;
+using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 

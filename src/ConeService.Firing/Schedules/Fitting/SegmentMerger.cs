@@ -1,3 +1,4 @@
+using ConeService.Contract.Schedules;
 using ConeService.Data;
 
 namespace ConeService.Firing.Schedules.Fitting;

@@ -1,0 +1,81 @@
+using ConeService.Contract.Answers;
+using ConeService.Data;
+
+namespace ConeService.Contract.Cones;
+
+/// <summary>One cone: its neighbours, the cone it is confused with, and every printed end point.</summary>
+/// <param name="DatasetVersion">Version of the data package.</param>
+/// <param name="Cone">The cone.</param>
+/// <param name="Kind">whole, half or seger-letter.</param>
+/// <param name="WholeStep">Index among the 36 whole cones 022 … 14; null outside.</param>
+/// <param name="Previous">The next cooler cone; null at the end of the scale.</param>
+/// <param name="Next">The next hotter cone; null at the end of the scale.</param>
+/// <param name="MixUp">The cone it is confused with; null when there is none of that number.</param>
+/// <param name="EndPoints">Every printed end point, by chart and rate.</param>
+/// <param name="ChartsDiffer">Why two charts give two figures for this cone; null when only one chart prints it.</param>
+/// <param name="Note">What a reader must know about the cone.</param>
+/// <param name="Confidence">How far the existence of the cone can be trusted; each end point has its own.</param>
+/// <param name="Sources">Ids of the sources.</param>
+public sealed record ConeDescription(
+    string DatasetVersion,
+    string Cone,
+    string Kind,
+    int? WholeStep,
+    string? Previous,
+    string? Next,
+    ConeMixUp? MixUp,
+    IReadOnlyList<PrintedEndPoint> EndPoints,
+    ChartDifference? ChartsDiffer,
+    string? Note,
+    Confidence Confidence,
+    IReadOnlyList<string> Sources);
+
+/// <summary>One printed end point of a cone.</summary>
+/// <param name="Chart">The chart that prints it.</param>
+/// <param name="RateCelsiusPerHour">Heating rate over the last 100 °C, °C/h; null where the chart states none.</param>
+/// <param name="Celsius">End point as printed, °C.</param>
+/// <param name="Fahrenheit">End point, °F.</param>
+/// <param name="FahrenheitBasis">Whether the chart prints the °F figure or it was converted.</param>
+/// <param name="Basis">Always printed.</param>
+/// <param name="Confidence">How far the value can be trusted.</param>
+/// <param name="Source">Id of the source.</param>
+/// <param name="Note">Why an oddity stays as printed; null for an ordinary cell.</param>
+public sealed record PrintedEndPoint(
+    string Chart,
+    decimal? RateCelsiusPerHour,
+    decimal Celsius,
+    decimal Fahrenheit,
+    FahrenheitBasis FahrenheitBasis,
+    Basis Basis,
+    Confidence Confidence,
+    string Source,
+    string? Note);
+
+/// <summary>The cone that a number is confused with when its leading zero is lost or added.</summary>
+/// <param name="Cone">The other cone.</param>
+/// <param name="CelsiusApart">How much hotter the other cone is (negative: cooler), °C.</param>
+/// <param name="FahrenheitApart">The same as a difference in °F.</param>
+/// <param name="Chart">The chart that the distance is taken from.</param>
+/// <param name="RateCelsiusPerHour">Its rate, °C/h; null where the chart states none.</param>
+/// <param name="Message">What happens to ware in the wrong one.</param>
+public sealed record ConeMixUp(string Cone, decimal CelsiusApart, decimal FahrenheitApart, string Chart, decimal? RateCelsiusPerHour, string Message);
+
+/// <summary>Why charts give different figures for one cone.</summary>
+/// <param name="Message">The explanation in words.</param>
+/// <param name="AtRates">The spread at each rate that two or more charts print.</param>
+/// <param name="SameFigure">Temperatures that charts print for this cone at more than one rate.</param>
+public sealed record ChartDifference(string Message, IReadOnlyList<RateSpread> AtRates, IReadOnlyList<SharedFigure> SameFigure);
+
+/// <summary>The spread of the charts at one rate.</summary>
+/// <param name="RateCelsiusPerHour">The rate, °C/h.</param>
+/// <param name="LowestCelsius">The lowest printed value, °C.</param>
+/// <param name="LowestChart">The chart that prints it.</param>
+/// <param name="HighestCelsius">The highest printed value, °C.</param>
+/// <param name="HighestChart">The chart that prints it.</param>
+public sealed record RateSpread(decimal RateCelsiusPerHour, decimal LowestCelsius, string LowestChart, decimal HighestCelsius, string HighestChart);
+
+/// <summary>One temperature printed for a cone at several rates.</summary>
+/// <param name="Celsius">The temperature, °C.</param>
+/// <param name="Fahrenheit">The temperature, °F.</param>
+/// <param name="PrintedBy">Who prints it, for which rate.</param>
+public sealed record SharedFigure(decimal Celsius, decimal Fahrenheit, IReadOnlyList<PrintedPoint> PrintedBy);

@@ -1,0 +1,44 @@
+using ConeService.Contract.Answers;
+
+namespace ConeService.Contract.Cones;
+
+/// <summary>Which cone a steady ramp to a temperature puts down.</summary>
+/// <param name="DatasetVersion">Version of the data package.</param>
+/// <param name="Celsius">The temperature, °C.</param>
+/// <param name="Fahrenheit">The temperature, °F.</param>
+/// <param name="RateCelsiusPerHour">The heating rate over the last 100 °C, °C/h; null where the chart states none.</param>
+/// <param name="Chart">The chart.</param>
+/// <param name="Reached">The hottest cone that is down together with all cooler ones of the chart.</param>
+/// <param name="Next">The next cone of the chart; null when the hottest one is just down.</param>
+/// <param name="Fraction">How far from the reached cone to the next, 0 to 1; null when there is no next cone. Never add it to a cone number.</param>
+/// <param name="MarginCelsius">How far the ramp went past the end point of the reached cone, in degrees of a 60 °C/h firing, °C.</param>
+/// <param name="MarginFahrenheit">The same, °F.</param>
+/// <param name="NextMarginCelsius">How far the ramp fell short of the next cone (negative), in degrees of a 60 °C/h firing, °C.</param>
+/// <param name="Reading">The result as one says it: “6 and 0.47 of the way to 7”.</param>
+/// <param name="OutOfOrder">Cones that are down although a cooler one is not.</param>
+/// <param name="LeftOut">Cones of the chart that could not be judged at this rate.</param>
+/// <param name="Basis">The weaker basis of the two end points.</param>
+/// <param name="ComputedFrom">The printed cells of the two cones.</param>
+/// <param name="Notes">What a user of the value must know.</param>
+/// <param name="Sources">Ids of the sources.</param>
+/// <param name="Assumed">Parameters that were left out, with what was taken.</param>
+public sealed record ConeReading(
+    string DatasetVersion,
+    decimal Celsius,
+    decimal Fahrenheit,
+    decimal? RateCelsiusPerHour,
+    string Chart,
+    string Reached,
+    string? Next,
+    double? Fraction,
+    double MarginCelsius,
+    double MarginFahrenheit,
+    double? NextMarginCelsius,
+    string Reading,
+    IReadOnlyList<string> OutOfOrder,
+    IReadOnlyList<string> LeftOut,
+    Basis Basis,
+    IReadOnlyList<PrintedPoint> ComputedFrom,
+    IReadOnlyList<string> Notes,
+    IReadOnlyList<string> Sources,
+    IReadOnlyList<Assumption> Assumed);

@@ -1,0 +1,78 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using ConeService.Contract.Answers;
+
+namespace ConeService.Contract.Cones;
+
+/// <summary>
+/// Reads the spellings of a cone that people write: <c>06</c>, <c>o6</c>, <c>^6</c>, <c>cone 6</c>, <c>Δ6</c>,
+/// <c>05½</c>, <c>05.5</c>, <c>05 1/2</c>, <c>6a</c>. Whether the cone exists is for the scale to say.
+/// </summary>
+public static partial class ConeSpelling
+{
+    // Prefix; zero or the letter o that people type for it; number; half; Seger letter.
+    [GeneratedRegex(@"^(?:cone|\^|[Δ∆△])?\s*(?<zero>[0oO])?(?<number>[1-9]\d?)(?<half>\.5|½|\s+½|[\s-]+1/2)?(?<letter>a)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Shape();
+
+    /// <summary>Reads a cone.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="cone">The cone.</param>
+    /// <param name="finding">What is wrong, with an empty field name and no list of allowed cones; null on success.</param>
+    public static bool TryRead(string? text, out Cone cone, out Finding? finding)
+    {
+        cone = default;
+        finding = null;
+        var match = Shape().Match(text?.Trim() ?? "");
+        if (match.Success)
+        {
+            cone = Cone.FromParts(
+                match.Groups["zero"].Success,
+                int.Parse(match.Groups["number"].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture),
+                match.Groups["half"].Success,
+                match.Groups["letter"].Success);
+            return true;
+        }
+
+        finding = Explain(text);
+        return false;
+    }
+
+    [GeneratedRegex(@"^(?:cone|\^|[Δ∆△])?\s*(?<sign>[-−])?(?<digits>[0oO]*\d*)(?<fraction>\.\d+)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex NumberLike();
+
+    private static Finding Explain(string? text)
+    {
+        var match = NumberLike().Match(text?.Trim() ?? "");
+        var digits = match.Groups["digits"].Value.Replace('o', '0').Replace('O', '0');
+        if (!match.Success || digits.Length == 0)
+        {
+            return new("cone-unreadable", "", text, $"“{text}” is not a cone.", ["06", "o6", "^6", "cone 6", "Δ6", "05.5", "05½", "05 1/2"]);
+        }
+
+        if (digits.All(c => c == '0') && !match.Groups["sign"].Success)
+        {
+            return new("cone-zero", "", text, "There is no cone 0: the scale runs … 02, 01, 1, 2 … .", ["01", "1"], "The cone between 01 and 1 does not exist; those two are neighbours.");
+        }
+
+        var number = digits.TrimStart('0');
+        if (match.Groups["sign"].Success)
+        {
+            return number.Length == 0
+                ? new("cone-zero", "", text, "There is no cone 0, with or without a sign.", ["01", "1"])
+                : new("cone-unreadable", "", text, "A cone has no minus sign: the low cones are written with a leading zero.", ["0" + number, number], $"Cone 0{number} was probably meant; cone {number} is another, far hotter one.");
+        }
+
+        if (match.Groups["fraction"].Success)
+        {
+            var whole = digits[0] == '0' ? "0" + number : number;
+            var isWhole = match.Groups["fraction"].Value.Trim('.').All(c => c == '0');
+            return isWhole
+                ? new("cone-unreadable", "", text, $"“{text}” is a number, not a cone: write the cone as text.", [whole], "A spreadsheet that turned cones into numbers also turns 06 into 6: check the other rows.")
+                : new("cone-unknown", "", text, $"There is no cone {text}: only halves exist between two cones, and few of them.", [whole], "For a temperature between two cones use /v1/temperatures/{temperature}/cone.");
+        }
+
+        return digits.StartsWith("00", StringComparison.Ordinal)
+            ? new("cone-unreadable", "", text, $"“{text}” has one zero too many.", ["0" + number])
+            : new("cone-unknown", "", text, $"There is no cone {text}.", []);
+    }
+}

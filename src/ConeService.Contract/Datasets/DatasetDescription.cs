@@ -1,0 +1,30 @@
+using ConeService.Contract.Cones;
+using ConeService.Data;
+
+namespace ConeService.Contract.Datasets;
+
+/// <summary>The data package in use.</summary>
+/// <param name="DatasetVersion">Its version; overlays stand behind a plus sign.</param>
+/// <param name="Title">Its title.</param>
+/// <param name="License">Its licence, an SPDX id.</param>
+/// <param name="Checksum">SHA-256 over the checksums of its files.</param>
+/// <param name="Resources">Its tables, with rows, sizes and SHA-256 of each file.</param>
+/// <param name="ConfidenceCounts">How many printed end points have each confidence.</param>
+/// <param name="Corrections">Values adopted against the print, with reason and evidence.</param>
+/// <param name="ChangeLog">What changed between versions, Markdown.</param>
+public sealed record DatasetDescription(
+    string DatasetVersion,
+    string Title,
+    string License,
+    string Checksum,
+    IReadOnlyList<ResourceSummary> Resources,
+    IReadOnlyList<ConfidenceCount> ConfidenceCounts,
+    IReadOnlyList<CorrectionRow> Corrections,
+    string ChangeLog)
+{
+    /// <summary>Describes a package.</summary>
+    public static DatasetDescription Of(Dataset dataset) => new(
+        dataset.VersionId, dataset.Title, dataset.License, dataset.Checksum, dataset.Resources,
+        [.. dataset.EndPoints.CountBy(e => e.Confidence).OrderBy(c => c.Key).Select(c => new ConfidenceCount(c.Key, c.Value))],
+        dataset.Corrections, dataset.ChangeLog);
+}

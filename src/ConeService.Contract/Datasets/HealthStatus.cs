@@ -1,0 +1,6 @@
+namespace ConeService.Contract.Datasets;
+
+/// <summary>A probe's answer.</summary>
+/// <param name="Status">live or ready.</param>
+/// <param name="DatasetVersion">Version of the data package in use; null for the liveness probe.</param>
+public sealed record HealthStatus(string Status, string? DatasetVersion);

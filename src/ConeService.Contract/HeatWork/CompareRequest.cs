@@ -1,0 +1,64 @@
+using ConeService.Contract.Answers;
+
+namespace ConeService.Contract.HeatWork;
+
+/// <summary>A firing with the witness cones that stood in it.</summary>
+public record WitnessedFiring : HeatWorkRequest
+{
+    /// <summary>Name of the firing, for the answer; left out: its number.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>What the cones looked like afterwards.</summary>
+    public IReadOnlyList<WitnessCone?>? Observations { get; init; }
+}
+
+/// <summary>One firing with its witness cones, or several to be pooled.</summary>
+public sealed record CompareRequest : WitnessedFiring
+{
+    /// <summary>Several firings of one kiln and thermocouple, instead of one.</summary>
+    public IReadOnlyList<WitnessedFiring?>? Firings { get; init; }
+}
+
+/// <summary>What one witness cone looked like. Give exactly one of look, clock and degrees.</summary>
+/// <param name="Cone">The cone, as text.</param>
+/// <param name="Look">down (tip at the height of the base or beyond) or standing (not visibly moved).</param>
+/// <param name="Clock">The cone as a clock hand: 6 when down.</param>
+/// <param name="Degrees">The lean from upright, degrees: 8 as set, 90 down.</param>
+public sealed record WitnessCone(SentText Cone = default, string? Look = null, double? Clock = null, double? Degrees = null);
+
+/// <summary>How far the meter is off, judged by witness cones.</summary>
+/// <param name="DatasetVersion">Version of the data package.</param>
+/// <param name="Firings">Each firing.</param>
+/// <param name="Pooled">All firings together; null for a single one.</param>
+/// <param name="Notes">What a user of the estimate must know.</param>
+public sealed record CompareAnswer(string DatasetVersion, IReadOnlyList<ComparedFiring> Firings, MeterOffset? Pooled, IReadOnlyList<string> Notes);
+
+/// <summary>One firing against its witness cones.</summary>
+/// <param name="Id">Name of the firing.</param>
+/// <param name="Offset">How far the meter was off.</param>
+/// <param name="Observations">Each cone, as seen and as computed.</param>
+/// <param name="Contradictions">Observations that do not fit together, in words; empty when they do.</param>
+/// <param name="HeatWork">What the meter alone says of the firing.</param>
+public sealed record ComparedFiring(string Id, MeterOffset Offset, IReadOnlyList<ComparedCone> Observations, IReadOnlyList<string> Contradictions, HeatWorkAnswer HeatWork);
+
+/// <summary>An estimate of the true temperature minus that of the meter.</summary>
+/// <param name="Celsius">True minus meter, °C: positive when the kiln was hotter than the meter said. Null where the cones only bound it.</param>
+/// <param name="StandardErrorCelsius">Its standard error, °C; null without an estimate.</param>
+/// <param name="Fahrenheit">The same as a difference in °F.</param>
+/// <param name="StandardErrorFahrenheit">Its standard error, °F.</param>
+/// <param name="AtLeastCelsius">Lower bound where only cones that are down were seen, °C.</param>
+/// <param name="AtMostCelsius">Upper bound where only standing cones were seen, °C.</param>
+/// <param name="Observations">How many cones it rests on.</param>
+/// <param name="Message">The estimate in words.</param>
+public sealed record MeterOffset(
+    double? Celsius, double? StandardErrorCelsius, double? Fahrenheit, double? StandardErrorFahrenheit, double? AtLeastCelsius, double? AtMostCelsius, int Observations, string Message);
+
+/// <summary>One witness cone, as seen and as computed from the meter.</summary>
+/// <param name="Cone">The cone.</param>
+/// <param name="Seen">down, standing, or the lean that was seen.</param>
+/// <param name="SeenDegrees">The lean that was seen, degrees; null for down and standing.</param>
+/// <param name="ComputedDegrees">The lean computed from the meter, degrees.</param>
+/// <param name="OffsetCelsius">Offset of the meter that would explain this cone alone, °C; for down and standing the bound it sets.</param>
+/// <param name="SigmaCelsius">σ of that, °C.</param>
+/// <param name="ResidualSigmas">How far this cone lies from the estimate, in σ; 0 where a bound is kept.</param>
+public sealed record ComparedCone(string Cone, string Seen, double? SeenDegrees, double ComputedDegrees, double OffsetCelsius, double SigmaCelsius, double ResidualSigmas);

@@ -1,0 +1,82 @@
+using ConeService.Contract.Answers;
+
+namespace ConeService.Contract.HeatWork;
+
+/// <summary>What a firing did, or will do, to every cone of a chart.</summary>
+/// <param name="DatasetVersion">Version of the data package.</param>
+/// <param name="Chart">The chart.</param>
+/// <param name="Reached">The hottest cone that is down together with all cooler ones; null when none is down.</param>
+/// <param name="Next">The first cone that is not down; null when all are.</param>
+/// <param name="Fraction">How far from the reached cone to the next, 0 to 1; null without both. Never add it to a cone number.</param>
+/// <param name="Reading">The result as one says it: “6 and 0.47 of the way to 7”.</param>
+/// <param name="PeakCelsius">Highest temperature, °C.</param>
+/// <param name="PeakFahrenheit">Highest temperature, °F.</param>
+/// <param name="PeakAtMinutes">When it was first reached, minutes since the start.</param>
+/// <param name="DurationMinutes">From the first moment to the last, minutes.</param>
+/// <param name="MinutesAbove1000Celsius">Time above 1000 °C, minutes.</param>
+/// <param name="RateOverLast100CelsiusPerHour">Mean rate over the last 100 °C of the climb, which ends 1 °C below the peak, °C/h; null when the climb is shorter.</param>
+/// <param name="CoolingThrough573CelsiusPerHour">Mean cooling rate from 598 to 548 °C, where quartz shrinks, °C/h; null when the history ends above.</param>
+/// <param name="Cones">Every cone of the chart, in the order in which they go down.</param>
+/// <param name="OutOfOrder">Cones that are down although a cooler one is not.</param>
+/// <param name="LeftOut">Cones of the chart that can't be judged.</param>
+/// <param name="Thermocouple">The thermocouple taken.</param>
+/// <param name="Uncertainty">The parts of the uncertainty that all cones share.</param>
+/// <param name="Log">The samples of a log; null for a programme.</param>
+/// <param name="Basis">The weaker basis of the reached and the next cone.</param>
+/// <param name="Warnings">What was found, and what must be known about the result.</param>
+/// <param name="Notes">What holds for every such answer.</param>
+/// <param name="Sources">Ids of the sources.</param>
+/// <param name="Assumed">Parameters that were left out, with what was taken.</param>
+public sealed record HeatWorkAnswer(
+    string DatasetVersion,
+    string Chart,
+    string? Reached,
+    string? Next,
+    double? Fraction,
+    string Reading,
+    double PeakCelsius,
+    double PeakFahrenheit,
+    double PeakAtMinutes,
+    double DurationMinutes,
+    double MinutesAbove1000Celsius,
+    double? RateOverLast100CelsiusPerHour,
+    double? CoolingThrough573CelsiusPerHour,
+    IReadOnlyList<ConeResult> Cones,
+    IReadOnlyList<string> OutOfOrder,
+    IReadOnlyList<string> LeftOut,
+    ThermocoupleUsed Thermocouple,
+    SharedUncertainty Uncertainty,
+    LogSummary? Log,
+    Basis Basis,
+    IReadOnlyList<HeatWarning> Warnings,
+    IReadOnlyList<string> Notes,
+    IReadOnlyList<string> Sources,
+    IReadOnlyList<Assumption> Assumed);
+
+/// <summary>What happened to one cone.</summary>
+/// <param name="Cone">The cone.</param>
+/// <param name="Progress">Bending progress: 0 untouched, 1 just down, beyond 1 past it; to six decimals.</param>
+/// <param name="BendDegrees">Lean from upright, degrees: 8 as set, 90 down. Good to about 4 °C of firing.</param>
+/// <param name="Clock">The lean as the hour of a clock hand: 6 when down.</param>
+/// <param name="MarginCelsius">How far past its end point (+) or short of it (−), in degrees of a 60 °C/h firing, °C.</param>
+/// <param name="MarginFahrenheit">The same, °F.</param>
+/// <param name="DownAtMinutes">When it went down, minutes since the start; null when it stayed up.</param>
+/// <param name="ProbabilityDown">Probability that a real cone of this number is down, Φ(margin/σ).</param>
+/// <param name="SigmaCelsius">σ of the margin, °C.</param>
+/// <param name="Basis">What its curve rests on at the rate of this firing.</param>
+public sealed record ConeResult(
+    string Cone, double Progress, double BendDegrees, double Clock, double MarginCelsius, double MarginFahrenheit, double? DownAtMinutes,
+    double ProbabilityDown, double SigmaCelsius, Basis Basis);
+
+/// <summary>The thermocouple taken, with its tolerance at the peak.</summary>
+/// <param name="Type">Letter.</param>
+/// <param name="Standard">The standard.</param>
+/// <param name="Class">The class.</param>
+/// <param name="Firings">Firings above 1100 °C it has seen.</param>
+/// <param name="ToleranceCelsius">How far a new one may read off at the peak, ±°C.</param>
+public sealed record ThermocoupleUsed(string Type, string Standard, string Class, double Firings, double ToleranceCelsius);
+
+/// <summary>The samples of a log.</summary>
+/// <param name="Samples">Samples sent.</param>
+/// <param name="Used">Samples used, after duplicates were merged and spikes rejected (see warnings).</param>
+public sealed record LogSummary(int Samples, int Used);

@@ -1,0 +1,42 @@
+using ConeService.Contract.Answers;
+
+namespace ConeService.Contract.HeatWork;
+
+/// <summary>A programme with one open value: which one puts the cone just down?</summary>
+public sealed record SolveRequest : HeatWorkRequest
+{
+    /// <summary>The cone to put just down, as text.</summary>
+    public SentText Cone { get; init; }
+
+    /// <summary>peak, hold or rate: which value of the hottest segment is asked for. What it holds now is not used.</summary>
+    public string? Find { get; init; }
+}
+
+/// <summary>The value that puts the cone just down.</summary>
+/// <param name="DatasetVersion">Version of the data package.</param>
+/// <param name="Cone">The cone.</param>
+/// <param name="Chart">The chart.</param>
+/// <param name="Find">What was asked for.</param>
+/// <param name="Feasible">True when there is such a value.</param>
+/// <param name="Segment">Index of the segment that was changed: the hottest, from 0.</param>
+/// <param name="Celsius">The peak, °C; null unless asked for and feasible.</param>
+/// <param name="Fahrenheit">The peak, °F.</param>
+/// <param name="HoldMinutes">The hold, minutes; null unless asked for and feasible.</param>
+/// <param name="CelsiusPerHour">The rate of the segment, °C/h; null unless asked for and feasible.</param>
+/// <param name="FahrenheitPerHour">The rate, °F/h.</param>
+/// <param name="OtherProgress">Progress that the rest of the programme makes without the part asked for; for a peak, with the lowest one.</param>
+/// <param name="Why">Why there is no such value; null when there is.</param>
+/// <param name="Instead">What would be feasible; null when the value is, or nothing near is.</param>
+/// <param name="HeatWork">The whole firing with the value put in, or with what would be feasible; null without either.</param>
+/// <param name="Notes">What a user of the value must know.</param>
+public sealed record SolveAnswer(
+    string DatasetVersion, string Cone, string Chart, string Find, bool Feasible, int Segment, double? Celsius, double? Fahrenheit, double? HoldMinutes,
+    double? CelsiusPerHour, double? FahrenheitPerHour, double OtherProgress, string? Why, SolveInstead? Instead, HeatWorkAnswer? HeatWork, IReadOnlyList<string> Notes);
+
+/// <summary>A programme near the one asked about that does put the cone just down.</summary>
+/// <param name="Message">What to change.</param>
+/// <param name="Celsius">The peak, °C.</param>
+/// <param name="Fahrenheit">The peak, °F.</param>
+/// <param name="CelsiusPerHour">The rate of the segment, °C/h; null for full speed.</param>
+/// <param name="HoldMinutes">The hold, minutes.</param>
+public sealed record SolveInstead(string Message, double Celsius, double Fahrenheit, double? CelsiusPerHour, double HoldMinutes);

@@ -1,0 +1,97 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using ConeService.Contract.Colours;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Conversions;
+using ConeService.Contract.Datasets;
+using ConeService.Contract.HeatWork;
+using ConeService.Contract.Loads;
+using ConeService.Contract.Materials;
+using ConeService.Contract.Practice;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Schedules;
+
+namespace ConeService.Contract.Json;
+
+/// <summary>The JSON of the contract: camelCase, enums in kebab-case, strict numbers, no unknown or repeated members.</summary>
+[JsonSerializable(typeof(CautionDetail))]
+[JsonSerializable(typeof(CautionList))]
+[JsonSerializable(typeof(ChartDetail))]
+[JsonSerializable(typeof(ChartList))]
+[JsonSerializable(typeof(ClayBodyDetail))]
+[JsonSerializable(typeof(ClayBodyList))]
+[JsonSerializable(typeof(ColorantDetail))]
+[JsonSerializable(typeof(ColorantList))]
+[JsonSerializable(typeof(ColourAnswer))]
+[JsonSerializable(typeof(ColourRequest))]
+[JsonSerializable(typeof(ColourResolution))]
+[JsonSerializable(typeof(CompareAnswer))]
+[JsonSerializable(typeof(CompareRequest))]
+[JsonSerializable(typeof(ConeDescription))]
+[JsonSerializable(typeof(ConeFactList))]
+[JsonSerializable(typeof(ConeList))]
+[JsonSerializable(typeof(ConeReading))]
+[JsonSerializable(typeof(ConversionAnswer))]
+[JsonSerializable(typeof(ConversionRequest))]
+[JsonSerializable(typeof(DatasetDescription))]
+[JsonSerializable(typeof(DisagreementList))]
+[JsonSerializable(typeof(EndPoint))]
+[JsonSerializable(typeof(FiringKindList))]
+[JsonSerializable(typeof(FitRequest))]
+[JsonSerializable(typeof(GlazeDetail))]
+[JsonSerializable(typeof(GlazeList))]
+[JsonSerializable(typeof(HealthStatus))]
+[JsonSerializable(typeof(HeatWorkAnswer))]
+[JsonSerializable(typeof(HeatWorkRequest))]
+[JsonSerializable(typeof(LimitDetail))]
+[JsonSerializable(typeof(LimitList))]
+[JsonSerializable(typeof(LoadAnswer))]
+[JsonSerializable(typeof(LoadRequest))]
+[JsonSerializable(typeof(LoadRuleDetail))]
+[JsonSerializable(typeof(LoadRuleList))]
+[JsonSerializable(typeof(PairingAnswer))]
+[JsonSerializable(typeof(PairingRequest))]
+[JsonSerializable(typeof(Problem))]
+[JsonSerializable(typeof(ProcessDetail))]
+[JsonSerializable(typeof(ProcessList))]
+[JsonSerializable(typeof(ScheduleDetail))]
+[JsonSerializable(typeof(ScheduleFit))]
+[JsonSerializable(typeof(ScheduleList))]
+[JsonSerializable(typeof(SolveAnswer))]
+[JsonSerializable(typeof(SolveRequest))]
+[JsonSerializable(typeof(SourceDetail))]
+[JsonSerializable(typeof(SourceList))]
+public sealed partial class ConeJsonContext : JsonSerializerContext;
+
+/// <summary>The options that <see cref="ConeJsonContext"/> is used with.</summary>
+public static class ConeJson
+{
+    /// <summary>The options of the contract.</summary>
+    public static JsonSerializerOptions Options { get; } = Create();
+
+    /// <summary>Makes other options agree with the contract.</summary>
+    public static void Apply(JsonSerializerOptions options)
+    {
+        options.PropertyNamingPolicy = JsonNamingPolicy.CamelCase;
+        options.PropertyNameCaseInsensitive = false;
+        options.NumberHandling = JsonNumberHandling.Strict;
+        options.UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow;
+        options.AllowDuplicateProperties = false;
+        // Requests are shallow; the schema of the deepest answer, which is written with these options too, is not.
+        options.MaxDepth = 32;
+        // °, Δ and quotation marks stay readable; the media type is JSON, never HTML.
+        options.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
+        options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
+        options.Converters.Add(new SentTextConverter());
+        options.TypeInfoResolverChain.Insert(0, ConeJsonContext.Default);
+    }
+
+    private static JsonSerializerOptions Create()
+    {
+        var options = new JsonSerializerOptions { TypeInfoResolver = null };
+        Apply(options);
+        options.MakeReadOnly();
+        return options;
+    }
+}

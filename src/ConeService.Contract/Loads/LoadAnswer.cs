@@ -1,0 +1,129 @@
+using ConeService.Contract.Answers;
+using ConeService.Data;
+
+namespace ConeService.Contract.Loads;
+
+/// <summary>What is to be done with a piece or a load.</summary>
+public enum Verdict
+{
+    /// <summary>It may be fired.</summary>
+    Accept,
+
+    /// <summary>Whoever fires must look at it first.</summary>
+    Review,
+
+    /// <summary>It must not be fired so.</summary>
+    Refuse,
+}
+
+/// <summary>The check of a load.</summary>
+/// <param name="DatasetVersion">Version of the data package.</param>
+/// <param name="Verdict">The worst of all pieces and of the load.</param>
+/// <param name="Pieces">A verdict per piece, in the order sent.</param>
+/// <param name="Load">What holds for the load as a whole.</param>
+/// <param name="SuggestedFirings">The fewest firings that accept what was not accepted.</param>
+/// <param name="Unplaced">Pieces that no firing accepts as they are, with the reason.</param>
+/// <param name="SuggestionBasis">Whether fewer firings are impossible, or were merely not found.</param>
+/// <param name="Cautions">What the load raises, each once.</param>
+/// <param name="Basis">Always printed: the ranges of the tables as they stand, nothing interpolated. How far each can be trusted stands in the reasons.</param>
+/// <param name="Sources">Ids of the sources of all reasons.</param>
+/// <param name="Assumed">What was left out, and what was taken instead.</param>
+public sealed record LoadAnswer(
+    string DatasetVersion,
+    Verdict Verdict,
+    IReadOnlyList<PieceAnswer> Pieces,
+    LoadReasons Load,
+    IReadOnlyList<SuggestedFiring> SuggestedFirings,
+    IReadOnlyList<UnplacedPieces> Unplaced,
+    SuggestionBasis SuggestionBasis,
+    IReadOnlyList<LoadCaution> Cautions,
+    Basis Basis,
+    IReadOnlyList<string> Sources,
+    IReadOnlyList<Assumption> Assumed);
+
+/// <summary>The verdict on one piece.</summary>
+/// <param name="Id">The caller's name for it.</param>
+/// <param name="Verdict">What is to be done with it.</param>
+/// <param name="Reasons">Why, worst first; the zero that got lost before all.</param>
+public sealed record PieceAnswer(string Id, Verdict Verdict, IReadOnlyList<Reason> Reasons);
+
+/// <summary>What holds for the load as a whole.</summary>
+/// <param name="Reasons">Why, worst first.</param>
+public sealed record LoadReasons(IReadOnlyList<Reason> Reasons);
+
+/// <summary>One reason.</summary>
+/// <param name="Code">Stable name of the kind of reason.</param>
+/// <param name="Severity">How much it weighs: note leaves the verdict at accept.</param>
+/// <param name="Message">A sentence that can be shown to a student.</param>
+/// <param name="Instead">What would work; null where nothing has to be changed.</param>
+/// <param name="Rule">The load rule it rests on, at /v1/load-rules/{id}.</param>
+/// <param name="Sources">Ids of the sources of the rule and of the material.</param>
+/// <param name="Confidence">The weaker confidence of the rule and of the material.</param>
+public sealed record Reason(ReasonCode Code, ReasonSeverity Severity, string Message, string? Instead, string Rule, IReadOnlyList<string> Sources, Confidence Confidence);
+
+/// <summary>A firing that accepts the pieces named.</summary>
+/// <param name="Kind">Kind of the firing.</param>
+/// <param name="Cone">The cone.</param>
+/// <param name="Atmosphere">The atmosphere.</param>
+/// <param name="PieceIds">The pieces, in the order sent.</param>
+/// <param name="InThisKiln">True when the kiln of the request can do it.</param>
+/// <param name="KilnHeats">The kilns that such a firing is done in.</param>
+public sealed record SuggestedFiring(FiringKind Kind, string Cone, FiringAtmosphere Atmosphere, IReadOnlyList<string> PieceIds, bool InThisKiln, IReadOnlyList<KilnHeat> KilnHeats);
+
+/// <summary>Pieces that no firing accepts as they are.</summary>
+/// <param name="PieceIds">The pieces, in the order sent.</param>
+/// <param name="Message">Why, in a sentence.</param>
+/// <param name="Reasons">What stands against the firing that comes nearest.</param>
+public sealed record UnplacedPieces(IReadOnlyList<string> PieceIds, string Message, IReadOnlyList<Reason> Reasons);
+
+/// <summary>How the suggestion was found.</summary>
+public enum SuggestionBasis
+{
+    /// <summary>Fewer firings are impossible.</summary>
+    Exact,
+
+    /// <summary>Too many different pieces to try everything: fewer firings may be possible.</summary>
+    Heuristic,
+}
+
+/// <summary>A caution, as the data package has it.</summary>
+/// <param name="Id">Number of the caution.</param>
+/// <param name="Hazard">The hazard.</param>
+/// <param name="Severity">How bad it can get without control.</param>
+/// <param name="When">When and where it arises.</param>
+/// <param name="Control">What controls it; local codes and licensed practice decide.</param>
+/// <param name="Sources">Ids of the sources.</param>
+public sealed record LoadCaution(string Id, string Hazard, Severity Severity, string When, string Control, IReadOnlyList<string> Sources);
+
+/// <summary>The check of one body, its coats and one firing.</summary>
+/// <param name="DatasetVersion">Version of the data package.</param>
+/// <param name="Verdict">What is to be done.</param>
+/// <param name="Reasons">Why, worst first.</param>
+/// <param name="SuggestedFirings">A firing that would accept it; empty when it is accepted, or when there is none.</param>
+/// <param name="Unplaced">Why no firing accepts it; empty when one does.</param>
+/// <param name="Cautions">What it raises.</param>
+/// <param name="Basis">Always printed: the ranges of the tables as they stand.</param>
+/// <param name="Sources">Ids of the sources of all reasons.</param>
+/// <param name="Assumed">What was left out, and what was taken instead.</param>
+public sealed record PairingAnswer(
+    string DatasetVersion,
+    Verdict Verdict,
+    IReadOnlyList<Reason> Reasons,
+    IReadOnlyList<PairingFiring> SuggestedFirings,
+    IReadOnlyList<PairingUnplaced> Unplaced,
+    IReadOnlyList<LoadCaution> Cautions,
+    Basis Basis,
+    IReadOnlyList<string> Sources,
+    IReadOnlyList<Assumption> Assumed);
+
+/// <summary>A firing that accepts the pairing.</summary>
+/// <param name="Kind">Kind of the firing.</param>
+/// <param name="Cone">The cone.</param>
+/// <param name="Atmosphere">The atmosphere.</param>
+/// <param name="KilnHeats">The kilns that such a firing is done in.</param>
+public sealed record PairingFiring(FiringKind Kind, string Cone, FiringAtmosphere Atmosphere, IReadOnlyList<KilnHeat> KilnHeats);
+
+/// <summary>Why no firing accepts the pairing.</summary>
+/// <param name="Message">Why, in a sentence.</param>
+/// <param name="Reasons">What stands against the firing that comes nearest.</param>
+public sealed record PairingUnplaced(string Message, IReadOnlyList<Reason> Reasons);

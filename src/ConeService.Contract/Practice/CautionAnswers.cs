@@ -1,0 +1,28 @@
+using ConeService.Data;
+
+namespace ConeService.Contract.Practice;
+
+/// <summary>The cautions.</summary>
+/// <param name="DatasetVersion">Version of the data package.</param>
+/// <param name="Notice">Local codes and licensed practice decide.</param>
+/// <param name="Cautions">The cautions, by id.</param>
+public sealed record CautionList(string DatasetVersion, string Notice, IReadOnlyList<CautionRow> Cautions);
+
+/// <summary>One caution with the limits and the processes that it belongs to.</summary>
+/// <param name="DatasetVersion">Version of the data package.</param>
+/// <param name="Notice">Local codes and licensed practice decide.</param>
+/// <param name="Caution">The caution.</param>
+/// <param name="ExposureLimits">Limits of what people breathe, each with body and year.</param>
+/// <param name="FoodContactLimits">Limits of what ware may give off, each with jurisdiction.</param>
+/// <param name="Processes">Ids of the firing processes that name it.</param>
+/// <param name="Colorants">Ids of the colorants that name it.</param>
+/// <param name="FoodContact">What can be said of food, where the caution is about it.</param>
+public sealed record CautionDetail(
+    string DatasetVersion,
+    string Notice,
+    CautionRow Caution,
+    IReadOnlyList<ExposureLimitRow> ExposureLimits,
+    IReadOnlyList<FoodContactLimitRow> FoodContactLimits,
+    IReadOnlyList<string> Processes,
+    IReadOnlyList<string> Colorants,
+    string? FoodContact);

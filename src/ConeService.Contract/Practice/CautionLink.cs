@@ -1,0 +1,12 @@
+using ConeService.Data;
+
+namespace ConeService.Contract.Practice;
+
+/// <summary>A caution that an answer raises.</summary>
+/// <param name="Id">Id of the caution.</param>
+/// <param name="Hazard">The hazard in a few words.</param>
+/// <param name="Severity">How bad it can get without control.</param>
+/// <param name="Control">What controls it.</param>
+/// <param name="Sources">Ids of the sources.</param>
+/// <param name="Href">Address of the whole caution.</param>
+public sealed record CautionLink(string Id, string Hazard, Severity Severity, string Control, IReadOnlyList<string> Sources, string Href);

@@ -1,0 +1,11 @@
+using ConeService.Contract.Answers;
+
+namespace ConeService.Contract.Problems;
+
+/// <summary>An error, as RFC 9457 has it.</summary>
+/// <param name="Type">What kind of problem it is; resolves to a help page.</param>
+/// <param name="Title">The kind of problem in a few words.</param>
+/// <param name="Status">HTTP status code.</param>
+/// <param name="Detail">What went wrong this time, in sentences that can be shown to a person.</param>
+/// <param name="Errors">Everything that was found wrong, each with field, value, what is allowed and the likely mistake.</param>
+public sealed record Problem(string Type, string Title, int Status, string Detail, IReadOnlyList<Finding> Errors);

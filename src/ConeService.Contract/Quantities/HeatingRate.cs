@@ -1,0 +1,83 @@
+using System.Globalization;
+using ConeService.Contract.Answers;
+
+namespace ConeService.Contract.Quantities;
+
+/// <summary>A heating rate, kept in °C/h. Rates convert by 5/9 only: the 32 of the °F scale has no place in a difference.</summary>
+/// <param name="CelsiusPerHour">The rate, °C/h.</param>
+public readonly record struct HeatingRate(decimal CelsiusPerHour)
+{
+    /// <summary>Slowest rate that end points are computed for, °C/h (HEAT-WORK limits: nothing was measured below 15).</summary>
+    public const decimal Slowest = 5m;
+
+    /// <summary>Fastest rate that end points are computed for, °C/h.</summary>
+    public const decimal Fastest = 600m;
+
+    /// <summary>The rate, °F/h.</summary>
+    public decimal FahrenheitPerHour => CelsiusPerHour * 9m / 5m;
+
+    /// <summary>
+    /// Reads <c>60C/h</c>, <c>108 °F/h</c>, <c>1C/min</c>, <c>60K/h</c> and checks the range 5 to 600 °C/h.
+    /// </summary>
+    /// <param name="text">The text.</param>
+    /// <param name="rate">The rate.</param>
+    /// <param name="finding">What is wrong, with an empty field name; null on success.</param>
+    /// <returns>True when the text is a rate with a unit inside the range.</returns>
+    public static bool TryParse(string? text, out HeatingRate rate, out Finding? finding)
+    {
+        rate = default;
+        if (!QuantityText.TrySplit(text, out var number, out var unit))
+        {
+            finding = new("rate-unreadable", "", text, $"“{text}” is not a heating rate.", Examples, QuantityText.LikelyMistake(text));
+            return false;
+        }
+
+        decimal? celsiusPerHour = Math.Abs(number) > 1_000_000m ? 1_000_000m * Math.Sign(number) : unit switch
+        {
+            "c/h" or "k/h" => number,
+            "f/h" => number * 5m / 9m,
+            "c/min" or "k/min" => number * 60m,
+            "f/min" => number * 60m * 5m / 9m,
+            _ => null,
+        };
+        if (celsiusPerHour is not { } value)
+        {
+            finding = MissingOrWrongUnit(text, number, unit);
+            return false;
+        }
+
+        finding = CheckRange(value, text);
+        rate = new(value);
+        return finding is null;
+    }
+
+    /// <summary>Null when the rate lies within 5 to 600 °C/h; otherwise what is wrong.</summary>
+    public static Finding? CheckRange(decimal celsiusPerHour, string? text)
+    {
+        if (celsiusPerHour is >= Slowest and <= Fastest) return null;
+        var mistake = celsiusPerHour switch
+        {
+            0m => "A hold has no rate: the end point of a cone needs the rate of the last 100 °C before it.",
+            < 0m => "Cooling does not have an end point: give the heating rate of the last 100 °C.",
+            < Slowest => "A rate per minute given as per hour? 1C/min is 60C/h.",
+            _ => "A rate of this size is usually a temperature, or a rate per hour given as per minute.",
+        };
+        return new("rate-out-of-range", "", text, $"The rate {text} lies outside what cones can be computed for.", ["5C/h to 600C/h", "9F/h to 1080F/h"], mistake);
+    }
+
+    /// <summary>The rate with its unit, °C/h, as the API reads it.</summary>
+    public override string ToString() => CelsiusPerHour.ToString("0.####", CultureInfo.InvariantCulture) + "C/h";
+
+    private static IReadOnlyList<string> Examples { get; } = ["60C/h", "108F/h", "1C/min"];
+
+    private static Finding MissingOrWrongUnit(string? text, decimal number, string unit)
+    {
+        var n = number.ToString(CultureInfo.InvariantCulture);
+        return unit switch
+        {
+            "" => new("rate-unit-missing", "", text, $"The rate {text} has no unit.", Examples, $"Write {n}C/h or {n}F/h: they differ by a factor of 1.8."),
+            "c" or "f" or "k" => new("rate-unit-missing", "", text, $"The rate {text} does not say per what time.", Examples, $"Write {n}{unit.ToUpperInvariant()}/h for per hour."),
+            _ => new("rate-unreadable", "", text, $"“{text}” is not a heating rate: its unit must be C/h, F/h, K/h, C/min, F/min or K/min.", Examples),
+        };
+    }
+}

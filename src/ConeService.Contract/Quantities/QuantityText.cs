@@ -1,0 +1,42 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace ConeService.Contract.Quantities;
+
+/// <summary>Splits a quantity such as <c>108 °F/h</c> into its number and its unit.</summary>
+internal static partial class QuantityText
+{
+    [GeneratedRegex(@"^([+-]?\d{1,12}(?:\.\d{1,12})?)\s*(.{0,16})$", RegexOptions.CultureInvariant)]
+    private static partial Regex Shape();
+
+    /// <summary>Number and lower-case unit without blanks and degree signs; false when there is no number in front.</summary>
+    public static bool TrySplit(string? text, out decimal number, out string unit)
+    {
+        number = 0;
+        unit = "";
+        if (text is null) return false;
+        // A minus sign copied from a page is often U+2212.
+        var match = Shape().Match(text.Trim().Replace('\u2212', '-'));
+        if (!match.Success) return false;
+        number = decimal.Parse(match.Groups[1].Value, NumberStyles.Float, CultureInfo.InvariantCulture);
+        unit = match.Groups[2].Value
+            .Replace(" ", "", StringComparison.Ordinal)
+            .Replace("°", "", StringComparison.Ordinal)
+            .Replace("º", "", StringComparison.Ordinal)
+            .Replace("deg", "", StringComparison.OrdinalIgnoreCase)
+            .ToLowerInvariant();
+        unit = unit switch { "℃" => "c", "℉" => "f", "celsius" => "c", "fahrenheit" => "f", "kelvin" => "k", _ => unit };
+        unit = unit.Replace("/hour", "/h", StringComparison.Ordinal).Replace("/hr", "/h", StringComparison.Ordinal);
+        return true;
+    }
+
+    /// <summary>A guess at why a text was not a number with a unit.</summary>
+    public static string? LikelyMistake(string? text) => text switch
+    {
+        null or "" => null,
+        _ when text.Contains(',', StringComparison.Ordinal) => "Write the number without separators and with a point for decimals.",
+        _ when text.Contains('%', StringComparison.Ordinal) => "A % sign that is not part of a URL escape.",
+        _ when text.Any(char.IsDigit) => "Number first, unit behind it, for example 1222C or 60C/h.",
+        _ => null,
+    };
+}

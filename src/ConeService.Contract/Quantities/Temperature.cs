@@ -1,0 +1,81 @@
+using System.Globalization;
+using ConeService.Contract.Answers;
+
+namespace ConeService.Contract.Quantities;
+
+/// <summary>A temperature. Kept in °C and, where it was given in °F, with the figure as given: a printed °F is a rounded °C.</summary>
+/// <param name="Celsius">The temperature, °C.</param>
+/// <param name="GivenFahrenheit">The figure as given, °F; null when it was given in another unit.</param>
+public readonly record struct Temperature(decimal Celsius, decimal? GivenFahrenheit = null)
+{
+    /// <summary>0 °C in kelvin (SI brochure, definition of the Celsius scale).</summary>
+    public const decimal ZeroCelsiusInKelvin = 273.15m;
+
+    /// <summary>The temperature, °F: as given, else converted.</summary>
+    public decimal Fahrenheit => GivenFahrenheit ?? ToFahrenheit(Celsius);
+
+    /// <summary>The temperature, K.</summary>
+    public double Kelvin => (double)(Celsius + ZeroCelsiusInKelvin);
+
+    /// <summary>A temperature of <paramref name="celsius"/> °C.</summary>
+    public static Temperature FromCelsius(decimal celsius) => new(celsius);
+
+    /// <summary>A temperature of <paramref name="fahrenheit"/> °F.</summary>
+    public static Temperature FromFahrenheit(decimal fahrenheit) => new((fahrenheit - 32m) * 5m / 9m, fahrenheit);
+
+    /// <summary>A temperature of <paramref name="kelvin"/> K.</summary>
+    public static Temperature FromKelvin(decimal kelvin) => new(kelvin - ZeroCelsiusInKelvin);
+
+    /// <summary>°C to °F, exact.</summary>
+    public static decimal ToFahrenheit(decimal celsius) => (celsius * 9m / 5m) + 32m;
+
+    /// <summary>
+    /// Reads <c>1222C</c>, <c>2232 °F</c>, <c>1495K</c>. A missing unit is an error, never guessed.
+    /// </summary>
+    /// <param name="text">The text.</param>
+    /// <param name="temperature">The temperature.</param>
+    /// <param name="finding">What is wrong, with an empty field name; null on success.</param>
+    /// <returns>True when the text is a temperature with a unit.</returns>
+    public static bool TryParse(string? text, out Temperature temperature, out Finding? finding)
+    {
+        temperature = default;
+        finding = null;
+        if (!QuantityText.TrySplit(text, out var number, out var unit))
+        {
+            finding = new("temperature-unreadable", "", text, $"“{text}” is not a temperature.", Examples, QuantityText.LikelyMistake(text));
+            return false;
+        }
+
+        switch (unit)
+        {
+            case "c":
+                temperature = FromCelsius(number);
+                return true;
+            case "f":
+                temperature = FromFahrenheit(number);
+                return true;
+            case "k":
+                temperature = FromKelvin(number);
+                return true;
+            case "":
+                finding = new("temperature-unit-missing", "", text, $"The temperature {text} has no unit.", Examples, GuessUnit(number));
+                return false;
+            default:
+                finding = new("temperature-unreadable", "", text, $"“{text}” is not a temperature: its unit must be C, F or K.", Examples, unit.Contains('/', StringComparison.Ordinal) ? "That is a heating rate; here a temperature is asked for." : null);
+                return false;
+        }
+    }
+
+    private static IReadOnlyList<string> Examples { get; } = ["1222C", "2232F", "1495K"];
+
+    private static string? GuessUnit(decimal number)
+    {
+        var n = number.ToString(CultureInfo.InvariantCulture);
+        return number switch
+        {
+            > 1500m and < 3000m => $"Probably °F: {n}F is {Math.Round((number - 32m) * 5m / 9m)} °C.",
+            > 0m => $"Write {n}C or {n}F: as °C it is {Math.Round(ToFahrenheit(number))} °F, as °F it is {Math.Round((number - 32m) * 5m / 9m)} °C.",
+            _ => null,
+        };
+    }
+}

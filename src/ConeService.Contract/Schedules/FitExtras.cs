@@ -1,0 +1,33 @@
+using ConeService.Data;
+
+namespace ConeService.Contract.Schedules;
+
+/// <summary>Something that the ware passes on the way.</summary>
+/// <param name="Id">Its row in the data package.</param>
+/// <param name="Landmark">What it is.</param>
+/// <param name="Cooling">True on the way down.</param>
+/// <param name="FromHours">When the ware enters it, hours from the start.</param>
+/// <param name="ToHours">When it has passed; null when the firing ends inside it.</param>
+/// <param name="CelsiusLow">Lower end, °C.</param>
+/// <param name="CelsiusHigh">Upper end, °C.</param>
+/// <param name="Advice">What to do.</param>
+/// <param name="Confidence">How far it can be trusted.</param>
+/// <param name="Sources">Ids of the sources.</param>
+public sealed record FitLandmark(
+    string Id, string Landmark, bool Cooling, double FromHours, double? ToHours, decimal CelsiusLow, decimal CelsiusHigh, string? Advice, Confidence Confidence, IReadOnlyList<string> Sources);
+
+/// <summary>The cones to set beside the ware; whole cones only.</summary>
+/// <param name="Guide">One cooler: it goes down first and says that it is time to watch.</param>
+/// <param name="Target">The target.</param>
+/// <param name="Guard">One hotter: it must stay up.</param>
+/// <param name="Message">How to read them.</param>
+public sealed record WitnessCones(string? Guide, string Target, string? Guard, string Message);
+
+/// <summary>A hazard of this firing.</summary>
+/// <param name="Id">Its row in the data package.</param>
+/// <param name="Hazard">The hazard.</param>
+/// <param name="Severity">How bad it can get without control.</param>
+/// <param name="When">When and where it arises.</param>
+/// <param name="Control">What controls it.</param>
+/// <param name="Sources">Ids of the sources.</param>
+public sealed record FitCaution(string Id, string Hazard, Severity Severity, string When, string Control, IReadOnlyList<string> Sources);
