@@ -13,7 +13,6 @@ using ConeService.Data;
 using ConeService.Firing.Colour;
 using ConeService.Firing.Cones.Conversions;
 using ConeService.Firing.Schedules.Fitting;
-using FluentValidation;
 using Microsoft.AspNetCore.Cors.Infrastructure;
 using Microsoft.Net.Http.Headers;
 
@@ -42,12 +41,6 @@ internal static class ServiceSetup
         builder.Services.AddSingleton<IDatasetHolder>(DatasetSettings.OpenHolder);
         builder.Services.AddSingleton<SnapshotHolder>();
         builder.Services.AddSingleton<AcceptedTypes>();
-        builder.Services.AddSingleton<IValidator<ColourRequest>, ColourRequestValidator>();
-        builder.Services.AddSingleton<IValidator<ConversionRequest>, ConversionRequestValidator>();
-        builder.Services.AddSingleton<IValidator<HeatWorkRequest>, FiringValidator<HeatWorkRequest>>();
-        builder.Services.AddSingleton<IValidator<SolveRequest>, SolveValidator>();
-        builder.Services.AddSingleton<IValidator<CompareRequest>, CompareValidator>();
-        builder.Services.AddSingleton<IValidator<FitRequest>, FitRequestValidator>();
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.ConfigureHttpJsonOptions(o => ConeJson.Apply(o.SerializerOptions));
         builder.Services.Configure<RouteHandlerOptions>(o => o.ThrowOnBadRequest = true);

@@ -1,6 +1,6 @@
 using System.Collections.Concurrent;
 using ConeService.Data;
-using ConeService.Firing.Cones;
+using ConeService.Firing;
 
 namespace ConeService.Api.Http;
 
@@ -8,24 +8,23 @@ namespace ConeService.Api.Http;
 /// <param name="dataset">The package.</param>
 internal sealed class Snapshot(Dataset dataset)
 {
-    private readonly ConcurrentDictionary<Type, object> parts = new();
     private readonly ConcurrentDictionary<string, PreparedBody> prepared = new(StringComparer.Ordinal);
 
-    public Dataset Dataset { get; } = dataset;
+    /// <summary>The package.</summary>
+    public Dataset Dataset => Reference.Dataset;
 
-    public ConeCharts Charts { get; } = new(dataset);
-
-    /// <summary>A computation of Firing over this package, made once on first use; each feature names its own.</summary>
-    public T Part<T>(Func<Snapshot, T> make)
-        where T : class =>
-        (T)parts.GetOrAdd(typeof(T), static (_, x) => x.make(x.self), (self: this, make));
+    /// <summary>Every computation over it.</summary>
+    public FiringReference Reference { get; } = FiringReference.Open(dataset);
 
     /// <summary>
-    /// A body that depends on the package alone, made once. The key must come from the package (an id), never from
-    /// the caller's text, or the cache would grow with every spelling.
+    /// A body that depends on the package alone, made once. The key must come from the package (an id), or making the
+    /// body must fail for whatever is not in it; else the cache would grow with every spelling.
     /// </summary>
-    public PreparedBody Prepare<T>(string key, T state, Func<Snapshot, T, PreparedBody> make) =>
-        prepared.TryGetValue(key, out var body) ? body : prepared.GetOrAdd(key, static (_, x) => x.make(x.self, x.state), (self: this, state, make));
+    public PreparedBody Prepare<T>(string key, T state, Func<FiringReference, T, PreparedBody> make) =>
+        prepared.TryGetValue(key, out var body) ? body : prepared.GetOrAdd(key, static (_, x) => x.make(x.Reference, x.state), (Reference, state, make));
+
+    /// <summary>The same, for a body that takes nothing but the package.</summary>
+    public PreparedBody Prepare(string key, Func<FiringReference, PreparedBody> make) => Prepare(key, make, static (r, f) => f(r));
 }
 
 /// <summary>Holds the snapshot in use; it changes when the data package does.</summary>

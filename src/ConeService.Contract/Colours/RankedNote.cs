@@ -1,3 +1,4 @@
+using ConeService.Contract.Loads;
 
 namespace ConeService.Contract.Colours;
 

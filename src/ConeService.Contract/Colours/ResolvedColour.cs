@@ -1,3 +1,4 @@
+using ConeService.Contract.Answers;
 using ConeService.Contract.Practice;
 using ConeService.Data;
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Cones;
 using ConeService.Data;
 
 namespace ConeService.Contract.Materials;

@@ -11,6 +11,9 @@ public readonly record struct Temperature(decimal Celsius, decimal? GivenFahrenh
     /// <summary>0 °C in kelvin (SI brochure, definition of the Celsius scale).</summary>
     public const decimal ZeroCelsiusInKelvin = 273.15m;
 
+    /// <summary>0 °C in kelvin, for computations in binary floating point.</summary>
+    public const double KelvinAtZero = (double)ZeroCelsiusInKelvin;
+
     /// <summary>The temperature, °F: as given, else converted.</summary>
     public decimal Fahrenheit => GivenFahrenheit ?? ToFahrenheit(Celsius);
 

@@ -6,7 +6,7 @@ namespace ConeService.Firing.Colour;
 
 /// <summary>Describes colorants.</summary>
 /// <param name="catalogue">The colour tables.</param>
-public sealed class ColorantDescriber(ColourCatalogue catalogue)
+internal sealed class ColorantDescriber(ColourCatalogue catalogue)
 {
     private static readonly string[] Standing = [Notices.LocalCodes, Notices.Swatch];
 

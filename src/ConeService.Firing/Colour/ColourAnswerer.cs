@@ -7,7 +7,7 @@ using ConeService.Firing.Practice;
 namespace ConeService.Firing.Colour;
 
 /// <summary>Answers: what colour will it be?</summary>
-public sealed class ColourAnswerer
+internal sealed class ColourAnswerer
 {
     private static readonly string[] Standing = [Notices.LocalCodes, Notices.Swatch];
 

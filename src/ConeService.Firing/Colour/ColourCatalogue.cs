@@ -5,7 +5,7 @@ using ConeService.Firing.Cones;
 namespace ConeService.Firing.Colour;
 
 /// <summary>The colour tables of a data package, ready to be looked up by id and by other names. Immutable.</summary>
-public sealed class ColourCatalogue
+internal sealed class ColourCatalogue
 {
     /// <summary>The base that stands for none in particular.</summary>
     public const string AnyBase = "any";

@@ -7,7 +7,7 @@ namespace ConeService.Firing.Colour;
 /// <summary>How far a firing goes: its cone, and that cone as a temperature.</summary>
 /// <param name="Cone">The cone.</param>
 /// <param name="Celsius">Its end point on the default chart at the usual rate, °C; null where that chart does not print it.</param>
-public sealed record FiringHeat(Cone Cone, decimal? Celsius)
+internal sealed record FiringHeat(Cone Cone, decimal? Celsius)
 {
     /// <summary>The heat of a cone.</summary>
     public static FiringHeat Of(Cone cone, ConeCharts charts) => new(cone, charts.Default.Find(cone)?.At(charts.Default.DefaultRate)?.Celsius);

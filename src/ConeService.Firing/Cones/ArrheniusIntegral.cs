@@ -5,7 +5,7 @@ namespace ConeService.Firing.Cones;
 /// The integral of an Arrhenius rate over a linear ramp, G(T;E) = ∫₀ᵀ exp(−E/RT′) dT′ = T·E₂(x) with x = E/RT.
 /// See docs/cone-curves.md; E₂ is the exponential integral of NIST DLMF §8.19.
 /// </summary>
-public static class ArrheniusIntegral
+internal static class ArrheniusIntegral
 {
     /// <summary>Molar gas constant, J/(mol K), CODATA 2018 (exact since the 2019 redefinition of the SI).</summary>
     public const double GasConstant = 8.314462618;

@@ -3,7 +3,7 @@ using ConeService.Contract.Cones;
 namespace ConeService.Firing.Cones;
 
 /// <summary>How one cone bends: K(T) in K/h, where a ramp at rate b °C/h ends at K(T) = b. Temperatures in kelvin.</summary>
-public abstract class BendingCurve
+internal abstract class BendingCurve
 {
     /// <summary>ln K at a temperature, K in K/h.</summary>
     public abstract double LogK(double temperature);

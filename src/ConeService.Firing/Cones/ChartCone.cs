@@ -6,7 +6,7 @@ using ConeService.Data;
 namespace ConeService.Firing.Cones;
 
 /// <summary>One cone on one chart: its printed cells and, where there are kinetics, its curve.</summary>
-public sealed class ChartCone
+internal sealed class ChartCone
 {
     // HEAT-WORK: scatter of printed points about a smooth curve, and its growth per unit of ln(rate) outside them, K.
     private const double SigmaPrinted = 2.3;

@@ -4,7 +4,7 @@ namespace ConeService.Firing.Cones;
 
 /// <summary>Describes charts and the scale as the API lists them.</summary>
 /// <param name="charts">The charts.</param>
-public sealed class ChartDescriber(ConeCharts charts)
+internal sealed class ChartDescriber(ConeCharts charts)
 {
     private const string ScaleNote =
         "Cones are text: 06 and 6 are two cones. Numbers with a leading zero count down while getting hotter, 022 to 01; then 1 follows. There is no cone 0.";

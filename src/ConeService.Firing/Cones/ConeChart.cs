@@ -5,7 +5,7 @@ using ConeService.Data;
 namespace ConeService.Firing.Cones;
 
 /// <summary>One published chart, ready to answer.</summary>
-public sealed class ConeChart
+internal sealed class ConeChart
 {
     private readonly Dictionary<Cone, ChartCone> byCone;
 

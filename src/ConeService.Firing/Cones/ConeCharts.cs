@@ -6,7 +6,7 @@ using ConeService.Data;
 namespace ConeService.Firing.Cones;
 
 /// <summary>All charts of a data package with their curves: the entry to every computation on cones. Immutable.</summary>
-public sealed class ConeCharts
+internal sealed class ConeCharts
 {
     /// <summary>The chart answered from unless another is named, and the one whose shapes are borrowed.</summary>
     public const string DefaultChart = "witness-self-supporting";
@@ -23,6 +23,21 @@ public sealed class ConeCharts
         var shapes = OwnCurves(DefaultChart, cells[DefaultChart], energies);
         Charts = [.. dataset.Charts.Select(row => Build(row, cells[row.Id], energies, shapes))];
         byId = Charts.ToDictionary(c => c.Id, StringComparer.Ordinal);
+    }
+
+    /// <summary>What is missing from a package that charts and curves need: a default chart that a firing can be followed on.</summary>
+    public static IEnumerable<PackageFault> Requires(Dataset dataset)
+    {
+        foreach (var fault in Requirements.Ids(dataset, "charts", [DefaultChart], dataset.Charts.Select(c => c.Id), "every look-up that names no chart"))
+        {
+            yield return fault;
+            yield break;
+        }
+
+        if (!dataset.EndPoints.Any(e => e.Chart == DefaultChart && e.RateCelsiusPerHour is not null))
+        {
+            yield return Requirements.Fault(dataset, "end-points", "rate_celsius_per_hour", $"has no cell of {DefaultChart} at a rate; nothing could be followed");
+        }
     }
 
     /// <summary>The data package.</summary>

@@ -5,7 +5,7 @@ namespace ConeService.Firing.Cones;
 /// point is one point of it. Between the printed rates a monotone cubic of ln K, beyond them an Arrhenius tail with
 /// continuous slope. The equations and their limits are in docs/cone-curves.md.
 /// </summary>
-public sealed class ConeCurve : BendingCurve
+internal sealed class ConeCurve : BendingCurve
 {
     private const double SlopeClamp = 2.5;
     private const double ColdestKelvin = 200;

@@ -7,7 +7,7 @@ namespace ConeService.Firing.Cones;
 
 /// <summary>Describes a cone with every printed end point of every chart.</summary>
 /// <param name="charts">The charts.</param>
-public sealed class ConeDescriber(ConeCharts charts)
+internal sealed class ConeDescriber(ConeCharts charts)
 {
     /// <summary>Describes a cone of the scale.</summary>
     public ConeDescription Describe(Cone cone)

@@ -4,7 +4,7 @@ using ConeService.Contract.Cones;
 namespace ConeService.Firing.Cones;
 
 /// <summary>Reads a cone from a request body, where a JSON number must be refused with the reason.</summary>
-public static class ConeInput
+internal static class ConeInput
 {
     /// <summary>Reads a cone of the scale.</summary>
     /// <param name="scale">The scale.</param>

@@ -7,7 +7,7 @@ namespace ConeService.Firing.Cones;
 /// <param name="Chart">The chart.</param>
 /// <param name="Rate">The rate; null where the chart states none.</param>
 /// <param name="Assumed">Parameters that were left out.</param>
-public sealed record ConeQuestion(ConeChart Chart, HeatingRate? Rate, IReadOnlyList<Assumption> Assumed)
+internal sealed record ConeQuestion(ConeChart Chart, HeatingRate? Rate, IReadOnlyList<Assumption> Assumed)
 {
     /// <summary>Reads chart and rate from text; what is left out is assumed and said so.</summary>
     /// <param name="charts">The charts.</param>

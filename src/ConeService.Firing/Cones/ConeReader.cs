@@ -7,7 +7,7 @@ namespace ConeService.Firing.Cones;
 
 /// <summary>Answers: which cone does a steady ramp to this temperature put down?</summary>
 /// <param name="charts">The charts.</param>
-public sealed class ConeReader(ConeCharts charts)
+internal sealed class ConeReader(ConeCharts charts)
 {
     /// <summary>The rate whose degrees margins are expressed in, °C/h (docs/cone-curves.md).</summary>
     public const double MarginRate = 60;

@@ -6,7 +6,7 @@ using ConeService.Data;
 namespace ConeService.Firing.Cones;
 
 /// <summary>Every cone of the data package in the order in which they go down, with neighbours and whole-cone steps.</summary>
-public sealed class ConeScale
+internal sealed class ConeScale
 {
     private readonly Cone[] numbered;
     private readonly Cone[] lettered;

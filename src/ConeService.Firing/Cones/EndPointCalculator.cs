@@ -7,7 +7,7 @@ namespace ConeService.Firing.Cones;
 
 /// <summary>Answers: at which temperature is this cone down?</summary>
 /// <param name="charts">The charts.</param>
-public sealed class EndPointCalculator(ConeCharts charts)
+internal sealed class EndPointCalculator(ConeCharts charts)
 {
     /// <summary>The end point of a cone.</summary>
     /// <param name="cone">A cone of the scale.</param>

@@ -8,4 +8,4 @@ namespace ConeService.Firing.Cones;
 /// <param name="Basis">What it rests on.</param>
 /// <param name="SigmaCelsius">Standard uncertainty, K; null where the chart states no rate, and with it no spread.</param>
 /// <param name="From">The printed cells it was read or computed from.</param>
-public sealed record EndPointValue(decimal Celsius, Basis Basis, double? SigmaCelsius, IReadOnlyList<EndPointRow> From);
+internal sealed record EndPointValue(decimal Celsius, Basis Basis, double? SigmaCelsius, IReadOnlyList<EndPointRow> From);

@@ -4,7 +4,7 @@ namespace ConeService.Firing.Cones;
 /// <summary>The shape of another chart's curve, moved along the temperature axis through a value that this chart prints.</summary>
 /// <param name="shape">The curve whose shape is borrowed.</param>
 /// <param name="offset">How far it is moved, K; positive to hotter.</param>
-public sealed class ShiftedCurve(BendingCurve shape, double offset) : BendingCurve
+internal sealed class ShiftedCurve(BendingCurve shape, double offset) : BendingCurve
 {
     /// <summary>The curve through one printed end point.</summary>
     /// <param name="shape">The curve whose shape is borrowed.</param>

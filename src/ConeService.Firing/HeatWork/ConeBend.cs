@@ -4,7 +4,7 @@ namespace ConeService.Firing.HeatWork;
 /// How far a cone leans at a progress: tan(χ/2) = tan(4°)^(1−I), χ from the 8° at which a cone is set to 90°.
 /// Good to about 4 K of firing only: real cones are slower at first and quicker near the end.
 /// </summary>
-public static class ConeBend
+internal static class ConeBend
 {
     /// <summary>What the angle can be trusted to, in degrees of a 60 °C/h firing, K.</summary>
     public const double ClaimKelvin = 4;

@@ -10,7 +10,7 @@ namespace ConeService.Firing.HeatWork;
 /// <param name="Progress">I: 0 untouched, 1 just down; goes on rising beyond.</param>
 /// <param name="MarginKelvin">How far past its end point (+) or short of it (−), in degrees of a 60 °C/h firing, K.</param>
 /// <param name="DownAtHours">When it went down, h since the time 0 of the history; null when it stayed up.</param>
-public sealed record ConeWork(ChartCone Cone, BendingCurve Curve, double Progress, double MarginKelvin, double? DownAtHours)
+internal sealed record ConeWork(ChartCone Cone, BendingCurve Curve, double Progress, double MarginKelvin, double? DownAtHours)
 {
     /// <summary>True when the cone is down (90°).</summary>
     public bool IsDown => Progress >= HeatIntegral.Down;

@@ -2,7 +2,7 @@
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>How a kiln cools after the last segment.</summary>
-public abstract record CoolDown
+internal abstract record CoolDown
 {
     private CoolDown()
     {

@@ -8,10 +8,7 @@ namespace ConeService.Firing.HeatWork;
 /// <summary>Turns the programme or the log of a request into a history.</summary>
 internal static class FiringInput
 {
-    /// <summary>Most segments of a programme.</summary>
-    public const int MostSegments = 10_000;
-
-    private const double Zero = 273.15;
+    private const double Zero = Temperature.KelvinAtZero;
 
     /// <summary>Reads a log of a JSON body.</summary>
     /// <exception cref="RefusedException">The log can't be used.</exception>

@@ -1,7 +1,10 @@
+using ConeService.Contract.HeatWork;
+using ConeService.Contract.Quantities;
+
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>What a firing did or will do: a temperature that runs straight from each moment to the next. Immutable.</summary>
-public sealed class HeatHistory
+internal sealed class HeatHistory
 {
     private readonly ReadOnlyMemory<HeatPoint> points;
 
@@ -39,6 +42,14 @@ public sealed class HeatHistory
 
     /// <summary>The last moment.</summary>
     public HeatPoint End => points.Span[^1];
+
+    /// <summary>The firing as a line to be drawn.</summary>
+    public FiringCurve ToCurve()
+    {
+        var curve = new CurvePoint[points.Length];
+        for (var i = 0; i < curve.Length; i++) curve[i] = new(Points[i].Hours, Points[i].Kelvin - Temperature.KelvinAtZero);
+        return new(curve);
+    }
 
     /// <summary>Time from the first moment to the last, h.</summary>
     public double DurationHours => End.Hours - Start.Hours;

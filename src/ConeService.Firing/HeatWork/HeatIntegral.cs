@@ -7,7 +7,7 @@ namespace ConeService.Firing.HeatWork;
 /// T₁ to T₂ in dt hours adds (K(T₂)−K(T₁))·dt/(T₂−T₁). The cone is down at I = 1. Heating, holding and cooling alike;
 /// there is no step size. See docs/heat-work.md.
 /// </summary>
-public static class HeatIntegral
+internal static class HeatIntegral
 {
     /// <summary>
     /// The cone counts as down from here on. A ramp to the printed end point must be just down, and the sum of its

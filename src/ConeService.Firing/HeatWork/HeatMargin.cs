@@ -3,7 +3,7 @@ using ConeService.Firing.Cones;
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>Progress as degrees of a steady firing at 60 °C/h: how far past the end point, or how far short of it.</summary>
-public static class HeatMargin
+internal static class HeatMargin
 {
     private static readonly double LogRate = Math.Log(ConeReader.MarginRate);
 

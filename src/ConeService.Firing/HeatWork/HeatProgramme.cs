@@ -7,7 +7,7 @@ namespace ConeService.Firing.HeatWork;
 /// <param name="Segments">The segments, in order; at least one.</param>
 /// <param name="FullSpeedKelvinPerHour">What “as fast as possible” is taken to be, K/h.</param>
 /// <param name="Cooling">The cooling after the last segment; null: the history ends there.</param>
-public sealed record HeatProgramme(double StartKelvin, IReadOnlyList<HeatSegment> Segments, double FullSpeedKelvinPerHour, CoolDown? Cooling = null)
+internal sealed record HeatProgramme(double StartKelvin, IReadOnlyList<HeatSegment> Segments, double FullSpeedKelvinPerHour, CoolDown? Cooling = null)
 {
     /// <summary>The history of a kiln that follows the programme exactly.</summary>
     /// <exception cref="ArgumentException">The programme does nothing: it neither moves nor holds.</exception>

@@ -12,7 +12,7 @@ namespace ConeService.Firing.HeatWork;
 /// <param name="Uncertainty">Parts of the uncertainty that were stated.</param>
 /// <param name="Reduction">True when the firing was in reduction.</param>
 /// <param name="Assumed">Parameters that were left out.</param>
-public sealed record HeatSettings(ConeChart Chart, ThermocoupleToleranceRow Tolerance, double Firings, UncertaintyInput Uncertainty, bool Reduction, List<Assumption> Assumed)
+internal sealed record HeatSettings(ConeChart Chart, ThermocoupleToleranceRow Tolerance, double Firings, UncertaintyInput Uncertainty, bool Reduction, List<Assumption> Assumed)
 {
     private const string UsualType = "K";
     private const string UsualStandard = "iec-60584";

@@ -8,7 +8,7 @@ namespace ConeService.Firing.HeatWork;
 /// <param name="DriftCelsius">Drift of the thermocouple with its firings.</param>
 /// <param name="ConeCelsius">Spread between cones of one number.</param>
 /// <param name="GradientCelsius">Difference between the places of thermocouple and cone.</param>
-public sealed record HeatUncertainty(double ThermocoupleCelsius, double DriftCelsius, double ConeCelsius, double GradientCelsius)
+internal sealed record HeatUncertainty(double ThermocoupleCelsius, double DriftCelsius, double ConeCelsius, double GradientCelsius)
 {
     /// <summary>σ of a margin, K.</summary>
     /// <param name="chart">Scatter of the chart about its curve, widened beyond its printed rates, K.</param>

@@ -10,13 +10,13 @@ namespace ConeService.Firing.HeatWork;
 /// <summary>An answer with the history it was read from, for figures.</summary>
 /// <param name="Answer">The answer.</param>
 /// <param name="History">The firing.</param>
-public sealed record HeatWorkResult(HeatWorkAnswer Answer, HeatHistory History);
+internal sealed record HeatWorkResult(HeatWorkAnswer Answer, HeatHistory History);
 
 /// <summary>Answers: what does, or did, this firing do to the cones of a chart? May be shared by requests; keeps the tables of the charts it was asked for.</summary>
 /// <param name="charts">The charts.</param>
-public sealed class HeatWorkCalculator(ConeCharts charts)
+internal sealed class HeatWorkCalculator(ConeCharts charts)
 {
-    private const double Zero = 273.15;
+    private const double Zero = Temperature.KelvinAtZero;
     private const double QuartzCelsius = 573;
     private const double QuartzWidth = 50;
 

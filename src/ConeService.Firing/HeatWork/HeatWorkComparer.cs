@@ -7,7 +7,7 @@ namespace ConeService.Firing.HeatWork;
 
 /// <summary>Estimates from witness cones how far a meter is off: true temperature minus that of the meter.</summary>
 /// <param name="calculator">Follows what the meter says.</param>
-public sealed class HeatWorkComparer(HeatWorkCalculator calculator)
+internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
 {
     /// <summary>Most firings in one request.</summary>
     public const int MostFirings = 50;

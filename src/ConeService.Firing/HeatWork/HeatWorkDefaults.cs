@@ -5,7 +5,7 @@ namespace ConeService.Firing.HeatWork;
 
 /// <summary>What is taken for parameters that a caller leaves out, from the table heat-work-defaults.</summary>
 /// <param name="dataset">The data package.</param>
-public sealed class HeatWorkDefaults(Dataset dataset)
+internal sealed class HeatWorkDefaults(Dataset dataset)
 {
     private readonly Dictionary<string, HeatWorkDefaultRow> rows = dataset.HeatWorkDefaults.ToDictionary(r => r.Id, StringComparer.Ordinal);
 

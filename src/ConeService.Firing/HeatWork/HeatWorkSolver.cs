@@ -8,9 +8,9 @@ namespace ConeService.Firing.HeatWork;
 
 /// <summary>Answers inverse questions: which peak, hold or last rate puts a cone just down.</summary>
 /// <param name="calculator">Follows the firing with the value put in.</param>
-public sealed class HeatWorkSolver(HeatWorkCalculator calculator)
+internal sealed class HeatWorkSolver(HeatWorkCalculator calculator)
 {
-    private const double Zero = 273.15;
+    private const double Zero = Temperature.KelvinAtZero;
     private const double HottestKelvin = ScaleTable.HottestCelsius + Zero;
     private const double LongestHoldHours = 24;
     private const double ModerateHoldHours = 1;

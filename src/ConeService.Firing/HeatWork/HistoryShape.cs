@@ -1,7 +1,7 @@
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>Rates and times that one reads off a history.</summary>
-public static class HistoryShape
+internal static class HistoryShape
 {
     /// <summary>
     /// Mean rate over the last 100 K of the climb, K/h; null when the history does not climb that far. The 100 K end

@@ -1,7 +1,7 @@
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>How one witness cone speaks about the offset δ of the meter.</summary>
-public enum OffsetEvidence
+internal enum OffsetEvidence
 {
     /// <summary>δ is about the value: the cone leans.</summary>
     About,
@@ -17,7 +17,7 @@ public enum OffsetEvidence
 /// <param name="Kind">Value or bound.</param>
 /// <param name="Celsius">The value, K.</param>
 /// <param name="Sigma">Its σ, K.</param>
-public readonly record struct OffsetWord(OffsetEvidence Kind, double Celsius, double Sigma)
+internal readonly record struct OffsetWord(OffsetEvidence Kind, double Celsius, double Sigma)
 {
     /// <summary>How far δ is from what the cone says, in σ; 0 where a bound is kept.</summary>
     public double Residual(double offset) => Kind switch
@@ -41,7 +41,7 @@ public readonly record struct OffsetWord(OffsetEvidence Kind, double Celsius, do
 }
 
 /// <summary>The offset that a set of witness cones supports: mean and standard deviation of the likelihood over ±150 K, every offset being as likely beforehand.</summary>
-public static class MeterOffsetEstimate
+internal static class MeterOffsetEstimate
 {
     private const double Widest = 150;
     private const double Step = 0.05;

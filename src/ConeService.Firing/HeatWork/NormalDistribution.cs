@@ -1,7 +1,7 @@
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>The standard normal distribution.</summary>
-public static class NormalDistribution
+internal static class NormalDistribution
 {
     // Abramowitz and Stegun, Handbook of Mathematical Functions (1964), 26.2.17: |error| < 7.5e-8.
     private const double P = 0.2316419;

@@ -3,7 +3,7 @@ using ConeService.Firing.Cones;
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>Why no value solves an inverse question.</summary>
-public enum Unsolvable
+internal enum Unsolvable
 {
     /// <summary>The rest of the programme puts the cone down already, whatever the value.</summary>
     TooMuchWork,
@@ -16,10 +16,10 @@ public enum Unsolvable
 /// <param name="Value">The value that puts the cone just down: K for a peak, h for a hold, K/h for a rate; null when there is none.</param>
 /// <param name="Why">Why there is none; null on success.</param>
 /// <param name="OtherProgress">Progress that the rest of the programme makes without the part asked for.</param>
-public readonly record struct ProgrammeSolution(double? Value, Unsolvable? Why, double OtherProgress);
+internal readonly record struct ProgrammeSolution(double? Value, Unsolvable? Why, double OtherProgress);
 
 /// <summary>Inverse questions: which hold, which rate, or which peak puts a cone just down (I = 1), given the rest of the programme.</summary>
-public static class ProgrammeSolver
+internal static class ProgrammeSolver
 {
     /// <summary>How long to hold in a segment, h. I is linear in it.</summary>
     public static ProgrammeSolution Hold(BendingCurve curve, HeatProgramme programme, int segment)

@@ -4,7 +4,7 @@ namespace ConeService.Firing.HeatWork;
 /// How long a history stayed in each kelvin, with the mean temperature there. Reproduces the work of a cone to about
 /// 1e-4 at a fraction of the cost, but has lost the order of time: for totals only.
 /// </summary>
-public sealed class ResidenceHistogram
+internal sealed class ResidenceHistogram
 {
     private readonly int lowest;
     private readonly double[] hours;

@@ -4,7 +4,7 @@ using ConeService.Firing.Cones;
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>Follows firings with every cone of one chart. Immutable; worth keeping, as its table takes longer to build than a firing to follow.</summary>
-public sealed class ScaleMeter
+internal sealed class ScaleMeter
 {
     // Up to here the exact integral costs less than it is worth to avoid.
     private const int FewPieces = 600;

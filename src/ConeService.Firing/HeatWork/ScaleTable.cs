@@ -1,4 +1,5 @@
 using System.Numerics;
+using ConeService.Contract.Quantities;
 using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.HeatWork;
@@ -9,7 +10,7 @@ namespace ConeService.Firing.HeatWork;
 /// values are whole degrees, so the kinks of the curves lie on the grid. Error of a steady ramp below 1e-5 of the
 /// progress, of a hold below 1e-4 (tested); costs some 2 MB a chart.
 /// </summary>
-public sealed class ScaleTable
+internal sealed class ScaleTable
 {
     /// <summary>Coldest temperature of the grid, °C.</summary>
     public const int ColdestCelsius = -30;
@@ -17,7 +18,7 @@ public sealed class ScaleTable
     /// <summary>Hottest temperature of the grid, °C.</summary>
     public const int HottestCelsius = 1500;
 
-    private const double Zero = 273.15;
+    private const double Zero = Temperature.KelvinAtZero;
     private const double Flat = 1e-4;
 
     private readonly BendingCurve[] curves;

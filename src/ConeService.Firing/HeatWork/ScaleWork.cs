@@ -5,7 +5,7 @@ namespace ConeService.Firing.HeatWork;
 /// <summary>What a firing did to every cone of a chart, and how one reads that.</summary>
 /// <param name="Cones">The cones that could be judged, ascending.</param>
 /// <param name="LeftOut">Cones of the chart without kinetics, and none to borrow.</param>
-public sealed record ScaleWork(IReadOnlyList<ConeWork> Cones, IReadOnlyList<Cone> LeftOut)
+internal sealed record ScaleWork(IReadOnlyList<ConeWork> Cones, IReadOnlyList<Cone> LeftOut)
 {
     /// <summary>The hottest cone that is down together with all cooler ones; null when the first is still up.</summary>
     public ConeWork? Reached => Standing == 0 ? null : Cones[Standing - 1];

@@ -3,7 +3,7 @@ using ConeService.Firing.Cones;
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>How long to soak for the next cone, predicted from ramps: no measured holds exist.</summary>
-public static class Soak
+internal static class Soak
 {
     /// <summary>
     /// After a ramp at rate b to T, a cone that needs ΔT more bends in t = (e^{s·ΔT} − 1)/(s·b): the closed form for a

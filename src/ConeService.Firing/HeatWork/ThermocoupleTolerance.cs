@@ -3,7 +3,7 @@ using ConeService.Data;
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>The tolerance of a new thermocouple, by the formula of its standard.</summary>
-public static class ThermocoupleTolerance
+internal static class ThermocoupleTolerance
 {
     /// <summary>How far it may read off at a temperature, ±K.</summary>
     public static double At(ThermocoupleToleranceRow row, double celsius)

@@ -2,7 +2,7 @@ namespace ConeService.Firing.Kilns;
 
 /// <summary>Water in clay: what it takes to evaporate it, and how much the mineral binds.</summary>
 /// <param name="defaults">Where the constants come from.</param>
-public sealed class ClayWater(KilnDefaults defaults)
+internal sealed class ClayWater(KilnDefaults defaults)
 {
     /// <summary>Latent heat of water, kJ/kg: 2500 − 2.41·θ (zi-2012).</summary>
     /// <param name="celsius">θ, °C, 0 to 100.</param>

@@ -1,7 +1,7 @@
 namespace ConeService.Firing.Kilns;
 
 /// <summary>Specific firing energy, to compare firings: energy less that of drying, over the mass fired (practical-action-brick-energy).</summary>
-public static class FiringEnergy
+internal static class FiringEnergy
 {
     /// <summary>Energy per kg fired, in the unit of the energies per kg; null when nothing was fired.</summary>
     /// <param name="total">Energy of fuel or current.</param>

@@ -7,7 +7,7 @@ namespace ConeService.Firing.Kilns;
 /// </summary>
 /// <param name="PerKelvin">Share lost per K above the room.</param>
 /// <param name="Growth">Growth of that share per K.</param>
-public readonly record struct FlueLoss(double PerKelvin, double Growth)
+internal readonly record struct FlueLoss(double PerKelvin, double Growth)
 {
     private const double Least = 0.05;
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Quantities;
 using ConeService.Data;
 using ConeService.Firing.Kilns.Thermal;
 
@@ -40,5 +41,5 @@ internal static class KilnAssembler
     }
 
     private static GivenOff Given(KilnDefaults defaults, double joules, string what) =>
-        new(joules, defaults[what + "-from"] + FiringPlan.KelvinAtZero, defaults[what + "-to"] + FiringPlan.KelvinAtZero);
+        new(joules, defaults[what + "-from"] + Temperature.KelvinAtZero, defaults[what + "-to"] + Temperature.KelvinAtZero);
 }

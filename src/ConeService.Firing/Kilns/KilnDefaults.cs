@@ -4,7 +4,7 @@ namespace ConeService.Firing.Kilns;
 
 /// <summary>The rows of kiln-defaults by id. The reader has checked that all are there, in the units named in the table.</summary>
 /// <param name="dataset">The data.</param>
-public sealed class KilnDefaults(Dataset dataset)
+internal sealed class KilnDefaults(Dataset dataset)
 {
     private readonly Dictionary<string, KilnDefaultRow> rows = dataset.KilnDefaults.ToDictionary(r => r.Id, StringComparer.Ordinal);
 

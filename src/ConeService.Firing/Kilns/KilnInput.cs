@@ -16,7 +16,7 @@ namespace ConeService.Firing.Kilns;
 /// <param name="MaxCelsius">Highest temperature that the maker allows, °C; a plan above it is remarked, not refused.</param>
 /// <param name="LeakFactor">How leaky against a kiln with closed lid and vents, 0 to 20; absent: 1. A vent fan or an open vent is 2 to 5.</param>
 /// <param name="FuelFactor">Gas: fuel really burnt over the lower bound, 1 to 10, from the kiln's own meter; absent: no claim beyond the bound.</param>
-public sealed record KilnInput(
+internal sealed record KilnInput(
     KilnHeat Heat,
     double? VolumeLitres = null,
     KilnInterior? Interior = null,

@@ -6,7 +6,7 @@ namespace ConeService.Firing.Kilns;
 /// <param name="ThickestMillimetres">Thickest wall of the ware, mm; only the limits on ramps use it.</param>
 /// <param name="Ware">Whether the clay still holds its bound water; absent: green.</param>
 /// <param name="Dryness">How much free water green ware holds; absent: bone dry. Bisqued ware holds what its glaze left.</param>
-public sealed record KilnLoad(
+internal sealed record KilnLoad(
     double? KilogramsWare = null,
     double? KilogramsFurniture = null,
     double? ThickestMillimetres = null,
@@ -14,7 +14,7 @@ public sealed record KilnLoad(
     Dryness? Dryness = null);
 
 /// <summary>Whether the clay was fired before.</summary>
-public enum WareStage
+internal enum WareStage
 {
     /// <summary>Never fired: the clay gives off its bound water in this firing.</summary>
     Green,
@@ -24,7 +24,7 @@ public enum WareStage
 }
 
 /// <summary>How much free water ware holds. Its mass shares are rows of kiln-defaults.</summary>
-public enum Dryness
+internal enum Dryness
 {
     /// <summary>No cold feel to the cheek; what the air of the room leaves in clay.</summary>
     BoneDry,

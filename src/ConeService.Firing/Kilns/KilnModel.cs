@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Kilns;
+using ConeService.Contract.Quantities;
 using ConeService.Data;
 using ConeService.Firing.Kilns.Thermal;
 
@@ -7,7 +8,7 @@ namespace ConeService.Firing.Kilns;
 
 /// <summary>The lumped kiln: chamber, load, a wall in eight layers. Equations, defaults and limits: docs/kilns.md. Thread-safe; make one per dataset.</summary>
 /// <param name="dataset">Where materials and defaults come from.</param>
-public sealed class KilnModel(Dataset dataset)
+internal sealed class KilnModel(Dataset dataset)
 {
     /// <summary>A chamber less than this behind the set-point follows, K.</summary>
     public const double FollowingKelvin = 10;
@@ -55,11 +56,11 @@ public sealed class KilnModel(Dataset dataset)
         ArgumentOutOfRangeException.ThrowIfLessThan(stepSeconds, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(stepSeconds, StepSeconds);
         var physics = KilnAssembler.Assemble(dataset, Defaults, setup);
-        var room = plan.RoomCelsius + FiringPlan.KelvinAtZero;
-        var balance = new HeatBalance(physics, plan.StartCelsius + FiringPlan.KelvinAtZero, room);
+        var room = plan.RoomCelsius + Temperature.KelvinAtZero;
+        var balance = new HeatBalance(physics, plan.StartCelsius + Temperature.KelvinAtZero, room);
         var record = new FiringRecord(balance);
         var flue = new FlueLoss(Defaults["flue-loss"], Defaults["flue-loss-slope"]);
-        Func<double, double>? available = setup.Heat != KilnHeat.Electric ? kelvin => flue.Available(kelvin - FiringPlan.KelvinAtZero, plan.RoomCelsius) : null;
+        Func<double, double>? available = setup.Heat != KilnHeat.Electric ? kelvin => flue.Available(kelvin - Temperature.KelvinAtZero, plan.RoomCelsius) : null;
         var watts = setup.AvailableKilowatts * 1000;
         var run = new FiringRun(balance, record, available is null ? _ => watts : kelvin => watts * available(kelvin), physics.Load.DryKelvin, stepSeconds) { Available = available };
 
@@ -73,12 +74,12 @@ public sealed class KilnModel(Dataset dataset)
         }
 
         var end = run.Hours;
-        var opening = run.Cool(OpeningCelsius + FiringPlan.KelvinAtZero);
+        var opening = run.Cool(OpeningCelsius + Temperature.KelvinAtZero);
         return new(
             segments,
             setup.MaxCelsius is { } most && plan.Segments.Any(s => s.TargetCelsius > most),
             completed,
-            record.PeakKelvin - FiringPlan.KelvinAtZero,
+            record.PeakKelvin - Temperature.KelvinAtZero,
             record.PeakHours,
             end,
             opening,
@@ -91,7 +92,7 @@ public sealed class KilnModel(Dataset dataset)
 
     private static SegmentOutcome NotRun(int index, double hours, HeatBalance balance)
     {
-        var celsius = balance.Chamber - FiringPlan.KelvinAtZero;
+        var celsius = balance.Chamber - Temperature.KelvinAtZero;
         return new(index, Following.NotRun, hours, null, hours, null, celsius, celsius, 0, null, null, null, 0, 0);
     }
 

@@ -16,7 +16,7 @@ namespace ConeService.Firing.Kilns;
 /// <param name="Chamber">Temperature of the chamber, where the controller's thermocouple and the cones are: what heat work is reckoned from. Chords leave the computed curve by at most 0.1 K.</param>
 /// <param name="Load">Mean temperature of ware and furniture, which lags behind; the same accuracy.</param>
 /// <param name="Curve">Both temperatures, the set-point and the power for drawing: every 6 minutes and at the ends of segments.</param>
-public sealed record KilnPrediction(
+internal sealed record KilnPrediction(
     IReadOnlyList<SegmentOutcome> Segments,
     bool ExceedsMaker,
     bool Completed,
@@ -36,4 +36,4 @@ public sealed record KilnPrediction(
 /// <param name="ChamberCelsius">Chamber, °C.</param>
 /// <param name="LoadCelsius">Ware and furniture, °C.</param>
 /// <param name="Kilowatts">Power into the chamber, kW.</param>
-public readonly record struct KilnSample(double Hours, double? SetPointCelsius, double ChamberCelsius, double LoadCelsius, double Kilowatts);
+internal readonly record struct KilnSample(double Hours, double? SetPointCelsius, double ChamberCelsius, double LoadCelsius, double Kilowatts);

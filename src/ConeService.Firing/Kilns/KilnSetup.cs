@@ -4,7 +4,7 @@ using ConeService.Data;
 namespace ConeService.Firing.Kilns;
 
 /// <summary>Kiln and load with every parameter decided. Made by <see cref="KilnModel.Resolve"/>; immutable, for any number of predictions.</summary>
-public sealed record KilnSetup
+internal sealed record KilnSetup
 {
     /// <summary>What heats the kiln.</summary>
     public required KilnHeat Heat { get; init; }

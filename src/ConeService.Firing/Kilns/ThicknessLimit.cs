@@ -5,7 +5,7 @@ namespace ConeService.Firing.Kilns;
 /// Temperature difference inside a wall that is heated from both sides at a steady rate: ΔT = r·L²/(2α), L half the
 /// thickness. A limit from it is advice and never a promise: steam and burn-out limit thin ware long before stress does.
 /// </summary>
-public static class ThicknessLimit
+internal static class ThicknessLimit
 {
     /// <summary>α of green clay, m²/s; judgement.</summary>
     public const double GreenClayDiffusivity = 3e-7;

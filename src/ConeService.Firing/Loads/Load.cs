@@ -31,7 +31,7 @@ internal sealed record Firing(KindNeeds Needs, ConeMark Cone, FiringAtmosphere A
 internal sealed record Size(decimal Height, decimal? Width, decimal? Depth);
 
 /// <summary>What a piece is for.</summary>
-public enum PieceUse
+internal enum PieceUse
 {
     /// <summary>For food or drink.</summary>
     Food,

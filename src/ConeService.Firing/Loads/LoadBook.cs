@@ -7,7 +7,7 @@ using ConeService.Firing.Materials;
 namespace ConeService.Firing.Loads;
 
 /// <summary>Everything of the data package that a load is judged by, looked up once.</summary>
-public sealed class LoadBook
+internal sealed class LoadBook
 {
     private readonly FrozenDictionary<KilnHeat, KilnHeatRow> heats;
     private readonly FrozenDictionary<FiringKind, KindNeeds> kinds;
@@ -63,7 +63,7 @@ public sealed class LoadBook
 }
 
 /// <summary>What a kind of firing needs, ready to be asked.</summary>
-public sealed class KindNeeds
+internal sealed class KindNeeds
 {
     internal KindNeeds(FiringKindRow row, ConeMarks marks)
     {

@@ -7,7 +7,7 @@ using ConeService.Firing.Loads.Suggesting;
 namespace ConeService.Firing.Loads;
 
 /// <summary>Answers: will this load survive? Rule by rule in docs/load-check.md.</summary>
-public sealed class LoadCheck
+internal sealed class LoadCheck
 {
     private readonly LoadBook book;
 

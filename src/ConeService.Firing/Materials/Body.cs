@@ -4,7 +4,7 @@ using ConeService.Data;
 namespace ConeService.Firing.Materials;
 
 /// <summary>A clay body as the load check sees it.</summary>
-public sealed class Body : Material
+internal sealed class Body : Material
 {
     /// <summary>Lowest cone of its bisque.</summary>
     public required ConeMark BisqueMin { get; init; }
@@ -94,7 +94,7 @@ public sealed class Body : Material
 /// <param name="Min">Lowest.</param>
 /// <param name="Best">Best.</param>
 /// <param name="Max">Highest.</param>
-public sealed record ConeRange(ConeMark Min, ConeMark Best, ConeMark Max)
+internal sealed record ConeRange(ConeMark Min, ConeMark Best, ConeMark Max)
 {
     /// <summary>The range as people say it.</summary>
     public override string ToString() => Min == Max ? $"cone {Min}" : $"cone {Min} to {Max}";

@@ -3,7 +3,7 @@ using ConeService.Data;
 namespace ConeService.Firing.Materials;
 
 /// <summary>A glaze or decoration as the load check sees it.</summary>
-public sealed class Coat : Material
+internal sealed class Coat : Material
 {
     /// <summary>What sort of coat it is.</summary>
     public CoatKind Kind { get; init; }

@@ -1,7 +1,7 @@
 namespace ConeService.Firing.Materials;
 
 /// <summary>A cone of the potter's scale 022 … 14, ready to be compared and counted from.</summary>
-public sealed class ConeMark
+internal sealed class ConeMark
 {
     internal ConeMark(string text, int order, int step) => (Text, Order, Step) = (text, order, step);
 

@@ -5,7 +5,7 @@ using ConeService.Firing.Cones;
 namespace ConeService.Firing.Materials;
 
 /// <summary>The marks of every cone on the potter's scale 022 … 14, with its half cones and without Seger letters.</summary>
-public sealed class ConeMarks
+internal sealed class ConeMarks
 {
     private readonly FrozenDictionary<Cone, ConeMark> marks;
 

@@ -3,7 +3,7 @@ using ConeService.Data;
 namespace ConeService.Firing.Materials;
 
 /// <summary>What bodies and coats have in common: a name, and where its figures come from.</summary>
-public abstract class Material
+internal abstract class Material
 {
     /// <summary>Id in the data package or an overlay; null for a caller's own.</summary>
     public required string? Id { get; init; }

@@ -7,7 +7,7 @@ using ConeService.Firing.Cones;
 namespace ConeService.Firing.Materials;
 
 /// <summary>Describes bodies, coats, rules and disagreements, with filters.</summary>
-public sealed class MaterialCatalogue
+internal sealed class MaterialCatalogue
 {
     private readonly Dataset dataset;
     private readonly ConeMarks marks;

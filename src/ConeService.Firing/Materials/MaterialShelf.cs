@@ -5,7 +5,7 @@ using ConeService.Data;
 namespace ConeService.Firing.Materials;
 
 /// <summary>The bodies and coats of a data package with its overlays.</summary>
-public sealed class MaterialShelf
+internal sealed class MaterialShelf
 {
     private readonly FrozenDictionary<string, Body> bodies;
     private readonly FrozenDictionary<string, Coat> coats;

@@ -4,7 +4,7 @@ namespace ConeService.Firing.Materials;
 
 /// <summary>A set of words of a small vocabulary, kept as bits: asked for every piece at every cone.</summary>
 /// <typeparam name="T">The vocabulary, at most 32 words numbered from 0.</typeparam>
-public readonly record struct WordSet<T>
+internal readonly record struct WordSet<T>
     where T : struct, Enum
 {
     private readonly int bits;
@@ -57,7 +57,7 @@ public readonly record struct WordSet<T>
 }
 
 /// <summary>Sets that need no words named.</summary>
-public static class WordSets
+internal static class WordSets
 {
     /// <summary>Every word of a vocabulary.</summary>
     public static WordSet<T> All<T>()

@@ -5,7 +5,7 @@ using ConeService.Data;
 namespace ConeService.Firing.Practice;
 
 /// <summary>Answers on cautions and limits, and links to them.</summary>
-public sealed class CautionDescriber
+internal sealed class CautionDescriber
 {
     private readonly Dataset data;
     private readonly FrozenDictionary<string, CautionLink> links;

@@ -3,7 +3,7 @@ using ConeService.Contract.Colours;
 namespace ConeService.Firing.Practice;
 
 /// <summary>The standing lines of every answer in which people can be hurt.</summary>
-public static class Notices
+internal static class Notices
 {
     /// <summary>What stands above this service.</summary>
     public const string LocalCodes = "Local codes, the maker of the kiln and licensed practice decide; this answer informs and replaces none of them.";

@@ -6,7 +6,7 @@ namespace ConeService.Firing.Practice;
 
 /// <summary>Answers on firing processes.</summary>
 /// <param name="data">The data package.</param>
-public sealed class ProcessDescriber(Dataset data)
+internal sealed class ProcessDescriber(Dataset data)
 {
     private readonly CautionDescriber cautions = new(data);
 

@@ -4,7 +4,7 @@ using ConeService.Data;
 namespace ConeService.Firing.Schedules;
 
 /// <summary>A template with its segments and cones.</summary>
-public sealed class Schedule
+internal sealed class Schedule
 {
     /// <summary>Joins a template with its segments.</summary>
     public Schedule(ScheduleTemplateRow row, IReadOnlyList<ScheduleSegmentRow> segments)

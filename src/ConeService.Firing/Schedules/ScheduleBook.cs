@@ -4,8 +4,15 @@ using ConeService.Data;
 namespace ConeService.Firing.Schedules;
 
 /// <summary>All templates of a data package, with the defaults of fitting. Immutable.</summary>
-public sealed class ScheduleBook
+internal sealed class ScheduleBook
 {
+    private static readonly string[] Needed =
+    [
+        "cooling-limit-thickness", "drying-hold-glaze", "drying-hold-leather-hard", "drying-hold-most", "drying-hold-per-millimetre", "drying-hold-thin",
+        "drying-hold-wet", "drying-temperature", "drying-thickness", "fired-wall-difference", "kiln-cooling-rate", "last-ramp-span", "loading-minutes",
+        "start-temperature",
+    ];
+
     private readonly Dictionary<string, Schedule> byId;
     private readonly Dictionary<string, ScheduleDefaultRow> defaults;
 
@@ -18,6 +25,10 @@ public sealed class ScheduleBook
         byId = Schedules.ToDictionary(s => s.Id, StringComparer.Ordinal);
         defaults = dataset.ScheduleDefaults.ToDictionary(d => d.Id, StringComparer.Ordinal);
     }
+
+    /// <summary>What is missing from a package that fits need.</summary>
+    public static IEnumerable<PackageFault> Requires(Dataset dataset) =>
+        Requirements.Ids(dataset, "schedule-defaults", Needed, dataset.ScheduleDefaults.Select(d => d.Id), "fitting a schedule");
 
     /// <summary>The data package.</summary>
     public Dataset Dataset { get; }

@@ -10,7 +10,7 @@ namespace ConeService.Firing.Schedules;
 /// <summary>Describes templates as the API lists them.</summary>
 /// <param name="book">The templates.</param>
 /// <param name="charts">The charts.</param>
-public sealed class ScheduleDescriber(ScheduleBook book, ConeCharts charts)
+internal sealed class ScheduleDescriber(ScheduleBook book, ConeCharts charts)
 {
     // What a segment without a rate is taken to do where its end point is looked up; the cone hardly minds.
     private const decimal UsualRate = 60m;

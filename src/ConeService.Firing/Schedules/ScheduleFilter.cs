@@ -9,7 +9,7 @@ namespace ConeService.Firing.Schedules;
 /// <param name="Kind">The kind of firing; null for all.</param>
 /// <param name="Cone">A cone that the template can be fitted to; null for all.</param>
 /// <param name="Atmosphere">The atmosphere in which the ware matures; null for all.</param>
-public sealed record ScheduleFilter(FiringKind? Kind = null, Cone? Cone = null, FiringAtmosphere? Atmosphere = null)
+internal sealed record ScheduleFilter(FiringKind? Kind = null, Cone? Cone = null, FiringAtmosphere? Atmosphere = null)
 {
     /// <summary>Reads a filter from query parameters.</summary>
     /// <exception cref="RefusedException">A word or cone is unknown; carries every finding.</exception>

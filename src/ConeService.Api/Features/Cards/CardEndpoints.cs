@@ -26,7 +26,7 @@ internal static class CardEndpoints
             throw new RefusedException(new Finding("not-found", "card", card, $"There is no card “{card}”.", ["cone-6", "cone-06", "cone-05.5"]));
         }
 
-        if (!snapshot.Charts.Scale.TryRead(card[Prefix.Length..], "card", out var cone, out var finding)) throw new RefusedException(finding!);
-        return snapshot.Prepare("card/" + cone, cone, static (s, c) => ConeCard.Render(s.Part(static x => new ConeDescriber(x.Charts)).Describe(c), s.Dataset));
+        var cone = snapshot.Reference.Cones.Read(card[Prefix.Length..], "card");
+        return snapshot.Prepare("card/" + cone, cone, static (r, c) => ConeCard.Render(r.Cones.Describe(c), r));
     }
 }

@@ -3,7 +3,7 @@ using System.Text;
 using ConeService.Api.Http;
 using ConeService.Contract.Cones;
 using ConeService.Data;
-using ConeService.Firing.Cones;
+using ConeService.Firing;
 
 namespace ConeService.Api.Features.Cards;
 
@@ -13,8 +13,9 @@ internal static class ConeCard
     // The middle rate of the default chart, the one most often quoted, °C/h.
     private const decimal LeadRate = 60m;
 
-    public static PreparedBody Render(ConeDescription cone, Dataset dataset)
+    public static PreparedBody Render(ConeDescription cone, FiringReference reference)
     {
+        var dataset = reference.Dataset;
         var titles = dataset.Charts.ToDictionary(c => c.Id, c => c.Title);
         var body = new StringBuilder()
             .AppendLine(CultureInfo.InvariantCulture, $"<h1>Cone {HtmlPage.Encode(cone.Cone)}</h1>");
@@ -23,7 +24,7 @@ internal static class ConeCard
             body.AppendLine(CultureInfo.InvariantCulture, $"<p><strong>Not cone {HtmlPage.Encode(mixUp.Cone)}.</strong> {HtmlPage.Encode(mixUp.Message)}</p>");
         }
 
-        if (cone.EndPoints.FirstOrDefault(p => p.Chart == ConeCharts.DefaultChart && p.RateCelsiusPerHour == LeadRate) is { } lead)
+        if (cone.EndPoints.FirstOrDefault(p => p.Chart == reference.Cones.DefaultChart && p.RateCelsiusPerHour == LeadRate) is { } lead)
         {
             body.AppendLine(CultureInfo.InvariantCulture, $"<p class=\"lead\"><strong>{lead.Celsius} °C ({Whole(lead.Fahrenheit)} °F)</strong> at {Rate(lead.RateCelsiusPerHour)}, {HtmlPage.Encode(titles[lead.Chart])}.</p>");
         }
@@ -31,7 +32,7 @@ internal static class ConeCard
         body.AppendLine("<div class=\"wide\"><table><caption>Where it goes down, chart by chart</caption>")
             .AppendLine("<thead><tr><th scope=\"col\">Chart</th><th scope=\"col\" class=\"n\">Heating rate</th><th scope=\"col\" class=\"n\">°C</th><th scope=\"col\" class=\"n\">°F</th><th scope=\"col\">How sure</th></tr></thead>");
         // The chart that answers by default comes first; the others as the package orders them.
-        foreach (var chart in cone.EndPoints.GroupBy(p => p.Chart).OrderByDescending(g => g.Key == ConeCharts.DefaultChart))
+        foreach (var chart in cone.EndPoints.GroupBy(p => p.Chart).OrderByDescending(g => g.Key == reference.Cones.DefaultChart))
         {
             body.Append(CultureInfo.InvariantCulture, $"<tbody><tr><th scope=\"rowgroup\" rowspan=\"{chart.Count()}\">{HtmlPage.Encode(titles[chart.Key])}</th>");
             body.AppendJoin("<tr>", chart.Select(p => string.Create(CultureInfo.InvariantCulture,

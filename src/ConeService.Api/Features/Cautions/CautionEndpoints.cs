@@ -17,17 +17,12 @@ internal static class CautionEndpoints
     /// <summary>The cautions.</summary>
     /// <remarks>Hazards of firing and materials: who is exposed, when, and what controls it. Local codes and licensed practice decide.</remarks>
     internal static IResult List(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("cautions", 0, static (s, _) => JsonBody.Cacheable(s.Part(static x => new CautionDescriber(x.Dataset)).Cautions()));
+        snapshots.Current.Prepare("cautions", static r => JsonBody.Cacheable(r.Practice.Cautions()));
 
     /// <summary>One caution.</summary>
     /// <remarks>With the limits of exposure and food contact, processes and colorants that it belongs to.</remarks>
     /// <param name="id">Id of the caution.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult One(string id, SnapshotHolder snapshots)
-    {
-        var snapshot = snapshots.Current;
-        var found = snapshot.Dataset.Cautions.FirstOrDefault(r => r.Id == id)
-            ?? throw NotFound.Refuse("caution", id, snapshot.Dataset.Cautions.Select(r => r.Id), "/v1/cautions");
-        return snapshot.Prepare("caution/" + found.Id, found, static (s, row) => JsonBody.Cacheable(s.Part(static x => new CautionDescriber(x.Dataset)).Describe(row)));
-    }
+    internal static IResult One(string id, SnapshotHolder snapshots) =>
+        snapshots.Current.Prepare("caution/" + id, id, static (r, x) => JsonBody.Cacheable(r.Practice.Caution(x)));
 }

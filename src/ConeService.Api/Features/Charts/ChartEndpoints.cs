@@ -18,18 +18,12 @@ internal static class ChartEndpoints
     /// <summary>All published charts.</summary>
     /// <remarks>Each chart with its cone form, the rates it prints, its source, and how many of its values have each confidence.</remarks>
     internal static IResult List(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("charts", 0, static (s, _) => JsonBody.Cacheable(Describer(s).List()));
+        snapshots.Current.Prepare("charts", static r => JsonBody.Cacheable(r.Cones.Charts()));
 
     /// <summary>One chart with every printed end point.</summary>
     /// <remarks>Every value as printed, in the order in which the cones go down, with its source and confidence.</remarks>
     /// <param name="chart">Name of the chart, from /v1/charts.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Detail(string chart, SnapshotHolder snapshots)
-    {
-        var snapshot = snapshots.Current;
-        if (!snapshot.Charts.TryFind(chart, "chart", out var found, out var finding)) throw new RefusedException(finding! with { Code = "not-found" });
-        return snapshot.Prepare("chart/" + found.Id, found, static (s, c) => JsonBody.Cacheable(Describer(s).Detail(c)));
-    }
-
-    private static ChartDescriber Describer(Snapshot snapshot) => snapshot.Part(static s => new ChartDescriber(s.Charts));
+    internal static IResult Detail(string chart, SnapshotHolder snapshots) =>
+        snapshots.Current.Prepare("chart/" + chart, chart, static (r, id) => JsonBody.Cacheable(r.Cones.Chart(id)));
 }

@@ -17,20 +17,12 @@ internal static class ColorantEndpoints
     /// <summary>The colorants.</summary>
     /// <remarks>With the forms in which they are weighed, the base glazes, additives, atmospheres and colour words to ask for colours in, and every colour rule.</remarks>
     internal static IResult List(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("colorants", 0, static (s, _) => JsonBody.Cacheable(Describer(s).List()));
+        snapshots.Current.Prepare("colorants", static r => JsonBody.Cacheable(r.Colours.Colorants()));
 
     /// <summary>One colorant.</summary>
     /// <remarks>Every colour that is told of it, which atmospheres no source covers, rules, temperature limits, cautions and exposure limits.</remarks>
     /// <param name="id">Id of the colorant.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult One(string id, SnapshotHolder snapshots)
-    {
-        var snapshot = snapshots.Current;
-        var found = snapshot.Dataset.Colorants.FirstOrDefault(c => c.Id == id)
-            ?? throw NotFound.Refuse("colorant", id, snapshot.Dataset.Colorants.Select(c => c.Id), "/v1/colorants");
-        return snapshot.Prepare("colorant/" + found.Id, found, static (s, row) => JsonBody.Cacheable(Describer(s).Describe(row)));
-    }
-
-    private static ColorantDescriber Describer(Snapshot snapshot) =>
-        snapshot.Part(static s => new ColorantDescriber(s.Part(static x => new ColourCatalogue(x.Charts))));
+    internal static IResult One(string id, SnapshotHolder snapshots) =>
+        snapshots.Current.Prepare("colorant/" + id, id, static (r, x) => JsonBody.Cacheable(r.Colours.Colorant(x)));
 }

@@ -14,7 +14,6 @@ internal static class ColourEndpoints
             .Describe("findColours", Tags.Colour).Answers<ColourAnswer>().Problems(400);
         routes.MapPost("/colours/resolve", Resolve).WithQuery()
             .Accepts<ColourRequest>(JsonBody.MediaType)
-            .Validated<ColourRequest>()
             .Describe("resolveColour", Tags.Colour).Answers<ColourResolution>().Problems(400, 413, 415);
     }
 
@@ -34,16 +33,13 @@ internal static class ColourEndpoints
     {
         var snapshot = snapshots.Current;
         return request.QueryString.HasValue
-            ? JsonBody.Cacheable(Answerer(snapshot).Answer(colorant, atmosphere, @base, cone, percent, kiln, colour))
-            : snapshot.Prepare("colours", 0, static (s, _) => JsonBody.Cacheable(Answerer(s).Answer(null, null, null, null, null, null, null)));
+            ? JsonBody.Cacheable(snapshot.Reference.Colours.Find(colorant, atmosphere, @base, cone, percent, kiln, colour))
+            : snapshot.Prepare("colours", static r => JsonBody.Cacheable(r.Colours.Find()));
     }
 
     /// <summary>The colour of a recipe.</summary>
     /// <remarks>Several colorants and additives with percentages, base, atmosphere and cone: the interactions with reasons, sources and warnings, and the same recipe in oxidation and in reduction side by side.</remarks>
     /// <param name="body">The recipe.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Resolve(ColourBody body, SnapshotHolder snapshots) => JsonBody.Posted(Answerer(snapshots.Current).Resolve(body.Value));
-
-    private static ColourAnswerer Answerer(Snapshot snapshot) =>
-        snapshot.Part(static s => new ColourAnswerer(s.Part(static x => new ColourCatalogue(x.Charts))));
+    internal static IResult Resolve(JsonRequest<ColourRequest> body, SnapshotHolder snapshots) => JsonBody.Posted(snapshots.Current.Reference.Colours.Resolve(body.Value));
 }

@@ -14,9 +14,6 @@ internal static class ConeFactEndpoints
     /// <remarks>One statement a fact, with the value as the source gives it, its source and confidence.</remarks>
     /// <param name="topic">A topic, such as soak, atmosphere or small-cones. Left out: all facts.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult List(string? topic, SnapshotHolder snapshots)
-    {
-        var answer = ConeFactList.Of(snapshots.Current.Dataset, topic);
-        return snapshots.Current.Prepare("cone-facts/" + topic, answer, static (_, a) => JsonBody.Cacheable(a));
-    }
+    internal static IResult List(string? topic, SnapshotHolder snapshots) =>
+        snapshots.Current.Prepare("cone-facts/" + topic, topic, static (r, t) => JsonBody.Cacheable(r.Cones.Facts(t)));
 }

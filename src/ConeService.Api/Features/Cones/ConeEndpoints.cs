@@ -20,7 +20,7 @@ internal static class ConeEndpoints
     /// <summary>The scale.</summary>
     /// <remarks>Every cone that some chart prints, in the order in which they go down, with its end point on the default chart.</remarks>
     internal static IResult List(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("cones", 0, static (s, _) => JsonBody.Cacheable(s.Part(static x => new ChartDescriber(x.Charts)).Scale()));
+        snapshots.Current.Prepare("cones", static r => JsonBody.Cacheable(r.Cones.List()));
 
     /// <summary>One cone.</summary>
     /// <remarks>Its neighbours, the cone it is confused with and how far apart they are, every printed end point, and why charts differ.</remarks>
@@ -29,8 +29,8 @@ internal static class ConeEndpoints
     internal static IResult One(string cone, SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
-        var found = Read(snapshot, cone);
-        return snapshot.Prepare("cone/" + found, found, static (s, c) => JsonBody.Cacheable(s.Part(static x => new ConeDescriber(x.Charts)).Describe(c)));
+        var found = snapshot.Reference.Cones.Read(Unescape(cone));
+        return snapshot.Prepare("cone/" + found, found, static (r, c) => JsonBody.Cacheable(r.Cones.Describe(c)));
     }
 
     /// <summary>The end point of a cone at a heating rate.</summary>
@@ -40,18 +40,8 @@ internal static class ConeEndpoints
     /// <param name="chart">Name of the chart, from /v1/charts. Left out: witness-self-supporting, said in assumed.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult EndPointAt(string cone, string? rate, string? chart, HttpRequest request, SnapshotHolder snapshots)
-    {
-        var snapshot = snapshots.Current;
-        var findings = new List<Finding>();
-        if (!snapshot.Charts.Scale.TryRead(Unescape(cone), "cone", out var found, out var wrong)) findings.Add(wrong!);
-        var question = ConeQuestion.Read(snapshot.Charts, rate, chart, "rate", "chart", findings);
-        if (findings.Count > 0) throw new RefusedException(findings);
-        return OneLine.Choose(request, snapshot.Part(static s => new EndPointCalculator(s.Charts)).Answer(found, question!), OneLine.Of);
-    }
-
-    private static Cone Read(Snapshot snapshot, string text) =>
-        snapshot.Charts.Scale.TryRead(Unescape(text), "cone", out var cone, out var finding) ? cone : throw new RefusedException(finding!);
+    internal static IResult EndPointAt(string cone, string? rate, string? chart, HttpRequest request, SnapshotHolder snapshots) =>
+        OneLine.Choose(request, snapshots.Current.Reference.Cones.EndPoint(Unescape(cone), rate, chart), OneLine.Of);
 
     // Routing leaves an escaped slash alone: “05 1/2” arrives as “05 1%2F2”.
     private static string Unescape(string text) => text.Replace("%2F", "/", StringComparison.OrdinalIgnoreCase);

@@ -12,7 +12,6 @@ internal static class ConversionEndpoints
     public static void MapConversions(this IEndpointRouteBuilder routes) =>
         routes.MapPost("/conversions", Convert).WithQuery()
             .Accepts<ConversionRequest>(JsonBody.MediaType, Csv.MediaType)
-            .Validated<ConversionRequest>()
             .Describe("convert", Tags.Cones).Answers<ConversionAnswer>(Csv.MediaType).Problems(406, 413, 415);
 
     /// <summary>Up to 1,000 conversions at once.</summary>
@@ -23,7 +22,7 @@ internal static class ConversionEndpoints
     internal static IResult Convert(ConversionBody body, HttpRequest request, SnapshotHolder snapshots)
     {
         var wantsCsv = Negotiation.Choose(request, JsonBody.MediaType, Csv.MediaType) == Csv.MediaType;
-        var answer = snapshots.Current.Part(static s => new Converter(s.Charts)).Convert(body.Value, body.IsCsv
+        var answer = snapshots.Current.Reference.Cones.Convert(body.Value, body.IsCsv
             ? (index, name) => string.Create(CultureInfo.InvariantCulture, $"line {index + 2}, {name}")
             : (index, name) => string.Create(CultureInfo.InvariantCulture, $"/lines/{index}/{name}"));
         return wantsCsv ? Results.Text(ConversionCsv.Write(body.Value, answer), Csv.MediaType + "; charset=utf-8") : JsonBody.Posted(answer);

@@ -3,7 +3,7 @@ using System.Text;
 using ConeService.Api.Http;
 using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
-using ConeService.Firing.HeatWork;
+
 
 namespace ConeService.Api.Features.HeatWork;
 
@@ -14,13 +14,13 @@ internal static class ConesAlongCurve
     private const double LabelWidth = 34;
 
     /// <summary>A mark where each cone went down, with names as far as they find room; the hottest are named first.</summary>
-    public static void Draw(StringBuilder svg, FigureFrame frame, HeatWorkAnswer answer, HeatHistory history)
+    public static void Draw(StringBuilder svg, FigureFrame frame, HeatWorkAnswer answer, FiringCurve curve)
     {
         var named = new List<(double X, double Y)>();
         foreach (var cone in answer.Cones.Where(c => c.DownAtMinutes is not null).Reverse())
         {
-            var at = history.Start.Hours + (cone.DownAtMinutes!.Value / 60);
-            var (x, y) = (frame.X(at), frame.Y(TemperatureAt(history, at)));
+            var at = curve.Start.Hours + (cone.DownAtMinutes!.Value / 60);
+            var (x, y) = (frame.X(at), frame.Y(curve.CelsiusAt(at)));
             var reached = cone.Cone == answer.Reached;
             svg.Append(CultureInfo.InvariantCulture, $"<circle class=\"{(reached ? "r" : "d")}\" cx=\"{x:0.#}\" cy=\"{y:0.#}\" r=\"{(reached ? 5 : 3)}\"/>");
             if (named.Any(n => Math.Abs(n.Y - y) < LabelRoom && Math.Abs(n.X - x) < LabelWidth)) continue;
@@ -54,19 +54,4 @@ internal static class ConesAlongCurve
     private static string Words(ConeResult cone) => cone.DownAtMinutes is not null
         ? string.Create(CultureInfo.InvariantCulture, $"down, P {cone.ProbabilityDown:0.00}")
         : string.Create(CultureInfo.InvariantCulture, $"{cone.BendDegrees:0}°, P {cone.ProbabilityDown:0.00}");
-
-    private static double TemperatureAt(HeatHistory history, double hours)
-    {
-        var points = history.Points;
-        var (low, high) = (0, points.Length - 1);
-        while (high - low > 1)
-        {
-            var middle = (low + high) / 2;
-            if (points[middle].Hours <= hours) low = middle;
-            else high = middle;
-        }
-
-        var share = (hours - points[low].Hours) / (points[high].Hours - points[low].Hours);
-        return HeatWorkFigure.Celsius(points[low]) + (share * (points[high].Kelvin - points[low].Kelvin));
-    }
 }

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using ConeService.Firing.HeatWork;
+using ConeService.Contract.HeatWork;
 
 namespace ConeService.Api.Features.HeatWork;
 
@@ -21,20 +21,20 @@ internal sealed class FigureFrame
     private readonly int lowest;
     private readonly int highest;
 
-    /// <summary>Frames a history.</summary>
-    /// <param name="history">The firing.</param>
+    /// <summary>Frames a curve.</summary>
+    /// <param name="curve">The firing.</param>
     /// <param name="width">Width of the figure.</param>
     /// <param name="bottom">Where the plot ends, from the top of the figure.</param>
-    public FigureFrame(HeatHistory history, int width = Width, int bottom = 420)
+    public FigureFrame(FiringCurve curve, int width = Width, int bottom = 420)
     {
         right = width - 64;
         this.bottom = bottom;
-        start = history.Start.Hours;
-        hours = history.DurationHours;
+        start = curve.Start.Hours;
+        hours = curve.DurationHours;
         var coldest = double.PositiveInfinity;
-        foreach (var point in history.Points) coldest = Math.Min(coldest, HeatWorkFigure.Celsius(point));
+        foreach (var point in curve.Points) coldest = Math.Min(coldest, point.Celsius);
         lowest = Math.Min(0, (int)Math.Floor(coldest / 200) * 200);
-        highest = Math.Max(lowest + 200, (int)Math.Ceiling((HeatWorkFigure.Celsius(history.Peak) + 20) / 200) * 200);
+        highest = Math.Max(lowest + 200, (int)Math.Ceiling((curve.PeakCelsius + 20) / 200) * 200);
     }
 
     public double X(double at) => Left + ((at - start) / hours * (right - Left));
@@ -67,23 +67,23 @@ internal sealed class FigureFrame
     }
 
     /// <summary>The temperature: of many samples in one column of pixels the first, lowest, highest and last.</summary>
-    public string Curve(HeatHistory history)
+    public string Curve(FiringCurve curve)
     {
         var path = new StringBuilder();
-        var points = history.Points;
-        for (var i = 0; i < points.Length;)
+        var points = curve.Points;
+        for (var i = 0; i < points.Count;)
         {
             var column = (int)X(points[i].Hours);
             var (first, low, high) = (i, i, i);
-            for (; i < points.Length && (int)X(points[i].Hours) == column; i++)
+            for (; i < points.Count && (int)X(points[i].Hours) == column; i++)
             {
-                if (points[i].Kelvin < points[low].Kelvin) low = i;
-                if (points[i].Kelvin > points[high].Kelvin) high = i;
+                if (points[i].Celsius < points[low].Celsius) low = i;
+                if (points[i].Celsius > points[high].Celsius) high = i;
             }
 
             foreach (var at in new[] { first, Math.Min(low, high), Math.Max(low, high), i - 1 }.Distinct())
             {
-                path.Append(CultureInfo.InvariantCulture, $"{(path.Length == 0 ? 'M' : 'L')}{X(points[at].Hours):0.##} {Y(HeatWorkFigure.Celsius(points[at])):0.##}");
+                path.Append(CultureInfo.InvariantCulture, $"{(path.Length == 0 ? 'M' : 'L')}{X(points[at].Hours):0.##} {Y(points[at].Celsius):0.##}");
             }
         }
 

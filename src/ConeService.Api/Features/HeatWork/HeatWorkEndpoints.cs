@@ -17,13 +17,13 @@ internal static class HeatWorkEndpoints
     public static void MapHeatWork(this IEndpointRouteBuilder routes)
     {
         routes.MapPost("/heat-work", Follow).WithQuery(UploadParameters).WithMetadata(new UploadLimit())
-            .Accepts<HeatWorkRequest>(JsonBody.MediaType, Csv.MediaType).Validated<HeatWorkRequest>()
+            .Accepts<HeatWorkRequest>(JsonBody.MediaType, Csv.MediaType)
             .Describe("followFiring", Tags.HeatWork).Answers<HeatWorkAnswer>(HeatWorkFigure.MediaType).Problems(406, 413, 415);
         routes.MapPost("/heat-work/solve", Solve).WithQuery().WithMetadata(new UploadLimit())
-            .Accepts<SolveRequest>(JsonBody.MediaType).Validated<SolveRequest>()
+            .Accepts<SolveRequest>(JsonBody.MediaType)
             .Describe("solveFiring", Tags.HeatWork).Answers<SolveAnswer>(HeatWorkFigure.MediaType).Problems(406, 413, 415);
         routes.MapPost("/heat-work/compare", Compare).WithQuery().WithMetadata(new UploadLimit())
-            .Accepts<CompareRequest>(JsonBody.MediaType).Validated<CompareRequest>()
+            .Accepts<CompareRequest>(JsonBody.MediaType)
             .Describe("compareFiring", Tags.HeatWork).Answers<CompareAnswer>(HeatWorkFigure.MediaType).Problems(406, 413, 415);
     }
 
@@ -46,15 +46,17 @@ internal static class HeatWorkEndpoints
         string? atmosphere, string? timeColumn, string? temperatureColumn, HttpRequest request, SnapshotHolder snapshots)
     {
         var figure = WantsFigure(request);
-        var calculator = Calculator(snapshots.Current);
-        if (body.Upload is not { } upload) return Show(calculator.Answer(body.Value), figure);
-        var findings = new List<Finding>();
-        var settings = calculator.Settings(
-            new() { Chart = chart, Atmosphere = atmosphere, Thermocouple = new(thermocoupleType, thermocoupleStandard, SentText.Of(thermocoupleClass), Number(firings, findings)) }, "");
-        if (units is not (null or "C" or "F")) findings.Add(new("units-unknown", "units", units, $"“{units}” is not a unit of temperature.", ["C", "F"]));
-        if (findings.Count > 0) throw new RefusedException(findings);
-        var log = await LogUpload.ReadAsync(upload, new LogText(units, timeColumn, temperatureColumn), request.HttpContext.RequestAborted);
-        return Show(calculator.Answer(log, settings, units == "F"), figure);
+        var reference = snapshots.Current.Reference.HeatWork;
+        if (body.Upload is not { } upload) return Show(reference.Follow(body.Value), figure);
+        var settings = new HeatWorkRequest
+        {
+            Units = units,
+            Chart = chart,
+            Atmosphere = atmosphere,
+            Thermocouple = new(thermocoupleType, thermocoupleStandard, SentText.Of(thermocoupleClass), Number(firings)),
+        };
+        var log = reference.Upload(settings, new(timeColumn, temperatureColumn));
+        return Show(await LogUpload.ReadAsync(upload, log, request.HttpContext.RequestAborted), figure);
     }
 
     /// <summary>What puts a cone just down.</summary>
@@ -62,14 +64,14 @@ internal static class HeatWorkEndpoints
     /// <param name="body">The programme, the cone and what is asked for.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Solve(SolveBody body, HttpRequest request, SnapshotHolder snapshots)
+    internal static IResult Solve(JsonRequest<SolveRequest> body, HttpRequest request, SnapshotHolder snapshots)
     {
         var figure = WantsFigure(request);
-        var (answer, history) = snapshots.Current.Part(static s => new HeatWorkSolver(Calculator(s))).Answer(body.Value);
+        var (answer, curve) = snapshots.Current.Reference.HeatWork.Solve(body.Value);
         if (!figure) return JsonBody.Posted(answer);
-        return history is null
+        return curve is null
             ? Results.Text(HeatWorkFigure.Message($"Cone {answer.Cone} can't be put just down", answer.Why!), HeatWorkFigure.ContentType)
-            : Results.Text(HeatWorkFigure.Render(answer.HeatWork!, history), HeatWorkFigure.ContentType);
+            : Results.Text(HeatWorkFigure.Render(answer.HeatWork!, curve()), HeatWorkFigure.ContentType);
     }
 
     /// <summary>How far the meter is off, by witness cones.</summary>
@@ -77,25 +79,28 @@ internal static class HeatWorkEndpoints
     /// <param name="body">The firings with their witness cones.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Compare(CompareBody body, HttpRequest request, SnapshotHolder snapshots)
+    internal static IResult Compare(JsonRequest<CompareRequest> body, HttpRequest request, SnapshotHolder snapshots)
     {
         var figure = WantsFigure(request);
-        var (answer, history) = snapshots.Current.Part(static s => new HeatWorkComparer(Calculator(s))).Answer(body.Value);
-        return figure ? Results.Text(HeatWorkFigure.Render(answer.Firings[0].HeatWork, history), HeatWorkFigure.ContentType) : JsonBody.Posted(answer);
+        var (answer, curve) = snapshots.Current.Reference.HeatWork.Compare(body.Value);
+        return figure
+            ? Results.Text(HeatWorkFigure.Render(answer.Firings[0].HeatWork, curve!()), HeatWorkFigure.ContentType)
+            : JsonBody.Posted(answer);
     }
 
-    private static HeatWorkCalculator Calculator(Snapshot snapshot) => snapshot.Part(static s => new HeatWorkCalculator(s.Charts));
+    private static bool WantsFigure(HttpRequest request) =>
+        Negotiation.Choose(request, JsonBody.MediaType, HeatWorkFigure.MediaType) == HeatWorkFigure.MediaType;
 
-    private static bool WantsFigure(HttpRequest request) => Negotiation.Choose(request, JsonBody.MediaType, HeatWorkFigure.MediaType) == HeatWorkFigure.MediaType;
+    private static IResult Show(Followed<HeatWorkAnswer> followed, bool figure) => figure
+        ? Results.Text(HeatWorkFigure.Render(followed.Answer, followed.Curve!()), HeatWorkFigure.ContentType)
+        : JsonBody.Posted(followed.Answer);
 
-    private static IResult Show(HeatWorkResult result, bool figure) =>
-        figure ? Results.Text(HeatWorkFigure.Render(result.Answer, result.History), HeatWorkFigure.ContentType) : JsonBody.Posted(result.Answer);
-
-    private static double? Number(string? text, List<Finding> findings)
+    private static double? Number(string? text)
     {
         if (text is null) return null;
-        if (double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)) return number;
-        findings.Add(new("number-out-of-range", "firings", text, $"“{text}” is not a number of firings.", ["0 to 10,000 firings"]));
-        return null;
+        return double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : throw new RefusedException(new Finding(
+                "number-out-of-range", "firings", text, $"“{text}” is not a number of firings.", ["0 to 10,000 firings"]));
     }
 }

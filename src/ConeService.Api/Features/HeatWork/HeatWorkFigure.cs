@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
 using ConeService.Contract.HeatWork;
-using ConeService.Firing.HeatWork;
+
 
 namespace ConeService.Api.Features.HeatWork;
 
@@ -11,8 +11,6 @@ internal static class HeatWorkFigure
 {
     public const string MediaType = "image/svg+xml";
     public const string ContentType = MediaType + "; charset=utf-8";
-
-    private const double Zero = 273.15;
 
     private const string Style = """
         <style>
@@ -28,16 +26,16 @@ internal static class HeatWorkFigure
         """;
 
     /// <summary>Draws a firing.</summary>
-    public static string Render(HeatWorkAnswer answer, HeatHistory history)
+    public static string Render(HeatWorkAnswer answer, FiringCurve curve)
     {
-        var frame = new FigureFrame(history);
+        var frame = new FigureFrame(curve);
         var svg = new StringBuilder();
         Open(svg, $"Firing to cone {answer.Reading}", Describe(answer));
         svg.Append(CultureInfo.InvariantCulture, $"<text class=\"h\" x=\"{FigureFrame.Left}\" y=\"28\">{HtmlPage.Encode(Heading(answer))}</text>");
         svg.Append(CultureInfo.InvariantCulture, $"<text class=\"s\" x=\"{FigureFrame.Left}\" y=\"47\">{HtmlPage.Encode(Facts(answer))}</text>");
         frame.DrawAxes(svg);
-        svg.Append(CultureInfo.InvariantCulture, $"<path class=\"t\" d=\"{frame.Curve(history)}\"/>");
-        ConesAlongCurve.Draw(svg, frame, answer, history);
+        svg.Append(CultureInfo.InvariantCulture, $"<path class=\"t\" d=\"{frame.Curve(curve)}\"/>");
+        ConesAlongCurve.Draw(svg, frame, answer, curve);
         ConesAlongCurve.DrawStanding(svg, answer);
         svg.Append(CultureInfo.InvariantCulture, $"<text class=\"s\" x=\"{FigureFrame.Left}\" y=\"{FigureFrame.Height - 10}\">Chart {HtmlPage.Encode(answer.Chart)}, data package {HtmlPage.Encode(answer.DatasetVersion)}. Computed from the meter; a witness cone beside the ware decides.</text>");
         return svg.Append("</svg>\n").ToString();
@@ -72,6 +70,4 @@ internal static class HeatWorkFigure
         var last = answer.Cones.Where(c => c.DownAtMinutes is not null).TakeLast(4).Select(c => string.Create(CultureInfo.InvariantCulture, $"cone {c.Cone} at {c.DownAtMinutes / 60:0.00} hours"));
         return $"Temperature over time. {Facts(answer)}. Cones went down: {(last.Any() ? string.Join(", ", last) : "none")}.";
     }
-
-    internal static double Celsius(HeatPoint point) => point.Kelvin - Zero;
 }

@@ -1,7 +1,8 @@
 using System.Buffers;
 using System.IO.Pipelines;
 using ConeService.Contract.Answers;
-using ConeService.Firing.HeatWork.Logs;
+using ConeService.Contract.HeatWork;
+using ConeService.Firing;
 
 namespace ConeService.Api.Features.HeatWork;
 
@@ -10,7 +11,7 @@ internal static class LogUpload
 {
     /// <summary>Reads a log.</summary>
     /// <exception cref="RefusedException">The log can't be used, or the upload broke off.</exception>
-    public static async Task<CleanLog> ReadAsync(PipeReader body, LogText log, CancellationToken cancel)
+    public static async Task<Followed<HeatWorkAnswer>> ReadAsync(PipeReader body, UploadedLog log, CancellationToken cancel)
     {
         var line = 1;
         try
@@ -24,8 +25,8 @@ internal static class LogUpload
                 {
                     var rest = Lines(read.Buffer, log, ref line);
                     if (read.IsCompleted && !rest.IsEmpty) Line(rest, log, ref line);
-                    if (read.IsCompleted || log.IsHopeless) return log.Clean();
-                    if (rest.Length > LogText.LongestLine) throw TooLong(line);
+                    if (read.IsCompleted || log.IsHopeless) return log.Follow();
+                    if (rest.Length > UploadedLog.LongestLine) throw TooLong(line);
                     consumed = rest.Start;
                 }
                 finally
@@ -40,7 +41,7 @@ internal static class LogUpload
         }
     }
 
-    private static ReadOnlySequence<byte> Lines(ReadOnlySequence<byte> buffer, LogText log, ref int line)
+    private static ReadOnlySequence<byte> Lines(ReadOnlySequence<byte> buffer, UploadedLog log, ref int line)
     {
         while (!log.IsHopeless && buffer.PositionOf((byte)'\n') is { } end)
         {
@@ -51,9 +52,9 @@ internal static class LogUpload
         return buffer;
     }
 
-    private static void Line(ReadOnlySequence<byte> bytes, LogText log, ref int line)
+    private static void Line(ReadOnlySequence<byte> bytes, UploadedLog log, ref int line)
     {
-        if (bytes.Length > LogText.LongestLine) throw TooLong(line);
+        if (bytes.Length > UploadedLog.LongestLine) throw TooLong(line);
         if (bytes.IsSingleSegment)
         {
             log.Line(bytes.FirstSpan);
@@ -69,5 +70,5 @@ internal static class LogUpload
     }
 
     private static RefusedException TooLong(int line) => new(new Finding(
-        "csv-malformed", $"line {line}", null, $"Line {line} is longer than {LogText.LongestLine} bytes.", ["one sample a line"], "A file with other line ends, or not a CSV?"));
+        "csv-malformed", $"line {line}", null, $"Line {line} is longer than {UploadedLog.LongestLine} bytes.", ["one sample a line"], "A file with other line ends, or not a CSV?"));
 }

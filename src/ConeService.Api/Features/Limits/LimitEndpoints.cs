@@ -17,22 +17,12 @@ internal static class LimitEndpoints
     /// <summary>The limits.</summary>
     /// <remarks>What people breathe at work, each with body and year, and what ware may give off, each with jurisdiction. Only a leach test tells; local codes and licensed practice decide.</remarks>
     internal static IResult List(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("limits", 0, static (s, _) => JsonBody.Cacheable(Describer(s).Limits()));
+        snapshots.Current.Prepare("limits", static r => JsonBody.Cacheable(r.Practice.Limits()));
 
     /// <summary>One limit.</summary>
     /// <remarks>A limit of exposure (lim01 …) or of food contact (fc01 …) with the cautions it belongs to.</remarks>
     /// <param name="id">Id of the limit.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult One(string id, SnapshotHolder snapshots)
-    {
-        var snapshot = snapshots.Current;
-        var data = snapshot.Dataset;
-        if (data.ExposureLimits.FirstOrDefault(l => l.Id == id) is { } exposure)
-            return snapshot.Prepare("limit/" + exposure.Id, exposure, static (s, row) => JsonBody.Cacheable(Describer(s).Describe(row)));
-        var food = data.FoodContactLimits.FirstOrDefault(l => l.Id == id)
-            ?? throw NotFound.Refuse("limit", id, data.ExposureLimits.Select(l => l.Id).Concat(data.FoodContactLimits.Select(l => l.Id)), "/v1/limits");
-        return snapshot.Prepare("limit/" + food.Id, food, static (s, row) => JsonBody.Cacheable(Describer(s).Describe(row)));
-    }
-
-    private static CautionDescriber Describer(Snapshot snapshot) => snapshot.Part(static s => new CautionDescriber(s.Dataset));
+    internal static IResult One(string id, SnapshotHolder snapshots) =>
+        snapshots.Current.Prepare("limit/" + id, id, static (r, x) => JsonBody.Cacheable(r.Practice.Limit(x)));
 }

@@ -26,41 +26,33 @@ internal static class LoadEndpoints
     /// <remarks>A kiln, a firing and up to 2,000 pieces: a verdict for each piece and for the load, each with reasons that can be shown to a student, and the fewest firings that accept what this one does not. A material nobody knows is for review; the other pieces still get their verdicts. The check knows cones and materials, not shelves, draughts or schedules: whoever fires decides.</remarks>
     /// <param name="body">The load.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult CheckLoad(LoadBody body, SnapshotHolder snapshots) => JsonBody.Posted(Check(snapshots).Check(body.Value));
+    internal static IResult CheckLoad(JsonRequest<LoadRequest> body, SnapshotHolder snapshots) => JsonBody.Posted(snapshots.Current.Reference.Loads.Check(body.Value));
 
     /// <summary>Do this clay, these coats and this firing go together?</summary>
     /// <remarks>The load check for a single piece; what is left out is assumed and said so.</remarks>
     /// <param name="body">The pairing.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult CheckPairing(PairingBody body, SnapshotHolder snapshots) => JsonBody.Posted(Check(snapshots).Check(body.Value));
+    internal static IResult CheckPairing(JsonRequest<PairingRequest> body, SnapshotHolder snapshots) => JsonBody.Posted(snapshots.Current.Reference.Loads.Check(body.Value));
 
     /// <summary>The rules of loading.</summary>
     /// <remarks>Those with reason codes are applied by the load check; the others are for whoever loads the kiln.</remarks>
     internal static IResult Rules(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("load-rules", 0, static (s, _) => JsonBody.Cacheable(Catalogue(s).Rules()));
+        snapshots.Current.Prepare("load-rules", static r => JsonBody.Cacheable(r.Loads.Rules()));
 
     /// <summary>One rule of loading.</summary>
     /// <remarks>With where sources contradict each other on it.</remarks>
     /// <param name="id">Id of the rule, as reasons name it.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Rule(string id, SnapshotHolder snapshots)
-    {
-        var snapshot = snapshots.Current;
-        var row = Catalogue(snapshot).Rule(id);
-        return snapshot.Prepare("load-rule/" + row.Id, row, static (s, r) => JsonBody.Cacheable(Catalogue(s).Describe(r)));
-    }
+    internal static IResult Rule(string id, SnapshotHolder snapshots) =>
+        snapshots.Current.Prepare("load-rule/" + id, id, static (r, x) => JsonBody.Cacheable(r.Loads.Rule(x)));
 
     /// <summary>The kinds of firing and the kilns.</summary>
     /// <remarks>What each kind of firing needs of kiln, atmosphere and ware, and what it does to the ware.</remarks>
     internal static IResult Kinds(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("firing-kinds", 0, static (s, _) => JsonBody.Cacheable(Catalogue(s).Kinds()));
+        snapshots.Current.Prepare("firing-kinds", static r => JsonBody.Cacheable(r.Loads.Kinds()));
 
     /// <summary>Where sources contradict each other.</summary>
     /// <remarks>Both positions, what is to be thought of them, and what this package adopts.</remarks>
     internal static IResult Disagreements(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("disagreements", 0, static (s, _) => JsonBody.Cacheable(Catalogue(s).Disagreements()));
-
-    private static LoadCheck Check(SnapshotHolder snapshots) => snapshots.Current.Part(static s => new LoadCheck(s.Charts));
-
-    private static MaterialCatalogue Catalogue(Snapshot snapshot) => snapshot.Part(static s => new MaterialCatalogue(s.Charts));
+        snapshots.Current.Prepare("disagreements", static r => JsonBody.Cacheable(r.Loads.Disagreements()));
 }

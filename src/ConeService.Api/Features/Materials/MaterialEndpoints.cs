@@ -22,44 +22,30 @@ internal static class MaterialEndpoints
     /// <param name="cone">Only bodies that are mature at this cone.</param>
     /// <param name="atmosphere">Only bodies used in this atmosphere: oxidation, neutral or reduction.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Bodies(string? cone, string? atmosphere, SnapshotHolder snapshots)
-    {
-        var filter = MaterialFilter.Read(snapshots.Current.Charts.Scale, cone, atmosphere);
-        return snapshots.Current.Prepare($"clay-bodies/{filter}", filter, static (s, f) => JsonBody.Cacheable(Catalogue(s).Bodies(f.Cone, f.Atmosphere)));
-    }
+    internal static IResult Bodies(string? cone, string? atmosphere, SnapshotHolder snapshots) => cone is null && atmosphere is null
+        ? snapshots.Current.Prepare("clay-bodies", static r => JsonBody.Cacheable(r.Materials.Bodies()))
+        : JsonBody.Cacheable(snapshots.Current.Reference.Materials.Bodies(cone, atmosphere));
 
     /// <summary>One clay body.</summary>
     /// <remarks>Its ranges, what happens below and above them and from which cone, and where sources contradict each other on it.</remarks>
     /// <param name="id">Id of the body.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Body(string id, SnapshotHolder snapshots)
-    {
-        var snapshot = snapshots.Current;
-        var row = Catalogue(snapshot).Body(id);
-        return snapshot.Prepare("clay-body/" + row.Id, row, static (s, r) => JsonBody.Cacheable(Catalogue(s).Describe(r)));
-    }
+    internal static IResult Body(string id, SnapshotHolder snapshots) =>
+        snapshots.Current.Prepare("clay-body/" + id, id, static (r, x) => JsonBody.Cacheable(r.Materials.Body(x)));
 
     /// <summary>Glazes and decorations.</summary>
     /// <remarks>With their cone ranges and atmospheres; a studio's own, from its overlay, follow.</remarks>
     /// <param name="cone">Only coats that suit this cone.</param>
     /// <param name="atmosphere">Only coats that suit this atmosphere: oxidation, neutral or reduction.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Glazes(string? cone, string? atmosphere, SnapshotHolder snapshots)
-    {
-        var filter = MaterialFilter.Read(snapshots.Current.Charts.Scale, cone, atmosphere);
-        return snapshots.Current.Prepare($"glazes/{filter}", filter, static (s, f) => JsonBody.Cacheable(Catalogue(s).Glazes(f.Cone, f.Atmosphere)));
-    }
+    internal static IResult Glazes(string? cone, string? atmosphere, SnapshotHolder snapshots) => cone is null && atmosphere is null
+        ? snapshots.Current.Prepare("glazes", static r => JsonBody.Cacheable(r.Materials.Glazes()))
+        : JsonBody.Cacheable(snapshots.Current.Reference.Materials.Glazes(cone, atmosphere));
 
     /// <summary>One glaze or decoration.</summary>
     /// <remarks>Its range, atmospheres and order of firing, what happens outside them, and where sources contradict each other on it.</remarks>
     /// <param name="id">Id of the coat.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Glaze(string id, SnapshotHolder snapshots)
-    {
-        var snapshot = snapshots.Current;
-        var row = Catalogue(snapshot).Glaze(id);
-        return snapshot.Prepare("glaze/" + row.Id, row, static (s, r) => JsonBody.Cacheable(Catalogue(s).Describe(r)));
-    }
-
-    private static MaterialCatalogue Catalogue(Snapshot snapshot) => snapshot.Part(static s => new MaterialCatalogue(s.Charts));
+    internal static IResult Glaze(string id, SnapshotHolder snapshots) =>
+        snapshots.Current.Prepare("glaze/" + id, id, static (r, x) => JsonBody.Cacheable(r.Materials.Glaze(x)));
 }

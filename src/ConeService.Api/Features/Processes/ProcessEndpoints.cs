@@ -17,17 +17,12 @@ internal static class ProcessEndpoints
     /// <summary>The firing processes.</summary>
     /// <remarks>Kilns, atmosphere, cones, what it does to a pot and to the people near it, and its cautions.</remarks>
     internal static IResult List(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("processes", 0, static (s, _) => JsonBody.Cacheable(s.Part(static x => new ProcessDescriber(x.Dataset)).List()));
+        snapshots.Current.Prepare("processes", static r => JsonBody.Cacheable(r.Practice.Processes()));
 
     /// <summary>One firing process.</summary>
     /// <remarks>With what is added and when, its cautions, exposure limits, and what can be said of food: only a leach test tells.</remarks>
     /// <param name="id">Id of the process.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult One(string id, SnapshotHolder snapshots)
-    {
-        var snapshot = snapshots.Current;
-        var found = snapshot.Dataset.Processes.FirstOrDefault(r => r.Id == id)
-            ?? throw NotFound.Refuse("process", id, snapshot.Dataset.Processes.Select(r => r.Id), "/v1/processes");
-        return snapshot.Prepare("process/" + found.Id, found, static (s, row) => JsonBody.Cacheable(s.Part(static x => new ProcessDescriber(x.Dataset)).Describe(row)));
-    }
+    internal static IResult One(string id, SnapshotHolder snapshots) =>
+        snapshots.Current.Prepare("process/" + id, id, static (r, x) => JsonBody.Cacheable(r.Practice.Process(x)));
 }

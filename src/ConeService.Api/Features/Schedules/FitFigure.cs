@@ -3,9 +3,9 @@ using System.Text;
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Http;
 using ConeService.Contract.Cones;
+using ConeService.Contract.HeatWork;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
-using ConeService.Firing.HeatWork;
 using ConeService.Firing.Schedules;
 using ConeService.Firing.Schedules.Fitting;
 
@@ -24,7 +24,7 @@ internal static class FitFigure
     private const int LongestLine = 112;
 
     /// <summary>Draws the fit.</summary>
-    public static string Render(FitResult result)
+    public static string Render(FittedSchedule result)
     {
         var (fit, curve) = (result.Answer, result.Curve);
         var cones = (fit.Kiln?.HeatWork ?? fit.HeatWork).Cones;
@@ -93,7 +93,7 @@ internal static class FitFigure
     }
 
     // Numbers on the curve where the ware enters each landmark; beside the curve, so that they hide nothing.
-    private static void Marks(StringBuilder svg, FigureFrame frame, ScheduleFit fit, HeatHistory curve)
+    private static void Marks(StringBuilder svg, FigureFrame frame, ScheduleFit fit, FiringCurve curve)
     {
         double last = double.NegativeInfinity, lastY = 0;
         foreach (var (mark, i) in fit.Landmarks.Select((l, i) => (l, i)))

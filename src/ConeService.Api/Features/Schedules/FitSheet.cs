@@ -26,7 +26,7 @@ internal static class FitSheet
         """;
 
     /// <summary>Writes the sheet.</summary>
-    public static string Render(FitResult result)
+    public static string Render(FittedSchedule result)
     {
         var fit = result.Answer;
         var body = new StringBuilder("<div class=\"sheet\">");

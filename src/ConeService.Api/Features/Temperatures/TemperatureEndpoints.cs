@@ -21,13 +21,6 @@ internal static class TemperatureEndpoints
     /// <param name="chart">Name of the chart, from /v1/charts. Left out: witness-self-supporting, said in assumed.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Cone(string temperature, string? rate, string? chart, HttpRequest request, SnapshotHolder snapshots)
-    {
-        var snapshot = snapshots.Current;
-        var findings = new List<Finding>();
-        if (!Temperature.TryParse(temperature, out var read, out var wrong)) findings.Add(wrong! with { Field = "temperature" });
-        var question = ConeQuestion.Read(snapshot.Charts, rate, chart, "rate", "chart", findings);
-        if (findings.Count > 0) throw new RefusedException(findings);
-        return OneLine.Choose(request, snapshot.Part(static s => new ConeReader(s.Charts)).Answer(read, question!), OneLine.Of);
-    }
+    internal static IResult Cone(string temperature, string? rate, string? chart, HttpRequest request, SnapshotHolder snapshots) =>
+        OneLine.Choose(request, snapshots.Current.Reference.Cones.Reading(temperature, rate, chart), OneLine.Of);
 }

@@ -7,15 +7,12 @@ namespace ConeService.Firing.Cones.Conversions;
 
 /// <summary>Answers a batch of conversions; a bad line gets its problems and the good lines their answers.</summary>
 /// <param name="charts">The charts.</param>
-public sealed class Converter(ConeCharts charts)
+internal sealed class Converter(ConeCharts charts)
 {
-    /// <summary>Most lines in one request.</summary>
-    public const int MostLines = 1000;
-
     private readonly EndPointCalculator endPoints = new(charts);
     private readonly ConeReader reader = new(charts);
 
-    /// <summary>Answers every line; the request as a whole must be valid (<see cref="MostLines"/>, units).</summary>
+    /// <summary>Answers every line; the request as a whole must be valid (<see cref="ConversionCheck"/>).</summary>
     /// <param name="request">The request.</param>
     /// <param name="fieldOf">Names a member of a line in findings: a JSON pointer or a column.</param>
     public ConversionAnswer Convert(ConversionRequest request, Func<int, string, string> fieldOf)

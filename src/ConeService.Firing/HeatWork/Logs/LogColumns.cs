@@ -5,7 +5,7 @@ using ConeService.Contract.Quantities;
 namespace ConeService.Firing.HeatWork.Logs;
 
 /// <summary>How a log writes its times.</summary>
-public enum TimeForm
+internal enum TimeForm
 {
     /// <summary>A number of seconds.</summary>
     Seconds,
@@ -34,7 +34,7 @@ public enum TimeForm
 /// <param name="TimeForm">How times are written.</param>
 /// <param name="Fahrenheit">True for °F.</param>
 /// <param name="Ignored">Names of the other columns.</param>
-public sealed record LogColumns(char Separator, int Count, int Time, int Temperature, TimeForm TimeForm, bool Fahrenheit, IReadOnlyList<string> Ignored)
+internal sealed record LogColumns(char Separator, int Count, int Time, int Temperature, TimeForm TimeForm, bool Fahrenheit, IReadOnlyList<string> Ignored)
 {
     private static readonly char[] Separators = [',', ';', '\t'];
 

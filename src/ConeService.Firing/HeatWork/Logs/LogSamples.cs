@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Quantities;
 
 namespace ConeService.Firing.HeatWork.Logs;
 
@@ -9,7 +10,7 @@ namespace ConeService.Firing.HeatWork.Logs;
 /// </summary>
 /// <param name="fahrenheit">True when the samples are °F.</param>
 /// <param name="fieldOf">Names a sample in findings by its line: a JSON pointer, or a line of the file.</param>
-public sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
+internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
 {
     /// <summary>Hottest temperature that is believed, °C.</summary>
     public const double HottestCelsius = ScaleTable.HottestCelsius;
@@ -21,7 +22,7 @@ public sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
     public const double LongestHours = 2000;
 
     private const int MostFindings = 20;
-    private const double Zero = 273.15;
+    private const double Zero = Temperature.KelvinAtZero;
 
     private HeatPoint[] points = new HeatPoint[1024];
     // Where the lines jump: (index, line) of each sample whose line does not follow that of the one before.
@@ -115,4 +116,4 @@ public sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
 /// <param name="Warnings">What was found in the log and what was done about it.</param>
 /// <param name="Samples">Samples sent.</param>
 /// <param name="Used">Samples used.</param>
-public sealed record CleanLog(HeatHistory History, IReadOnlyList<HeatWarning> Warnings, int Samples, int Used);
+internal sealed record CleanLog(HeatHistory History, IReadOnlyList<HeatWarning> Warnings, int Samples, int Used);

@@ -10,7 +10,7 @@ namespace ConeService.Firing.HeatWork.Logs;
 /// <param name="units">C or F from the request; null when it names none.</param>
 /// <param name="timeColumn">Name of the time column from the request; null when it names none.</param>
 /// <param name="temperatureColumn">Name of the temperature column from the request; null when it names none.</param>
-public sealed class LogText(string? units, string? timeColumn, string? temperatureColumn)
+internal sealed class LogText(string? units, string? timeColumn, string? temperatureColumn)
 {
     /// <summary>Longest line, bytes.</summary>
     public const int LongestLine = 4096;

@@ -1,3 +1,4 @@
+using ConeService.Contract.Quantities;
 using ConeService.Contract.HeatWork;
 
 namespace ConeService.Firing.HeatWork.Logs;
@@ -93,7 +94,7 @@ internal static class SpikeFilter
     private static string Listed(ReadOnlySpan<HeatPoint> points, List<int> indexes)
     {
         var words = new List<string>();
-        foreach (var i in indexes.Take(5)) words.Add(FormattableString.Invariant($"{points[i].Kelvin - 273.15:0.#} °C at minute {points[i].Hours * 60:0.#}"));
+        foreach (var i in indexes.Take(5)) words.Add(FormattableString.Invariant($"{points[i].Kelvin - Temperature.KelvinAtZero:0.#} °C at minute {points[i].Hours * 60:0.#}"));
         return string.Join(", ", words) + (indexes.Count > 5 ? " and others" : "");
     }
 }

@@ -1,3 +1,4 @@
+using ConeService.Contract.Quantities;
 using ConeService.Firing.HeatWork;
 
 namespace ConeService.Firing.Kilns.Thermal;
@@ -46,7 +47,7 @@ internal sealed class FiringRecord(HeatBalance balance)
         if (kelvin >= PeakKelvin - AtPeak) PeakParts = balance.Parts();
         if (!always && hours < nextSample - 1e-9) return;
         var sample = new KilnSample(
-            hours, double.IsNaN(setPoint) ? null : setPoint - FiringPlan.KelvinAtZero, kelvin - FiringPlan.KelvinAtZero, balance.Load - FiringPlan.KelvinAtZero, watts / 1000);
+            hours, double.IsNaN(setPoint) ? null : setPoint - Temperature.KelvinAtZero, kelvin - Temperature.KelvinAtZero, balance.Load - Temperature.KelvinAtZero, watts / 1000);
         if (samples.Count > 0 && samples[^1].Hours >= hours) samples[^1] = sample;
         else samples.Add(sample);
         nextSample = (Math.Floor((hours / SampleHours) + 1e-6) + 1) * SampleHours;

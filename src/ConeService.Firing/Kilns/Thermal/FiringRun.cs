@@ -1,4 +1,5 @@
 using ConeService.Contract.Kilns;
+using ConeService.Contract.Quantities;
 
 namespace ConeService.Firing.Kilns.Thermal;
 
@@ -26,7 +27,7 @@ internal sealed class FiringRun(HeatBalance balance, FiringRecord record, Func<d
     /// <summary>Runs a segment.</summary>
     public SegmentOutcome Run(int index, PlanSegment segment)
     {
-        var (startHours, from, target) = (Hours, balance.Chamber, segment.TargetCelsius + FiringPlan.KelvinAtZero);
+        var (startHours, from, target) = (Hours, balance.Chamber, segment.TargetCelsius + Temperature.KelvinAtZero);
         var direction = Math.Abs(target - from) <= Arrived ? 0 : Math.Sign(target - from);
         var ramp = new RampWatch(direction, Hours, from);
         (largestWatts, setPoint) = (0, from);
@@ -49,10 +50,10 @@ internal sealed class FiringRun(HeatBalance balance, FiringRecord record, Func<d
             ramp.Stalled ? null : rampEnd,
             Hours,
             Planned(segment, target - from),
-            from - FiringPlan.KelvinAtZero,
-            balance.Chamber - FiringPlan.KelvinAtZero,
+            from - Temperature.KelvinAtZero,
+            balance.Chamber - Temperature.KelvinAtZero,
             ramp.LargestLag,
-            ramp.FollowedTo - FiringPlan.KelvinAtZero,
+            ramp.FollowedTo - Temperature.KelvinAtZero,
             rampEnd > startHours ? Math.Abs((ramp.Stalled ? balance.Chamber : target) - from) / (rampEnd - startHours) : null,
             lastRate,
             largestWatts / 1000,

@@ -1,3 +1,4 @@
+using ConeService.Contract.Quantities;
 using ConeService.Data;
 
 namespace ConeService.Firing.Kilns.Thermal;
@@ -7,11 +8,11 @@ namespace ConeService.Firing.Kilns.Thermal;
 /// <param name="Slope">J/(kg K²).</param>
 /// <param name="InverseSquare">J K/kg.</param>
 /// <param name="ScaleOffset">273.15 where the formula takes °C, else 0.</param>
-public readonly record struct SpecificHeat(double Constant, double Slope, double InverseSquare, double ScaleOffset)
+internal readonly record struct SpecificHeat(double Constant, double Slope, double InverseSquare, double ScaleOffset)
 {
     /// <summary>The specific heat of a material.</summary>
     public static SpecificHeat Of(KilnMaterialRow row) => new(
-        (double)row.HeatConstant, (double)row.HeatSlope, (double)row.HeatInverseSquare, row.HeatScale == "celsius" ? FiringPlan.KelvinAtZero : 0);
+        (double)row.HeatConstant, (double)row.HeatSlope, (double)row.HeatInverseSquare, row.HeatScale == "celsius" ? Temperature.KelvinAtZero : 0);
 
     /// <summary>Specific heat at a temperature, J/(kg K).</summary>
     /// <param name="kelvin">Temperature, K.</param>

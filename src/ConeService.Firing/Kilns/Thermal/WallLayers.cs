@@ -1,3 +1,4 @@
+using ConeService.Contract.Quantities;
 using ConeService.Data;
 
 namespace ConeService.Firing.Kilns.Thermal;
@@ -40,7 +41,7 @@ internal sealed class WallLayers
     /// <summary>Conductivity at a temperature, W/(m K).</summary>
     public double Conductivity(double kelvin)
     {
-        var t = kelvin - FiringPlan.KelvinAtZero;
+        var t = kelvin - Temperature.KelvinAtZero;
         return k0 + (t * (k1 + (t * k2)));
     }
 

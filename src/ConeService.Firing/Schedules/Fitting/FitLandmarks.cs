@@ -1,3 +1,4 @@
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing.HeatWork;
@@ -51,7 +52,7 @@ internal static class FitLandmarks
     private static (double From, double? To)? Down(HeatHistory curve, LandmarkRow row)
     {
         // Ware that never was hotter does not pass it on the way down.
-        if (curve.Peak.Kelvin - FitProgrammes.Zero <= (double)row.CelsiusHigh || Crossing(curve, (double)row.CelsiusHigh, up: false) is not { } from) return null;
+        if (curve.Peak.Kelvin - Temperature.KelvinAtZero <= (double)row.CelsiusHigh || Crossing(curve, (double)row.CelsiusHigh, up: false) is not { } from) return null;
         return (from, Crossing(curve, (double)row.CelsiusLow, up: false) is { } to && to >= from ? to : null);
     }
 
@@ -59,7 +60,7 @@ internal static class FitLandmarks
     private static double? Crossing(HeatHistory curve, double celsius, bool up)
     {
         var points = curve.Points;
-        var kelvin = celsius + FitProgrammes.Zero;
+        var kelvin = celsius + Temperature.KelvinAtZero;
         double? found = null;
         for (var i = 1; i < points.Length; i++)
         {

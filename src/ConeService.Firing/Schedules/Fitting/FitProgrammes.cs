@@ -1,3 +1,4 @@
+using ConeService.Contract.Quantities;
 using ConeService.Firing.HeatWork;
 
 namespace ConeService.Firing.Schedules.Fitting;
@@ -5,15 +6,12 @@ namespace ConeService.Firing.Schedules.Fitting;
 /// <summary>Steps as programmes of the heat-work model.</summary>
 internal static class FitProgrammes
 {
-    /// <summary>Kelvin at 0 °C.</summary>
-    public const double Zero = 273.15;
-
     /// <summary>The steps from a start, with the cooling after them where a rate is given.</summary>
     public static HeatProgramme Of(IEnumerable<FitStep> steps, double startCelsius, double? coolingRate = null)
     {
-        List<HeatSegment> segments = [.. steps.Select(s => new HeatSegment(s.Speed, s.Celsius + Zero, s.HoldMinutes / 60))];
-        var last = segments.Count > 0 ? segments[^1].TargetKelvin : startCelsius + Zero;
-        return new(startCelsius + Zero, segments, 150, coolingRate is { } rate ? new CoolDown.AtRate(rate, Math.Min(last, 20 + Zero)) : null);
+        List<HeatSegment> segments = [.. steps.Select(s => new HeatSegment(s.Speed, s.Celsius + Temperature.KelvinAtZero, s.HoldMinutes / 60))];
+        var last = segments.Count > 0 ? segments[^1].TargetKelvin : startCelsius + Temperature.KelvinAtZero;
+        return new(startCelsius + Temperature.KelvinAtZero, segments, 150, coolingRate is { } rate ? new CoolDown.AtRate(rate, Math.Min(last, 20 + Temperature.KelvinAtZero)) : null);
     }
 
     /// <summary>The same steps with the peak, and what hangs on it, at a temperature.</summary>

@@ -8,7 +8,7 @@ using ConeService.Firing.Kilns;
 namespace ConeService.Firing.Schedules.Fitting;
 
 /// <summary>A fit request that was read: everything typed, everything left out decided.</summary>
-public sealed record FitQuestion
+internal sealed record FitQuestion
 {
     /// <summary>The template.</summary>
     public required Schedule Schedule { get; init; }
@@ -76,4 +76,4 @@ public sealed record FitQuestion
 /// <param name="Next">The next hotter cone of the chart, which must stay up; null at the end of the chart.</param>
 /// <param name="Clock">The hour that it shall point at.</param>
 /// <param name="Progress">The progress that this is.</param>
-public sealed record FitTarget(ChartCone Cone, ChartCone? Next, double Clock, double Progress);
+internal sealed record FitTarget(ChartCone Cone, ChartCone? Next, double Clock, double Progress);

@@ -14,7 +14,7 @@ namespace ConeService.Firing.Schedules.Fitting;
 /// <param name="book">The templates.</param>
 /// <param name="charts">The charts.</param>
 /// <param name="model">The kiln model.</param>
-public sealed partial class FitReader(ScheduleBook book, ConeCharts charts, KilnModel model)
+internal sealed partial class FitReader(ScheduleBook book, ConeCharts charts, KilnModel model)
 {
     /// <summary>Reads a request whose form was checked (<see cref="FitRequest.Units"/> is C or F, numbers are in range).</summary>
     /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>

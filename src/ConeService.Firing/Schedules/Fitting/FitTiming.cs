@@ -1,4 +1,5 @@
 using ConeService.Contract.Kilns;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing.HeatWork;
@@ -50,11 +51,11 @@ internal static class FitTiming
         var points = curve.Points;
         for (var i = points.Length - 1; i > 0; i--)
         {
-            var (a, b) = (points[i - 1].Kelvin - FitProgrammes.Zero, points[i].Kelvin - FitProgrammes.Zero);
+            var (a, b) = (points[i - 1].Kelvin - Temperature.KelvinAtZero, points[i].Kelvin - Temperature.KelvinAtZero);
             if (a > celsius && b <= celsius) return points[i - 1].Hours + ((a - celsius) / (a - b) * (points[i].Hours - points[i - 1].Hours));
         }
 
-        return curve.End.Kelvin - FitProgrammes.Zero <= celsius ? from : null;
+        return curve.End.Kelvin - Temperature.KelvinAtZero <= celsius ? from : null;
     }
 
     // A booking calendar has no use for seconds.

@@ -71,8 +71,8 @@ internal sealed class FitWriter(ScheduleBook book, ConeCharts charts)
     // The cooling of a kiln that was not described: it falls towards the room, at first as fast as was taken.
     private static HeatHistory Cooled(FittedPlan plan)
     {
-        var last = plan.Steps[^1].Celsius + FitProgrammes.Zero;
-        const double room = 20 + FitProgrammes.Zero;
+        var last = plan.Steps[^1].Celsius + Temperature.KelvinAtZero;
+        const double room = 20 + Temperature.KelvinAtZero;
         return (FitProgrammes.Of(plan.Steps, plan.StartCelsius) with { Cooling = last > room + 10 ? CoolDown.Natural.StartingAt(plan.CoolingRate, last, room) : null }).ToHistory();
     }
 
@@ -80,7 +80,7 @@ internal sealed class FitWriter(ScheduleBook book, ConeCharts charts)
     {
         if (question.Target is not { } target) return null;
         var index = plan.Steps.ToList().FindIndex(s => s.Target == StepTarget.Peak);
-        var (from, to, curve) = (FitProgrammes.StartOf(plan.Steps, index, plan.StartCelsius) + FitProgrammes.Zero, plan.Steps[index].Celsius + FitProgrammes.Zero, meter[target.Cone]);
+        var (from, to, curve) = (FitProgrammes.StartOf(plan.Steps, index, plan.StartCelsius) + Temperature.KelvinAtZero, plan.Steps[index].Celsius + Temperature.KelvinAtZero, meter[target.Cone]);
         var whole = plan.Programme.Progress(curve);
         return whole > 0 ? HeatIntegral.OfPiece(curve, from, to, (to - from) / plan.Steps[index].Speed) / whole : null;
     }

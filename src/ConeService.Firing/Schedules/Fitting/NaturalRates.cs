@@ -1,3 +1,4 @@
+using ConeService.Contract.Quantities;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
 
@@ -30,7 +31,7 @@ internal sealed record NaturalRates(double Top, double Inversion, IReadOnlyDicti
         var end = TemperatureAt(prediction.Chamber, prediction.HoursToEnd);
         var top = RateBelow(prediction.Chamber, prediction.HoursToEnd, end - Window) ?? guess.Top;
         // Where the programme ends hotter than the inversion, the kiln passes it by itself.
-        var inversion = HistoryShape.CoolingThrough(prediction.Chamber, 575 + FitProgrammes.Zero, 150) ?? guess.Inversion;
+        var inversion = HistoryShape.CoolingThrough(prediction.Chamber, 575 + Temperature.KelvinAtZero, 150) ?? guess.Inversion;
         return new(top, inversion, crash, true);
     }
 
@@ -42,7 +43,7 @@ internal sealed record NaturalRates(double Top, double Inversion, IReadOnlyDicti
         while (i < points.Length - 1 && points[i].Hours < hours) i++;
         var (a, b) = (points[i - 1], points[i]);
         var share = Math.Clamp((hours - a.Hours) / (b.Hours - a.Hours), 0, 1);
-        return a.Kelvin + (share * (b.Kelvin - a.Kelvin)) - FitProgrammes.Zero;
+        return a.Kelvin + (share * (b.Kelvin - a.Kelvin)) - Temperature.KelvinAtZero;
     }
 
     private static double? RateBelow(HeatHistory history, double from, double celsius)
@@ -51,8 +52,8 @@ internal sealed record NaturalRates(double Top, double Inversion, IReadOnlyDicti
         for (var i = 1; i < points.Length; i++)
         {
             var (a, b) = (points[i - 1], points[i]);
-            if (b.Hours <= from || b.Kelvin - FitProgrammes.Zero > celsius) continue;
-            var crossing = a.Hours + ((celsius + FitProgrammes.Zero - a.Kelvin) / (b.Kelvin - a.Kelvin) * (b.Hours - a.Hours));
+            if (b.Hours <= from || b.Kelvin - Temperature.KelvinAtZero > celsius) continue;
+            var crossing = a.Hours + ((celsius + Temperature.KelvinAtZero - a.Kelvin) / (b.Kelvin - a.Kelvin) * (b.Hours - a.Hours));
             return Window / (crossing - from);
         }
 

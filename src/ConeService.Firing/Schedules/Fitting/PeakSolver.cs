@@ -1,3 +1,4 @@
+using ConeService.Contract.Quantities;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 
@@ -25,14 +26,14 @@ internal sealed class PeakSolver(ControllerGrid grid, double startCelsius, doubl
         if (before >= goal) return null;
         var least = FitProgrammes.StartOf(steps, index, startCelsius);
         var (low, high) = (least, Hottest);
-        var celsius = Math.Clamp(curve.EndPoint(Math.Max(1, steps[index].Speed)) - FitProgrammes.Zero, low + 1, high - 1);
+        var celsius = Math.Clamp(curve.EndPoint(Math.Max(1, steps[index].Speed)) - Temperature.KelvinAtZero, low + 1, high - 1);
         for (var i = 0; i < 80 && high - low > Near; i++)
         {
             var progress = before + Parts(steps, index, curve, celsius).Of(steps[index]);
             if (progress > goal) high = celsius;
             else low = celsius;
             // The slope of the curve has kinks, so that Newton's step alone may go round in circles.
-            var step = Math.Log(progress / goal) / curve.Slope(celsius + FitProgrammes.Zero);
+            var step = Math.Log(progress / goal) / curve.Slope(celsius + Temperature.KelvinAtZero);
             if (Math.Abs(step) < Near) return celsius;
             var next = celsius - step;
             celsius = next > low && next < high && i < 20 ? next : 0.5 * (low + high);
@@ -94,7 +95,7 @@ internal sealed class PeakSolver(ControllerGrid grid, double startCelsius, doubl
 
     private PeakParts Parts(IReadOnlyList<FitStep> steps, int index, BendingCurve curve, double peak)
     {
-        var (from, to) = (FitProgrammes.StartOf(steps, index, startCelsius) + FitProgrammes.Zero, peak + FitProgrammes.Zero);
+        var (from, to) = (FitProgrammes.StartOf(steps, index, startCelsius) + Temperature.KelvinAtZero, peak + Temperature.KelvinAtZero);
         var after = FitProgrammes.AtPeak([.. steps.Skip(index + 1)], peak, grid);
         // At 1 K/h a ramp lasts as many hours as it has kelvins.
         return new(HeatIntegral.OfPiece(curve, from, to, Math.Abs(to - from)), curve.BendRate(to), FitProgrammes.Of(after, peak, coolingRate).Progress(curve));

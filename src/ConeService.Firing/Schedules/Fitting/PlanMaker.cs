@@ -1,4 +1,5 @@
 using ConeService.Contract.Cones;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing.Cones;
@@ -52,7 +53,7 @@ internal sealed class PlanMaker(ScheduleBook book, ConeCharts charts)
     {
         if (question.Target is not { } target) return (double)question.Schedule.Segments.Max(s => s.TargetCelsius ?? 0);
         var rate = question.Schedule.Segments.First(s => s.TargetCone is not null).RateCelsiusPerHour ?? 60;
-        return meter[target.Cone].EndPoint((double)rate) - FitProgrammes.Zero;
+        return meter[target.Cone].EndPoint((double)rate) - Temperature.KelvinAtZero;
     }
 
     private static void Crash(List<FitStep> steps, NaturalRates natural)
@@ -108,7 +109,7 @@ internal sealed class PlanMaker(ScheduleBook book, ConeCharts charts)
         if (row.Number == 1 || question.Chart.Find(Cone.Parse(row.TargetCone!)) is not { } own || !meter.Has(own)) return most;
         var before = question.Schedule.Segments[row.Number - 2];
         if (before.TargetCelsius is not { } from) return LeastSpan;
-        return Math.Clamp(meter[own].EndPoint((double)(row.RateCelsiusPerHour ?? 60)) - FitProgrammes.Zero - (double)from, LeastSpan, most);
+        return Math.Clamp(meter[own].EndPoint((double)(row.RateCelsiusPerHour ?? 60)) - Temperature.KelvinAtZero - (double)from, LeastSpan, most);
     }
 
     private static void OnGrid(List<FitStep> steps, ControllerGrid grid)

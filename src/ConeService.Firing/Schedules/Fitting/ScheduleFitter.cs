@@ -11,10 +11,10 @@ namespace ConeService.Firing.Schedules.Fitting;
 /// <param name="Answer">The answer.</param>
 /// <param name="Curve">The firing from the start until it may be opened: of the kiln where it was modelled, else of the programme with a guessed cooling.</param>
 /// <param name="Programme">What the controller asks for, without the cooling.</param>
-public sealed record FitResult(ScheduleFit Answer, HeatHistory Curve, HeatHistory Programme);
+internal sealed record FitResult(ScheduleFit Answer, HeatHistory Curve, HeatHistory Programme);
 
 /// <summary>Fits templates to a cone, a kiln and a load. Safe for parallel use; keeps the curves of the charts it was asked for.</summary>
-public sealed class ScheduleFitter
+internal sealed class ScheduleFitter
 {
     private readonly ScheduleBook book;
     private readonly KilnModel model;

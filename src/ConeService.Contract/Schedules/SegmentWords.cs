@@ -1,7 +1,7 @@
 using System.Globalization;
 using ConeService.Contract.Quantities;
 
-namespace ConeService.Firing.Schedules;
+namespace ConeService.Contract.Schedules;
 
 /// <summary>Segments as one says them: “at 60 °C/h to 600 °C, hold 1 h 30 min”.</summary>
 public static class SegmentWords

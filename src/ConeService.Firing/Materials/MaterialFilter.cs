@@ -3,7 +3,7 @@ using ConeService.Contract.Cones;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 
-namespace ConeService.Api.Features.Materials;
+namespace ConeService.Firing.Materials;
 
 /// <summary>The filters of a material list. Few enough combinations exist to keep an answer for each.</summary>
 /// <param name="Cone">A cone of the scale; null for all.</param>

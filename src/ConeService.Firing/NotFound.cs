@@ -1,6 +1,6 @@
 using ConeService.Contract.Answers;
 
-namespace ConeService.Api.Http;
+namespace ConeService.Firing;
 
 /// <summary>Refuses an id that no row has, with the ids that are near.</summary>
 internal static class NotFound
@@ -13,6 +13,7 @@ internal static class NotFound
     public static RefusedException Refuse(string noun, string id, IEnumerable<string> known, string list)
     {
         var near = NearMatches.Find(id, known);
-        return new(new Finding("not-found", "id", id, $"There is no {noun} “{id}”.", near, near.Count > 0 ? $"Probably {near[0]}." : $"All are listed at {list}."));
+        return new(new Finding(
+            "not-found", "id", id, $"There is no {noun} “{id}”.", near, near.Count > 0 ? $"Probably {near[0]}." : $"All are listed at {list}."));
     }
 }

@@ -1,0 +1,39 @@
+using ConeService.Contract.Answers;
+using Microsoft.Net.Http.Headers;
+
+namespace ConeService.Api.Http;
+
+/// <summary>Which of the media types that an address reads a body comes as.</summary>
+internal static class RequestContent
+{
+    /// <summary>The media type of the body.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="read">The media types that the address reads, the usual one first.</param>
+    /// <exception cref="RefusedException">The body comes as none of them, or does not say.</exception>
+    public static string Choose(HttpRequest request, params string[] read)
+    {
+        var type = MediaTypeHeaderValue.TryParse(request.ContentType, out var parsed) ? parsed.MediaType.Value : null;
+        return read.FirstOrDefault(r => string.Equals(r, type, StringComparison.OrdinalIgnoreCase)) ?? throw new RefusedException(new Finding(
+            "content-type-unsupported", "Content-Type", request.ContentType,
+            read.Length == 1
+                ? "The body must be JSON, and the Content-Type header must say so."
+                : "The body must be JSON or CSV, and the Content-Type header must say which.",
+            read,
+            read.Length == 1
+                ? "curl sends form data unless told: -H 'Content-Type: application/json'."
+                : "curl sends form data unless told: -H 'Content-Type: text/csv' --data-binary @file.csv."));
+    }
+}
+
+/// <summary>A request that comes as JSON and as nothing else.</summary>
+/// <typeparam name="T">The request of the contract.</typeparam>
+/// <param name="Value">The request.</param>
+internal sealed record JsonRequest<T>(T Value)
+{
+    /// <summary>Binds the parameter.</summary>
+    public static async ValueTask<JsonRequest<T>?> BindAsync(HttpContext context)
+    {
+        RequestContent.Choose(context.Request, JsonBody.MediaType);
+        return new(await JsonBody.ReadAsync<T>(context.Request));
+    }
+}

@@ -1,0 +1,58 @@
+namespace ConeService.Contract.Answers;
+
+/// <summary>Collects what is wrong with a request as a whole, before anything is computed; the one way requests are checked.</summary>
+public sealed class RequestCheck
+{
+    private readonly List<Finding> findings = [];
+
+    /// <summary>What was found, in the order of the checks.</summary>
+    public IReadOnlyList<Finding> Findings => findings;
+
+    /// <summary>Adds a finding unless a condition holds.</summary>
+    /// <param name="holds">What must be true.</param>
+    /// <param name="code">Code of the problem.</param>
+    /// <param name="pointer">JSON pointer to the member.</param>
+    /// <param name="value">What was sent, as text.</param>
+    /// <param name="message">What is wrong.</param>
+    /// <param name="allowed">What would be accepted.</param>
+    /// <param name="mistake">What the caller probably meant.</param>
+    public void Require(bool holds, string code, string pointer, string? value, string message, IReadOnlyList<string> allowed, string? mistake = null)
+    {
+        if (!holds) findings.Add(new(code, pointer, value, message, allowed, mistake));
+    }
+
+    /// <summary>Checks that a number, if it is there, lies within a range, ends included.</summary>
+    /// <param name="value">The number; null passes.</param>
+    /// <param name="low">Least.</param>
+    /// <param name="high">Most.</param>
+    /// <param name="pointer">JSON pointer to the member.</param>
+    /// <param name="allowed">The range in words.</param>
+    /// <param name="mistake">What the caller probably meant.</param>
+    /// <param name="code">Code of the problem.</param>
+    public void Range(double? value, double low, double high, string pointer, string allowed, string? mistake = null, string code = "number-out-of-range") =>
+        Require(
+            value is not { } number || (number >= low && number <= high), code, pointer, Text(value),
+            $"{Text(value)} is outside what can be computed with.", [allowed], mistake);
+
+    /// <summary>Checks that units are named and are C or F.</summary>
+    /// <param name="units">As sent.</param>
+    /// <param name="at">JSON pointer to the object that holds them.</param>
+    public void Units(string? units, string at = "") => Require(
+        units is "C" or "F", "units-missing", at + "/units", units,
+        units is null ? "The request does not say whether its temperatures are °C or °F." : $"“{units}” is not a unit of temperature.",
+        ["C", "F"],
+        Meant(units) is { } meant ? $"Write {meant}." : null);
+
+    /// <summary>The unit that a spelling such as <c>°c</c> stands for; null when none.</summary>
+    public static string? Meant(string? units) => units?.Trim().TrimStart('°').ToUpperInvariant() is { } u && u is "C" or "F" ? u : null;
+
+    /// <summary>A number as a caller would write it.</summary>
+    public static string? Text(double? value) => value?.ToString(System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>Refuses when anything was found.</summary>
+    /// <exception cref="RefusedException">Carries every finding.</exception>
+    public void Done()
+    {
+        if (findings.Count > 0) throw new RefusedException(findings);
+    }
+}

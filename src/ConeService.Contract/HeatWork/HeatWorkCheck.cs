@@ -1,0 +1,83 @@
+using System.Globalization;
+using ConeService.Contract.Answers;
+
+namespace ConeService.Contract.HeatWork;
+
+/// <summary>What must hold for a question on heat work as a whole, before its firing is read.</summary>
+public static class HeatWorkCheck
+{
+    /// <summary>Most segments of a programme.</summary>
+    public const int MostSegments = 10_000;
+
+    private static readonly string[] Segments = ["1 to 10,000 segments"];
+
+    /// <summary>Checks a firing.</summary>
+    /// <exception cref="RefusedException">Carries every finding.</exception>
+    public static void Require(HeatWorkRequest request)
+    {
+        var check = new RequestCheck();
+        Firing(check, request, "");
+        check.Done();
+    }
+
+    /// <summary>Checks a question for a value: only a programme can still be changed.</summary>
+    /// <exception cref="RefusedException">Carries every finding.</exception>
+    public static void Require(SolveRequest request)
+    {
+        var check = new RequestCheck();
+        Firing(check, request, "");
+        check.Require(
+            request.Log is null, "firing-ambiguous", "/log", null, "A log is what was; only a programme can still be changed.", ["segments"]);
+        check.Done();
+    }
+
+    /// <summary>Checks one firing with witness cones, or several.</summary>
+    /// <exception cref="RefusedException">Carries every finding.</exception>
+    public static void Require(CompareRequest request)
+    {
+        var check = new RequestCheck();
+        if (request.Firings is not { } firings)
+        {
+            Firing(check, request, "");
+        }
+        else
+        {
+            var beside = request is not
+            {
+                Log: null, Segments: null, Observations: null, Units: null, Chart: null, Thermocouple: null, Uncertainty: null,
+            };
+            check.Require(
+                !beside, "firing-ambiguous", "/firings", null,
+                "With firings, each of them carries its own units, log, chart, thermocouple and observations; those beside the list would be dropped.",
+                ["firings alone", "one firing without the list"]);
+            for (var i = 0; i < firings.Count; i++)
+            {
+                var at = string.Create(CultureInfo.InvariantCulture, $"/firings/{i}");
+                check.Require(firings[i] is not null, "empty-request", at, null, "A firing is null.", ["an object with units, log and observations"]);
+                if (firings[i] is { } firing) Firing(check, firing, at);
+            }
+        }
+
+        check.Done();
+    }
+
+    private static void Firing(RequestCheck check, HeatWorkRequest request, string at)
+    {
+        var (segments, log) = (request.Segments, request.Log);
+        check.Units(request.Units, at);
+        check.Require(
+            segments is null != log is null, "firing-ambiguous", at + "/segments", null,
+            log is null
+                ? "The request holds neither the segments of a programme nor a log."
+                : "The request holds both segments and a log: which one is to be followed?",
+            ["segments", "log"]);
+        check.Require(segments is null or { Count: > 0 }, "empty-request", at + "/segments", null, "The programme has no segments.", Segments);
+        check.Require(
+            segments is null or { Count: <= MostSegments }, "too-many-segments", at + "/segments", null,
+            string.Create(CultureInfo.InvariantCulture, $"The programme has {segments?.Count} segments."), Segments,
+            "A log? Send it as log, or as text/csv.");
+        check.Require(
+            log is null || request is { Start: null, CoolingRate: null, NaturalCooling: null, FullSpeedRate: null }, "firing-ambiguous", at + "/log", null,
+            "A log has no start, cooling or full-speed rate of a programme: they would be dropped.", ["a log alone"]);
+    }
+}

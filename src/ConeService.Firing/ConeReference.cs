@@ -1,0 +1,95 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Conversions;
+using ConeService.Contract.Quantities;
+using ConeService.Firing.Cones;
+using ConeService.Firing.Cones.Conversions;
+
+namespace ConeService.Firing;
+
+/// <summary>The scale of cones, the published charts, look-ups and conversions.</summary>
+public sealed class ConeReference
+{
+    private readonly ConeCharts charts;
+    private readonly ChartDescriber describer;
+    private readonly ConeDescriber cones;
+    private readonly EndPointCalculator endPoints;
+    private readonly ConeReader reader;
+    private readonly Converter converter;
+
+    internal ConeReference(ConeCharts charts)
+    {
+        this.charts = charts;
+        describer = new(charts);
+        cones = new(charts);
+        endPoints = new(charts);
+        reader = new(charts);
+        converter = new(charts);
+    }
+
+    /// <summary>Id of the chart that answers where none is named.</summary>
+    public string DefaultChart => charts.Default.Id;
+
+    /// <summary>The scale, coolest first.</summary>
+    public ConeList List() => describer.Scale();
+
+    /// <summary>Reads a cone as people write it.</summary>
+    /// <param name="text">Such as <c>06</c>, <c>^6</c>, <c>05½</c>.</param>
+    /// <param name="parameter">Name of the parameter, for the refusal.</param>
+    /// <exception cref="RefusedException">It is no cone of the scale.</exception>
+    public Cone Read(string text, string parameter = "cone") =>
+        charts.Scale.TryRead(text, parameter, out var cone, out var finding) ? cone : throw new RefusedException(finding!);
+
+    /// <summary>A cone with every printed end point.</summary>
+    public ConeDescription Describe(Cone cone) => cones.Describe(cone);
+
+    /// <summary>Where a cone goes down.</summary>
+    /// <param name="cone">The cone as people write it.</param>
+    /// <param name="rate">Heating rate with its unit, such as <c>60C/h</c>; null: the chart's usual one.</param>
+    /// <param name="chart">Id of a chart; null: <see cref="DefaultChart"/>.</param>
+    /// <exception cref="RefusedException">Something can't be read, or nothing can be said; carries every finding.</exception>
+    public EndPoint EndPoint(string cone, string? rate = null, string? chart = null)
+    {
+        var findings = new List<Finding>();
+        if (!charts.Scale.TryRead(cone, "cone", out var found, out var wrong)) findings.Add(wrong!);
+        var question = ConeQuestion.Read(charts, rate, chart, "rate", "chart", findings);
+        return findings.Count == 0 ? endPoints.Answer(found, question!) : throw new RefusedException(findings);
+    }
+
+    /// <summary>Which cone a temperature reaches.</summary>
+    /// <param name="temperature">With its unit, such as <c>1222C</c>.</param>
+    /// <param name="rate">Heating rate with its unit; null: the chart's usual one.</param>
+    /// <param name="chart">Id of a chart; null: <see cref="DefaultChart"/>.</param>
+    /// <exception cref="RefusedException">Something can't be read, or nothing can be said; carries every finding.</exception>
+    public ConeReading Reading(string temperature, string? rate = null, string? chart = null)
+    {
+        var findings = new List<Finding>();
+        if (!Temperature.TryParse(temperature, out var read, out var wrong)) findings.Add(wrong! with { Field = "temperature" });
+        var question = ConeQuestion.Read(charts, rate, chart, "rate", "chart", findings);
+        return findings.Count == 0 ? reader.Answer(read, question!) : throw new RefusedException(findings);
+    }
+
+    /// <summary>The charts.</summary>
+    public ChartList Charts() => describer.List();
+
+    /// <summary>A chart with every cell.</summary>
+    /// <exception cref="RefusedException">There is none of that id.</exception>
+    public ChartDetail Chart(string id) => charts.TryFind(id, "chart", out var found, out var finding)
+        ? describer.Detail(found)
+        : throw new RefusedException(finding! with { Code = "not-found" });
+
+    /// <summary>How cones behave.</summary>
+    /// <param name="topic">Only facts of a topic; null: all.</param>
+    /// <exception cref="RefusedException">There is no such topic.</exception>
+    public ConeFactList Facts(string? topic = null) => ConeFactList.Of(charts.Dataset, topic);
+
+    /// <summary>Answers a batch of conversions, each line by itself.</summary>
+    /// <param name="request">The lines.</param>
+    /// <param name="place">Names the place of a member of a line, from the line's index, for its problems; null: JSON pointers.</param>
+    /// <exception cref="RefusedException">The request as a whole can't be answered.</exception>
+    public ConversionAnswer Convert(ConversionRequest request, Func<int, string, string>? place = null)
+    {
+        ConversionCheck.Require(request);
+        return converter.Convert(request, place ?? ((line, member) => FormattableString.Invariant($"/lines/{line}/{member}")));
+    }
+}

@@ -1,0 +1,63 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.HeatWork;
+using ConeService.Firing.HeatWork;
+using ConeService.Firing.HeatWork.Logs;
+
+namespace ConeService.Firing;
+
+/// <summary>What firings did to the cones, what would put a cone down, and how far a meter is off.</summary>
+public sealed class HeatWorkReference
+{
+    private readonly HeatWorkCalculator calculator;
+    private readonly HeatWorkSolver solver;
+    private readonly HeatWorkComparer comparer;
+
+    internal HeatWorkReference(HeatWorkCalculator calculator)
+    {
+        this.calculator = calculator;
+        solver = new(calculator);
+        comparer = new(calculator);
+    }
+
+    /// <summary>Follows a programme or a log.</summary>
+    /// <exception cref="RefusedException">It can't be followed; carries every finding.</exception>
+    public Followed<HeatWorkAnswer> Follow(HeatWorkRequest request)
+    {
+        HeatWorkCheck.Require(request);
+        return Show(calculator.Answer(request));
+    }
+
+    /// <summary>Begins to read a log that comes line by line.</summary>
+    /// <param name="settings">How it was measured; its log and segments are not read.</param>
+    /// <param name="columns">Names of the columns, where the header leaves a choice.</param>
+    /// <exception cref="RefusedException">The settings can't be read; carries every finding.</exception>
+    public UploadedLog Upload(HeatWorkRequest settings, LogColumnNames columns)
+    {
+        if (settings.Units is not (null or "C" or "F"))
+        {
+            throw new RefusedException(new Finding("units-unknown", "units", settings.Units, $"“{settings.Units}” is not a unit of temperature.", ["C", "F"]));
+        }
+
+        return new(calculator, calculator.Settings(settings, ""), new LogText(settings.Units, columns.Time, columns.Temperature), settings.Units == "F");
+    }
+
+    /// <summary>Which peak, hold or rate puts a cone just down.</summary>
+    /// <exception cref="RefusedException">The question can't be read; carries every finding.</exception>
+    public Followed<SolveAnswer> Solve(SolveRequest request)
+    {
+        HeatWorkCheck.Require(request);
+        var (answer, history) = solver.Answer(request);
+        return new(answer, history is null ? null : history.ToCurve);
+    }
+
+    /// <summary>How far the meter is off, by witness cones.</summary>
+    /// <exception cref="RefusedException">The question can't be read; carries every finding.</exception>
+    public Followed<CompareAnswer> Compare(CompareRequest request)
+    {
+        HeatWorkCheck.Require(request);
+        var (answer, history) = comparer.Answer(request);
+        return new(answer, history.ToCurve);
+    }
+
+    internal static Followed<HeatWorkAnswer> Show(HeatWorkResult result) => new(result.Answer, result.History.ToCurve);
+}

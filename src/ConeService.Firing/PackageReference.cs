@@ -1,0 +1,28 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
+using ConeService.Data;
+
+namespace ConeService.Firing;
+
+/// <summary>The data package itself and its bibliography.</summary>
+public sealed class PackageReference
+{
+    private readonly Dataset dataset;
+
+    internal PackageReference(Dataset dataset) => this.dataset = dataset;
+
+    /// <summary>Version, checksums and change log.</summary>
+    public DatasetDescription Describe() => DatasetDescription.Of(dataset);
+
+    /// <summary>The bibliography.</summary>
+    public SourceList Sources() => new(dataset.VersionId, dataset.Sources);
+
+    /// <summary>A source and what rests on it.</summary>
+    /// <exception cref="RefusedException">There is none of that id.</exception>
+    public SourceDetail Source(string id)
+    {
+        var row = dataset.Sources.FirstOrDefault(s => s.Id == id)
+            ?? throw NotFound.Refuse("source", id, dataset.Sources.Select(s => s.Id), "/v1/sources");
+        return new(dataset.VersionId, row, []);
+    }
+}

@@ -1,0 +1,57 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Schedules;
+using ConeService.Firing.Cones;
+using ConeService.Firing.Schedules;
+using ConeService.Firing.Schedules.Fitting;
+
+namespace ConeService.Firing;
+
+/// <summary>Schedules as they are handed on, and programmes fitted from them to a cone, a kiln and a load.</summary>
+public sealed class ScheduleReference
+{
+    private readonly ScheduleBook book;
+    private readonly ConeCharts charts;
+    private readonly ScheduleFitter fitter;
+    private readonly ScheduleDescriber describer;
+
+    internal ScheduleReference(ScheduleBook book, ConeCharts charts, ScheduleFitter fitter)
+    {
+        (this.book, this.charts, this.fitter) = (book, charts, fitter);
+        describer = new(book, charts);
+    }
+
+    /// <summary>The schedules.</summary>
+    /// <param name="kind">Only those of a kind of firing; null: all.</param>
+    /// <param name="cone">Only those that can be fitted to a cone; null: all.</param>
+    /// <param name="atmosphere">Only those whose ware matures in an atmosphere; null: all.</param>
+    /// <exception cref="RefusedException">A filter can't be read; carries every finding.</exception>
+    public ScheduleList List(string? kind = null, string? cone = null, string? atmosphere = null) =>
+        describer.List(ScheduleFilter.Read(charts.Scale, kind, cone, atmosphere));
+
+    /// <summary>A schedule with its segments.</summary>
+    /// <param name="id">Id of the schedule.</param>
+    /// <param name="units">C or F, for the segments in words; null: C.</param>
+    /// <exception cref="RefusedException">There is none of that id, or the units are no units.</exception>
+    public ScheduleDetail Detail(string id, string? units = null)
+    {
+        var found = book.Find(id);
+        if (units is not (null or "C" or "F"))
+        {
+            throw new RefusedException(new Finding("units-unknown", "units", units, $"“{units}” is not a unit of temperature.", ["C", "F"]));
+        }
+
+        return describer.Detail(found, units);
+    }
+
+    /// <summary>Fits a schedule.</summary>
+    /// <param name="id">Id of the schedule.</param>
+    /// <param name="request">Cone, kiln, load, start and tariff.</param>
+    /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
+    public FittedSchedule Fit(string id, FitRequest request)
+    {
+        var found = book.Find(id);
+        FitCheck.Require(request);
+        var fit = fitter.Fit(found, request);
+        return new(fit.Answer, fit.Curve.ToCurve(), fit.Programme.ToCurve());
+    }
+}
