@@ -59,7 +59,7 @@ public class UncertaintyTests
     {
         const int draws = 4000;
         var calculator = new HeatWorkCalculator(Reference.Charts);
-        var result = calculator.Answer(new HeatWorkRequest { Units = "C", Segments = [new(rate, peak, holdMinutes)], Thermocouple = new("K", "iec-60584", Answers.SentText.Of("2"), 30) });
+        var result = calculator.Answer(new HeatWorkRequest { Units = "C", Segments = [new(rate, peak, holdMinutes)], Thermocouple = new("K", "iec-60584", SentText.Of("2"), 30) });
         var answer = result.Answer.Cones.Single(c => c.Cone == name);
         var (curve, history) = (Curve(name), Ramp(rate, peak, holdMinutes).ToHistory());
         var random = new Random(20261125);

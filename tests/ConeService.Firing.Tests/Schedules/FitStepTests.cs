@@ -83,7 +83,7 @@ public class FitStepTests
         {
             var cone = schedule.EndCone?.ToString();
             var whole = Fits.Fit(schedule.Id, cone).Answer;
-            var few = Fits.Fitter.Fit(schedule, new(Firing.Answers.SentText.Of(cone), Units: "C", Kiln: new("few", "wood", ControllerSegments: size))).Answer;
+            var few = Fits.Fitter.Fit(schedule, new(SentText.Of(cone), Units: "C", Kiln: new("few", "wood", ControllerSegments: size))).Answer;
             Assert.True(few.Segments.Count <= size, schedule.Id);
             foreach (var celsius in Enumerable.Range(2, 130).Select(i => i * 10.0).Where(t => t < (double)Math.Min(whole.PeakCelsius, few.PeakCelsius) - 5))
             {

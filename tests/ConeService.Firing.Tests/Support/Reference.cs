@@ -13,7 +13,7 @@ internal static class Reference
 
     public static ConeQuestion Ask(string? rate, string? chart = null)
     {
-        var findings = new List<Answers.Finding>();
+        var findings = new List<Finding>();
         var question = ConeQuestion.Read(Charts, rate, chart, "rate", "chart", findings);
         Assert.Empty(findings);
         return question!;
