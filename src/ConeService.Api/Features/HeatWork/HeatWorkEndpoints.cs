@@ -68,8 +68,8 @@ internal static class HeatWorkEndpoints
         var (answer, history) = snapshots.Current.Part(static s => new HeatWorkSolver(Calculator(s))).Answer(body.Value);
         if (!figure) return JsonBody.Posted(answer);
         return history is null
-            ? Results.Text(HeatWorkFigure.Message($"Cone {answer.Cone} can't be put just down", answer.Why!), HeatWorkFigure.ContentType)
-            : Results.Text(HeatWorkFigure.Render(answer.HeatWork!, history), HeatWorkFigure.ContentType);
+            ? WholeBody.Text(answer, HeatWorkFigure.Message($"Cone {answer.Cone} can't be put just down", answer.Why!), HeatWorkFigure.ContentType)
+            : WholeBody.Text(answer, HeatWorkFigure.Render(answer.HeatWork!, history), HeatWorkFigure.ContentType);
     }
 
     /// <summary>How far the meter is off, by witness cones.</summary>
@@ -81,7 +81,7 @@ internal static class HeatWorkEndpoints
     {
         var figure = WantsFigure(request);
         var (answer, history) = snapshots.Current.Part(static s => new HeatWorkComparer(Calculator(s))).Answer(body.Value);
-        return figure ? Results.Text(HeatWorkFigure.Render(answer.Firings[0].HeatWork, history), HeatWorkFigure.ContentType) : JsonBody.Posted(answer);
+        return figure ? WholeBody.Text(answer, HeatWorkFigure.Render(answer.Firings[0].HeatWork, history), HeatWorkFigure.ContentType) : JsonBody.Posted(answer);
     }
 
     private static HeatWorkCalculator Calculator(Snapshot snapshot) => snapshot.Part(static s => new HeatWorkCalculator(s.Charts));
@@ -89,7 +89,7 @@ internal static class HeatWorkEndpoints
     private static bool WantsFigure(HttpRequest request) => Negotiation.Choose(request, JsonBody.MediaType, HeatWorkFigure.MediaType) == HeatWorkFigure.MediaType;
 
     private static IResult Show(HeatWorkResult result, bool figure) =>
-        figure ? Results.Text(HeatWorkFigure.Render(result.Answer, result.History), HeatWorkFigure.ContentType) : JsonBody.Posted(result.Answer);
+        figure ? WholeBody.Text(result.Answer, HeatWorkFigure.Render(result.Answer, result.History), HeatWorkFigure.ContentType) : JsonBody.Posted(result.Answer);
 
     private static double? Number(string? text, List<Finding> findings)
     {
