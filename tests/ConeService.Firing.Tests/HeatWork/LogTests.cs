@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Globalization;
 using System.IO.Pipelines;
 using System.Text;
 using ConeService.Firing.Answers;
@@ -66,6 +67,16 @@ public class LogTests
     [InlineData("minutes,C", "0,20\n1,2232", "units-suspect", "line 3")]
     [InlineData("minutes,C", "0,20\n1,3000", "log-temperature-out-of-range", "line 3")]
     [InlineData("minutes,C", "0,20\n200000,30", "log-time-unreadable", "line 3")]
+    [InlineData("minutes,C", "0,20\n1e305,30", "log-time-unreadable", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,5,30", "csv-malformed", "line 3")]
+    [InlineData("minutes,C,note", "0,20,a\n1,30,b,c", "csv-malformed", "line 3")]
+    [InlineData("minutes;C", "0;20\n1;30;40", "csv-malformed", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,\"30\n2,40\n3,50", "csv-malformed", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,3\"0", "csv-malformed", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,\"30\"5", "csv-malformed", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,\"1,222\"", "log-value-unreadable", "line 3")]
+    [InlineData("minutes,note,C", "0,\"two\nlines\",20\n1,x,open", "log-value-unreadable", "line 4")]
+    [InlineData("minutes,\"C", "0,20\n1,30", "csv-malformed", "line 1")]
     public async Task A_log_that_cannot_be_used_names_the_line(string header, string lines, string code, string field)
     {
         var refused = await Assert.ThrowsAsync<RefusedException>(() => Read(header, lines.Split('\n'), header.Contains('F', StringComparison.Ordinal) ? "C" : null));
@@ -74,6 +85,33 @@ public class LogTests
             Assert.Equal((code, field), (finding.Code, finding.Field));
             Assert.NotEmpty(finding.Allowed);
         });
+    }
+
+    // RFC 4180: a quoted cell may hold separators, line breaks and, doubled, quotation marks.
+    [Theory]
+    [InlineData("minutes,note,C", "{0},\"zone 1, 600\",{1}", "\n")]
+    [InlineData("minutes,note,C", "{0},\"said \"\"600, then 700\"\"\",{1}", "\n")]
+    [InlineData("minutes,note,C", "{0},\"zone 1\r\n600,700\",{1}", "\r\n")]
+    [InlineData("minutes;note;C", "{0};\"zone 1; 600\";{1}", "\r\n")]
+    [InlineData("minutes\tnote\tC", "{0}\t\"zone\t600\"\t{1}", "\n")]
+    [InlineData("\"minutes\",\"zone; note; place\",\"Temp, °C\"", "\"{0}\",\"a\",\" {1} \"", "\n")]
+    [InlineData("\"(min) ;;;\",\"zone\nnote\",C", "{0},a,{1}", "\n")]
+    [InlineData("minutes,C", "{0},{1},,", "\n")]
+    [InlineData("minutes,C", " {0} , {1} ", "\r\n\r\n")]
+    public async Task A_quoted_cell_is_one_cell(string header, string row, string end)
+    {
+        var rows = Ramp.Select(s => string.Format(CultureInfo.InvariantCulture, row, s.Minutes, s.Celsius));
+        Same(await Read(new LogText("C", null, null), string.Join(end, rows.Prepend(header))));
+    }
+
+    [Fact]
+    public async Task A_line_that_is_too_long_is_refused_with_its_number()
+    {
+        var refused = await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", ["0,20", "1,30," + new string('x', LogText.LongestLine), "2,40"]));
+        Assert.Equal("line 3", Assert.Single(refused.Findings).Field);
+        // Longer than the reader's buffer, and never ending.
+        var endless = await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", ["0,20", "1,\"" + string.Concat(Enumerable.Repeat("30\n", 100_000))]));
+        Assert.Equal(("csv-malformed", "line 3"), (Assert.Single(endless.Findings).Code, endless.Findings[0].Field));
     }
 
     [Fact]

@@ -51,7 +51,9 @@ public sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
         // Differences of larger times, or their sums, would no longer be numbers.
         if (!(Math.Abs(hours) <= MostHours) || !double.IsFinite(degrees))
         {
-            Findings.Add(new("log-value-unreadable", fieldOf(line), FormattableString.Invariant($"{hours:G6} h, {degrees:G6}"), "A sample is not a moment and a temperature.", ["minutes and a temperature"]));
+            Findings.Add(double.IsFinite(degrees)
+                ? new("log-time-unreadable", fieldOf(line), FormattableString.Invariant($"{hours:G6} h"), "That is no moment of a firing.", [$"up to {LongestHours} hours"])
+                : new("log-value-unreadable", fieldOf(line), FormattableString.Invariant($"{degrees:G6}"), "That is no temperature.", ["1222.5"]));
             return;
         }
 
