@@ -1,4 +1,3 @@
-using System.Text.Json;
 using ConeService.Api.Http;
 using ConeService.Api.Http.Problems;
 using ConeService.Api.Tests.Support;
