@@ -1,4 +1,6 @@
+using System.Buffers;
 using System.Globalization;
+using System.IO.Pipelines;
 using System.Text;
 using ConeService.Firing.HeatWork.Logs;
 
@@ -23,16 +25,6 @@ internal static class DayLog
     }
 
     /// <summary>Reads it as the service does, without the network.</summary>
-    public static CleanLog Read(ReadOnlySpan<byte> csv)
-    {
-        var log = new LogText(null, null, null);
-        while (!csv.IsEmpty)
-        {
-            var end = csv.IndexOf((byte)'\n');
-            log.Line(csv[..end]);
-            csv = csv[(end + 1)..];
-        }
-
-        return log.Clean();
-    }
+    public static async Task<CleanLog> ReadAsync(byte[] csv) =>
+        await new LogText(null, null, null).ReadAsync(PipeReader.Create(new ReadOnlySequence<byte>(csv)), CancellationToken.None);
 }

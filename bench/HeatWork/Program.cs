@@ -15,11 +15,11 @@ const int rounds = 15;
 var csv = DayLog.Csv();
 var calculator = new HeatWorkCalculator(new ConeCharts(DatasetLoader.LoadEmbedded()));
 var settings = calculator.Settings(new HeatWorkRequest(), "");
-CleanLog Read() => DayLog.Read(csv);
+Task<CleanLog> Read() => DayLog.ReadAsync(csv);
 HeatWorkResult Follow(CleanLog log) => calculator.Answer(log, settings, fahrenheit: false);
 
 var first = Stopwatch.StartNew();
-var result = Follow(Read());
+var result = Follow(await Read());
 Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Answer.Log!.Samples} samples, {csv.Length / 1e6:0.0} MB, {result.Answer.Cones.Count} cones: {result.Answer.Reading}"));
 Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"first time, with compiling and the table of the chart: {first.Elapsed.TotalMilliseconds:0} ms"));
 
@@ -27,7 +27,7 @@ var (reading, following) = (new double[rounds], new double[rounds]);
 for (var round = -10; round < rounds; round++)
 {
     var watch = Stopwatch.StartNew();
-    var log = Read();
+    var log = await Read();
     var read = watch.Elapsed.TotalMilliseconds;
     watch.Restart();
     Follow(log);
@@ -40,7 +40,7 @@ var ratio = following[rounds / 2] / reading[rounds / 2];
 Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"read the CSV {reading[rounds / 2]:0.0} ms, heat work {following[rounds / 2]:0.0} ms (medians of {rounds}): ratio {ratio:0.00}, at most {mostRatio} is asked for"));
 
 var before = GC.GetAllocatedBytesForCurrentThread();
-var kept = Read();
+var kept = await Read();
 var allocated = GC.GetAllocatedBytesForCurrentThread() - before;
 before = GC.GetAllocatedBytesForCurrentThread();
 Follow(kept);

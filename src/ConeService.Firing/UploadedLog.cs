@@ -1,3 +1,4 @@
+using System.IO.Pipelines;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Firing.HeatWork;
@@ -5,7 +6,7 @@ using ConeService.Firing.HeatWork.Logs;
 
 namespace ConeService.Firing;
 
-/// <summary>A log that comes line by line; only its samples are kept. For one caller at a time.</summary>
+/// <summary>A log that comes by and by; only its samples are kept. For one caller at a time.</summary>
 public sealed class UploadedLog
 {
     private readonly HeatWorkCalculator calculator;
@@ -16,17 +17,13 @@ public sealed class UploadedLog
     internal UploadedLog(HeatWorkCalculator calculator, HeatSettings settings, LogText text, bool fahrenheit) =>
         (this.calculator, this.settings, this.text, this.fahrenheit) = (calculator, settings, text, fahrenheit);
 
-    /// <summary>Longest line, bytes.</summary>
-    public static int LongestLine => LogText.LongestLine;
+    /// <summary>The line that is read next, for who must say where an upload broke off.</summary>
+    public int NextLine => text.NextLine;
 
-    /// <summary>True when so much is wrong that sending more is of no use.</summary>
-    public bool IsHopeless => text.IsHopeless;
-
-    /// <summary>Takes a line without its line end, UTF-8.</summary>
-    /// <exception cref="RefusedException">The header can't be used.</exception>
-    public void Line(ReadOnlySpan<byte> line) => text.Line(line);
-
-    /// <summary>Follows the firing, after the last line.</summary>
+    /// <summary>Reads the log to its end, or to where reading on is of no use, and follows the firing.</summary>
+    /// <param name="body">The log as CSV, UTF-8.</param>
+    /// <param name="cancel">Breaks off.</param>
     /// <exception cref="RefusedException">The log can't be used; carries every finding.</exception>
-    public Followed<HeatWorkAnswer> Follow() => HeatWorkReference.Show(calculator.Answer(text.Clean(), settings, fahrenheit));
+    public async Task<Followed<HeatWorkAnswer>> FollowAsync(PipeReader body, CancellationToken cancel) =>
+        HeatWorkReference.Show(calculator.Answer(await text.ReadAsync(body, cancel), settings, fahrenheit));
 }

@@ -16,7 +16,7 @@ internal static class JsonBody
         new(JsonSerializer.SerializeToUtf8Bytes(value, TypeInfo<T>()), MediaType + "; charset=utf-8", negotiated);
 
     /// <summary>The answer to a POST; never cached.</summary>
-    public static IResult Posted<T>(T value) => Results.Json(value, TypeInfo<T>(), MediaType + "; charset=utf-8");
+    public static IResult Posted<T>(T value) => WholeBody.Json(value);
 
     /// <summary>Reads a body.</summary>
     /// <exception cref="RefusedException">The body is empty, malformed, or has unknown or repeated members.</exception>

@@ -21,6 +21,8 @@ internal sealed class ScaleTable
     private const double Zero = Temperature.KelvinAtZero;
     private const double Flat = 1e-4;
 
+    private static readonly double LogRate = Math.Log(ConeReader.MarginRate);
+
     private readonly BendingCurve[] curves;
     private readonly int width;
     private readonly double[] work;
@@ -110,7 +112,9 @@ internal sealed class ScaleTable
             InterpolateRate(kelvin, r);
             for (var i = 0; i < progress.Length; i++)
             {
-                if (k[i] > 0) progress[i] += hours * exponent * r[i] * Math.Pow(k[i] / ConeReader.MarginRate, exponent - 1);
+                // Far below its range K is too small to be divided, and the cubic may fall below 0: no work is done there.
+                // In logarithms, since the power of what was rounded to 0 would be infinite.
+                if (k[i] > 0 && r[i] > 0) progress[i] += hours * exponent * r[i] * Math.Exp((exponent - 1) * (Math.Log(k[i]) - LogRate));
             }
         }
 

@@ -81,6 +81,15 @@ public class ConversionTests(Support.Api api)
     }
 
     [Fact]
+    public async Task A_problem_names_the_line_of_the_file_and_a_quoted_cell_is_one_cell()
+    {
+        using var response = await api.Post(Url, "cone,rate\n\n\"6\",\"60C/h\"\n\n0,60C/h\n\"6\n\",\"60,5\"\n0,\n", "text/csv");
+        var lines = (await Support.Api.Read(response, 200)).GetProperty("lines").EnumerateArray().ToList();
+        Assert.Equal(1222, lines[0].GetProperty("endPoint").GetProperty("celsius").GetInt32());
+        Assert.Equal(["line 5, cone", "line 6, rate", "line 8, cone"], lines.Skip(1).Select(l => l.GetProperty("problems").EnumerateArray().Last().GetProperty("field").GetString()));
+    }
+
+    [Fact]
     public async Task A_csv_that_is_not_UTF_8_is_refused()
     {
         using var content = new ByteArrayContent([.. Encoding.ASCII.GetBytes("cone,rate\n05"), 0xBD, .. Encoding.ASCII.GetBytes(",60C/h\n")]);

@@ -82,6 +82,30 @@ public class HeatWorkTests(Support.Api api)
         Assert.Equal("S", answer.GetProperty("thermocouple").GetProperty("type").GetString());
     }
 
+    // A firing of cone 7, and beside it a column whose quoted text holds a separator and a number.
+    [Fact]
+    public async Task A_quoted_text_beside_the_temperature_does_not_change_the_cone()
+    {
+        var lines = Enumerable.Range(0, 241).Select(i => (Minutes: i * 5, Celsius: 40 + (i * 5.0))).ToList();
+        string Csv(string header, Func<(int Minutes, double Celsius), string> row) => header + "\n" + string.Join('\n', lines.Select(row));
+        using var clean = await api.Post("/v1/heat-work", Csv("minutes,temperature_c", l => FormattableString.Invariant($"{l.Minutes},{l.Celsius}")), "text/csv");
+        using var noted = await api.Post("/v1/heat-work", Csv("minutes,note,temperature_c", l => FormattableString.Invariant($"{l.Minutes},\"zone 1, 600\",{l.Celsius}")), "text/csv");
+        var (expected, answer) = (await Support.Api.Read(clean, 200), await Support.Api.Read(noted, 200));
+        Assert.Equal(expected.GetProperty("reading").GetString(), answer.GetProperty("reading").GetString());
+        Assert.Equal(expected.GetProperty("cones").GetRawText(), answer.GetProperty("cones").GetRawText());
+        Assert.Equal(1240, answer.GetProperty("peakCelsius").GetDouble());
+        Assert.Equal(["columns-ignored"], answer.GetProperty("warnings").EnumerateArray().Select(w => w.GetProperty("code").GetString()).Where(c => c != "thermocouple-beyond-range"));
+    }
+
+    // What is left of the upload after the twentieth error is no line of it.
+    [Fact]
+    public async Task A_long_log_full_of_errors_names_the_first_twenty()
+    {
+        using var response = await api.Post("/v1/heat-work", "minutes,temperature_c\n" + string.Concat(Enumerable.Repeat("x,y\n", 5000)), "text/csv");
+        var findings = await Problems.Findings(response, 400, "log-time-unreadable");
+        Assert.Equal(Enumerable.Range(2, 20).Select(i => $"line {i}"), findings.Select(f => f.GetProperty("field").GetString()));
+    }
+
     [Theory]
     [InlineData("""{"segments":[{"rate":60,"target":1222}]}""", "units-missing", "/units")]
     [InlineData("""{"units":"C"}""", "firing-ambiguous", "/segments")]

@@ -1,3 +1,6 @@
+using System.Buffers;
+using System.Globalization;
+using System.IO.Pipelines;
 using System.Text;
 using ConeService.Contract.Answers;
 using ConeService.Firing.HeatWork.Logs;
@@ -16,9 +19,9 @@ public class LogTests
     [InlineData("Elapsed time [s],°C", ",", 60)]
     [InlineData("hours,Celsius", ",", 1 / 60.0)]
     [InlineData("\uFEFFmin,temp_C", ",", 1)]
-    public void Headers_and_separators_are_recognised(string header, string separator, double factor)
+    public async Task Headers_and_separators_are_recognised(string header, string separator, double factor)
     {
-        var log = Read(header, Ramp.Select(s => FormattableString.Invariant($"{s.Minutes * factor}{separator}{s.Celsius}")));
+        var log = await Read(header, Ramp.Select(s => FormattableString.Invariant($"{s.Minutes * factor}{separator}{s.Celsius}")));
         Assert.Empty(log.Warnings);
         Assert.Equal((30, 30), (log.Samples, log.Used));
         Assert.Equal(58 / 60.0, log.History.DurationHours, 1e-9);
@@ -31,13 +34,13 @@ public class LogTests
     [InlineData("time,Temp C", "30:00:00", "31:15:36", 1.26)]
     [InlineData("timestamp,Temp C", "2026-11-25T08:00:00Z", "2026-11-25T11:00:00+01:00", 2)]
     [InlineData("timestamp,Temp C", "2026-11-25 08:00", "2026-11-26 08:00", 24)]
-    public void Clocks_and_timestamps_are_read(string header, string first, string last, double hours) =>
-        Assert.Equal(hours, Read(header, [first + ",20", last + ",900"]).History.DurationHours, 1e-6);
+    public async Task Clocks_and_timestamps_are_read(string header, string first, string last, double hours) =>
+        Assert.Equal(hours, (await Read(header, [first + ",20", last + ",900"])).History.DurationHours, 1e-6);
 
     [Fact]
-    public void Fahrenheit_and_decimal_commas_are_read()
+    public async Task Fahrenheit_and_decimal_commas_are_read()
     {
-        var log = Read("minutes;temp °F", ["0;68,0", "60,5;2231,6"]);
+        var log = await Read("minutes;temp °F", ["0;68,0", "60,5;2231,6"]);
         Assert.Equal(1222 + 273.15, log.History.Peak.Kelvin, 1e-9);
         Assert.Equal(60.5, log.History.DurationHours * 60, 1e-9);
     }
@@ -64,9 +67,19 @@ public class LogTests
     [InlineData("minutes,C", "0,20\n1,2232", "units-suspect", "line 3")]
     [InlineData("minutes,C", "0,20\n1,3000", "log-temperature-out-of-range", "line 3")]
     [InlineData("minutes,C", "0,20\n200000,30", "log-time-unreadable", "line 3")]
-    public void A_log_that_cannot_be_used_names_the_line(string header, string lines, string code, string field)
+    [InlineData("minutes,C", "0,20\n1e305,30", "log-time-unreadable", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,5,30", "csv-malformed", "line 3")]
+    [InlineData("minutes,C,note", "0,20,a\n1,30,b,c", "csv-malformed", "line 3")]
+    [InlineData("minutes;C", "0;20\n1;30;40", "csv-malformed", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,\"30\n2,40\n3,50", "csv-malformed", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,3\"0", "csv-malformed", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,\"30\"5", "csv-malformed", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,\"1,222\"", "log-value-unreadable", "line 3")]
+    [InlineData("minutes,note,C", "0,\"two\nlines\",20\n1,x,open", "log-value-unreadable", "line 4")]
+    [InlineData("minutes,\"C", "0,20\n1,30", "csv-malformed", "line 1")]
+    public async Task A_log_that_cannot_be_used_names_the_line(string header, string lines, string code, string field)
     {
-        var refused = Assert.Throws<RefusedException>(() => Read(header, lines.Split('\n'), header.Contains('F', StringComparison.Ordinal) ? "C" : null));
+        var refused = await Assert.ThrowsAsync<RefusedException>(() => Read(header, lines.Split('\n'), header.Contains('F', StringComparison.Ordinal) ? "C" : null));
         Assert.All(refused.Findings, finding =>
         {
             Assert.Equal((code, field), (finding.Code, finding.Field));
@@ -74,44 +87,71 @@ public class LogTests
         });
     }
 
-    [Fact]
-    public void A_log_full_of_errors_stops_after_twenty() =>
-        Assert.Equal(20, Assert.Throws<RefusedException>(() => Read("minutes,C", Enumerable.Repeat("x,y", 500))).Findings.Count);
+    // RFC 4180: a quoted cell may hold separators, line breaks and, doubled, quotation marks.
+    [Theory]
+    [InlineData("minutes,note,C", "{0},\"zone 1, 600\",{1}", "\n")]
+    [InlineData("minutes,note,C", "{0},\"said \"\"600, then 700\"\"\",{1}", "\n")]
+    [InlineData("minutes,note,C", "{0},\"zone 1\r\n600,700\",{1}", "\r\n")]
+    [InlineData("minutes;note;C", "{0};\"zone 1; 600\";{1}", "\r\n")]
+    [InlineData("minutes\tnote\tC", "{0}\t\"zone\t600\"\t{1}", "\n")]
+    [InlineData("\"minutes\",\"zone; note; place\",\"Temp, °C\"", "\"{0}\",\"a\",\" {1} \"", "\n")]
+    [InlineData("\"(min) ;;;\",\"zone\nnote\",C", "{0},a,{1}", "\n")]
+    [InlineData("minutes,C", "{0},{1},,", "\n")]
+    [InlineData("minutes,C", " {0} , {1} ", "\r\n\r\n")]
+    public async Task A_quoted_cell_is_one_cell(string header, string row, string end)
+    {
+        var rows = Ramp.Select(s => string.Format(CultureInfo.InvariantCulture, row, s.Minutes, s.Celsius));
+        Same(await Read(new LogText("C", null, null), string.Join(end, rows.Prepend(header))));
+    }
 
     [Fact]
-    public void A_few_late_samples_are_sorted_and_told()
+    public async Task A_line_that_is_too_long_is_refused_with_its_number()
+    {
+        var refused = await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", ["0,20", "1,30," + new string('x', LogText.LongestLine), "2,40"]));
+        Assert.Equal("line 3", Assert.Single(refused.Findings).Field);
+        // Longer than the reader's buffer, and never ending.
+        var endless = await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", ["0,20", "1,\"" + string.Concat(Enumerable.Repeat("30\n", 100_000))]));
+        Assert.Equal(("csv-malformed", "line 3"), (Assert.Single(endless.Findings).Code, endless.Findings[0].Field));
+    }
+
+    [Fact]
+    public async Task A_log_full_of_errors_stops_after_twenty() =>
+        Assert.Equal(20, (await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", Enumerable.Repeat("x,y", 500)))).Findings.Count);
+
+    [Fact]
+    public async Task A_few_late_samples_are_sorted_and_told()
     {
         var lines = Lines();
         (lines[10], lines[11]) = (lines[11], lines[10]);
-        var log = Read("minutes,C", lines);
+        var log = await Read("minutes,C", lines);
         Assert.Equal("samples-out-of-order", Assert.Single(log.Warnings).Code);
         Assert.Equal([20.0], log.Warnings[0].AtMinutes);
         Same(log);
     }
 
     [Fact]
-    public void A_log_from_new_to_old_is_turned_round()
+    public async Task A_log_from_new_to_old_is_turned_round()
     {
-        var log = Read("minutes,C", Lines().Reverse());
+        var log = await Read("minutes,C", Lines().Reverse());
         Assert.Equal("log-newest-first", Assert.Single(log.Warnings).Code);
         Same(log);
     }
 
     [Fact]
-    public void A_clock_that_was_set_back_is_refused_with_its_line()
+    public async Task A_clock_that_was_set_back_is_refused_with_its_line()
     {
         var lines = Ramp.Select(s => FormattableString.Invariant($"{(s.Minutes >= 40 ? s.Minutes - 25 : s.Minutes)},{s.Celsius}"));
-        var finding = Assert.Single(Assert.Throws<RefusedException>(() => Read("minutes,C", lines)).Findings);
+        var finding = Assert.Single((await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", lines))).Findings);
         Assert.Equal(("log-time-backwards", "line 22"), (finding.Code, finding.Field));
     }
 
     [Fact]
-    public void A_moment_that_stands_twice_is_averaged_and_told()
+    public async Task A_moment_that_stands_twice_is_averaged_and_told()
     {
         var lines = Lines().ToList();
         lines.Insert(6, "10,927");
         lines.Insert(20, lines[19]);
-        var log = Read("minutes,C", lines);
+        var log = await Read("minutes,C", lines);
         Assert.Equal(("duplicate-times", 2), (log.Warnings[0].Code, log.Warnings[0].Count));
         Assert.Equal((32, 30), (log.Samples, log.Used));
         Assert.Equal(926 + 273.15, log.History.Points[5].Kelvin, 1e-9);
@@ -121,41 +161,39 @@ public class LogTests
     [InlineData(15, 20)]
     [InlineData(15, -600)]
     [InlineData(29, -900)]
-    public void A_spike_is_rejected_and_told(int at, double jump)
+    public async Task A_spike_is_rejected_and_told(int at, double jump)
     {
         var samples = Ramp.ToArray();
         samples[at].Celsius += jump;
-        var log = Read("minutes,C", Lines(samples));
+        var log = await Read("minutes,C", Lines(samples));
         Assert.Equal("spikes-rejected", log.Warnings[0].Code);
         Assert.Equal([2.0 * at], log.Warnings[0].AtMinutes);
         Assert.Equal(29, log.Used);
     }
 
     [Fact]
-    public void A_sharp_peak_and_an_opened_kiln_are_no_spikes()
+    public async Task A_sharp_peak_and_an_opened_kiln_are_no_spikes()
     {
         var up = Enumerable.Range(0, 40).Select(i => (10.0 * i, 200.0 + (25 * i)));
         var down = Enumerable.Range(1, 30).Select(i => (390 + (10.0 * i), 1175.0 - (25 * i)));
-        Assert.DoesNotContain(Read("minutes,C", Lines([.. up, .. down])).Warnings, w => w.Code == "spikes-rejected");
+        Assert.DoesNotContain((await Read("minutes,C", Lines([.. up, .. down]))).Warnings, w => w.Code == "spikes-rejected");
         var opened = Enumerable.Range(0, 60).Select(i => (1.0 * i, i < 40 ? 1000.0 : 1000 - (60 * (i - 39) / (1 + (0.1 * (i - 39))))));
-        Assert.DoesNotContain(Read("minutes,C", Lines([.. opened])).Warnings, w => w.Code == "spikes-rejected");
+        Assert.DoesNotContain((await Read("minutes,C", Lines([.. opened]))).Warnings, w => w.Code == "spikes-rejected");
     }
 
     [Fact]
-    public void Gaps_and_coarse_steps_near_the_top_are_told()
+    public async Task Gaps_and_coarse_steps_near_the_top_are_told()
     {
-        var log = Read("minutes,C", Lines([.. Ramp.Where(s => s.Minutes is < 20 or > 44)]));
+        var log = await Read("minutes,C", Lines([.. Ramp.Where(s => s.Minutes is < 20 or > 44)]));
         Assert.Equal(["gaps", "coarse-sampling"], log.Warnings.Select(w => w.Code));
         Assert.All(log.Warnings, w => Assert.Equal([18.0], w.AtMinutes));
     }
 
     [Fact]
-    public void Other_columns_are_named_and_one_can_be_chosen()
+    public async Task Other_columns_are_named_and_one_can_be_chosen()
     {
         var lines = Lines().Select(l => l + ",77");
-        var text = new LogText("C", null, "top");
-        foreach (var line in lines.Prepend("minutes,top,bottom")) text.Line(Encoding.UTF8.GetBytes(line));
-        var log = text.Clean();
+        var log = await Read(new LogText("C", null, "top"), string.Join('\n', lines.Prepend("minutes,top,bottom")));
         Assert.Contains("bottom", Assert.Single(log.Warnings).Message, StringComparison.Ordinal);
         Same(log);
     }
@@ -170,15 +208,9 @@ public class LogTests
         foreach (var (i, (minutes, celsius)) in Ramp.Index()) Assert.Equal((minutes, celsius), (Math.Round(log.History.Points[i].Hours * 60, 9), Math.Round(log.History.Points[i].Kelvin - 273.15, 9)));
     }
 
-    private static CleanLog Read(string header, IEnumerable<string> lines, string? units = null)
-    {
-        var text = new LogText(units, null, null);
-        foreach (var line in lines.Prepend(header))
-        {
-            if (text.IsHopeless) break;
-            text.Line(Encoding.UTF8.GetBytes(line));
-        }
+    private static Task<CleanLog> Read(string header, IEnumerable<string> lines, string? units = null) =>
+        Read(new LogText(units, null, null), string.Join('\n', lines.Prepend(header)));
 
-        return text.Clean();
-    }
+    private static Task<CleanLog> Read(LogText text, string csv) =>
+        text.ReadAsync(PipeReader.Create(new ReadOnlySequence<byte>(Encoding.UTF8.GetBytes(csv))), TestContext.Current.CancellationToken);
 }

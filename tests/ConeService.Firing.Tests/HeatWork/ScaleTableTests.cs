@@ -58,6 +58,21 @@ public class ScaleTableTests
         for (var i = 0; i < Curves.Length; i++) Assert.Equal(1, progress[i] / HeatIntegral.Progress(Curves[i], log), 2e-3);
     }
 
+    // The curves of an old chart are so steep that K is lost in rounding at room temperature.
+    [Fact]
+    public void A_steeper_or_flatter_curve_does_a_finite_work_on_every_chart()
+    {
+        foreach (var chart in Reference.Charts.Charts.Where(c => c.DefaultRate is not null))
+        {
+            var curves = chart.Cones.Select(c => c.Curve(chart.DefaultRate!.Value)).OfType<BendingCurve>().ToList();
+            foreach (var exponent in new[] { Math.Exp(-0.2), 1, Math.Exp(0.2) })
+            {
+                var progress = new ScaleTable(curves).FollowSteeper(new(History((0, -25), (4, 1300), (9, 20))), exponent);
+                Assert.All(progress, p => Assert.True(double.IsFinite(p) && p >= 0, $"{chart.Id}: {p}"));
+            }
+        }
+    }
+
     private static void Compare(HeatHistory log, double tolerance)
     {
         var (progress, _) = Table.Follow(log);

@@ -6,15 +6,15 @@ namespace ConeService.Api.Features.Conversions;
 
 /// <summary>A conversion request read from JSON or CSV.</summary>
 /// <param name="Value">The request.</param>
-/// <param name="IsCsv">True when it came as CSV: findings then name lines and columns.</param>
-internal sealed record ConversionBody(ConversionRequest Value, bool IsCsv)
+/// <param name="Rows">Of a CSV the line of the file each line stands in, by which findings name it; null for JSON.</param>
+internal sealed record ConversionBody(ConversionRequest Value, IReadOnlyList<long>? Rows)
 {
     /// <summary>Binds the parameter by the Content-Type header.</summary>
     public static async ValueTask<ConversionBody?> BindAsync(HttpContext context)
     {
         var request = context.Request;
         return RequestContent.Choose(request, JsonBody.MediaType, Csv.MediaType) == Csv.MediaType
-            ? new(await ConversionCsv.ReadAsync(request), true)
-            : new(await JsonBody.ReadAsync<ConversionRequest>(request), false);
+            ? await ConversionCsv.ReadAsync(request)
+            : new(await JsonBody.ReadAsync<ConversionRequest>(request), null);
     }
 }

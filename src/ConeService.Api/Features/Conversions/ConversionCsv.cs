@@ -24,7 +24,7 @@ internal static class ConversionCsv
 
     /// <summary>Reads a request.</summary>
     /// <exception cref="RefusedException">Wrong headers, text that is not UTF-8, or a line with too many cells.</exception>
-    public static async Task<ConversionRequest> ReadAsync(HttpRequest request)
+    public static async Task<ConversionBody> ReadAsync(HttpRequest request)
     {
         try
         {
@@ -33,6 +33,7 @@ internal static class ConversionCsv
             if (!reader.Read()) throw new RefusedException(new Finding("empty-request", "body", null, "The CSV is empty.", [Header]));
             var columns = ReadHeader(Cells(reader));
             var lines = new List<ConversionLine?>();
+            var rows = new List<long>();
             while (reader.Read())
             {
                 var cells = Cells(reader);
@@ -40,9 +41,10 @@ internal static class ConversionCsv
                 if (cells is [] or [""]) continue;
                 if (cells.Length > columns.Length) throw TooManyCells(reader.LineNumber, cells, columns);
                 lines.Add(Line(columns, cells));
+                rows.Add(reader.LineNumber);
             }
 
-            return new(lines);
+            return new(new(lines), rows);
         }
         catch (CsvFormatException failure)
         {

@@ -22,9 +22,9 @@ internal static class ConversionEndpoints
     internal static IResult Convert(ConversionBody body, HttpRequest request, SnapshotHolder snapshots)
     {
         var wantsCsv = Negotiation.Choose(request, JsonBody.MediaType, Csv.MediaType) == Csv.MediaType;
-        var answer = snapshots.Current.Reference.Cones.Convert(body.Value, body.IsCsv
-            ? (index, name) => string.Create(CultureInfo.InvariantCulture, $"line {index + 2}, {name}")
+        var answer = snapshots.Current.Reference.Cones.Convert(body.Value, body.Rows is { } rows
+            ? (index, name) => string.Create(CultureInfo.InvariantCulture, $"line {rows[index]}, {name}")
             : (index, name) => string.Create(CultureInfo.InvariantCulture, $"/lines/{index}/{name}"));
-        return wantsCsv ? Results.Text(ConversionCsv.Write(body.Value, answer), Csv.MediaType + "; charset=utf-8") : JsonBody.Posted(answer);
+        return wantsCsv ? WholeBody.Text(answer, ConversionCsv.Write(body.Value, answer), Csv.MediaType + "; charset=utf-8") : JsonBody.Posted(answer);
     }
 }

@@ -70,8 +70,8 @@ internal static class HeatWorkEndpoints
         var (answer, curve) = snapshots.Current.Reference.HeatWork.Solve(body.Value);
         if (!figure) return JsonBody.Posted(answer);
         return curve is null
-            ? Results.Text(HeatWorkFigure.Message($"Cone {answer.Cone} can't be put just down", answer.Why!), HeatWorkFigure.ContentType)
-            : Results.Text(HeatWorkFigure.Render(answer.HeatWork!, curve()), HeatWorkFigure.ContentType);
+            ? WholeBody.Text(answer, HeatWorkFigure.Message($"Cone {answer.Cone} can't be put just down", answer.Why!), HeatWorkFigure.ContentType)
+            : WholeBody.Text(answer, HeatWorkFigure.Render(answer.HeatWork!, curve()), HeatWorkFigure.ContentType);
     }
 
     /// <summary>How far the meter is off, by witness cones.</summary>
@@ -84,7 +84,7 @@ internal static class HeatWorkEndpoints
         var figure = WantsFigure(request);
         var (answer, curve) = snapshots.Current.Reference.HeatWork.Compare(body.Value);
         return figure
-            ? Results.Text(HeatWorkFigure.Render(answer.Firings[0].HeatWork, curve!()), HeatWorkFigure.ContentType)
+            ? WholeBody.Text(answer, HeatWorkFigure.Render(answer.Firings[0].HeatWork, curve!()), HeatWorkFigure.ContentType)
             : JsonBody.Posted(answer);
     }
 
@@ -92,7 +92,7 @@ internal static class HeatWorkEndpoints
         Negotiation.Choose(request, JsonBody.MediaType, HeatWorkFigure.MediaType) == HeatWorkFigure.MediaType;
 
     private static IResult Show(Followed<HeatWorkAnswer> followed, bool figure) => figure
-        ? Results.Text(HeatWorkFigure.Render(followed.Answer, followed.Curve!()), HeatWorkFigure.ContentType)
+        ? WholeBody.Text(followed.Answer, HeatWorkFigure.Render(followed.Answer, followed.Curve!()), HeatWorkFigure.ContentType)
         : JsonBody.Posted(followed.Answer);
 
     private static double? Number(string? text)

@@ -56,10 +56,10 @@ internal static class ScheduleEndpoints
         var fit = snapshots.Current.Reference.Schedules.Fit(schedule, body.Value);
         return type switch
         {
-            Csv.MediaType => Results.Text(FitCsv.Write(fit.Answer), type + ContentCharset),
-            HeatWorkFigure.MediaType => Results.Text(FitFigure.Render(fit), type + ContentCharset),
-            FitCalendar.MediaType => Results.Text(FitCalendar.Write(fit.Answer, time.GetUtcNow()), type + ContentCharset),
-            HtmlPage.MediaType => Results.Text(FitSheet.Render(fit), type + ContentCharset),
+            Csv.MediaType => WholeBody.Text(fit.Answer, FitCsv.Write(fit.Answer), type + ContentCharset),
+            HeatWorkFigure.MediaType => WholeBody.Text(fit.Answer, FitFigure.Render(fit), type + ContentCharset),
+            FitCalendar.MediaType => WholeBody.Text(fit.Answer, FitCalendar.Write(fit.Answer, time.GetUtcNow()), type + ContentCharset),
+            HtmlPage.MediaType => WholeBody.Text(fit.Answer, FitSheet.Render(fit), type + ContentCharset),
             _ => JsonBody.Posted(fit.Answer),
         };
     }

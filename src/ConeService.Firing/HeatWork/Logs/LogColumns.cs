@@ -36,23 +36,22 @@ internal enum TimeForm
 /// <param name="Ignored">Names of the other columns.</param>
 internal sealed record LogColumns(char Separator, int Count, int Time, int Temperature, TimeForm TimeForm, bool Fahrenheit, IReadOnlyList<string> Ignored)
 {
-    private static readonly char[] Separators = [',', ';', '\t'];
-
     private static readonly HashSet<string> TemperatureNames = new(StringComparer.Ordinal)
     {
         "temp", "temperature", "degrees", "deg", "c", "f", "celsius", "fahrenheit", "degc", "degf", "pv", "reading",
     };
 
-    /// <summary>Reads the header line.</summary>
-    /// <param name="header">The line.</param>
+    /// <summary>Reads the header.</summary>
+    /// <param name="cells">Its cells.</param>
+    /// <param name="separator">What stands between them.</param>
+    /// <param name="header">The line as sent, for findings.</param>
     /// <param name="units">C or F from the request; null when it names none.</param>
     /// <param name="timeColumn">Name of the time column from the request; null when it names none.</param>
     /// <param name="temperatureColumn">Name of the temperature column from the request; null when it names none.</param>
     /// <exception cref="RefusedException">A column is missing or ambiguous, or a unit is missing or contradicted.</exception>
-    public static LogColumns Read(string header, string? units, string? timeColumn, string? temperatureColumn)
+    public static LogColumns Read(IReadOnlyList<string> cells, char separator, string header, string? units, string? timeColumn, string? temperatureColumn)
     {
-        var separator = Separators.MaxBy(c => header.Count(x => x == c));
-        var names = header.Split(separator).Select(n => n.Trim().Trim('"').Trim()).ToArray();
+        var names = cells.Select(n => n.Trim()).ToArray();
         var parts = names.Select(Words).ToArray();
         var times = timeColumn is not null ? Named(names, timeColumn) : Clearest(parts, Indexes(parts, IsTime));
         var temperatures = temperatureColumn is not null ? Named(names, temperatureColumn) : Indexes(parts, p => !IsTime(p) && p.Any(TemperatureNames.Contains));
@@ -112,7 +111,7 @@ internal sealed record LogColumns(char Separator, int Count, int Time, int Tempe
     private static int[] Clearest(string[][] parts, int[] times) => times.Length > 1 && times.Where(i => FormOf(parts[i]) != Logs.TimeForm.ByValue).ToArray() is [var only] ? [only] : times;
 
     private static Finding Columns(string what, int[] found, string[] names, string header) => found.Length == 0
-        ? new("csv-headers", "line 1", header.Length > 200 ? header[..200] : header, $"No column of the log is the {what}.",
+        ? new("csv-headers", "line 1", header, $"No column of the log is the {what}.",
             what == "time" ? ["minutes", "seconds", "hours", "time", "hh:mm:ss", "timestamp"] : ["temperature_c", "temperature_f", "Temp (°C)", "°F"],
             names.All(n => double.TryParse(n, NumberStyles.Float, CultureInfo.InvariantCulture, out _)) ? "The first line must be a header that names the columns." : null)
         : new("csv-headers", "line 1", string.Join(", ", found.Select(i => names[i])), $"{found.Length} columns of the log could be the {what}.",

@@ -21,6 +21,8 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
     /// <summary>Longest log, h: beyond it the time is in another unit than stated.</summary>
     public const double LongestHours = 2000;
 
+    // A timestamp of today is some 18 million hours after the year 1.
+    private const double MostHours = 1e9;
     private const int MostFindings = 20;
     private const double Zero = Temperature.KelvinAtZero;
 
@@ -28,6 +30,7 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
     // Where the lines jump: (index, line) of each sample whose line does not follow that of the one before.
     private readonly List<(int Index, int Line)> jumps = [];
     private double hottest = double.NegativeInfinity;
+    private double hottestSent;
     private int hottestLine;
     private double firstHours;
 
@@ -47,13 +50,16 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
     public void Add(int line, double hours, double degrees)
     {
         var celsius = fahrenheit ? (degrees - 32) / 1.8 : degrees;
-        if (!double.IsFinite(hours) || !double.IsFinite(degrees))
+        // Differences of larger times, or their sums, would no longer be numbers.
+        if (!(Math.Abs(hours) <= MostHours) || !double.IsFinite(degrees))
         {
-            Findings.Add(new("log-value-unreadable", fieldOf(line), $"{hours}, {degrees}", "A sample is not a pair of finite numbers.", ["minutes and a temperature"]));
+            Findings.Add(double.IsFinite(degrees)
+                ? new("log-time-unreadable", fieldOf(line), FormattableString.Invariant($"{hours:G6} h"), "That is no moment of a firing.", [$"up to {LongestHours} hours"])
+                : new("log-value-unreadable", fieldOf(line), FormattableString.Invariant($"{degrees:G6}"), "That is no temperature.", ["1222.5"]));
             return;
         }
 
-        if (celsius > hottest) (hottest, hottestLine) = (celsius, line);
+        if (celsius > hottest) (hottest, hottestSent, hottestLine) = (celsius, degrees, line);
         if (Count == 0) firstHours = hours;
         if (Count == points.Length) Grow();
         if (Count == 0 || LineOf(Count) != line) jumps.Add((Count, line));
@@ -88,7 +94,7 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
 
     private Finding TooHot()
     {
-        var sent = fahrenheit ? (hottest * 1.8) + 32 : hottest;
+        var sent = hottestSent;
         var asCelsius = (sent - 32) / 1.8;
         // The likeliest cause is the other scale's letter: ask back instead of computing a molten kiln.
         return fahrenheit || asCelsius > HottestCelsius

@@ -1,12 +1,14 @@
-using System.Buffers.Text;
 using System.Globalization;
+using System.IO.Pipelines;
 using System.Text;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
+using ConeService.Firing.Uploads;
+using CsvHelper;
 
 namespace ConeService.Firing.HeatWork.Logs;
 
-/// <summary>Reads a log that comes line by line as text: the header first, then the samples. Keeps nothing but the samples.</summary>
+/// <summary>Reads a log that comes as CSV: the header first, then a sample a row. Keeps nothing but the samples. For one log only.</summary>
 /// <param name="units">C or F from the request; null when it names none.</param>
 /// <param name="timeColumn">Name of the time column from the request; null when it names none.</param>
 /// <param name="temperatureColumn">Name of the temperature column from the request; null when it names none.</param>
@@ -14,6 +16,8 @@ internal sealed class LogText(string? units, string? timeColumn, string? tempera
 {
     /// <summary>Longest line, bytes.</summary>
     public const int LongestLine = 4096;
+
+    private static readonly string Longest = $"lines of up to {LongestLine} bytes";
 
     private readonly List<HeatWarning> warnings = [];
     private readonly List<double> midnights = [];
@@ -23,30 +27,36 @@ internal sealed class LogText(string? units, string? timeColumn, string? tempera
     private double lastClock = double.NegativeInfinity;
     private double days;
 
-    /// <summary>True when so much is wrong that reading on is of no use.</summary>
-    public bool IsHopeless => samples?.IsHopeless == true;
+    /// <summary>The line that is read next, for who must say where an upload broke off.</summary>
+    public int NextLine { get; private set; } = 1;
 
-    /// <summary>Takes a line without its line end.</summary>
-    /// <exception cref="RefusedException">The header can't be used.</exception>
-    public void Line(ReadOnlySpan<byte> line)
+    private bool IsHopeless => samples?.IsHopeless == true;
+
+    /// <summary>Reads a log to its end, or to where reading on is of no use.</summary>
+    /// <param name="body">The log, UTF-8.</param>
+    /// <param name="cancel">Breaks off.</param>
+    /// <returns>The log, cleaned.</returns>
+    /// <exception cref="RefusedException">The log can't be used.</exception>
+    public async Task<CleanLog> ReadAsync(PipeReader body, CancellationToken cancel)
     {
-        number++;
-        if (line.Length > 0 && line[^1] == (byte)'\r') line = line[..^1];
-        if (line.Trim((byte)' ').IsEmpty) return;
-        if (columns is null)
+        var separator = await LogSeparator.PeekAsync(body, cancel);
+        using var csv = CsvReader.Create(body.AsStream(leaveOpen: true), CsvReading.Options(separator, LongestLine), leaveOpen: true);
+        try
         {
-            columns = LogColumns.Read(Header(line), units, timeColumn, temperatureColumn);
-            samples = new(columns.Fahrenheit, FieldOf);
-            if (columns.Ignored.Count > 0) warnings.Add(new("columns-ignored", $"Columns that are neither the time nor the temperature were not read: {string.Join(", ", columns.Ignored.Take(20))}.", columns.Ignored.Count, []));
-            return;
+            while (!IsHopeless && await csv.ReadAsync(cancel)) Row(csv, separator);
+        }
+        catch (CsvFormatException malformed)
+        {
+            // Where this row ends is not known, so nothing after it can be read.
+            throw new RefusedException([.. samples?.Findings ?? [], new(
+                "csv-malformed", FieldOf((int)malformed.LineNumber), null, $"Line {malformed.LineNumber} can't be split into cells.", ["RFC 4180: quotation marks in pairs round a cell, doubled inside it", Longest],
+                "A quotation mark without its partner?")]);
         }
 
-        Sample(line, columns, samples!);
+        return Clean();
     }
 
-    /// <summary>The log, cleaned, after its last line.</summary>
-    /// <exception cref="RefusedException">The log can't be used.</exception>
-    public CleanLog Clean()
+    private CleanLog Clean()
     {
         if (samples is null) throw new RefusedException(new Finding("log-empty", "line 1", null, "The log is empty.", ["a header line and two samples or more"]));
         var log = samples.Clean();
@@ -56,47 +66,60 @@ internal sealed class LogText(string? units, string? timeColumn, string? tempera
 
     internal static string FieldOf(int line) => line < 1 ? "body" : string.Create(CultureInfo.InvariantCulture, $"line {line}");
 
-    private static string Header(ReadOnlySpan<byte> line)
+    private void Row(CsvReader csv, char separator)
     {
-        if (line is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..]) throw new RefusedException(new Finding("csv-malformed", "line 1", null, "The log is UTF-16, not UTF-8.", ["CSV in UTF-8"], "Save it as “CSV UTF-8”."));
-        return Encoding.UTF8.GetString(line is [0xEF, 0xBB, 0xBF, ..] ? line[3..] : line);
-    }
-
-    private void Sample(ReadOnlySpan<byte> line, LogColumns layout, LogSamples into)
-    {
-        ReadOnlySpan<byte> time = default, temperature = default;
-        var rest = line;
-        var index = 0;
-        for (; ; index++)
+        number = (int)csv.LineNumber;
+        NextLine = number + 1;
+        if (csv.RawRecord.Length > LongestLine)
         {
-            var end = rest.IndexOf((byte)layout.Separator);
-            var cell = end < 0 ? rest : rest[..end];
-            if (index == layout.Time) time = Bare(cell);
-            if (index == layout.Temperature) temperature = Bare(cell);
-            if (end < 0) break;
-            rest = rest[(end + 1)..];
+            throw new RefusedException(new Finding("csv-malformed", FieldOf(number), null, $"Line {number} is longer than {LongestLine} bytes.", ["one sample a line", Longest], "A file with other line ends, or not a CSV?"));
         }
 
-        if (index < Math.Max(layout.Time, layout.Temperature))
+        if (csv.FieldCount == 0 || (csv.FieldCount == 1 && csv.GetSpan(0).IsEmpty)) return;
+        if (columns is null)
         {
-            into.Refuse(new("csv-malformed", FieldOf(number), Text(line), $"The line has {index + 1} of {layout.Count} cells.", [$"{layout.Count} cells"], "A file cut short while it was copied?"));
+            columns = LogColumns.Read([.. Enumerable.Range(0, csv.FieldCount).Select(csv.GetString)], separator, Text(csv.RawRecord, 200), units, timeColumn, temperatureColumn);
+            samples = new(columns.Fahrenheit, FieldOf);
+            if (columns.Ignored.Count > 0) warnings.Add(new("columns-ignored", $"Columns that are neither the time nor the temperature were not read: {string.Join(", ", columns.Ignored.Take(20))}.", columns.Ignored.Count, []));
             return;
         }
 
-        if (!TryTime(time, layout, out var hours, out var wrongTime)) into.Refuse(wrongTime!);
-        else if (!TryNumber(temperature, layout.Separator, out var degrees)) into.Refuse(Unreadable("log-value-unreadable", temperature, "temperature", "1222.5"));
+        if (csv.FieldCount != columns.Count && Shape(csv, columns) is { } finding) samples!.Refuse(finding);
+        else Sample(csv, columns, samples!);
+    }
+
+    // Loggers leave cells out, or write empty ones, at the end of a line; more than that, and no cell is where the header says.
+    private Finding? Shape(CsvReader csv, LogColumns layout)
+    {
+        var cells = csv.FieldCount;
+        if (cells <= Math.Max(layout.Time, layout.Temperature))
+        {
+            return new("csv-malformed", FieldOf(number), Text(csv.RawRecord), $"The line has {cells} of {layout.Count} cells.", [$"{layout.Count} cells"], "A file cut short while it was copied?");
+        }
+
+        while (cells > layout.Count && csv.GetSpan(cells - 1).IsEmpty) cells--;
+        return cells <= layout.Count ? null : new(
+            "csv-malformed", FieldOf(number), Text(csv.RawRecord), $"The line has {cells} cells for {layout.Count} columns.", [$"{layout.Count} cells"],
+            layout.Separator == ',' ? "A comma inside a cell? Put the cell in quotation marks, or write decimals with a point." : "A separator inside a cell? Put the cell in quotation marks.");
+    }
+
+    private void Sample(CsvReader csv, LogColumns layout, LogSamples into)
+    {
+        if (!TryTime(csv, layout, out var hours, out var wrongTime)) into.Refuse(wrongTime!);
+        else if (!LogCells.TryNumber(csv, layout.Temperature, layout.Separator, out var degrees)) into.Refuse(Unreadable("log-value-unreadable", csv.GetSpan(layout.Temperature), "temperature", "1222.5"));
         else into.Add(number, hours, degrees);
     }
 
-    private bool TryTime(ReadOnlySpan<byte> cell, LogColumns layout, out double hours, out Finding? finding)
+    private bool TryTime(CsvReader csv, LogColumns layout, out double hours, out Finding? finding)
     {
+        var cell = LogCells.Bare(csv.GetSpan(layout.Time));
         finding = null;
         hours = 0;
         var form = layout.TimeForm;
         if (form == TimeForm.ByValue) form = cell.Length > 9 && cell[4] == (byte)'-' ? TimeForm.Timestamp : cell.Contains((byte)':') ? TimeForm.Clock : TimeForm.ByValue;
         switch (form)
         {
-            case TimeForm.Clock when TryClock(cell, out hours):
+            case TimeForm.Clock when LogCells.TryClock(cell, out hours):
                 // A clock of the day starts again at midnight; a few late samples do not go back by half a day.
                 if (hours + days < lastClock - 12 && lastClock - days <= 24)
                 {
@@ -107,12 +130,12 @@ internal sealed class LogText(string? units, string? timeColumn, string? tempera
                 hours += days;
                 lastClock = Math.Max(lastClock, hours);
                 return true;
-            case TimeForm.Timestamp when TryTimestamp(cell, out hours):
+            case TimeForm.Timestamp when LogCells.TryTimestamp(cell, out hours):
                 return true;
-            case TimeForm.Seconds or TimeForm.Minutes or TimeForm.Hours when TryNumber(cell, layout.Separator, out hours):
+            case TimeForm.Seconds or TimeForm.Minutes or TimeForm.Hours when LogCells.TryNumber(csv, layout.Time, layout.Separator, out hours):
                 hours /= form switch { TimeForm.Seconds => 3600, TimeForm.Minutes => 60, _ => 1 };
                 return true;
-            case TimeForm.ByValue when TryNumber(cell, layout.Separator, out _):
+            case TimeForm.ByValue when LogCells.TryNumber(csv, layout.Time, layout.Separator, out _):
                 // Every line would say the same.
                 throw new RefusedException(new Finding("log-time-unit-missing", FieldOf(number), Text(cell), "The header does not say whether the time is seconds, minutes or hours.", ["a header minutes, seconds or hours", "hh:mm:ss", "ISO 8601 timestamps"], "Name the column time_min, say."));
             default:
@@ -121,45 +144,9 @@ internal sealed class LogText(string? units, string? timeColumn, string? tempera
         }
     }
 
-    // h:mm:ss or h:mm; hours may pass 24 when counted since the start.
-    private static bool TryClock(ReadOnlySpan<byte> cell, out double hours)
-    {
-        hours = 0;
-        if (!Utf8Parser.TryParse(cell, out int h, out var used) || h < 0 || used + 3 > cell.Length || cell[used] != (byte)':') return false;
-        cell = cell[(used + 1)..];
-        if (!Utf8Parser.TryParse(cell, out int m, out used) || m is < 0 or > 59) return false;
-        var s = 0.0;
-        if (used < cell.Length && (cell[used] != (byte)':' || !double.TryParse(cell[(used + 1)..], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out s) || s >= 60)) return false;
-        hours = h + (m / 60.0) + (s / 3600);
-        return true;
-    }
-
-    private static bool TryTimestamp(ReadOnlySpan<byte> cell, out double hours)
-    {
-        hours = 0;
-        Span<char> text = stackalloc char[40];
-        if (cell.Length > text.Length || Encoding.UTF8.GetChars(cell, text) is not (> 9 and var length) || text[4] != '-') return false;
-        if (!DateTimeOffset.TryParse(text[..length], CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var moment)) return false;
-        hours = moment.UtcTicks / (double)TimeSpan.TicksPerHour;
-        return true;
-    }
-
-    private static bool TryNumber(ReadOnlySpan<byte> cell, char separator, out double value)
-    {
-        if (double.TryParse(cell, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out value)) return double.IsFinite(value);
-        // Where commas do not separate cells they are decimal: 1222,5.
-        if (separator == ',' || cell.Length > 32 || cell.IndexOf((byte)',') is not (>= 0 and var comma)) return false;
-        Span<byte> point = stackalloc byte[32];
-        cell.CopyTo(point);
-        point[comma] = (byte)'.';
-        return double.TryParse(point[..cell.Length], NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value) && double.IsFinite(value);
-    }
-
     private Finding Unreadable(string code, ReadOnlySpan<byte> cell, string what, string example) => new(
         code, FieldOf(number), Text(cell), cell.IsEmpty ? $"The {what} is blank." : $"“{Text(cell)}” is not a {what}.", [example],
         cell.IsEmpty ? "A line cut short, or a logger that lost its thermocouple? Take the line out if the reading is lost." : null);
 
-    private static ReadOnlySpan<byte> Bare(ReadOnlySpan<byte> cell) => cell.Trim(" \""u8);
-
-    private static string Text(ReadOnlySpan<byte> bytes) => Encoding.UTF8.GetString(bytes.Length > 60 ? bytes[..60] : bytes);
+    private static string Text(ReadOnlySpan<byte> bytes, int most = 60) => Encoding.UTF8.GetString(bytes.Length > most ? bytes[..most] : bytes);
 }

@@ -1,0 +1,58 @@
+using System.Buffers;
+using System.IO.Pipelines;
+using ConeService.Contract.Answers;
+
+namespace ConeService.Firing.HeatWork.Logs;
+
+/// <summary>Finds what separates the cells of a log: of comma, semicolon and tab the one that stands most often in the header, outside quotation marks.</summary>
+internal static class LogSeparator
+{
+    private static readonly char[] Separators = [',', ';', '\t'];
+
+    /// <summary>Looks at the header without taking it.</summary>
+    /// <param name="body">The log, at its start; left there.</param>
+    /// <param name="cancel">Breaks off.</param>
+    /// <exception cref="RefusedException">The log is not UTF-8.</exception>
+    public static async ValueTask<char> PeekAsync(PipeReader body, CancellationToken cancel)
+    {
+        while (true)
+        {
+            var read = await body.ReadAsync(cancel);
+            var (start, end) = (read.Buffer.Start, read.Buffer.End);
+            var head = read.Buffer.Slice(0, Math.Min(read.Buffer.Length, LogText.LongestLine)).ToArray();
+            var found = TryChoose(head, out var separator) || read.IsCompleted || head.Length == LogText.LongestLine;
+            // Examined up to the start only: what follows reads the same bytes at once.
+            body.AdvanceTo(start, found ? start : end);
+            if (!found) continue;
+            return head is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..]
+                ? throw new RefusedException(new Finding("csv-malformed", "line 1", null, "The log is UTF-16, not UTF-8.", ["CSV in UTF-8"], "Save it as “CSV UTF-8”."))
+                : separator;
+        }
+    }
+
+    /// <summary>The separator by the first line that is not blank.</summary>
+    /// <param name="head">Start of the log, UTF-8.</param>
+    /// <param name="separator">The separator as far as the line is there.</param>
+    /// <returns>True when the whole line is there.</returns>
+    internal static bool TryChoose(ReadOnlySpan<byte> head, out char separator)
+    {
+        var counts = new int[Separators.Length];
+        var (quoted, begun, whole) = (false, false, false);
+        foreach (var at in head)
+        {
+            if (at == (byte)'"') quoted = !quoted;
+            else if (!quoted && at is (byte)'\r' or (byte)'\n')
+            {
+                if (whole = begun) break;
+                continue;
+            }
+            else if (!quoted && Array.IndexOf(Separators, (char)at) is >= 0 and var which) counts[which]++;
+
+            // Neither blanks nor a byte order mark make a line.
+            begun |= at is not ((byte)' ' or 0xEF or 0xBB or 0xBF);
+        }
+
+        separator = Separators[Array.IndexOf(counts, counts.Max())];
+        return whole;
+    }
+}
