@@ -41,15 +41,15 @@ public sealed class MaterialCatalogue
 
     /// <summary>One body.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
-    public ClayBodyRow Body(string id) => Find(dataset.ClayBodies, b => b.Id, id, "clay body", "/v1/clay-bodies");
+    public ClayBodyRow Body(string id) => Find(dataset.ClayBodies, b => b.Id, id, "clay body", "clay-bodies");
 
     /// <summary>One coat.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
-    public GlazeRow Glaze(string id) => Find(dataset.Glazes, g => g.Id, id, "glaze or decoration", "/v1/glazes");
+    public GlazeRow Glaze(string id) => Find(dataset.Glazes, g => g.Id, id, "glaze or decoration", "glazes");
 
     /// <summary>One load rule.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
-    public LoadRuleRow Rule(string id) => Find(dataset.LoadRules, r => r.Id, id, "load rule", "/v1/load-rules");
+    public LoadRuleRow Rule(string id) => Find(dataset.LoadRules, r => r.Id, id, "load rule", "load-rules");
 
     /// <summary>A body with what happens above it.</summary>
     public ClayBodyDetail Describe(ClayBodyRow row)
@@ -87,11 +87,12 @@ public sealed class MaterialCatalogue
         return step < marks.Whole.Count ? marks.Whole[step].Text : null;
     }
 
-    private static T Find<T>(IReadOnlyList<T> rows, Func<T, string> idOf, string id, string what, string list)
+    private T Find<T>(IReadOnlyList<T> rows, Func<T, string> idOf, string id, string what, string table)
     {
-        var found = rows.FirstOrDefault(r => idOf(r) == id);
+        var current = dataset.CurrentId(table, id);
+        var found = rows.FirstOrDefault(r => idOf(r) == current);
         if (found is not null) return found;
         var near = NearMatches.Find(id, rows.Select(idOf));
-        throw new RefusedException(new Finding("not-found", "id", id, $"There is no {what} “{id}”.", near, near.Count > 0 ? $"Probably {near[0]}; all are listed at {list}." : $"All are listed at {list}."));
+        throw new RefusedException(new Finding("not-found", "id", id, $"There is no {what} “{id}”.", near, near.Count > 0 ? $"Probably {near[0]}; all are listed at /v1/{table}." : $"All are listed at /v1/{table}."));
     }
 }

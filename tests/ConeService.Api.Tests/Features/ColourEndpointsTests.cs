@@ -93,6 +93,19 @@ public class ColourEndpointsTests(Support.Api api)
     }
 
     [Theory]
+    // Ids of version 1.4.0 of the data package, and what the rows say.
+    [InlineData("/v1/cautions/caut13", "/v1/cautions/chromium-dust-and-fume", "caution")]
+    [InlineData("/v1/limits/lim29", "/v1/limits/lead-osha-pel", "exposureLimit")]
+    [InlineData("/v1/limits/fc17", "/v1/limits/exceedance-rule-eu", "foodContactLimit")]
+    [InlineData("/v1/load-rules/load24", "/v1/load-rules/clearance-to-lid", "loadRule")]
+    public async Task An_old_id_is_answered_as_the_new_one(string old, string current, string row)
+    {
+        var answer = await api.Json(old);
+        Assert.Equal(current.Split('/')[^1], answer.GetProperty(row).GetProperty("id").GetString());
+        Assert.Equal((await api.Json(current)).GetRawText(), answer.GetRawText());
+    }
+
+    [Theory]
     [InlineData("/v1/colorants/coper", "copper")]
     [InlineData("/v1/processes/sallt", "salt")]
     [InlineData("/v1/cautions/carbon-monoxid", "carbon-monoxide")]

@@ -21,6 +21,14 @@ public class ColourRuleTests
         Assert.Equal(notes.Select(n => n.BaseMatch).Order(), notes.Select(n => n.BaseMatch));
     }
 
+    [Fact]
+    public void What_fits_equally_well_is_told_in_the_order_of_the_table()
+    {
+        // craft-press-oxides tells cobalt carbonate in bands from 0.125, 0.75, 2.25 and 5 % on, one after the other.
+        var notes = Answerer.Answer("cobalt", "oxidation", "any", null, null, null, null).Answers[0].Colorants[0].Notes;
+        Assert.Equal([0.125m, 0.75m, 2.25m, 5m], notes.Where(n => n.Note.Sources.Contains("craft-press-oxides")).Select(n => n.Note.Percent!.Min));
+    }
+
     // Arithmetic: CuCO3·Cu(OH)2 221.12 → 2 CuO 159.09, 0.719; CoCO3 118.94 → Co3O4/3 80.27, 0.675.
     [Theory]
     [InlineData("copper-carbonate", 0.7195)]

@@ -26,8 +26,10 @@ internal static class CautionEndpoints
     internal static IResult One(string id, SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
-        var found = snapshot.Dataset.Cautions.FirstOrDefault(r => r.Id == id)
-            ?? throw NotFound.Refuse("caution", id, snapshot.Dataset.Cautions.Select(r => r.Id), "/v1/cautions");
+        var data = snapshot.Dataset;
+        var current = data.CurrentId("cautions", id);
+        var found = data.Cautions.FirstOrDefault(r => r.Id == current)
+            ?? throw NotFound.Refuse("caution", id, data.Cautions.Select(r => r.Id), "/v1/cautions");
         return snapshot.Prepare("caution/" + found.Id, found, static (s, row) => JsonBody.Cacheable(s.Part(static x => new CautionDescriber(x.Dataset)).Describe(row)));
     }
 }

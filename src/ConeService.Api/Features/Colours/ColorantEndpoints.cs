@@ -26,7 +26,8 @@ internal static class ColorantEndpoints
     internal static IResult One(string id, SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
-        var found = snapshot.Dataset.Colorants.FirstOrDefault(c => c.Id == id)
+        var current = snapshot.Dataset.CurrentId("colorants", id);
+        var found = snapshot.Dataset.Colorants.FirstOrDefault(c => c.Id == current)
             ?? throw NotFound.Refuse("colorant", id, snapshot.Dataset.Colorants.Select(c => c.Id), "/v1/colorants");
         return snapshot.Prepare("colorant/" + found.Id, found, static (s, row) => JsonBody.Cacheable(Describer(s).Describe(row)));
     }

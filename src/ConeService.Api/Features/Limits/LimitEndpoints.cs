@@ -20,16 +20,17 @@ internal static class LimitEndpoints
         snapshots.Current.Prepare("limits", 0, static (s, _) => JsonBody.Cacheable(Describer(s).Limits()));
 
     /// <summary>One limit.</summary>
-    /// <remarks>A limit of exposure (lim01 …) or of food contact (fc01 …) with the cautions it belongs to.</remarks>
+    /// <remarks>A limit of exposure (such as silica-osha-pel) or of food contact (such as lead-flatware-fda) with the cautions it belongs to.</remarks>
     /// <param name="id">Id of the limit.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult One(string id, SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
         var data = snapshot.Dataset;
-        if (data.ExposureLimits.FirstOrDefault(l => l.Id == id) is { } exposure)
+        var (breathed, eaten) = (data.CurrentId("exposure-limits", id), data.CurrentId("food-contact-limits", id));
+        if (data.ExposureLimits.FirstOrDefault(l => l.Id == breathed) is { } exposure)
             return snapshot.Prepare("limit/" + exposure.Id, exposure, static (s, row) => JsonBody.Cacheable(Describer(s).Describe(row)));
-        var food = data.FoodContactLimits.FirstOrDefault(l => l.Id == id)
+        var food = data.FoodContactLimits.FirstOrDefault(l => l.Id == eaten)
             ?? throw NotFound.Refuse("limit", id, data.ExposureLimits.Select(l => l.Id).Concat(data.FoodContactLimits.Select(l => l.Id)), "/v1/limits");
         return snapshot.Prepare("limit/" + food.Id, food, static (s, row) => JsonBody.Cacheable(Describer(s).Describe(row)));
     }

@@ -26,7 +26,8 @@ internal static class ProcessEndpoints
     internal static IResult One(string id, SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
-        var found = snapshot.Dataset.Processes.FirstOrDefault(r => r.Id == id)
+        var current = snapshot.Dataset.CurrentId("processes", id);
+        var found = snapshot.Dataset.Processes.FirstOrDefault(r => r.Id == current)
             ?? throw NotFound.Refuse("process", id, snapshot.Dataset.Processes.Select(r => r.Id), "/v1/processes");
         return snapshot.Prepare("process/" + found.Id, found, static (s, row) => JsonBody.Cacheable(s.Part(static x => new ProcessDescriber(x.Dataset)).Describe(row)));
     }

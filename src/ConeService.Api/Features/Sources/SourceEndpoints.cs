@@ -26,8 +26,9 @@ internal static class SourceEndpoints
     internal static IResult One(string id, SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
-        var source = snapshot.Dataset.Sources.FirstOrDefault(s => s.Id == id) ?? throw Unknown(id, snapshot.Dataset);
-        return snapshot.Prepare("source/" + id, source, static (s, row) => JsonBody.Cacheable(new SourceDetail(s.Dataset.VersionId, row, Uses(s.Dataset, row.Id))));
+        var current = snapshot.Dataset.CurrentId("sources", id);
+        var source = snapshot.Dataset.Sources.FirstOrDefault(s => s.Id == current) ?? throw Unknown(id, snapshot.Dataset);
+        return snapshot.Prepare("source/" + source.Id, source, static (s, row) => JsonBody.Cacheable(new SourceDetail(s.Dataset.VersionId, row, Uses(s.Dataset, row.Id))));
     }
 
     private static List<SourceUse> Uses(Dataset data, string id) =>
