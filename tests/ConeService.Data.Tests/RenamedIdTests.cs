@@ -28,7 +28,8 @@ public sealed class RenamedIdTests
     {
         var earlier = DatasetLoader.Load(EarlierPackage.Create());
 
-        foreach (var table in typeof(Dataset).GetProperties().Where(p => p.Name is not nameof(Dataset.Resources) && p.PropertyType.IsGenericType))
+        var tables = typeof(Dataset).GetProperties().Where(p => p.Name is not nameof(Dataset.Resources) && p.PropertyType.IsGenericType);
+        foreach (var table in tables)
             Assert.Equal(Rows(table.GetValue(Embedded)), Rows(table.GetValue(earlier)));
     }
 
@@ -54,7 +55,8 @@ public sealed class RenamedIdTests
         descriptor["resources"] = new JsonArray(glazes);
         overlay.Put("datapackage.json", descriptor.ToJsonString());
         overlay.Put("glazes.csv", Repository.Data("glazes.csv").Split('\n')[0] + "\n"
-            + "room-blue,room blue,glaze,5,6,7,oxidation,,refuse,,,glaze,bisqued,,Dry.,Runs.,low,,,,no,leach-test,,,,caut08;copper-fume;caut11,common-practice,common-practice,common-practice,\n");
+            + "room-blue,room blue,glaze,5,6,7,oxidation,,refuse,,,glaze,bisqued,,Dry.,Runs.,low,,,,no,leach-test,,,,"
+            + "caut08;copper-fume;caut11,common-practice,common-practice,common-practice,\n");
 
         var dataset = DatasetLoader.Load(new EmbeddedPackageFiles(), [overlay]);
 
@@ -86,7 +88,8 @@ public sealed class RenamedIdTests
         // load01 sorts elsewhere than the words that replaced it.
         IEnumerable<string> Reordered()
         {
-            var lines = _scenario.Base.Text("load-rules.csv").Replace("bisque-suits-lowest-body,", "load01,", StringComparison.Ordinal).TrimEnd('\n').Split('\n');
+            var text = _scenario.Base.Text("load-rules.csv").Replace("bisque-suits-lowest-body,", "load01,", StringComparison.Ordinal);
+            var lines = text.TrimEnd('\n').Split('\n');
             return [lines[0] + "\n", .. lines[1..].Order(StringComparer.Ordinal).Select(l => l + "\n")];
         }
     }
@@ -113,5 +116,6 @@ public sealed class RenamedIdTests
         Assert.Equal("carbon-monoxide", _scenario.Load().CurrentId("cautions", "caut02"));
     }
 
-    private static List<string> Rows(object? table) => [.. ((IEnumerable)table!).Cast<object>().Select(r => JsonSerializer.Serialize(r, r.GetType())).Order(StringComparer.Ordinal)];
+    private static List<string> Rows(object? table) =>
+        [.. ((IEnumerable)table!).Cast<object>().Select(r => JsonSerializer.Serialize(r, r.GetType())).Order(StringComparer.Ordinal)];
 }

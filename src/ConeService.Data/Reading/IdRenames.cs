@@ -19,7 +19,8 @@ internal sealed class IdRenames(IReadOnlyList<RenamedIdRow> rows)
         var known = new IdRenames(Embedded.Value);
         if (!tables.TryGetValue(TypedTables.RenamedIds.Name, out var own) || !own.Sound)
             return known;
-        var added = TypedTables.RenamedIds.Bind(own).Select(r => r.Row).Where(r => !known._current.ContainsKey((r.Table, r.Old))).DistinctBy(r => (r.Table, r.Old));
+        var added = TypedTables.RenamedIds.Bind(own).Select(r => r.Row)
+            .Where(r => !known._current.ContainsKey((r.Table, r.Old))).DistinctBy(r => (r.Table, r.Old));
         return new IdRenames([.. known.Rows, .. added.Select(r => r with { New = known.Current(r.Table, r.New) })]);
     }
 

@@ -37,7 +37,8 @@ internal static class RenamedCells
         }
 
         if (schema.Name == TypedTables.Disagreements.Name && schema.IndexOf("concerns") >= 0)
-            fields["concerns"] = concern => concern.Split('/', 2) is [var table, var id] ? $"{table}/{renames.Current(table, id)}" : concern;
+            fields["concerns"] = concern =>
+                concern.Split('/', 2) is [var table, var id] ? $"{table}/{renames.Current(table, id)}" : concern;
         return fields;
     }
 
@@ -62,8 +63,10 @@ internal static class RenamedCells
                 continue;
             var (fields, names) = (Fields(corrected.Schema, renames), corrected.Schema.PrimaryKey);
             var parts = row.Cells[key].Split('/');
-            if (parts.Length == names.Count)
-                row.Values[key] = row.Cells[key] = string.Join('/', parts.Select((p, i) => fields.TryGetValue(names[i], out var current) ? current(p) : p));
+            if (parts.Length != names.Count)
+                continue;
+            var now = parts.Select((p, i) => fields.TryGetValue(names[i], out var current) ? current(p) : p);
+            row.Values[key] = row.Cells[key] = string.Join('/', now);
         }
     }
 }

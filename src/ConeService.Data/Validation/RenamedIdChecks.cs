@@ -8,24 +8,28 @@ internal static class RenamedIdChecks
     {
         if (!tables.TryGetValue(TypedTables.RenamedIds.Name, out var renamed) || !renamed.Sound)
             return;
-        var (name, old, current) = (renamed.Schema.IndexOf("table"), renamed.Schema.IndexOf("old"), renamed.Schema.IndexOf("new"));
+        int At(string field) => renamed.Schema.IndexOf(field);
+        var (name, old, current) = (At("table"), At("old"), At("new"));
         var ids = new Dictionary<string, HashSet<string>>(StringComparer.Ordinal);
         foreach (var (part, row) in renamed.Rows.ToList())
         {
             if (!tables.TryGetValue(row.Cells[name], out var table) || table.Schema.PrimaryKey is not ["id"])
             {
-                part.Fault(row.Line, "table", FaultRules.RenamedIds, $"is '{row.Cells[name]}'; it must be a table of this package whose key is id");
+                Fault(part, row, "table", $"is '{row.Cells[name]}'; it must be a table of this package whose key is id");
                 continue;
             }
 
             if (!table.Complete)
                 continue;
             if (!ids.TryGetValue(table.Schema.Name, out var present))
-                ids[table.Schema.Name] = present = table.Rows.Select(r => r.Row.Cells[table.Schema.IndexOf("id")]).ToHashSet(StringComparer.Ordinal);
+                ids[table.Schema.Name] = present = [.. table.Rows.Select(r => r.Row.Cells[table.Schema.IndexOf("id")])];
             if (present.Contains(row.Cells[old]))
-                part.Fault(row.Line, "old", FaultRules.RenamedIds, $"is '{row.Cells[old]}', which is still the id of a row of {table.Schema.Name}");
+                Fault(part, row, "old", $"is '{row.Cells[old]}', which is still the id of a row of {table.Schema.Name}");
             if (!present.Contains(row.Cells[current]))
-                part.Fault(row.Line, "new", FaultRules.RenamedIds, $"is '{row.Cells[current]}', which is no row of {table.Schema.Name}; name the id the row has now");
+                Fault(part, row, "new", $"is '{row.Cells[current]}', which is no row of {table.Schema.Name}; name the id the row has now");
         }
     }
+
+    private static void Fault(TableData part, TableRow row, string field, string reason) =>
+        part.Fault(row.Line, field, FaultRules.RenamedIds, reason);
 }

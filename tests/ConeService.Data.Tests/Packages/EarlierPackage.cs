@@ -3,7 +3,10 @@ using CsvHelper;
 
 namespace ConeService.Data.Tests;
 
-/// <summary>The reference package as it stood before ids became words: old ids in keys and references, in the order of the old ids, without the table of renamed ids.</summary>
+/// <summary>
+/// The reference package as it stood before ids became words: old ids in keys and references,
+/// in the order of the old ids, without the table of renamed ids.
+/// </summary>
 internal static class EarlierPackage
 {
     // The forms that datapackage.json of version 1.4.0 asked for.
@@ -59,7 +62,9 @@ internal static class EarlierPackage
         if (target is null)
             return cell;
         return string.Join(';', cell.Split(';').Select(item =>
-            target == "*" && item.Split('/') is [var table, var id] ? $"{table}/{old.GetValueOrDefault((table, id), id)}" : old.GetValueOrDefault((target, item), item)));
+            target == "*" && item.Split('/') is [var table, var id]
+                ? $"{table}/{old.GetValueOrDefault((table, id), id)}"
+                : old.GetValueOrDefault((target, item), item)));
     }
 
     private static string[] Cells(string line)
@@ -69,5 +74,6 @@ internal static class EarlierPackage
         return [.. Enumerable.Range(0, reader.FieldCount).Select(reader.GetString)];
     }
 
-    private static string Quoted(string cell) => cell.IndexOfAny([',', '"']) < 0 ? cell : $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    private static string Quoted(string cell) =>
+        cell.IndexOfAny([',', '"']) < 0 ? cell : $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }
