@@ -3,6 +3,8 @@ namespace ConeService.Data;
 /// <summary>A validated data package: typed rows, version, checksums and change log. Immutable.</summary>
 public sealed class Dataset
 {
+    private readonly IdRenames renames = new([]);
+
     /// <summary>
     /// Version of the package, SemVer 2.0; overlays stand in the build part:
     /// <c>1.0.0</c>, or <c>1.0.0+north-shed.2.1.0</c> with the overlay north-shed 2.1.0.
@@ -50,6 +52,13 @@ public sealed class Dataset
 
     /// <summary>Values adopted against the print, already applied to the other tables.</summary>
     public required IReadOnlyList<CorrectionRow> Corrections { get; init; }
+
+    /// <summary>Ids of earlier versions: those this package names, and those of the package embedded in this assembly.</summary>
+    public required IReadOnlyList<RenamedIdRow> RenamedIds
+    {
+        get => renames.Rows;
+        init => renames = new(value);
+    }
 
     /// <summary>Hazards: who is exposed, when, and what controls them.</summary>
     public required IReadOnlyList<CautionRow> Cautions { get; init; }
@@ -133,4 +142,9 @@ public sealed class Dataset
 
     /// <summary>Ingredients of the colour rules: Which ingredients a rule needs or forbids, and in which amounts.</summary>
     public required IReadOnlyList<ColourRuleIngredientRow> ColourRuleIngredients { get; init; }
+
+    /// <summary>The id that a row has now: the one given, unless it was renamed. Every look-up by an id that a caller sent goes through here.</summary>
+    /// <param name="table">The table, such as <c>cautions</c>.</param>
+    /// <param name="id">An id of today or of an earlier version; that there is such a row is not promised.</param>
+    public string CurrentId(string table, string id) => renames.Current(table, id);
 }

@@ -21,7 +21,7 @@ public sealed class ColourReference
     /// <summary>A colorant with everything told of it.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
     public ColorantDetail Colorant(string id) => describer.Describe(
-        dataset.Colorants.FirstOrDefault(c => c.Id == id) ?? throw NotFound.Refuse("colorant", id, dataset.Colorants.Select(c => c.Id), "/v1/colorants"));
+        Rows.Find(dataset, "colorants", dataset.Colorants, c => c.Id, id, "colorant", "/v1/colorants"));
 
     /// <summary>The colours of one colorant; without a colorant, every colorant that gives the colour word.</summary>
     /// <exception cref="RefusedException">A parameter can't be read; carries every finding.</exception>

@@ -21,8 +21,7 @@ public sealed class PackageReference
     /// <exception cref="RefusedException">There is none of that id.</exception>
     public SourceDetail Source(string id)
     {
-        var row = dataset.Sources.FirstOrDefault(s => s.Id == id)
-            ?? throw NotFound.Refuse("source", id, dataset.Sources.Select(s => s.Id), "/v1/sources");
+        var row = Rows.Find(dataset, "sources", dataset.Sources, s => s.Id, id, "source", "/v1/sources");
         return new(dataset.VersionId, row, []);
     }
 }

@@ -25,7 +25,7 @@ public sealed class PracticeReference
     /// <summary>A process.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
     public ProcessDetail Process(string id) => processes.Describe(
-        dataset.Processes.FirstOrDefault(r => r.Id == id) ?? throw NotFound.Refuse("process", id, dataset.Processes.Select(r => r.Id), "/v1/processes"));
+        Rows.Find(dataset, "processes", dataset.Processes, r => r.Id, id, "process", "/v1/processes"));
 
     /// <summary>The cautions.</summary>
     public CautionList Cautions() => cautions.Cautions();
@@ -33,7 +33,7 @@ public sealed class PracticeReference
     /// <summary>A caution with everything that belongs to it.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
     public CautionDetail Caution(string id) => cautions.Describe(
-        dataset.Cautions.FirstOrDefault(r => r.Id == id) ?? throw NotFound.Refuse("caution", id, dataset.Cautions.Select(r => r.Id), "/v1/cautions"));
+        Rows.Find(dataset, "cautions", dataset.Cautions, r => r.Id, id, "caution", "/v1/cautions"));
 
     /// <summary>The limits of exposure and of food contact.</summary>
     public LimitList Limits() => cautions.Limits();
@@ -42,8 +42,8 @@ public sealed class PracticeReference
     /// <exception cref="RefusedException">There is none of that id.</exception>
     public LimitDetail Limit(string id)
     {
-        if (dataset.ExposureLimits.FirstOrDefault(l => l.Id == id) is { } exposure) return cautions.Describe(exposure);
-        return cautions.Describe(dataset.FoodContactLimits.FirstOrDefault(l => l.Id == id) ?? throw NotFound.Refuse(
+        if (Rows.TryFind(dataset, "exposure-limits", dataset.ExposureLimits, l => l.Id, id) is { } exposure) return cautions.Describe(exposure);
+        return cautions.Describe(Rows.TryFind(dataset, "food-contact-limits", dataset.FoodContactLimits, l => l.Id, id) ?? throw Rows.Refuse(
             "limit", id, dataset.ExposureLimits.Select(l => l.Id).Concat(dataset.FoodContactLimits.Select(l => l.Id)), "/v1/limits"));
     }
 }

@@ -16,6 +16,7 @@ public sealed class ReferencePackageTests
         "cone-facts",
         "bending-energies",
         "corrections",
+        "renamed-ids",
         "thermocouple-tolerances",
         "heat-work-defaults",
         "cautions",
@@ -103,7 +104,7 @@ public sealed class ReferencePackageTests
 
     [Fact]
     public void A_list_of_sources_keeps_its_order() =>
-        Assert.Equal(["mailing-list-2003", "orton-older"], Embedded.ConeFacts.Single(f => f.Id == "f01").Sources);
+        Assert.Equal(["mailing-list-2003", "orton-older"], Embedded.ConeFacts.Single(f => f.Id == "end-point-right-angle-bend").Sources);
 
     [Fact]
     public void The_directory_of_the_repository_gives_the_embedded_package() =>
@@ -120,6 +121,7 @@ public sealed class ReferencePackageTests
         "cone-facts" => Embedded.ConeFacts.Count,
         "bending-energies" => Embedded.BendingEnergies.Count,
         "corrections" => Embedded.Corrections.Count,
+        "renamed-ids" => Embedded.RenamedIds.Count,
         "schedule-templates" => Embedded.ScheduleTemplates.Count,
         "schedule-segments" => Embedded.ScheduleSegments.Count,
         "thickness-limits" => Embedded.ThicknessLimits.Count,

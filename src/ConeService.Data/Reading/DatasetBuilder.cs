@@ -25,6 +25,7 @@ internal static class DatasetBuilder
             ThermocoupleTolerances = Rows(content, TypedTables.ThermocoupleTolerances),
             HeatWorkDefaults = Rows(content, TypedTables.HeatWorkDefaults),
             Corrections = Rows(content, TypedTables.Corrections),
+            RenamedIds = Array.AsReadOnly([.. content.Renames.Rows]),
             Cautions = Rows(content, TypedTables.Cautions),
             ScheduleTemplates = Rows(content, TypedTables.ScheduleTemplates),
             ScheduleSegments = Rows(content, TypedTables.ScheduleSegments),

@@ -5,6 +5,9 @@ internal abstract class TypedTable(string name, string[] key, Column[] columns)
 {
     public string Name { get; } = name;
 
+    /// <summary>True where the service can do without the table: packages of before it do not have it.</summary>
+    public bool Optional { get; init; }
+
     /// <summary>False when the table could not be turned into typed rows.</summary>
     public bool HasShape(PackageDescriptor descriptor, List<PackageFault> faults)
     {
@@ -14,6 +17,8 @@ internal abstract class TypedTable(string name, string[] key, Column[] columns)
 
         if (descriptor.Tables.FirstOrDefault(t => t.Name == Name) is not { } schema)
         {
+            if (Optional)
+                return true;
             Fault(FaultRules.MissingTable, Name, "is not described; the service needs this table");
             return false;
         }

@@ -38,6 +38,12 @@ internal static partial class TypedTables
         [Column.Text("table"), Column.Text("key"), Column.Text("field"), Column.Text("printed"), Column.Text("adopted"), Column.Text("reason"), Column.Text("evidence"), Column.SourceList(), Column.Confidence()],
         r => new(r.Text("table"), r.Text("key"), r.Text("field"), r.Text("printed"), r.Text("adopted"), r.Text("reason"), r.Text("evidence"), r.List("source"), r.Confidence("confidence")));
 
+    public static TypedTable<RenamedIdRow> RenamedIds { get; } = new(
+        "renamed-ids", ["table", "old"],
+        [Column.Text("table"), Column.Text("old"), Column.Text("new"), Column.Text("since")],
+        r => new(r.Text("table"), r.Text("old"), r.Text("new"), r.Text("since")))
+    { Optional = true };
+
     // Made on first use: the order in which the parts of this class are initialised is not defined.
-    public static IReadOnlyList<TypedTable> All => field ??= [Sources, Cones, Charts, EndPoints, ConeFacts, BendingEnergies, Corrections, .. HeatWork, .. Practice, .. Colour, .. Loads, .. Materials, .. Schedules, .. Kilns];
+    public static IReadOnlyList<TypedTable> All => field ??= [Sources, Cones, Charts, EndPoints, ConeFacts, BendingEnergies, Corrections, RenamedIds, .. HeatWork, .. Practice, .. Colour, .. Loads, .. Materials, .. Schedules, .. Kilns];
 }

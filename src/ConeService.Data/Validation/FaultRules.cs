@@ -120,6 +120,9 @@ public static class FaultRules
     /// <summary>A correction names a row, field or printed value that is not there.</summary>
     public const string CorrectionMatches = "correction-matches";
 
+    /// <summary>An old id is still in its table, or the new one is not.</summary>
+    public const string RenamedIds = "renamed-ids";
+
     /// <summary>An overlay has the name of another package in use.</summary>
     public const string OverlayName = "overlay-name";
 

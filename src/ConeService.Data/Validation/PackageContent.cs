@@ -1,7 +1,7 @@
 namespace ConeService.Data;
 
 /// <summary>The base package and its overlays as typed rows. A table's rows may be asked for only when it is sound.</summary>
-internal sealed class PackageContent(IReadOnlyList<LoadedPackage> packages, IReadOnlyDictionary<string, MergedTable> tables)
+internal sealed class PackageContent(IReadOnlyList<LoadedPackage> packages, IReadOnlyDictionary<string, MergedTable> tables, IdRenames renames)
 {
     private readonly Dictionary<string, object> _bound = [];
 
@@ -9,6 +9,9 @@ internal sealed class PackageContent(IReadOnlyList<LoadedPackage> packages, IRea
     public IReadOnlyList<LoadedPackage> Packages { get; } = packages;
 
     public IReadOnlyDictionary<string, MergedTable> Tables { get; } = tables;
+
+    /// <summary>The ids that were renamed; the tables have today's already.</summary>
+    public IdRenames Renames { get; } = renames;
 
     public bool Sound(string table) => Tables.TryGetValue(table, out var merged) && merged.Sound;
 

@@ -41,14 +41,19 @@ internal static class PackageValidator
         Corrections.Apply(tables);
         foreach (var part in tables.Values.SelectMany(t => t.Parts))
             CellChecks.Run(part);
+        // Form and order are judged by the ids a package was written with, everything after that by those of today.
+        foreach (var table in tables.Values)
+            RowOrderCheck.Run(table, tables);
+        RenamedIdChecks.Run(tables);
+        var renames = IdRenames.For(tables);
+        RenamedCells.Rewrite(tables, renames);
         foreach (var table in tables.Values)
         {
             KeyChecks.Run(table);
             ReferenceChecks.Run(table, tables);
-            RowOrderCheck.Run(table, tables);
         }
 
-        var content = new PackageContent([basePackage, .. overlays], tables);
+        var content = new PackageContent([basePackage, .. overlays], tables, renames);
         foreach (var rule in Rules.Where(r => r.Reads.All(content.Sound)))
             faults.AddRange(rule.Check(content));
         return content;

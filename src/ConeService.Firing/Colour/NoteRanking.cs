@@ -6,7 +6,7 @@ namespace ConeService.Firing.Colour;
 
 /// <summary>
 /// Ranks the notes of one colorant in one atmosphere: the base asked for before one that is implied before any, the percentage
-/// inside before outside, then the better confidence of the colour and of its percentage. Notes that need what the recipe lacks, and notes beyond their heat, do not apply.
+/// inside before outside, then the better confidence of the colour and of its percentage, then the order of the table. Notes that need what the recipe lacks, and notes beyond their heat, do not apply.
 /// </summary>
 /// <param name="catalogue">The colour tables.</param>
 internal sealed class NoteRanking(ColourCatalogue catalogue)
@@ -28,7 +28,8 @@ internal sealed class NoteRanking(ColourCatalogue catalogue)
             else fitting.Add(Score(row, match, percent));
         }
 
-        var ranked = fitting.OrderBy(s => s.Match).ThenBy(s => s.Order).ThenBy(s => s.Away).ThenBy(s => s.Row.Confidence).ThenBy(s => s.Row.PercentConfidence ?? Confidence.Estimate).ThenBy(s => s.Row.Id, StringComparer.Ordinal)
+        // The sort keeps what is equal as it stands in the table, whose order says what is told first.
+        var ranked = fitting.OrderBy(s => s.Match).ThenBy(s => s.Order).ThenBy(s => s.Away).ThenBy(s => s.Row.Confidence).ThenBy(s => s.Row.PercentConfidence ?? Confidence.Estimate)
             .Select((s, i) => new RankedNote(i + 1, s.Match, s.Percent, s.Why, NoteAnswers.Of(s.Row, catalogue)));
         return new([.. ranked], onlyWith, ruledOut, neighbours);
     }

@@ -60,7 +60,7 @@ internal sealed class ConeCharts
     public bool TryFind(string id, string field, out ConeChart chart, out Finding? finding)
     {
         finding = null;
-        if (byId.TryGetValue(id, out chart!)) return true;
+        if (byId.TryGetValue(Dataset.CurrentId("charts", id), out chart!)) return true;
         var near = NearMatches.Find(id, byId.Keys);
         finding = new(
             "chart-unknown", field, id, $"There is no chart “{id}”.",

@@ -97,7 +97,8 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
     {
         var walls = dataset.KilnMaterials.Where(m => m.Use == "wall").ToList();
         var wanted = kiln.Wall?.Material ?? Assume("kiln.wall.material", size.WallMaterial, size.WallMaterial, SizeReason(size));
-        var found = walls.Find(m => m.Id == wanted);
+        var current = dataset.CurrentId("kiln-materials", wanted);
+        var found = walls.Find(m => m.Id == current);
         if (found is null)
         {
             findings.UnknownWall($"{kilnField}/wall/material", wanted, [.. walls.Select(m => m.Id)]);

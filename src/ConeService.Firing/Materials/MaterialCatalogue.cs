@@ -43,15 +43,18 @@ internal sealed class MaterialCatalogue
 
     /// <summary>One body.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
-    public ClayBodyRow Body(string id) => Find(dataset.ClayBodies, b => b.Id, id, "clay body", "/v1/clay-bodies");
+    public ClayBodyRow Body(string id) =>
+        Rows.Find(dataset, "clay-bodies", dataset.ClayBodies, b => b.Id, id, "clay body", "/v1/clay-bodies");
 
     /// <summary>One coat.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
-    public GlazeRow Glaze(string id) => Find(dataset.Glazes, g => g.Id, id, "glaze or decoration", "/v1/glazes");
+    public GlazeRow Glaze(string id) =>
+        Rows.Find(dataset, "glazes", dataset.Glazes, g => g.Id, id, "glaze or decoration", "/v1/glazes");
 
     /// <summary>One load rule.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
-    public LoadRuleRow Rule(string id) => Find(dataset.LoadRules, r => r.Id, id, "load rule", "/v1/load-rules");
+    public LoadRuleRow Rule(string id) =>
+        Rows.Find(dataset, "load-rules", dataset.LoadRules, r => r.Id, id, "load rule", "/v1/load-rules");
 
     /// <summary>A body with what happens above it.</summary>
     public ClayBodyDetail Describe(ClayBodyRow row)
@@ -87,13 +90,5 @@ internal sealed class MaterialCatalogue
     {
         var step = marks.Of(best).Step + (int)decimal.Ceiling(over);
         return step < marks.Whole.Count ? marks.Whole[step].Text : null;
-    }
-
-    private static T Find<T>(IReadOnlyList<T> rows, Func<T, string> idOf, string id, string what, string list)
-    {
-        var found = rows.FirstOrDefault(r => idOf(r) == id);
-        if (found is not null) return found;
-        var near = NearMatches.Find(id, rows.Select(idOf));
-        throw new RefusedException(new Finding("not-found", "id", id, $"There is no {what} “{id}”.", near, near.Count > 0 ? $"Probably {near[0]}; all are listed at {list}." : $"All are listed at {list}."));
     }
 }

@@ -7,22 +7,24 @@ namespace ConeService.Firing.Materials;
 /// <summary>The bodies and coats of a data package with its overlays.</summary>
 internal sealed class MaterialShelf
 {
+    private readonly Dataset dataset;
     private readonly FrozenDictionary<string, Body> bodies;
     private readonly FrozenDictionary<string, Coat> coats;
 
     /// <summary>Builds the shelf.</summary>
     public MaterialShelf(Dataset dataset, ConeMarks marks)
     {
+        this.dataset = dataset;
         bodies = dataset.ClayBodies.ToFrozenDictionary(r => r.Id, r => Read(r, marks), StringComparer.Ordinal);
         var names = dataset.Glazes.ToDictionary(g => g.Id, g => g.Name, StringComparer.Ordinal);
         coats = dataset.Glazes.ToFrozenDictionary(r => r.Id, r => Read(r, marks, names), StringComparer.Ordinal);
     }
 
     /// <summary>The body of an id, or null.</summary>
-    public Body? FindBody(string id) => bodies.GetValueOrDefault(id);
+    public Body? FindBody(string id) => bodies.GetValueOrDefault(dataset.CurrentId("clay-bodies", id));
 
     /// <summary>The coat of an id, or null.</summary>
-    public Coat? FindCoat(string id) => coats.GetValueOrDefault(id);
+    public Coat? FindCoat(string id) => coats.GetValueOrDefault(dataset.CurrentId("glazes", id));
 
     /// <summary>Ids of bodies that a caller may have meant.</summary>
     public IReadOnlyList<string> NearBodies(string id) => NearMatches.Find(id, bodies.Keys);

@@ -46,7 +46,7 @@ internal sealed class ScheduleBook
     /// <exception cref="RefusedException">There is none of that name; near names are given.</exception>
     public Schedule Find(string id)
     {
-        if (byId.TryGetValue(id, out var found)) return found;
+        if (byId.TryGetValue(Dataset.CurrentId("schedule-templates", id), out var found)) return found;
         var near = NearMatches.Find(id, byId.Keys);
         throw new RefusedException(new Finding(
             "not-found", "schedule", id, $"There is no schedule “{id}”.", near.Count > 0 ? near : [.. byId.Keys],

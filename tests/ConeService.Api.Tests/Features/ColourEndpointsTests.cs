@@ -50,11 +50,11 @@ public class ColourEndpointsTests(Support.Api api)
     public async Task Salt_and_lustre_say_what_goes_in_and_who_is_hurt()
     {
         var salt = await api.Json("/v1/processes/salt");
-        Assert.Contains("caut05", salt.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("id").GetString()));
+        Assert.Contains("hydrogen-chloride-from-salt", salt.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("id").GetString()));
         Assert.Contains(salt.GetProperty("addedMaterials").EnumerateArray(), m => m.GetProperty("fahrenheitLow") is { ValueKind: JsonValueKind.Number } f && f.GetDecimal() == 2192m);
         var lustre = await api.Json("/v1/processes/lustre");
         Assert.Equal("not-for-food", lustre.GetProperty("foodContact").GetProperty("verdict").GetString());
-        Assert.Contains("caut26", lustre.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("id").GetString()));
+        Assert.Contains("lustre-solvents", lustre.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("id").GetString()));
     }
 
     [Theory]
@@ -93,10 +93,23 @@ public class ColourEndpointsTests(Support.Api api)
     }
 
     [Theory]
+    // Ids of version 1.4.0 of the data package, and what the rows say.
+    [InlineData("/v1/cautions/caut13", "/v1/cautions/chromium-dust-and-fume", "caution")]
+    [InlineData("/v1/limits/lim29", "/v1/limits/lead-osha-pel", "exposureLimit")]
+    [InlineData("/v1/limits/fc17", "/v1/limits/exceedance-rule-eu", "foodContactLimit")]
+    [InlineData("/v1/load-rules/load24", "/v1/load-rules/clearance-to-lid", "loadRule")]
+    public async Task An_old_id_is_answered_as_the_new_one(string old, string current, string row)
+    {
+        var answer = await api.Json(old);
+        Assert.Equal(current.Split('/')[^1], answer.GetProperty(row).GetProperty("id").GetString());
+        Assert.Equal((await api.Json(current)).GetRawText(), answer.GetRawText());
+    }
+
+    [Theory]
     [InlineData("/v1/colorants/coper", "copper")]
     [InlineData("/v1/processes/sallt", "salt")]
-    [InlineData("/v1/cautions/caut2", "caut02")]
-    [InlineData("/v1/limits/lim1", "lim01")]
+    [InlineData("/v1/cautions/carbon-monoxid", "carbon-monoxide")]
+    [InlineData("/v1/limits/silica-osha-pell", "silica-osha-pel")]
     public async Task An_unknown_id_names_near_ones(string url, string near)
     {
         using var response = await api.Get(url);

@@ -28,7 +28,7 @@ internal static class ColourCases
         }),
         Of("a_process_whose_cones_run_down", FaultRules.RangeOrder, "processes.csv", 2, "cone_max", p =>
         {
-            p.Append("processes.csv", "bisque,Bisque,electric,,oxidation,Oxidation,04,06,porous,no,,not-for-food,,no,no,,1,1,8,10,,Hardens,Ware,Fumes,caut02,,seen-chart,published,");
+            p.Append("processes.csv", "bisque,Bisque,electric,,oxidation,Oxidation,04,06,porous,no,,not-for-food,,no,no,,1,1,8,10,,Hardens,Ware,Fumes,carbon-monoxide,,seen-chart,published,");
         }),
     ];
 
@@ -42,6 +42,6 @@ internal static class ColourCases
 
     private static void Colorant(InMemoryPackage package)
     {
-        package.Append("colorants.csv", "ochre,Ochre,Fe2O3,oxide,low,Dust,caut02,,,seen-chart,published,");
+        package.Append("colorants.csv", "ochre,Ochre,Fe2O3,oxide,low,Dust,carbon-monoxide,,,seen-chart,published,");
     }
 }

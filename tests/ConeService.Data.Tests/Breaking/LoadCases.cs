@@ -16,9 +16,20 @@ internal static class LoadCases
         Of("a_firing_upside_down", FaultRules.ConeRange, "firing-kinds.csv", 2, "cone_max", p => p.Replace("firing-kinds.csv", "bisque,bisque firing,electric;gas,oxidation,note,,06,10,", "bisque,bisque firing,electric;gas,oxidation,note,,10,06,")),
         Of("a_body_that_melts_before_it_slumps", FaultRules.OverfireSteps, "clay-bodies.csv", 2, "melt_cones_over_best", p => p.Replace("clay-bodies.csv", ",1,2,3,4,", ",1,2,3,2,")),
         Of("a_body_that_melts_over_no_cone", FaultRules.OverfireSteps, "clay-bodies.csv", 2, "warp_cones_over_best", p => p.Replace("clay-bodies.csv", ",5,6,7,", ",,,,")),
-        Of("a_kiln_heat_without_a_row", FaultRules.ContractRows, "kiln-heats.csv", null, "id", p => p.Replace("kiln-heats.csv", "gas,gas kiln,usual,50,caut02,seen-chart,published,\n", "")),
-        Of("a_load_rule_that_is_missing", FaultRules.ContractRows, "load-rules.csv", null, "id", p => p.Replace("load-rules.csv", "load56,clearance,Rule.,must,,,,,,every-firing,,,seen-chart,published,\n", "")),
+        Of("a_kiln_heat_without_a_row", FaultRules.ContractRows, "kiln-heats.csv", null, "id", p => p.Replace("kiln-heats.csv", "gas,gas kiln,usual,50,carbon-monoxide,seen-chart,published,\n", "")),
+        Of("a_load_rule_that_is_missing", FaultRules.ContractRows, "load-rules.csv", null, "id", p => p.Replace("load-rules.csv", "suspect-the-zero-first,clearance,Rule.,must,,,,,,every-firing,,,seen-chart,published,\n", "")),
         Of("a_disagreement_on_a_table_that_is_not_there", FaultRules.DisagreementConcerns, "disagreements.csv", 2, "concerns", p => p.Replace("disagreements.csv", "clay-bodies/test-clay", "clays/test-clay")),
         Of("a_disagreement_on_a_row_that_is_not_there", FaultRules.DisagreementConcerns, "disagreements.csv", 2, "concerns", p => p.Replace("disagreements.csv", "clay-bodies/test-clay", "clay-bodies/other-clay")),
+        Renamed("an_id_renamed_in_a_table_without_ids", "table", "end-points,old-point,test-chart"),
+        Renamed("an_id_renamed_in_a_table_that_is_not_there", "table", "hazards,old-hazard,carbon-monoxide"),
+        Renamed("an_old_id_that_is_still_there", "old", "cautions,copper-fume,carbon-monoxide"),
+        Renamed("a_new_id_that_is_not_there", "new", "cautions,old-hazard,other-hazard"),
+        Of("an_id_renamed_twice_over", FaultRules.RenamedIds, "renamed-ids.csv", 2, "new", p =>
+            p.Put("renamed-ids.csv", "table,old,new,since\ncautions,old-hazard,older-hazard,1.0.0\ncautions,older-hazard,carbon-monoxide,1.0.0\n")),
+        Of("an_old_id_told_twice", FaultRules.PrimaryKey, "renamed-ids.csv", 3, "table/old", p =>
+            p.Put("renamed-ids.csv", "table,old,new,since\ncautions,old-hazard,carbon-monoxide,1.0.0\ncautions,old-hazard,copper-fume,1.0.0\n")),
     ];
+
+    private static BreakingCase Renamed(string name, string field, string row) =>
+        Of(name, FaultRules.RenamedIds, "renamed-ids.csv", 2, field, p => p.Append("renamed-ids.csv", row + ",1.0.0"));
 }

@@ -29,7 +29,7 @@ internal static class RowCases
         Of("a_list_that_names_an_item_twice", FaultRules.Type, "cone-facts.csv", 3, "source", p => p.Replace("cone-facts.csv", "seen-chart;recalled", "seen-chart;seen-chart")),
         Charts("a_required_cell_that_is_blank", FaultRules.Required, "title", "Test chart", ""),
         Charts("a_word_that_is_not_listed", FaultRules.Enum, "cone_form", "large", "huge"),
-        Of("a_value_without_the_form_asked_for", FaultRules.Pattern, "cone-facts.csv", 2, "id", p => p.Replace("cone-facts.csv", "f01", "f001")),
+        Of("a_value_without_the_form_asked_for", FaultRules.Pattern, "cone-facts.csv", 2, "id", p => p.Replace("cone-facts.csv", "end-point-right-angle-bend", "end point")),
         Of("a_number_below_the_least", FaultRules.Minimum, "end-points.csv", 2, "rate_celsius_per_hour", p => p.Replace("end-points.csv", "05,60,", "05,0.5,")),
         Of("a_number_above_the_greatest", FaultRules.Maximum, "end-points.csv", 3, "rate_celsius_per_hour", p => p.Replace("end-points.csv", "05,150,", "05,600.1,")),
         Of("a_value_that_stands_twice", FaultRules.Unique, "sources.csv", 4, "citation", p =>

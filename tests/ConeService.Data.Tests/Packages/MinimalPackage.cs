@@ -52,8 +52,8 @@ internal static class MinimalPackage
 
             """,
         "cone-facts" => """
-            f01,end-point,A cone bends.,90,90,90,degrees of bend,common-practice,common-practice,
-            f02,bend-span,It bends slowly.,,,,,seen-chart;recalled,published,
+            end-point-right-angle-bend,end-point,A cone bends.,90,90,90,degrees of bend,common-practice,common-practice,
+            held-cone-keeps-bending,soak,It bends slowly.,,,,,seen-chart;recalled,published,
 
             """,
         "bending-energies" => """
@@ -106,17 +106,17 @@ internal static class MinimalPackage
             drying,50,20,100,25,common-practice,common-practice,
 
             """,
-        "cautions" => string.Concat(LoadCautionIds.All.Select(id => $"{id},Hazard,dust,low,every-kiln,maker,firing,Always.,Care.,,seen-chart,published,\n")),
+        "cautions" => string.Concat(LoadCautionIds.All.Order(StringComparer.Ordinal).Select(id => $"{id},Hazard,dust,low,every-kiln,maker,firing,Always.,Care.,,seen-chart,published,\n")),
         "kiln-heats" => """
-            electric,electric kiln,harms-elements,25,caut02,seen-chart,published,
-            gas,gas kiln,usual,50,caut02,seen-chart,published,
-            raku,raku kiln,outside-the-kiln,50,caut02,seen-chart,published,
-            vapour,vapour kiln,usual,50,caut02,seen-chart,published,
-            wood,wood kiln,usual,50,caut02,seen-chart,published,
+            electric,electric kiln,harms-elements,25,carbon-monoxide,seen-chart,published,
+            gas,gas kiln,usual,50,carbon-monoxide,seen-chart,published,
+            raku,raku kiln,outside-the-kiln,50,carbon-monoxide,seen-chart,published,
+            vapour,vapour kiln,usual,50,carbon-monoxide,seen-chart,published,
+            wood,wood kiln,usual,50,carbon-monoxide,seen-chart,published,
 
             """,
         "firing-kinds" => string.Concat(EnumWords.All<FiringKind>().Order(StringComparer.Ordinal).Select(kind =>
-            $"{kind},{kind} firing,electric;gas,oxidation,note,,06,10,bisqued,no,as-glaze,Ware.,Nothing.,caut02,seen-chart,published,\n")),
+            $"{kind},{kind} firing,electric;gas,oxidation,note,,06,10,bisqued,no,as-glaze,Ware.,Nothing.,carbon-monoxide,seen-chart,published,\n")),
         "clay-bodies" => """
             test-clay,test clay,,06,04,5,6,7,warps,1,2,3,4,,Soft.,Melts.,,when-mature,dense,oxidation,,,,,,,,,,seen-chart,published,published,
 
@@ -127,7 +127,7 @@ internal static class MinimalPackage
             """,
         "load-rules" => string.Concat(LoadRuleIds.All.Order(StringComparer.Ordinal).Select(id => $"{id},clearance,Rule.,must,,,,,,every-firing,,,seen-chart,published,\n")),
         "disagreements" => """
-            dis01,Cone,clay-bodies/test-clay,Six.,seen-chart,Seven.,common-practice,,Six.,seen-chart,published,
+            cone-of-test-clay,Cone,clay-bodies/test-clay,Six.,seen-chart,Seven.,common-practice,,Six.,seen-chart,published,
 
             """,
         _ => "",

@@ -14,11 +14,19 @@ public class ColourRuleTests
     [Fact]
     public void The_base_asked_for_stands_before_any_and_inside_before_outside()
     {
-        // colorants.csv of the reference: cop036 calcium 1-4 %, cop028 any base.
+        // colorants.csv of the reference: copper-calcium-oxidation-apple-green calcium 1-4 %, copper-oxidation-light-green any base.
         var notes = Answerer.Answer("copper", "oxidation", "calcium", "10", "0.5", null, null).Answers[0].Colorants[0].Notes;
-        Assert.Equal((1, BaseMatch.Exact, PercentMatch.Below, "cop036"), (notes[0].Rank, notes[0].BaseMatch, notes[0].PercentMatch, notes[0].Note.Id));
-        Assert.Equal((2, BaseMatch.Any, PercentMatch.Inside, "cop028"), (notes[1].Rank, notes[1].BaseMatch, notes[1].PercentMatch, notes[1].Note.Id));
+        Assert.Equal((1, BaseMatch.Exact, PercentMatch.Below, "copper-calcium-oxidation-apple-green"), (notes[0].Rank, notes[0].BaseMatch, notes[0].PercentMatch, notes[0].Note.Id));
+        Assert.Equal((2, BaseMatch.Any, PercentMatch.Inside, "copper-oxidation-light-green"), (notes[1].Rank, notes[1].BaseMatch, notes[1].PercentMatch, notes[1].Note.Id));
         Assert.Equal(notes.Select(n => n.BaseMatch).Order(), notes.Select(n => n.BaseMatch));
+    }
+
+    [Fact]
+    public void What_fits_equally_well_is_told_in_the_order_of_the_table()
+    {
+        // craft-press-oxides tells cobalt carbonate in bands from 0.125, 0.75, 2.25 and 5 % on, one after the other.
+        var notes = Answerer.Answer("cobalt", "oxidation", "any", null, null, null, null).Answers[0].Colorants[0].Notes;
+        Assert.Equal([0.125m, 0.75m, 2.25m, 5m], notes.Where(n => n.Note.Sources.Contains("craft-press-oxides")).Select(n => n.Note.Percent!.Min));
     }
 
     // Arithmetic: CuCO3·Cu(OH)2 221.12 → 2 CuO 159.09, 0.719; CoCO3 118.94 → Co3O4/3 80.27, 0.675.
@@ -55,7 +63,7 @@ public class ColourRuleTests
     public void Without_a_cone_what_depends_on_heat_is_possible_and_not_held()
     {
         var answer = Answerer.Answer("manganese", "oxidation", "calcium", null, "3", null, null).Answers[0];
-        Assert.Equal(RuleStanding.Possible, answer.Warnings.Single(w => w.Rule == "rule13").Standing);
+        Assert.Equal(RuleStanding.Possible, answer.Warnings.Single(w => w.Rule == "manganese-gives-off-oxygen").Standing);
     }
 
     [Fact]
@@ -64,14 +72,14 @@ public class ColourRuleTests
         var answer = Answerer.Answer("copper", "reduction", "tin", "6", "0.5", "electric", null).Answers[0];
         Assert.Contains("red", answer.ColourWords);
         var warning = answer.Warnings.Single(w => w.Code == "reduction-in-electric-kiln");
-        Assert.Contains("caut41", warning.Cautions.Select(c => c.Id));
-        Assert.Contains("caut02", warning.Cautions.Select(c => c.Id));
+        Assert.Contains("reduction-in-electric-kiln", warning.Cautions.Select(c => c.Id));
+        Assert.Contains("carbon-monoxide", warning.Cautions.Select(c => c.Id));
     }
 
     // cox-1914 warns of lead; barium carbonate is toxic (niosh-idlh): the base alone must raise them.
     [Theory]
-    [InlineData("lead", "caut15")]
-    [InlineData("barium", "caut10")]
+    [InlineData("lead", "lead-and-cadmium")]
+    [InlineData("barium", "barium-carbonate-toxic")]
     public void A_base_that_can_hurt_raises_its_caution(string of, string caution) =>
         Assert.Contains(caution, Answerer.Answer("iron", "oxidation", of, "05", "2", null, null).Cautions.Select(c => c.Id));
 

@@ -5,7 +5,7 @@ using ConeService.Firing.Loads;
 
 namespace ConeService.Firing.Tests.Loads;
 
-/// <summary>What pieces do to each other, by load05, load06, load65 and load66.</summary>
+/// <summary>What pieces do to each other, by nothing-damp-with-overglaze, glazes-share-a-cone, tin-white-away-from-chrome and light-glazes-away-from-copper.</summary>
 public sealed class NeighbourTests
 {
     private static readonly FiringRequest Reduction = Loads.Firing("glaze", "10", "reduction");
@@ -39,10 +39,10 @@ public sealed class NeighbourTests
 
         Assert.Equal(Verdict.Accept, answer.VerdictOf("green"));
         var reason = Assert.Single(answer.Pieces.Single(p => p.Id == "white").Reasons);
-        Assert.Equal((ReasonCode.FumesOnNeighbours, "load65"), (reason.Code, reason.Rule));
+        Assert.Equal((ReasonCode.FumesOnNeighbours, "tin-white-away-from-chrome"), (reason.Code, reason.Rule));
         Assert.Contains("green", reason.Message, StringComparison.Ordinal);
         Assert.Equal(["white"], Assert.Single(answer.SuggestedFirings).PieceIds);
-        Assert.Contains(answer.Cautions, c => c.Id == "caut13");
+        Assert.Contains(answer.Cautions, c => c.Id == "chromium-dust-and-fume");
     }
 
     [Theory]
@@ -66,7 +66,7 @@ public sealed class NeighbourTests
 
         Assert.Equal([Verdict.Accept, Verdict.Accept, Verdict.Refuse], answer.Pieces.Select(p => p.Verdict));
         Assert.Equal(FiringKind.Bisque, Assert.Single(answer.SuggestedFirings).Kind);
-        Assert.Single(answer.Cautions, c => c.Id == "caut27");
+        Assert.Single(answer.Cautions, c => c.Id == "lustre-in-microwave");
     }
 
     [Fact]

@@ -20,7 +20,7 @@ internal static class LimitEndpoints
         snapshots.Current.Prepare("limits", static r => JsonBody.Cacheable(r.Practice.Limits()));
 
     /// <summary>One limit.</summary>
-    /// <remarks>A limit of exposure (lim01 …) or of food contact (fc01 …) with the cautions it belongs to.</remarks>
+    /// <remarks>A limit of exposure (such as silica-osha-pel) or of food contact (such as lead-flatware-fda) with the cautions it belongs to.</remarks>
     /// <param name="id">Id of the limit.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult One(string id, SnapshotHolder snapshots) =>

@@ -4,22 +4,22 @@ namespace ConeService.Data;
 public static class LoadCautionIds
 {
     /// <summary>Carbon monoxide: any reduction.</summary>
-    public const string CarbonMonoxide = "caut02";
+    public const string CarbonMonoxide = "carbon-monoxide";
 
     /// <summary>Manganese fume.</summary>
-    public const string Manganese = "caut07";
+    public const string Manganese = "manganese-fume";
 
     /// <summary>Copper fume.</summary>
-    public const string Copper = "caut08";
+    public const string Copper = "copper-fume";
 
     /// <summary>Chromium.</summary>
-    public const string Chrome = "caut13";
+    public const string Chrome = "chromium-dust-and-fume";
 
     /// <summary>Lead and cadmium.</summary>
-    public const string Lead = "caut15";
+    public const string Lead = "lead-and-cadmium";
 
     /// <summary>Explosive reduction in a gas kiln.</summary>
-    public const string ExplosiveReduction = "caut33";
+    public const string ExplosiveReduction = "explosive-reduction";
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<string> All { get; } = [CarbonMonoxide, Manganese, Copper, Chrome, Lead, ExplosiveReduction];

@@ -4,115 +4,115 @@ namespace ConeService.Data;
 public static class LoadRuleIds
 {
     /// <summary>A bisque suits its lowest-maturing body.</summary>
-    public const string SharedBisque = "load01";
+    public const string SharedBisque = "bisque-suits-lowest-body";
 
     /// <summary>A bisque stays a cone below the best cone of the body.</summary>
-    public const string BisqueBelowMaturity = "load02";
+    public const string BisqueBelowMaturity = "bisque-below-body-maturity";
 
     /// <summary>Polished terra sigillata stays out of a normal bisque.</summary>
-    public const string SigillataBisque = "load03";
+    public const string SigillataBisque = "burnished-ware-out-of-bisque";
 
     /// <summary>Bisque and glaze ware share only a cone.</summary>
-    public const string BisqueWithGlaze = "load04";
+    public const string BisqueWithGlaze = "bisque-with-glaze-same-cone";
 
     /// <summary>Nothing damp or raw with overglaze.</summary>
-    public const string NothingRawWithOverglaze = "load05";
+    public const string NothingRawWithOverglaze = "nothing-damp-with-overglaze";
 
     /// <summary>Glazes of one load share a cone.</summary>
-    public const string GlazesShareCone = "load06";
+    public const string GlazesShareCone = "glazes-share-a-cone";
 
     /// <summary>The body stands the cone of the glaze.</summary>
-    public const string BodyStandsCone = "load08";
+    public const string BodyStandsCone = "body-stands-glaze-cone";
 
     /// <summary>A body fired well below its best cone leaks and crazes.</summary>
-    public const string BodyBelowBest = "load09";
+    public const string BodyBelowBest = "body-underfired-at-glaze-cone";
 
     /// <summary>Room to electric elements.</summary>
-    public const string RoomToElements = "load16";
+    public const string RoomToElements = "clearance-to-elements";
 
     /// <summary>Room to the wall of a fuel kiln.</summary>
-    public const string RoomToWalls = "load17";
+    public const string RoomToWalls = "clearance-to-kiln-wall";
 
     /// <summary>Room over the load.</summary>
-    public const string RoomAbove = "load24";
+    public const string RoomAbove = "clearance-to-lid";
 
     /// <summary>Glaze-free foot.</summary>
-    public const string FootMargin = "load30";
+    public const string FootMargin = "glaze-free-foot";
 
     /// <summary>Bone dry before it goes in.</summary>
-    public const string BoneDry = "load39";
+    public const string BoneDry = "load-bone-dry";
 
     /// <summary>Longer candling for thick walls.</summary>
-    public const string ThickWall = "load42";
+    public const string ThickWall = "candle-thick-walls-longer";
 
     /// <summary>Overglaze: hottest first.</summary>
-    public const string HottestFirst = "load50";
+    public const string HottestFirst = "overglaze-hottest-first";
 
     /// <summary>Salt and soda in a kiln of their own.</summary>
-    public const string VapourKiln = "load55";
+    public const string VapourKiln = "salt-and-soda-dedicated-kiln";
 
     /// <summary>Suspect the zero first.</summary>
-    public const string SuspectTheZero = "load56";
+    public const string SuspectTheZero = "suspect-the-zero-first";
 
     /// <summary>No kiln beyond its highest cone.</summary>
-    public const string KilnHighestCone = "load57";
+    public const string KilnHighestCone = "kiln-highest-cone";
 
     /// <summary>Only what the kiln is made for.</summary>
-    public const string KilnMadeFor = "load58";
+    public const string KilnMadeFor = "only-firings-kiln-is-for";
 
     /// <summary>A glaze below its range is unmelted.</summary>
-    public const string GlazeBelowRange = "load59";
+    public const string GlazeBelowRange = "glaze-below-lowest-cone";
 
     /// <summary>A glaze above its range runs.</summary>
-    public const string GlazeAboveRange = "load60";
+    public const string GlazeAboveRange = "glaze-above-highest-cone";
 
     /// <summary>A body below its range is porous.</summary>
-    public const string BodyBelowRange = "load61";
+    public const string BodyBelowRange = "body-below-lowest-cone";
 
     /// <summary>A bisque within the range of the body.</summary>
-    public const string BisqueRange = "load62";
+    public const string BisqueRange = "bisque-within-body-range";
 
     /// <summary>Raw, bisqued, glaze-fired: in that order.</summary>
-    public const string FiringOrder = "load63";
+    public const string FiringOrder = "bisque-before-glaze-fire";
 
     /// <summary>Overglaze on glaze-fired ware only.</summary>
-    public const string OverglazeOnGlaze = "load64";
+    public const string OverglazeOnGlaze = "overglaze-on-fired-glaze-only";
 
     /// <summary>Chrome and tin apart.</summary>
-    public const string ChromeAndTin = "load65";
+    public const string ChromeAndTin = "tin-white-away-from-chrome";
 
     /// <summary>Copper in reduction and light glazes apart.</summary>
-    public const string CopperInReduction = "load66";
+    public const string CopperInReduction = "light-glazes-away-from-copper";
 
     /// <summary>Raku, pit and saggar ware is not for food.</summary>
-    public const string SmokedNotForFood = "load67";
+    public const string SmokedNotForFood = "raku-and-smoke-not-for-food";
 
     /// <summary>Overglaze, microwaves and food.</summary>
-    public const string OverglazeAndFood = "load68";
+    public const string OverglazeAndFood = "overglaze-microwave-and-food";
 
     /// <summary>Food needs a dense body or a sound glaze.</summary>
-    public const string FoodNeedsDenseWare = "load69";
+    public const string FoodNeedsDenseWare = "food-ware-dense-or-glazed";
 
     /// <summary>Nothing unknown goes in.</summary>
-    public const string KnownMaterials = "load70";
+    public const string KnownMaterials = "ask-about-unknown-material";
 
     /// <summary>Very thick greenware is looked at.</summary>
-    public const string VeryThick = "load71";
+    public const string VeryThick = "very-thick-greenware-checked";
 
     /// <summary>A second glaze fire melts further.</summary>
-    public const string Refire = "load72";
+    public const string Refire = "second-glaze-fire-melts-further";
 
     /// <summary>Raw glaze for once firing.</summary>
-    public const string RawGlaze = "load73";
+    public const string RawGlaze = "raw-glaze-for-once-firing";
 
     /// <summary>Open bodies for raku.</summary>
-    public const string OpenBodies = "load74";
+    public const string OpenBodies = "open-bodies-for-raku";
 
     /// <summary>Each glaze in its atmosphere.</summary>
-    public const string GlazeAtmosphere = "load75";
+    public const string GlazeAtmosphere = "glaze-in-its-atmosphere";
 
     /// <summary>No lead for food or schools.</summary>
-    public const string LeadNotForFood = "load76";
+    public const string LeadNotForFood = "lead-glaze-not-for-food";
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<string> All { get; } =

@@ -5,10 +5,10 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>Nothing damp goes in: steam bursts the ware and spoils its neighbours. Thick greenware needs longer candling.</summary>
 internal sealed class DrynessRule : IPieceRule
 {
-    /// <summary>Above this, mm, a wall counts as thick; load42 names it in words.</summary>
+    /// <summary>Above this, mm, a wall counts as thick; candle-thick-walls-longer names it in words.</summary>
     private const decimal Thick = 12;
 
-    /// <summary>Of load42: an hour for each such step of thickness, mm.</summary>
+    /// <summary>Of candle-thick-walls-longer: an hour for each such step of thickness, mm.</summary>
     private const decimal StepMillimetres = 3;
 
     public void Judge(PieceCase c, ReasonSink into)

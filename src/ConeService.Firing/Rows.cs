@@ -1,0 +1,38 @@
+using ConeService.Contract.Answers;
+using ConeService.Data;
+
+namespace ConeService.Firing;
+
+/// <summary>Finds rows by the ids that callers name: today's, or one the row had before.</summary>
+internal static class Rows
+{
+    /// <summary>The row of an id.</summary>
+    /// <param name="dataset">The package.</param>
+    /// <param name="table">Name of the table.</param>
+    /// <param name="rows">Its rows.</param>
+    /// <param name="idOf">Id of a row.</param>
+    /// <param name="id">The id as sent.</param>
+    /// <param name="noun">What sort of thing was asked for, for the refusal.</param>
+    /// <param name="list">Address of the list, for the refusal.</param>
+    /// <exception cref="RefusedException">No row has or had the id; ids that are near are named.</exception>
+    public static T Find<T>(Dataset dataset, string table, IReadOnlyList<T> rows, Func<T, string> idOf, string id, string noun, string list)
+        where T : class =>
+        TryFind(dataset, table, rows, idOf, id) ?? throw Refuse(noun, id, rows.Select(idOf), list);
+
+    /// <summary>The row of an id; null when no row has or had it.</summary>
+    public static T? TryFind<T>(Dataset dataset, string table, IReadOnlyList<T> rows, Func<T, string> idOf, string id)
+        where T : class
+    {
+        var current = dataset.CurrentId(table, id);
+        return rows.FirstOrDefault(r => idOf(r) == current);
+    }
+
+    /// <summary>The refusal of an id that no row has.</summary>
+    public static RefusedException Refuse(string noun, string id, IEnumerable<string> known, string list)
+    {
+        var near = NearMatches.Find(id, known);
+        return new(new Finding(
+            "not-found", "id", id, $"There is no {noun} “{id}”.", near,
+            near.Count > 0 ? $"Probably {near[0]}; all are listed at {list}." : $"All are listed at {list}."));
+    }
+}

@@ -1,0 +1,79 @@
+using System.Text.Json.Nodes;
+using CsvHelper;
+
+namespace ConeService.Data.Tests;
+
+/// <summary>
+/// The reference package as it stood before ids became words: old ids in keys and references,
+/// in the order of the old ids, without the table of renamed ids.
+/// </summary>
+internal static class EarlierPackage
+{
+    // The forms that datapackage.json of version 1.4.0 asked for.
+    private static readonly Dictionary<string, string> Forms = new(StringComparer.Ordinal)
+    {
+        ["cautions"] = "caut[0-9]{2}",
+        ["cone-facts"] = "f[0-9]{2}",
+        ["exposure-limits"] = "lim[0-9]{2}",
+        ["food-contact-limits"] = "fc[0-9]{2}",
+        ["colour-notes"] = "[a-z]{3}[0-9]{3}",
+        ["colour-rules"] = "rule[0-9]{2}",
+    };
+
+    public static InMemoryPackage Create()
+    {
+        var old = DatasetLoader.LoadEmbedded().RenamedIds.ToDictionary(r => (r.Table, r.New), r => r.Old);
+        var package = new InMemoryPackage("earlier");
+        var json = JsonNode.Parse(Repository.Data("datapackage.json"))!;
+        json["resources"]!.AsArray().Remove(InMemoryPackage.Table(json, "renamed-ids"));
+        foreach (var table in json["resources"]!.AsArray())
+        {
+            var (name, path) = ((string)table!["name"]!, (string)table["path"]!);
+            var schema = table["schema"]!;
+            var fields = schema["fields"]!.AsArray().Select(f => Target(name, schema, f!)).ToList();
+            var lines = Repository.Data(path).TrimEnd('\n').Split('\n');
+            var rows = lines[1..].Select(Cells).Select(c => c.Select((cell, i) => Old(cell, fields[i], old)).ToArray());
+            if (schema["primaryKey"]!.AsArray() is [var only] && (string?)only == "id" && old.Keys.Any(k => k.Table == name))
+                (rows, table["rowOrder"]) = (rows.OrderBy(r => r[0], StringComparer.Ordinal), new JsonArray("id"));
+            else if (name == "colour-rule-ingredients")
+                rows = rows.OrderBy(r => r[0], StringComparer.Ordinal).ThenBy(r => r[1], StringComparer.Ordinal);
+            if (Forms.TryGetValue(name, out var form))
+                schema["fields"]!.AsArray()[0]!["constraints"]!["pattern"] = form;
+            package.Put(path, lines[0] + "\n" + string.Concat(rows.Select(r => string.Join(',', r.Select(Quoted)) + "\n")));
+        }
+
+        package.Put("datapackage.json", json.ToJsonString());
+        package.Put("CHANGELOG.md", Repository.Data("CHANGELOG.md"));
+        return package;
+    }
+
+    /// <summary>The table whose ids a field holds, or null; <c>*</c> where each item names its table itself.</summary>
+    private static string? Target(string table, JsonNode schema, JsonNode field)
+    {
+        var name = (string?)field["name"];
+        if (table == "disagreements" && name == "concerns")
+            return "*";
+        var key = schema["foreignKeys"]?.AsArray().FirstOrDefault(k => (string?)k!["fields"]![0] == name);
+        return name == "id" ? table : (string?)key?["reference"]!["resource"] ?? (string?)field["itemReference"]?["resource"];
+    }
+
+    private static string Old(string cell, string? target, Dictionary<(string, string), string> old)
+    {
+        if (target is null)
+            return cell;
+        return string.Join(';', cell.Split(';').Select(item =>
+            target == "*" && item.Split('/') is [var table, var id]
+                ? $"{table}/{old.GetValueOrDefault((table, id), id)}"
+                : old.GetValueOrDefault((target, item), item)));
+    }
+
+    private static string[] Cells(string line)
+    {
+        using var reader = CsvReader.FromText(line, new CsvReaderOptions { Separator = ',', HasHeader = false });
+        Assert.True(reader.Read());
+        return [.. Enumerable.Range(0, reader.FieldCount).Select(reader.GetString)];
+    }
+
+    private static string Quoted(string cell) =>
+        cell.IndexOfAny([',', '"']) < 0 ? cell : $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+}
