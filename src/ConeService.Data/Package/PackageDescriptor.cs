@@ -6,6 +6,9 @@ namespace ConeService.Data;
 internal sealed record PackageDescriptor(string Name, string Version, string? Title, string? License, IReadOnlyList<TableSchema> Tables)
 {
     public const string FileName = "datapackage.json";
+
+    /// <summary>Major and minor version; null when the version is none, which is a fault of its own.</summary>
+    public Version? Minor { get; } = SemVer.Minor(Version);
 }
 
 /// <summary>One table: its file, fields, keys and forced order.</summary>

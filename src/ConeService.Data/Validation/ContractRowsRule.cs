@@ -13,6 +13,8 @@ internal sealed class ContractRowsRule : IPackageRule
 
     private static IEnumerable<PackageFault> Missing(PackageContent content, string table, IEnumerable<string> needed, IEnumerable<string> present)
     {
+        if (!content.Has(table))
+            yield break;
         var missing = needed.Except(present).ToList();
         if (missing.Count > 0)
             yield return new PackageFault(content.Packages[0].Name, content.Tables[table].Schema.Path, null, "id", FaultRules.ContractRows, $"lacks {string.Join(", ", missing)}; the load check looks them up");

@@ -13,6 +13,8 @@ internal sealed class HeatWorkDefaultRule : IPackageRule
 
     public IEnumerable<PackageFault> Check(PackageContent content)
     {
+        if (!content.Has("heat-work-defaults"))
+            yield break;
         var rows = content.Rows(TypedTables.HeatWorkDefaults).ToDictionary(r => r.Row.Id, StringComparer.Ordinal);
         foreach (var (id, unit) in Needed)
         {

@@ -19,6 +19,8 @@ internal sealed class KilnDefaultRule : IPackageRule
 
     public IEnumerable<PackageFault> Check(PackageContent content)
     {
+        if (!content.Has("kiln-defaults"))
+            yield break;
         var rows = content.Rows(TypedTables.KilnDefaults).ToDictionary(r => r.Row.Id, StringComparer.Ordinal);
         foreach (var (id, unit) in Needed)
         {

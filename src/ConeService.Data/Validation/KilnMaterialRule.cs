@@ -10,6 +10,8 @@ internal sealed class KilnMaterialRule : IPackageRule
 
     public IEnumerable<PackageFault> Check(PackageContent content)
     {
+        if (!content.Has("kiln-materials"))
+            yield break;
         var rows = content.Rows(TypedTables.KilnMaterials);
         if (!rows.Any(r => r.Row is { Id: Clay, Use: "load" }))
             yield return new PackageFault(content.Packages[0].Name, "kiln-materials.csv", null, "id", FaultRules.KilnMaterial, $"has no load '{Clay}'; the kiln model needs it");

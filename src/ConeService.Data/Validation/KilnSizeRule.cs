@@ -7,6 +7,8 @@ internal sealed class KilnSizeRule : IPackageRule
 
     public IEnumerable<PackageFault> Check(PackageContent content)
     {
+        if (!content.Has("kiln-sizes"))
+            yield break;
         var rows = content.Rows(TypedTables.KilnSizes);
         foreach (var heat in new[] { "electric", "gas" })
         {
