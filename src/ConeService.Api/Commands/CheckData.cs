@@ -22,7 +22,7 @@ internal static class CheckData
 
         try
         {
-            var dataset = directory is null ? DatasetLoader.LoadEmbedded(overlays) : DatasetLoader.LoadDirectory(directory, overlays);
+            var dataset = directory is null ? DatasetLoader.LoadEmbedded(overlays) : DatasetLoader.LoadPath(directory, overlays);
             output.WriteLine($"{dataset.Title} {dataset.VersionId} is valid: {dataset.Resources.Sum(r => r.Rows)} rows in {dataset.Resources.Count} tables, checksum {dataset.Checksum}.");
             return 0;
         }
