@@ -17,6 +17,7 @@ internal static class DatasetBuilder
             Checksum = PackageChecksum.OfPackages(content.Packages.Select(p => p.Snapshot)),
             Resources = [.. content.Packages.SelectMany(p => Resources(p, content))],
             Sources = Rows(content, TypedTables.Sources),
+            Citations = CitationIndex.Of(content),
             Cones = Rows(content, TypedTables.Cones),
             Charts = Rows(content, TypedTables.Charts),
             EndPoints = Rows(content, TypedTables.EndPoints),

@@ -31,36 +31,7 @@ internal static class SourceEndpoints
     }
 
     private static List<SourceUse> Uses(Dataset data, string id) =>
-        [.. new[]
-        {
-            new SourceUse("additives", data.Additives.Count(r => r.Sources.Contains(id))),
-            new SourceUse("base-glazes", data.BaseGlazes.Count(r => r.Sources.Contains(id))),
-            new SourceUse("bending-energies", data.BendingEnergies.Count(r => r.Source == id)),
-            new SourceUse("cautions", data.Cautions.Count(r => r.Sources.Contains(id))),
-            new SourceUse("charts", data.Charts.Count(r => r.Source == id)),
-            new SourceUse("clay-bodies", data.ClayBodies.Count(r => r.Sources.Contains(id))),
-            new SourceUse("colorant-forms", data.ColorantForms.Count(r => r.Sources.Contains(id))),
-            new SourceUse("colorants", data.Colorants.Count(r => r.Sources.Contains(id))),
-            new SourceUse("colour-notes", data.ColourNotes.Count(r => r.Sources.Contains(id))),
-            new SourceUse("colour-rule-ingredients", data.ColourRuleIngredients.Count(r => r.Sources.Contains(id))),
-            new SourceUse("colour-rules", data.ColourRules.Count(r => r.Sources.Contains(id))),
-            new SourceUse("colour-words", data.ColourWords.Count(r => r.Sources.Contains(id))),
-            new SourceUse("cone-facts", data.ConeFacts.Count(r => r.Sources.Contains(id))),
-            new SourceUse("cones", data.Cones.Count(r => r.Sources.Contains(id))),
-            new SourceUse("corrections", data.Corrections.Count(r => r.Sources.Contains(id))),
-            new SourceUse("disagreements", data.Disagreements.Count(r => r.Sources.Contains(id))),
-            new SourceUse("end-points", data.EndPoints.Count(r => r.Source == id)),
-            new SourceUse("exposure-limits", data.ExposureLimits.Count(r => r.Sources.Contains(id))),
-            new SourceUse("firing-kinds", data.FiringKinds.Count(r => r.Sources.Contains(id))),
-            new SourceUse("food-contact-limits", data.FoodContactLimits.Count(r => r.Sources.Contains(id))),
-            new SourceUse("glazes", data.Glazes.Count(r => r.Sources.Contains(id))),
-            new SourceUse("kiln-heats", data.KilnHeats.Count(r => r.Sources.Contains(id))),
-            new SourceUse("landmarks", data.Landmarks.Count(r => r.Sources.Contains(id))),
-            new SourceUse("load-rules", data.LoadRules.Count(r => r.Sources.Contains(id))),
-            new SourceUse("process-additions", data.ProcessAdditions.Count(r => r.Sources.Contains(id))),
-            new SourceUse("processes", data.Processes.Count(r => r.Sources.Contains(id))),
-            new SourceUse("temperature-limits", data.TemperatureLimits.Count(r => r.Sources.Contains(id))),
-        }.Where(u => u.Rows > 0)];
+        [.. data.Citations[id].GroupBy(c => c.Table).Select(g => new SourceUse(g.Key, g.Count()))];
 
     private static RefusedException Unknown(string id, Dataset data)
     {
