@@ -5,7 +5,6 @@ using ConeService.Api.Features.Schedules;
 using ConeService.Api.Http.Problems;
 using ConeService.Api.Json;
 using ConeService.Api.OpenApi;
-using ConeService.Data;
 using ConeService.Firing.Colour;
 using ConeService.Firing.Cones.Conversions;
 using ConeService.Firing.HeatWork.Answers;
@@ -36,7 +35,6 @@ internal static class ServiceSetup
             k.Limits.MaxRequestBodySize = LargestBody;
         });
         builder.Services.Configure<DatasetSettings>(builder.Configuration.GetSection("ConeService:Data"));
-        builder.Services.AddSingleton<IDatasetHolder>(DatasetSettings.OpenHolder);
         builder.Services.AddSingleton<SnapshotHolder>();
         builder.Services.AddSingleton<AcceptedTypes>();
         builder.Services.AddSingleton<IValidator<ColourRequest>, ColourRequestValidator>();

@@ -27,17 +27,3 @@ internal sealed class Snapshot(Dataset dataset)
     public PreparedBody Prepare<T>(string key, T state, Func<Snapshot, T, PreparedBody> make) =>
         prepared.TryGetValue(key, out var body) ? body : prepared.GetOrAdd(key, static (_, x) => x.make(x.self, x.state), (self: this, state, make));
 }
-
-/// <summary>Holds the snapshot in use; it changes when the data package does.</summary>
-internal sealed class SnapshotHolder
-{
-    private volatile Snapshot current;
-
-    public SnapshotHolder(IDatasetHolder holder)
-    {
-        current = new(holder.Current);
-        holder.Swapped += (_, e) => current = new(e.Dataset);
-    }
-
-    public Snapshot Current => current;
-}
