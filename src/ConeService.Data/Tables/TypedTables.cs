@@ -12,8 +12,11 @@ internal static partial class TypedTables
         r.OptionalText("note")));
 
     public static TypedTable<ChartRow> Charts { get; } = new("charts", keyFields: 1, r => new(
-        r.Text("id"), r.Text("title"), r.Text("cone_form"), r.Text("composition"), r.Source(), r.Confidence(),
-        r.OptionalText("note")));
+        r.Text("id"), r.Text("title"), r.Text("cone_form"), r.Text("composition"),
+        // Before 1.5 the composition and the form were asked instead.
+        r.Since(1, 5, absent: cell => cell("composition") == "iron-free" ? "no" : "yes").Word<YesNo>("reduction_sensitive"),
+        r.Since(1, 5, absent: cell => cell("cone_form") == "small" ? "yes" : "no").Word<YesNo>("bends_later"),
+        r.Source(), r.Confidence(), r.OptionalText("note")));
 
     public static TypedTable<EndPointRow> EndPoints { get; } = new("end-points", keyFields: 3, r => new(
         r.Reference("chart", "charts"), r.Reference("cone", "cones"), r.OptionalNumber("rate_celsius_per_hour"),
@@ -25,7 +28,7 @@ internal static partial class TypedTables
 
     public static TypedTable<BendingEnergyRow> BendingEnergies { get; } = new("bending-energies", keyFields: 2, r => new(
         r.Reference("chart", "charts"), r.Reference("cone", "cones"), r.Number("activation_energy_kilojoules_per_mole"),
-        r.Source(), r.Confidence(), r.OptionalText("note")));
+        r.Since(1, 5).OptionalWord<ConeOddity>("oddity"), r.Source(), r.Confidence(), r.OptionalText("note")));
 
     public static TypedTable<CorrectionRow> Corrections { get; } = new("corrections", keyFields: 3, r => new(
         r.Text("table"), r.Text("key"), r.Text("field"), r.Text("printed"), r.Text("adopted"), r.Text("reason"),

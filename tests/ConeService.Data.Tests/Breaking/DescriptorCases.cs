@@ -32,7 +32,7 @@ internal static class DescriptorCases
         Table("a_foreign_key_to_no_table", "charts.foreignKeys", t => t["schema"]!["foreignKeys"]![0]!["reference"]!["resource"] = "books"),
         Table("a_foreign_key_without_fields", "charts.foreignKeys", t => t["schema"]!["foreignKeys"]![0]!["fields"] = new JsonArray()),
         Table("a_foreign_key_of_no_field", "charts.foreignKeys", t => t["schema"]!["foreignKeys"]![0]!["fields"] = new JsonArray("book")),
-        Table("a_field_that_is_null", "charts.schema.fields[7]", t => t["schema"]!["fields"]!.AsArray().Add(null)),
+        Table("a_field_that_is_null", "charts.schema.fields[9]", t => t["schema"]!["fields"]!.AsArray().Add(null)),
         Table("a_field_that_stands_twice", "charts.schema.fields", t => t["schema"]!["fields"]!.AsArray().Add(t["schema"]!["fields"]![1]!.DeepClone())),
         Descriptor("two_tables_of_one_name", "resources", p => p.EditDescriptor(j =>
         {
@@ -64,7 +64,7 @@ internal static class DescriptorCases
         }),
         Shape("a_field_the_service_needs_left_out", "charts.note", p =>
         {
-            p.EditTable("charts", t => t["schema"]!["fields"]!.AsArray().RemoveAt(6));
+            p.EditTable("charts", t => t["schema"]!["fields"]!.AsArray().RemoveAt(8));
             p.Put("charts.csv", p.Text("charts.csv").Replace(",note\n", "\n", StringComparison.Ordinal).Replace("published,\n", "published\n", StringComparison.Ordinal));
         }),
         Shape("a_field_the_service_does_not_know", "charts.colour", p =>

@@ -5,7 +5,7 @@ namespace ConeService.Data.Tests;
 /// <summary>Rows and cells that the schema refuses.</summary>
 internal static class RowCases
 {
-    private const string Chart = "test-chart,Test chart,large,regular,seen-chart,published,";
+    private const string Chart = "test-chart,Test chart,large,regular,yes,no,seen-chart,published,";
 
     public static IReadOnlyList<BreakingCase> All { get; } =
     [

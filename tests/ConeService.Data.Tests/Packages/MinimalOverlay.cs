@@ -18,8 +18,8 @@ internal static class MinimalOverlay
 
             """);
         package.Put("charts.csv", $"""
-            id,title,cone_form,composition,source,confidence,note
-            {name}-chart,Own chart,large,regular,{name}-tests,published,
+            id,title,cone_form,composition,reduction_sensitive,bends_later,source,confidence,note
+            {name}-chart,Own chart,large,regular,yes,no,{name}-tests,published,
 
             """);
         package.Put("end-points.csv", $"""

@@ -40,7 +40,7 @@ internal static class MinimalPackage
             """,
         "cones" => Cones(),
         "charts" => """
-            test-chart,Test chart,large,regular,seen-chart,published,
+            test-chart,Test chart,large,regular,yes,no,seen-chart,published,
 
             """,
         "end-points" => """
@@ -56,8 +56,8 @@ internal static class MinimalPackage
 
             """,
         "bending-energies" => """
-            test-chart,05,600.5,derived,derived,
-            test-chart,04,550.25,derived,derived,
+            test-chart,05,600.5,,derived,derived,
+            test-chart,04,550.25,,derived,derived,
 
             """,
         "thermocouple-tolerances" => """
