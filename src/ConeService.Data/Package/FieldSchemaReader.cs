@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.RegularExpressions;
 
 namespace ConeService.Data;
@@ -5,6 +6,9 @@ namespace ConeService.Data;
 /// <summary>Reads one field of a descriptor.</summary>
 internal static class FieldSchemaReader
 {
+    // A pattern is costly to make and to warm up, stands in many fields, and is the same in every package that is loaded.
+    private static readonly ConcurrentDictionary<string, Regex> Patterns = new(StringComparer.Ordinal);
+
     public static FieldSchema? Read(FieldJson? json, string table, int index, DescriptorFaults found)
     {
         if (json is null)
@@ -70,7 +74,8 @@ internal static class FieldSchemaReader
         try
         {
             // Linear time whatever the pattern: overlays are written by strangers to this code.
-            return new Regex($@"^(?:{pattern})\z", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking);
+            return Patterns.GetOrAdd(
+                pattern, static p => new Regex($@"^(?:{p})\z", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking));
         }
         catch (Exception e) when (e is ArgumentException or NotSupportedException)
         {

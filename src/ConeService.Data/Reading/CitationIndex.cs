@@ -1,4 +1,4 @@
-using System.Collections.Frozen;
+using System.Collections.ObjectModel;
 
 namespace ConeService.Data;
 
@@ -11,7 +11,7 @@ internal static class CitationIndex
     private const string Bibliography = "sources";
 
     /// <summary>Per source its rows, tables by name and rows in their order; a row that names a source in two fields counts once.</summary>
-    public static FrozenDictionary<string, IReadOnlyList<Citation>> Of(PackageContent content)
+    public static ReadOnlyDictionary<string, IReadOnlyList<Citation>> Of(PackageContent content)
     {
         var citations = content.Rows(TypedTables.Sources).ToDictionary(s => s.Row.Id, _ => new List<Citation>(), StringComparer.Ordinal);
         foreach (var table in content.Tables.Values.OrderBy(t => t.Schema.Name, StringComparer.Ordinal))
@@ -26,7 +26,7 @@ internal static class CitationIndex
             }
         }
 
-        return citations.ToFrozenDictionary(c => c.Key, c => (IReadOnlyList<Citation>)c.Value.AsReadOnly(), StringComparer.Ordinal);
+        return citations.ToDictionary(c => c.Key, c => (IReadOnlyList<Citation>)c.Value.AsReadOnly(), StringComparer.Ordinal).AsReadOnly();
     }
 
     private static int[] CitingFields(TableSchema schema) =>

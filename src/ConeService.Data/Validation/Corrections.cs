@@ -62,8 +62,7 @@ internal static class Corrections
         }
         else
         {
-            target.Cells[index] = correction.Adopted;
-            target.Corrected[index] = (part, row.Line);
+            target.Correct(index, correction.Adopted, part, row.Line);
         }
     }
 }
