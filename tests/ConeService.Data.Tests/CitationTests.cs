@@ -87,7 +87,8 @@ public sealed class CitationTests
                 .Select(f => (string)f!["name"]!);
             string[] fields = [.. keys, .. lists];
             if (fields.Length > 0)
-                found.Add(((string)table["name"]!, (string)table["path"]!, [.. schema["primaryKey"]!.AsArray().Select(k => (string)k!)], fields));
+                found.Add(((string)table["name"]!, (string)table["path"]!, [.. schema["primaryKey"]!.AsArray().Select(k => (string)k!)],
+                    fields));
         }
 
         return found;

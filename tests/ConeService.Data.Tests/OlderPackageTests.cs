@@ -121,7 +121,8 @@ public sealed class OlderPackageTests
         var fields = t["schema"]!["fields"]!.AsArray();
         var place = fields.Select(f => (string?)f!["name"]).ToList().IndexOf(field);
         fields.RemoveAt(place);
-        var lines = package.Text(table + ".csv").TrimEnd('\n').Split('\n').Select(l => string.Join(',', l.Split(',').Where((_, i) => i != place)));
+        var lines = package.Text(table + ".csv").TrimEnd('\n').Split('\n')
+            .Select(l => string.Join(',', l.Split(',').Where((_, i) => i != place)));
         package.Put(table + ".csv", string.Join('\n', lines) + "\n");
     });
 

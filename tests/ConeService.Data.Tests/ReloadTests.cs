@@ -163,7 +163,9 @@ public sealed class ReloadTests : IDisposable
     [Fact]
     public void A_package_from_which_nothing_can_be_built_is_refused()
     {
-        using var holder = Building(d => d.Charts[0].Title == "Test chart" ? new Built("first") : throw new InvalidOperationException("build"));
+        using var holder = Building(d => d.Charts[0].Title == "Test chart"
+            ? new Built("first")
+            : throw new InvalidOperationException("build"));
         var before = holder.Current;
         Change("Test chart", "New chart");
 

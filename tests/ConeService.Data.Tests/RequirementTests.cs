@@ -19,7 +19,8 @@ public sealed class RequirementTests
                 new("minimal", "kiln-heats.csv", null, "id", "needs-heats", "has too few rows"),
             ],
             invalid.Faults);
-        Assert.Contains("minimal: kiln-heats.csv, field id: has too few rows (rule needs-heats)", invalid.Message, StringComparison.Ordinal);
+        Assert.Contains("minimal: kiln-heats.csv, field id: has too few rows (rule needs-heats)", invalid.Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -38,6 +39,7 @@ public sealed class RequirementTests
 
         Assert.Equal(
             FaultRules.Enum,
-            Assert.Single(Assert.Throws<InvalidPackageException>(() => DatasetLoader.Load(_scenario.Base, requirements: [never])).Faults).Rule);
+            Assert.Single(Assert.Throws<InvalidPackageException>(() => DatasetLoader.Load(_scenario.Base, requirements: [never])).Faults)
+            .Rule);
     }
 }

@@ -57,6 +57,7 @@ public sealed class ToleratedTests
     {
         _scenario.Base.Replace("bending-energies.csv", "600.5", "600.50");
 
-        Assert.Equal("600.50", _scenario.Load().BendingEnergies[0].ActivationEnergyKilojoulesPerMole.ToString(System.Globalization.CultureInfo.InvariantCulture));
+        Assert.Equal("600.50", _scenario.Load()
+            .BendingEnergies[0].ActivationEnergyKilojoulesPerMole.ToString(System.Globalization.CultureInfo.InvariantCulture));
     }
 }

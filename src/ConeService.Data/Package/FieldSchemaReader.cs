@@ -64,7 +64,8 @@ internal static class FieldSchemaReader
             found.Add($"{at}.constraints.enum", "is empty; it must name at least one value");
         if ((json.Minimum ?? json.Maximum) is not null && type is not (FieldType.Number or FieldType.Integer))
             found.Add($"{at}.constraints", "minimum and maximum are for numbers");
-        return new FieldConstraints(json.Required, json.Unique, json.Enum, json.Pattern, Pattern(json.Pattern, at, found), json.Minimum, json.Maximum);
+        return new FieldConstraints(json.Required, json.Unique, json.Enum, json.Pattern, Pattern(json.Pattern, at, found), json.Minimum,
+            json.Maximum);
     }
 
     private static Regex? Pattern(string? pattern, string at, DescriptorFaults found)

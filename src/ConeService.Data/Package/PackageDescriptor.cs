@@ -33,7 +33,8 @@ internal sealed record TableSchema(
 
 /// <summary>One field of a table.</summary>
 internal sealed record FieldSchema(
-    string Name, FieldType Type, string Description, string? Unit, FieldConstraints Constraints, char Delimiter, ItemReference? ItemReference);
+    string Name, FieldType Type, string Description, string? Unit, FieldConstraints Constraints, char Delimiter,
+    ItemReference? ItemReference);
 
 /// <summary>What a cell of a field must satisfy. <paramref name="Pattern"/> is anchored at both ends.</summary>
 internal sealed record FieldConstraints(

@@ -10,7 +10,9 @@ public static class PackageFiles
     internal static bool IsArchive(string path) =>
         !Directory.Exists(path) && (File.Exists(path) || path.EndsWith(".zip", StringComparison.OrdinalIgnoreCase));
 
-    /// <summary>Whether a file is no part of a package: editors and container mounts keep their own copies under names with a leading dot.</summary>
+    /// <summary>
+    /// Whether a file is no part of a package: editors and container mounts keep their own copies under names with a leading dot.
+    /// </summary>
     /// <param name="name">Name relative to the package, parts separated by <c>/</c>.</param>
     internal static bool IsHidden(string name) => name.Split('/').Any(part => part.StartsWith('.'));
 }

@@ -6,7 +6,9 @@ internal sealed record Column(string Name, FieldType Type, bool Required)
     /// <summary>The words a field may use at most, when each of them has a meaning in code.</summary>
     public IReadOnlyList<string>? Words { get; init; }
 
-    /// <summary>The table whose <c>id</c> the field must be declared to refer to: code follows the reference without looking back.</summary>
+    /// <summary>
+    /// The table whose <c>id</c> the field must be declared to refer to: code follows the reference without looking back.
+    /// </summary>
     public string? RefersTo { get; init; }
 
     /// <summary>The minor version of the package that brought the column; null when it was there from the start.</summary>
@@ -15,7 +17,9 @@ internal sealed record Column(string Name, FieldType Type, bool Required)
     /// <summary>The cell of a row that was written before the column was there, from its other cells by name.</summary>
     public Func<Func<string, string>, string> Absent { get; init; } = static _ => "";
 
-    /// <summary>The field of a table that was written before the column was there. What fills it comes from code, so nothing is checked.</summary>
+    /// <summary>
+    /// The field of a table that was written before the column was there. What fills it comes from code, so nothing is checked.
+    /// </summary>
     public FieldSchema AbsentField() =>
         new(Name, Type, "", null, new FieldConstraints(false, false, null, null, null, null, null), ';', null);
 

@@ -56,7 +56,8 @@ internal static class CsvTableReader
         catch (CsvFormatException e)
         {
             // Where one row ends is no longer known, so nothing after it can be judged.
-            table.Lose((int?)e.LineNumber, FaultRules.CsvQuoting, $"cannot be split into cells, and the rows after it are not read: {e.Message}");
+            table.Lose((int?)e.LineNumber, FaultRules.CsvQuoting,
+                $"cannot be split into cells, and the rows after it are not read: {e.Message}");
         }
     }
 

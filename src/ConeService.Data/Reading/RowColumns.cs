@@ -26,7 +26,9 @@ internal sealed class RowColumns
             : throw new InvalidOperationException($"A column of {typeof(T).Name} is named twice.");
     }
 
-    /// <summary>A reader of rows of which each column stands at the place given. Only for rows of sound tables whose shape was checked.</summary>
+    /// <summary>
+    /// A reader of rows of which each column stands at the place given. Only for rows of sound tables whose shape was checked.
+    /// </summary>
     public static RowColumns Reader(int[] places) => new(null, places);
 
     /// <summary>Makes the row out of these values.</summary>

@@ -36,7 +36,8 @@ internal abstract class TypedTable(string name, Version? since, int keyFields, I
         }
 
         if (!schema.PrimaryKey.SequenceEqual(Key))
-            Fault(FaultRules.TableFields, $"{Name}.primaryKey", $"is {string.Join(", ", schema.PrimaryKey)}; it must be {string.Join(", ", Key)}");
+            Fault(FaultRules.TableFields, $"{Name}.primaryKey",
+                $"is {string.Join(", ", schema.PrimaryKey)}; it must be {string.Join(", ", Key)}");
         foreach (var column in Columns)
         {
             if (schema.Fields.FirstOrDefault(f => f.Name == column.Name) is { } field)

@@ -19,7 +19,8 @@ internal static class CellChecks
         var (field, text) = (table.Schema.Fields[index], row.Cells[index]);
         if (HasControl(text))
         {
-            Fault(table, row, index, FaultRules.ControlCharacter, $"has a line break or another control character; a cell is plain text in one line");
+            Fault(table, row, index, FaultRules.ControlCharacter,
+                $"has a line break or another control character; a cell is plain text in one line");
         }
         else if (text.Length > 0 && (char.IsWhiteSpace(text[0]) || char.IsWhiteSpace(text[^1])))
         {
@@ -69,9 +70,11 @@ internal static class CellChecks
         if ((value as decimal? ?? value as int?) is not { } number)
             return;
         if (number < constraints.Minimum)
-            Fault(table, row, index, FaultRules.Minimum, string.Create(CultureInfo.InvariantCulture, $"is {text}; it must be at least {constraints.Minimum}"));
+            Fault(table, row, index, FaultRules.Minimum,
+                string.Create(CultureInfo.InvariantCulture, $"is {text}; it must be at least {constraints.Minimum}"));
         if (number > constraints.Maximum)
-            Fault(table, row, index, FaultRules.Maximum, string.Create(CultureInfo.InvariantCulture, $"is {text}; it must be at most {constraints.Maximum}"));
+            Fault(table, row, index, FaultRules.Maximum,
+                string.Create(CultureInfo.InvariantCulture, $"is {text}; it must be at most {constraints.Maximum}"));
     }
 
     private static void Fault(TableData table, TableRow row, int index, string rule, string reason)

@@ -58,6 +58,7 @@ internal static class PackageValidator
     {
         var names = new HashSet<string>(StringComparer.Ordinal) { basePackage.Name };
         foreach (var overlay in overlays.Where(o => !names.Add(o.Name)))
-            faults.Add(new PackageFault(overlay.Name, PackageDescriptor.FileName, null, "name", FaultRules.OverlayName, $"is '{overlay.Name}', the name of another package in use; every overlay needs a name of its own"));
+            faults.Add(new PackageFault(overlay.Name, PackageDescriptor.FileName, null, "name", FaultRules.OverlayName,
+                $"is '{overlay.Name}', the name of another package in use; every overlay needs a name of its own"));
     }
 }

@@ -11,7 +11,8 @@ internal static class MinimalOverlay
         var resources = new JsonArray();
         foreach (var table in new[] { "sources", "charts", "end-points" })
             resources.Add(InMemoryPackage.Table(JsonNode.Parse(Repository.Data("datapackage.json"))!, table).DeepClone());
-        package.Put("datapackage.json", new JsonObject { ["name"] = name, ["version"] = version, ["resources"] = resources }.ToJsonString());
+        package.Put("datapackage.json",
+            new JsonObject { ["name"] = name, ["version"] = version, ["resources"] = resources }.ToJsonString());
         package.Put("sources.csv", $"""
             id,kind,citation,year,locator,rights,seen
             {name}-tests,measurement,Own firings,2024,,own,whole

@@ -105,7 +105,8 @@ internal static class MinimalPackage
             drying,50,20,100,25,common-practice,common-practice,
 
             """,
-        "cautions" => string.Concat(LoadCautionIds.All.Select(id => $"{id},Hazard,dust,low,every-kiln,maker,firing,Always.,Care.,,seen-chart,published,\n")),
+        "cautions" => string.Concat(LoadCautionIds.All.Select(id =>
+        $"{id},Hazard,dust,low,every-kiln,maker,firing,Always.,Care.,,seen-chart,published,\n")),
         "kiln-heats" => """
             electric,electric kiln,harms-elements,25,caut02,seen-chart,published,
             gas,gas kiln,usual,50,caut02,seen-chart,published,
@@ -124,7 +125,8 @@ internal static class MinimalPackage
             test-glaze,test glaze,glaze,5,6,7,oxidation,,refuse,,,glaze,bisqued,,Dry.,Runs.,low,,,,no,leach-test,,,,,seen-chart,published,published,
 
             """,
-        "load-rules" => string.Concat(LoadRuleIds.All.Order(StringComparer.Ordinal).Select(id => $"{id},clearance,Rule.,must,,,,,,every-firing,,,seen-chart,published,\n")),
+        "load-rules" => string.Concat(LoadRuleIds.All.Order(StringComparer.Ordinal)
+        .Select(id => $"{id},clearance,Rule.,must,,,,,,every-firing,,,seen-chart,published,\n")),
         "disagreements" => """
             dis01,Cone,clay-bodies/test-clay,Six.,seen-chart,Seven.,common-practice,,Six.,seen-chart,published,
 
@@ -134,7 +136,8 @@ internal static class MinimalPackage
 
     // The model needs every one; id, value and unit as shipped, the rest the least that is valid.
     private static string KilnDefaults() => string.Concat(
-        Repository.Data("kiln-defaults.csv").TrimEnd('\n').Split('\n').Skip(1).Select(l => string.Join(',', l.Split(',')[..3]) + ",Meaning.,derived,derived,\n"));
+        Repository.Data("kiln-defaults.csv").TrimEnd('\n').Split('\n').Skip(1)
+        .Select(l => string.Join(',', l.Split(',')[..3]) + ",Meaning.,derived,derived,\n"));
 
     // 022 … 01 and 1 … 14, with one Seger number and one half cone.
     private static string Cones()
@@ -143,7 +146,8 @@ internal static class MinimalPackage
         for (var step = 0; step < 36; step++)
         {
             var position = step < 22 ? step - 22 : step - 21;
-            var id = position < 0 ? "0" + (-position).ToString(CultureInfo.InvariantCulture) : position.ToString(CultureInfo.InvariantCulture);
+            var id = position < 0 ? "0" + (-position)
+                .ToString(CultureInfo.InvariantCulture) : position.ToString(CultureInfo.InvariantCulture);
             rows.Append(CultureInfo.InvariantCulture, $"{id},{position},whole,{step},seen-chart,published,\n");
             if (id == "06")
                 rows.Append("06a,-6,seger-letter,,seen-chart,published,\n05.5,-5.5,half,,seen-chart,published,\n");

@@ -51,8 +51,12 @@ public sealed partial class OddityTests
         var logs = energies.Select(e => Math.Log((double)e.ActivationEnergyKilojoulesPerMole)).ToList();
         var off = Enumerable.Range(2, logs.Count - 4).ToDictionary(i => energies[i].Cone, i => (Off(i, 1), Off(i, 2)));
 
-        Assert.Equal(off.Where(o => o.Value is (> LogEnergyBeyond, > LogEnergyBeyond)).Select(o => o.Key), Odd(chart, ConeOddity.RateInsensitive));
-        Assert.Equal(off.Where(o => o.Value is (< -LogEnergyBeyond, < -LogEnergyBeyond)).Select(o => o.Key), Odd(chart, ConeOddity.RateSensitive));
+        Assert.Equal(
+            off.Where(o => Math.Min(o.Value.Item1, o.Value.Item2) > LogEnergyBeyond).Select(o => o.Key),
+            Odd(chart, ConeOddity.RateInsensitive));
+        Assert.Equal(
+            off.Where(o => Math.Max(o.Value.Item1, o.Value.Item2) < -LogEnergyBeyond).Select(o => o.Key),
+            Odd(chart, ConeOddity.RateSensitive));
 
         double Off(int i, int reach) => logs[i] - Enumerable.Range(i - reach, (2 * reach) + 1).Where(j => j != i).Average(j => logs[j]);
     }
