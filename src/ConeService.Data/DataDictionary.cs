@@ -12,7 +12,9 @@ public static class DataDictionary
     public static string Render(IPackageFiles files)
     {
         var faults = new List<PackageFault>();
-        var descriptor = PackageSnapshot.Take(files, faults) is { } snapshot ? DescriptorReader.Read(snapshot, isOverlay: false, faults) : null;
+        var descriptor = PackageSnapshot.Take(files, faults) is { } snapshot
+            ? DescriptorReader.Read(snapshot, isOverlay: false, faults)
+            : null;
         if (descriptor is null)
             throw new InvalidPackageException(faults);
 
@@ -62,7 +64,8 @@ public static class DataDictionary
 
     private static string RefersTo(TableSchema table, FieldSchema field)
     {
-        var keys = table.ForeignKeys.Where(k => k.Fields.Contains(field.Name)).Select(k => $"{k.Table}.{k.References[k.Fields.ToList().IndexOf(field.Name)]}");
+        var keys = table.ForeignKeys.Where(k => k.Fields.Contains(field.Name))
+            .Select(k => $"{k.Table}.{k.References[k.Fields.ToList().IndexOf(field.Name)]}");
         var items = field.ItemReference is { } item ? [$"{item.Table}.{item.Field} (each item)"] : Array.Empty<string>();
         return string.Join(", ", keys.Concat(items));
     }

@@ -29,6 +29,12 @@ public sealed class Dataset
     /// <summary>The bibliography, by id.</summary>
     public required IReadOnlyList<SourceRow> Sources { get; init; }
 
+    /// <summary>
+    /// Which rows cite a source, by the id of the source: every reference to the bibliography that the descriptor declares. Tables
+    /// by name, rows in their order; a source that no row cites has an empty list.
+    /// </summary>
+    public required IReadOnlyDictionary<string, IReadOnlyList<Citation>> Citations { get; init; }
+
     /// <summary>Every cone number that some chart prints, in the order in which they go down.</summary>
     public required IReadOnlyList<ConeRow> Cones { get; init; }
 
@@ -101,22 +107,36 @@ public sealed class Dataset
 
     /// <summary>Where sources contradict each other.</summary>
     public required IReadOnlyList<DisagreementRow> Disagreements { get; init; }
-    /// <summary>Exposure limits: Limits for what people breathe at work, each as its body states it. What binds a studio is the law of its place.</summary>
+
+    /// <summary>
+    /// Exposure limits: Limits for what people breathe at work, each as its body states it. What binds a studio is the law of its
+    /// place.
+    /// </summary>
     public required IReadOnlyList<ExposureLimitRow> ExposureLimits { get; init; }
 
-    /// <summary>Food-contact limits: What a leach test of ceramic ware may give off, by jurisdiction. Only a leach test tells; what binds a maker is the law of the place of sale.</summary>
+    /// <summary>
+    /// Food-contact limits: What a leach test of ceramic ware may give off, by jurisdiction. Only a leach test tells; what binds
+    /// a maker is the law of the place of sale.
+    /// </summary>
     public required IReadOnlyList<FoodContactLimitRow> FoodContactLimits { get; init; }
 
-    /// <summary>Landmarks of a firing: What happens in ware, glaze and kiln at which temperature, and what a schedule does about it.</summary>
+    /// <summary>
+    /// Landmarks of a firing: What happens in ware, glaze and kiln at which temperature, and what a schedule does about it.
+    /// </summary>
     public required IReadOnlyList<LandmarkRow> Landmarks { get; init; }
 
-    /// <summary>Firing processes: What each firing process does to a pot, what the pot is good for, and who is near. Row confidence covers the fields that sourced_fields names; the other cells are common practice.</summary>
+    /// <summary>
+    /// Firing processes: What each firing process does to a pot, what the pot is good for, and who is near. Row confidence covers
+    /// the fields that sourced_fields names; the other cells are common practice.
+    /// </summary>
     public required IReadOnlyList<ProcessRow> Processes { get; init; }
 
     /// <summary>What is added to a firing: Materials that a process needs beside clay and glaze, and when they go in.</summary>
     public required IReadOnlyList<ProcessAdditionRow> ProcessAdditions { get; init; }
 
-    /// <summary>Additives: Parts of a glaze that change its colours without colouring by themselves. Opacifiers stand among the colorants.</summary>
+    /// <summary>
+    /// Additives: Parts of a glaze that change its colours without colouring by themselves. Opacifiers stand among the colorants.
+    /// </summary>
     public required IReadOnlyList<AdditiveRow> Additives { get; init; }
 
     /// <summary>Base glazes: The closed vocabulary of bases in which colours are told.</summary>
@@ -125,26 +145,44 @@ public sealed class Dataset
     /// <summary>Colorants: What colours, clouds or lustres a glaze.</summary>
     public required IReadOnlyList<ColorantRow> Colorants { get; init; }
 
-    /// <summary>Forms of the colorants: Substances in which a colorant is weighed, and how much of the counted oxide one part brings.</summary>
+    /// <summary>
+    /// Forms of the colorants: Substances in which a colorant is weighed, and how much of the counted oxide one part brings.
+    /// </summary>
     public required IReadOnlyList<ColorantFormRow> ColorantForms { get; init; }
 
     /// <summary>Temperature limits of colours: To which heat a colour holds, and where a colorant begins to gas or fume.</summary>
     public required IReadOnlyList<TemperatureLimitRow> TemperatureLimits { get; init; }
 
-    /// <summary>Colour notes: Which colour a colorant gives in a base and an atmosphere. Confidence is that of the colour; the percentage has its own; swatches are estimates for the eye, never measured.</summary>
+    /// <summary>
+    /// Colour notes: Which colour a colorant gives in a base and an atmosphere. Confidence is that of the colour; the percentage
+    /// has its own; swatches are estimates for the eye, never measured.
+    /// </summary>
     public required IReadOnlyList<ColourNoteRow> ColourNotes { get; init; }
 
     /// <summary>Colour words: The closed list into which the sources' colour names are put, so that notes can be filtered.</summary>
     public required IReadOnlyList<ColourWordRow> ColourWords { get; init; }
 
-    /// <summary>Colour rules: What several ingredients, heat and atmosphere do together. Conditions stand as data: atmospheres, bases, limit, and the ingredients in colour-rule-ingredients.</summary>
+    /// <summary>
+    /// Colour rules: What several ingredients, heat and atmosphere do together. Conditions stand as data: atmospheres, bases,
+    /// limit, and the ingredients in colour-rule-ingredients.
+    /// </summary>
     public required IReadOnlyList<ColourRuleRow> ColourRules { get; init; }
 
     /// <summary>Ingredients of the colour rules: Which ingredients a rule needs or forbids, and in which amounts.</summary>
     public required IReadOnlyList<ColourRuleIngredientRow> ColourRuleIngredients { get; init; }
 
+    /// <summary>The sentences of the service, by code, audience and language; those of overlays follow.</summary>
+    public required IReadOnlyList<MessageRow> Messages { get; init; }
+
     /// <summary>The id that a row has now: the one given, unless it was renamed. Every look-up by an id that a caller sent goes through here.</summary>
     /// <param name="table">The table, such as <c>cautions</c>.</param>
     /// <param name="id">An id of today or of an earlier version; that there is such a row is not promised.</param>
     public string CurrentId(string table, string id) => renames.Current(table, id);
+    /// <summary>A fault of a table of the base package, for a <see cref="PackageRequirement"/>.</summary>
+    /// <param name="table">Name of the table.</param>
+    /// <param name="field">The field; null when the whole table is meant.</param>
+    /// <param name="rule">Stable id of what is required.</param>
+    /// <param name="reason">The value found and what is needed.</param>
+    public PackageFault Fault(string table, string? field, string rule, string reason) =>
+        new(Resources[0].Package, Resources.FirstOrDefault(r => r.Name == table)?.Path ?? table + ".csv", null, field, rule, reason);
 }

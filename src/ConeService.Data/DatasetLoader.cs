@@ -1,26 +1,47 @@
 namespace ConeService.Data;
 
+/// <summary>
+/// What a caller needs of a package beyond the package's own rules, such as a row that it looks up by name. Asked once the package
+/// is otherwise valid; what it returns is reported like any other fault.
+/// </summary>
+/// <param name="dataset">The package; <see cref="Dataset.Fault"/> makes faults of its tables.</param>
+public delegate IEnumerable<PackageFault> PackageRequirement(Dataset dataset);
+
 /// <summary>Reads a data package with its overlays and validates all of it before anything is used.</summary>
 public static class DatasetLoader
 {
     /// <summary>Loads the package that travels inside this assembly.</summary>
-    /// <param name="overlayDirectories">Directories of a studio's own packages, in the order in which they are added.</param>
+    /// <param name="overlays">Paths of a studio's own packages, in the order in which they are added.</param>
+    /// <param name="requirements">What the caller needs beyond the package's own rules.</param>
     /// <exception cref="InvalidPackageException">A package breaks rules; all faults found are listed.</exception>
-    public static Dataset LoadEmbedded(IEnumerable<string>? overlayDirectories = null) =>
-        Load(new EmbeddedPackageFiles(), Directories(overlayDirectories));
+    public static Dataset LoadEmbedded(IEnumerable<string>? overlays = null, IReadOnlyList<PackageRequirement>? requirements = null) =>
+        Load(new EmbeddedPackageFiles(), (overlays ?? []).Select(PackageFiles.At), requirements);
 
-    /// <summary>Loads a package from a directory, in place of the embedded one.</summary>
-    /// <param name="directory">The directory that holds <c>datapackage.json</c>.</param>
-    /// <param name="overlayDirectories">Directories of a studio's own packages, in the order in which they are added.</param>
+    /// <summary>Loads a package from a directory or a ZIP archive, in place of the embedded one.</summary>
+    /// <param name="path">The directory that holds <c>datapackage.json</c>, or the archive that holds it at its root.</param>
+    /// <param name="overlays">Paths of a studio's own packages, in the order in which they are added.</param>
+    /// <param name="requirements">What the caller needs beyond the package's own rules.</param>
     /// <exception cref="InvalidPackageException">A package breaks rules or cannot be read; all faults found are listed.</exception>
-    public static Dataset LoadDirectory(string directory, IEnumerable<string>? overlayDirectories = null) =>
-        Load(new DirectoryPackageFiles(directory), Directories(overlayDirectories));
+    public static Dataset LoadPath(
+        string path, IEnumerable<string>? overlays = null, IReadOnlyList<PackageRequirement>? requirements = null) =>
+        Load(PackageFiles.At(path), (overlays ?? []).Select(PackageFiles.At), requirements);
+
+    /// <summary>Loads the package that the options name.</summary>
+    /// <param name="options">Which package, with which overlays.</param>
+    /// <param name="requirements">What the caller needs beyond the package's own rules.</param>
+    /// <exception cref="InvalidPackageException">A package breaks rules or cannot be read; all faults found are listed.</exception>
+    public static Dataset Load(DatasetOptions options, IReadOnlyList<PackageRequirement>? requirements = null) =>
+        string.IsNullOrWhiteSpace(options.Path)
+            ? LoadEmbedded(options.Overlays, requirements)
+            : LoadPath(options.Path, options.Overlays, requirements);
 
     /// <summary>Loads a package and its overlays from wherever their files are kept.</summary>
     /// <param name="package">The base package.</param>
     /// <param name="overlays">A studio's own packages, in the order in which they are added.</param>
+    /// <param name="requirements">What the caller needs beyond the package's own rules.</param>
     /// <exception cref="InvalidPackageException">A package breaks rules or cannot be read; all faults found are listed.</exception>
-    public static Dataset Load(IPackageFiles package, IEnumerable<IPackageFiles>? overlays = null)
+    public static Dataset Load(
+        IPackageFiles package, IEnumerable<IPackageFiles>? overlays = null, IReadOnlyList<PackageRequirement>? requirements = null)
     {
         var faults = new List<PackageFault>();
         var basePackage = LoadedPackage.Read(package, isOverlay: false, faults);
@@ -28,7 +49,16 @@ public static class DatasetLoader
         if (basePackage is null)
             throw new InvalidPackageException(faults);
         var content = PackageValidator.Check(basePackage, loaded, faults);
-        return faults.Count == 0 ? DatasetBuilder.Build(content) : throw new InvalidPackageException(InReadingOrder(faults));
+        ThrowAny(faults);
+        var dataset = DatasetBuilder.Build(content);
+        ThrowAny([.. (requirements ?? []).SelectMany(r => r(dataset))]);
+        return dataset;
+    }
+
+    private static void ThrowAny(List<PackageFault> faults)
+    {
+        if (faults.Count > 0)
+            throw new InvalidPackageException(InReadingOrder(faults));
     }
 
     private static List<PackageFault> InReadingOrder(List<PackageFault> faults)
@@ -36,7 +66,4 @@ public static class DatasetLoader
         var packages = faults.Select(f => f.Package).Distinct().ToList();
         return [.. faults.OrderBy(f => packages.IndexOf(f.Package)).ThenBy(f => f.File, StringComparer.Ordinal).ThenBy(f => f.Line ?? 0)];
     }
-
-    private static IEnumerable<IPackageFiles> Directories(IEnumerable<string>? directories) =>
-        (directories ?? []).Select(d => new DirectoryPackageFiles(d));
 }

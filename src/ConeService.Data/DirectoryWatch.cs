@@ -1,6 +1,6 @@
 namespace ConeService.Data;
 
-/// <summary>Calls back once a directory has been quiet for a while after a change; copying a package raises many events.</summary>
+/// <summary>Calls back once a package has been quiet for a while after a change; copying one raises many events.</summary>
 internal sealed class DirectoryWatch : IDisposable
 {
     private static readonly TimeSpan Quiet = TimeSpan.FromMilliseconds(500);
@@ -8,11 +8,11 @@ internal sealed class DirectoryWatch : IDisposable
     private readonly List<FileSystemWatcher> _watchers = [];
     private readonly ITimer _timer;
 
-    public DirectoryWatch(IEnumerable<string> directories, TimeProvider time, Action changed)
+    public DirectoryWatch(IEnumerable<string> paths, TimeProvider time, Action changed)
     {
         _timer = time.CreateTimer(_ => changed(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-        foreach (var directory in directories)
-            _watchers.Add(Watch(directory));
+        foreach (var path in paths)
+            _watchers.Add(Watch(path));
         // What changed after the first load and before the watch began is caught by one look now.
         Restart();
     }
@@ -23,9 +23,12 @@ internal sealed class DirectoryWatch : IDisposable
         _timer.Dispose();
     }
 
-    private FileSystemWatcher Watch(string directory)
+    private FileSystemWatcher Watch(string path)
     {
-        var watcher = new FileSystemWatcher(directory) { IncludeSubdirectories = true };
+        // Of an archive the directory is watched: it is replaced by another file of its name.
+        var watcher = PackageFiles.IsArchive(path)
+            ? new FileSystemWatcher(Path.GetDirectoryName(Path.GetFullPath(path))!, Path.GetFileName(path))
+            : new FileSystemWatcher(path) { IncludeSubdirectories = true };
         watcher.Changed += (_, _) => Restart();
         watcher.Created += (_, _) => Restart();
         watcher.Deleted += (_, _) => Restart();

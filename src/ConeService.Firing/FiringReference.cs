@@ -64,24 +64,30 @@ public sealed class FiringReference
     /// <exception cref="InvalidPackageException">The package lacks something that a computation needs; carries every fault.</exception>
     public static FiringReference Open(Dataset dataset)
     {
-        var faults = Faults(dataset);
-        return faults.Count == 0 ? new(dataset) : throw new InvalidPackageException(faults);
-    }
-
-    /// <summary>What the computations need of a package and do not find there; empty when all can be built.</summary>
-    public static IReadOnlyList<PackageFault> Faults(Dataset dataset)
-    {
         var faults = Requirements.Of(dataset);
-        if (faults.Count > 0) return faults;
+        if (faults.Count > 0) throw new InvalidPackageException(faults);
         try
         {
-            _ = new FiringReference(dataset);
-            return [];
+            return new(dataset);
         }
         catch (Exception failure) when (failure is KeyNotFoundException or InvalidOperationException or FormatException or ArgumentException)
         {
             // A need that no capability states yet: told as a fault of the package rather than met by a request.
-            return [new(dataset.Title, "datapackage.json", null, null, Requirements.Rule, $"can't be computed with: {failure.Message}")];
+            throw new InvalidPackageException([Requirements.Fault(dataset, "datapackage", null, $"can't be computed with: {failure.Message}")]);
+        }
+    }
+
+    /// <summary>What the computations need of a package and do not find there; empty when all can be built. A requirement for the loader.</summary>
+    public static IEnumerable<PackageFault> Faults(Dataset dataset)
+    {
+        try
+        {
+            _ = Open(dataset);
+            return [];
+        }
+        catch (InvalidPackageException invalid)
+        {
+            return invalid.Faults;
         }
     }
 }

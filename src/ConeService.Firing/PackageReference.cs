@@ -22,6 +22,6 @@ public sealed class PackageReference
     public SourceDetail Source(string id)
     {
         var row = Rows.Find(dataset, "sources", dataset.Sources, s => s.Id, id, "source", "/v1/sources");
-        return new(dataset.VersionId, row, []);
+        return new(dataset.VersionId, row, [.. dataset.Citations[row.Id].GroupBy(c => c.Table).Select(g => new SourceUse(g.Key, g.Count()))]);
     }
 }

@@ -10,9 +10,6 @@ namespace ConeService.Firing;
 /// </summary>
 internal static class Requirements
 {
-    /// <summary>Id of the rule that is broken where a need is not met.</summary>
-    public const string Rule = "needed-by-computation";
-
     /// <summary>Everything missing; empty when the computations can be built.</summary>
     public static IReadOnlyList<PackageFault> Of(Dataset dataset) => [.. ConeCharts.Requires(dataset), .. ScheduleBook.Requires(dataset)];
 
@@ -27,5 +24,5 @@ internal static class Requirements
 
     /// <summary>A fault of a table.</summary>
     public static PackageFault Fault(Dataset dataset, string table, string? field, string reason) =>
-        new(dataset.Title, table + ".csv", null, field, Rule, reason);
+        dataset.Fault(table, field, FaultRules.NeededByComputation, reason);
 }

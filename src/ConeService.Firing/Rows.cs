@@ -32,7 +32,7 @@ internal static class Rows
     {
         var near = NearMatches.Find(id, known);
         return new(new Finding(
-            "not-found", "id", id, $"There is no {noun} “{id}”.", near,
+            "not-found", "id", id, $"There is no {noun} “{id}”.", [.. near],
             near.Count > 0 ? $"Probably {near[0]}; all are listed at {list}." : $"All are listed at {list}."));
     }
 }

@@ -36,7 +36,8 @@ public sealed class CorrectionTests
     public void A_blank_part_of_a_key_is_written_blank()
     {
         _scenario.Base.Replace("end-points.csv", "test-chart,05,60", "test-chart,05,,1001,,seen-chart,published,\ntest-chart,05,60");
-        _scenario.Base.Replace("corrections.csv", "end-points,test-chart/04", "end-points,test-chart/05/,celsius,1001,1010,Misprint,Arithmetic,seen-chart,published\nend-points,test-chart/04");
+        _scenario.Base.Replace("corrections.csv", "end-points,test-chart/04",
+            "end-points,test-chart/05/,celsius,1001,1010,Misprint,Arithmetic,seen-chart,published\nend-points,test-chart/04");
 
         // Keys sort as text: test-chart/04/150 stands before test-chart/05/.
         var fault = Assert.Single(Assert.Throws<InvalidPackageException>(_scenario.Load).Faults);

@@ -10,11 +10,13 @@ public sealed class DataDictionaryTests
 
     [Fact]
     public void A_field_shows_its_unit_and_its_range() =>
-        Assert.Contains("| `rate_celsius_per_hour` | number | °C/h | no | at least 1; at most 600 |  | Heating rate over the last 100 °C; blank where the chart states none. |\n", Rendered, StringComparison.Ordinal);
+        Assert.Contains("| `rate_celsius_per_hour` | number | °C/h | no | at least 1; at most 600 |  | Heating rate over the last 100 "
+            + "°C; blank where the chart states none. |\n", Rendered, StringComparison.Ordinal);
 
     [Fact]
     public void A_reference_shows_its_table() =>
-        Assert.Contains("| `chart` | string |  | yes |  | charts.id | The chart that prints the cell. |\n", Rendered, StringComparison.Ordinal);
+        Assert.Contains("| `chart` | string |  | yes |  | charts.id | The chart that prints the cell. |\n", Rendered,
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_bar_in_a_pattern_does_not_end_the_cell() =>

@@ -1,4 +1,3 @@
-using ConeService.Contract.Loads;
 
 namespace ConeService.Data.Tests;
 
@@ -9,7 +8,7 @@ public sealed class DirectoryTests
     {
         var missing = Path.Combine(Path.GetTempPath(), "cone-service-not-there");
 
-        var fault = Assert.Single(Assert.Throws<InvalidPackageException>(() => DatasetLoader.LoadDirectory(missing)).Faults);
+        var fault = Assert.Single(Assert.Throws<InvalidPackageException>(() => DatasetLoader.LoadPath(missing)).Faults);
 
         Assert.Equal((FaultRules.UnreadableFile, "."), (fault.Rule, fault.File));
         Assert.Contains(missing, fault.Reason, StringComparison.Ordinal);
@@ -19,12 +18,12 @@ public sealed class DirectoryTests
     public void Hidden_files_and_directories_are_no_part_of_a_package()
     {
         using var directory = TemporaryDirectory.With(MinimalPackage.Create());
-        var before = DatasetLoader.LoadDirectory(directory.Path).Checksum;
+        var before = DatasetLoader.LoadPath(directory.Path).Checksum;
         Directory.CreateDirectory(Path.Combine(directory.Path, "..data"));
         File.WriteAllText(Path.Combine(directory.Path, "..data", "charts.csv"), "");
         File.WriteAllText(Path.Combine(directory.Path, ".charts.csv.csv"), "");
 
-        Assert.Equal(before, DatasetLoader.LoadDirectory(directory.Path).Checksum);
+        Assert.Equal(before, DatasetLoader.LoadPath(directory.Path).Checksum);
     }
 
     [Fact]
@@ -34,7 +33,7 @@ public sealed class DirectoryTests
         Directory.CreateDirectory(Path.Combine(directory.Path, "old"));
         File.WriteAllText(Path.Combine(directory.Path, "old", "charts.csv"), "");
 
-        var fault = Assert.Single(Assert.Throws<InvalidPackageException>(() => DatasetLoader.LoadDirectory(directory.Path)).Faults);
+        var fault = Assert.Single(Assert.Throws<InvalidPackageException>(() => DatasetLoader.LoadPath(directory.Path)).Faults);
 
         Assert.Equal((FaultRules.UnlistedFile, "old/charts.csv"), (fault.Rule, fault.File));
     }

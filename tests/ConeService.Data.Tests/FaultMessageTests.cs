@@ -1,4 +1,3 @@
-using ConeService.Contract.Loads;
 
 namespace ConeService.Data.Tests;
 

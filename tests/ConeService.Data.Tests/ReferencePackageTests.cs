@@ -108,7 +108,7 @@ public sealed class ReferencePackageTests
 
     [Fact]
     public void The_directory_of_the_repository_gives_the_embedded_package() =>
-        Assert.Equal(Embedded.Checksum, DatasetLoader.LoadDirectory(Repository.DataDirectory).Checksum);
+        Assert.Equal(Embedded.Checksum, DatasetLoader.LoadPath(Repository.DataDirectory).Checksum);
 
     private static string[] Lines(string table) => File.ReadAllLines(Path.Combine(Repository.DataDirectory, table + ".csv"))[1..];
 

@@ -13,7 +13,7 @@ public sealed class ToleratedTests
         _scenario.Base.Replace("end-points.csv", old, noted);
         _scenario.Base.Replace("end-points.csv", other, replacement);
         // No slope can be fitted to points that do not rise.
-        _scenario.Base.Replace("bending-energies.csv", "test-chart,05,600.5,derived,derived,\n", "");
+        _scenario.Base.Replace("bending-energies.csv", "test-chart,05,600.5,,derived,derived,\n", "");
 
         Assert.Equal(4, _scenario.Load().EndPoints.Count);
     }
@@ -57,6 +57,7 @@ public sealed class ToleratedTests
     {
         _scenario.Base.Replace("bending-energies.csv", "600.5", "600.50");
 
-        Assert.Equal("600.50", _scenario.Load().BendingEnergies[0].ActivationEnergyKilojoulesPerMole.ToString(System.Globalization.CultureInfo.InvariantCulture));
+        Assert.Equal("600.50", _scenario.Load()
+            .BendingEnergies[0].ActivationEnergyKilojoulesPerMole.ToString(System.Globalization.CultureInfo.InvariantCulture));
     }
 }

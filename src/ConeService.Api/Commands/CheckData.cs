@@ -1,28 +1,29 @@
 using ConeService.Data;
+using ConeService.Firing;
 
 namespace ConeService.Api.Commands;
 
-/// <summary><c>check-data [directory] [--overlay directory]…</c>: validates a package as the service would at start.</summary>
+/// <summary><c>check-data [path] [--overlay path]…</c>: validates a package, a directory or a ZIP archive, as the service would at start.</summary>
 internal static class CheckData
 {
     public static int Run(string[] args, TextWriter output)
     {
         var overlays = new List<string>();
-        string? directory = null;
+        string? path = null;
         for (var i = 0; i < args.Length; i++)
         {
             if (args[i] == "--overlay" && i + 1 < args.Length) overlays.Add(args[++i]);
-            else if (directory is null && !args[i].StartsWith('-')) directory = args[i];
+            else if (path is null && !args[i].StartsWith('-')) path = args[i];
             else
             {
-                output.WriteLine($"check-data does not know “{args[i]}”. Usage: check-data [directory] [--overlay directory]…");
+                output.WriteLine($"check-data does not know “{args[i]}”. Usage: check-data [path] [--overlay path]…");
                 return 2;
             }
         }
 
         try
         {
-            var dataset = directory is null ? DatasetLoader.LoadEmbedded(overlays) : DatasetLoader.LoadDirectory(directory, overlays);
+            var dataset = DatasetLoader.Load(new DatasetOptions { Path = path, Overlays = overlays }, [FiringReference.Faults]);
             output.WriteLine($"{dataset.Title} {dataset.VersionId} is valid: {dataset.Resources.Sum(r => r.Rows)} rows in {dataset.Resources.Count} tables, checksum {dataset.Checksum}.");
             return 0;
         }

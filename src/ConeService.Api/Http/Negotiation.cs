@@ -37,5 +37,5 @@ internal static class Negotiation
     private static MediaTypeHeaderValue Bare(MediaTypeHeaderValue value) => new(value.MediaType);
 
     private static RefusedException Refuse(string accept, string[] offers) => new(new Finding(
-        "not-acceptable", "Accept", accept, "This address can't answer in the media type asked for.", offers, "Leave the Accept header out for JSON."));
+        "not-acceptable", "Accept", accept, "This address can't answer in the media type asked for.", [.. offers], "Leave the Accept header out for JSON."));
 }

@@ -34,7 +34,7 @@ internal static class QueryGuard
                 var near = NearMatches.Find(name, known);
                 findings.Add(new(
                     "unknown-parameter", name, values.ToString(), $"This address has no query parameter “{name}”.",
-                    known.Length > 0 ? known : ["no query parameters"],
+                    [.. (known.Length > 0 ? known : ["no query parameters"])],
                     near.Count > 0 ? $"Probably {near[0]}." : null));
             }
             else if (values.Count > 1)

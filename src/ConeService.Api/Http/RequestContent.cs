@@ -18,7 +18,7 @@ internal static class RequestContent
             read.Length == 1
                 ? "The body must be JSON, and the Content-Type header must say so."
                 : "The body must be JSON or CSV, and the Content-Type header must say which.",
-            read,
+            [.. read],
             read.Length == 1
                 ? "curl sends form data unless told: -H 'Content-Type: application/json'."
                 : "curl sends form data unless told: -H 'Content-Type: text/csv' --data-binary @file.csv."));

@@ -38,7 +38,6 @@ internal static class ServiceSetup
             k.Limits.MaxRequestBodySize = LargestBody;
         });
         builder.Services.Configure<DatasetSettings>(builder.Configuration.GetSection("ConeService:Data"));
-        builder.Services.AddSingleton<IDatasetHolder>(DatasetSettings.OpenHolder);
         builder.Services.AddSingleton<SnapshotHolder>();
         builder.Services.AddSingleton<AcceptedTypes>();
         builder.Services.AddSingleton(TimeProvider.System);

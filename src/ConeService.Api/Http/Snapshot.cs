@@ -26,17 +26,3 @@ internal sealed class Snapshot(Dataset dataset)
     /// <summary>The same, for a body that takes nothing but the package.</summary>
     public PreparedBody Prepare(string key, Func<FiringReference, PreparedBody> make) => Prepare(key, make, static (r, f) => f(r));
 }
-
-/// <summary>Holds the snapshot in use; it changes when the data package does.</summary>
-internal sealed class SnapshotHolder
-{
-    private volatile Snapshot current;
-
-    public SnapshotHolder(IDatasetHolder holder)
-    {
-        current = new(holder.Current);
-        holder.Swapped += (_, e) => current = new(e.Dataset);
-    }
-
-    public Snapshot Current => current;
-}

@@ -1,11 +1,13 @@
+using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 
 namespace ConeService.Api.OpenApi;
 
 /// <summary>Makes the OpenAPI document and the page that shows it.</summary>
-internal static class DocumentSetup
+internal static partial class DocumentSetup
 {
     public static void AddConeServiceDocument(this IServiceCollection services) => services.AddOpenApi("v1", options =>
     {
@@ -15,6 +17,7 @@ internal static class DocumentSetup
         options.AddSchemaTransformer(DescribeSentText);
         options.AddSchemaTransformer(DescribeEnum);
         options.AddSchemaTransformer(DescribeWords);
+        options.AddDocumentTransformer(UnwrapDescriptions);
     });
 
     public static void MapDocument(this WebApplication app)
@@ -73,8 +76,25 @@ internal static class DocumentSetup
         return Task.CompletedTask;
     }
 
+    // A comment is wrapped to the width of a source line; in the document its text is one paragraph.
+    private static Task UnwrapDescriptions(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancel)
+    {
+        foreach (var schema in document.Components?.Schemas?.Values ?? []) Unwrap(schema);
+        return Task.CompletedTask;
+    }
+
+    private static void Unwrap(IOpenApiSchema schema)
+    {
+        if (schema.Description is { } text && text.Contains('\n', StringComparison.Ordinal)) schema.Description = WrappedLine().Replace(text, " ");
+        // What a reference leads to stands among the components itself.
+        if (schema is not OpenApiSchema own) return;
+        foreach (var part in (own.Properties?.Values ?? []).Concat(own.OneOf ?? []).Concat(own.AnyOf ?? []).Concat(own.AllOf ?? [])) Unwrap(part);
+        if (own.Items is { } items) Unwrap(items);
+    }
+
     private static Task DescribeSentText(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
+        if (context.JsonTypeInfo.Type == typeof(Message)) schema.Type = JsonSchemaType.String | (schema.Type & JsonSchemaType.Null);
         if (context.JsonTypeInfo.Type != typeof(SentText)) return Task.CompletedTask;
         var name = context.JsonPropertyInfo?.Name;
         if (name == "count" || name?.EndsWith("Millimetres", StringComparison.Ordinal) == true)
@@ -86,4 +106,7 @@ internal static class DocumentSetup
         schema.Type = JsonSchemaType.String | JsonSchemaType.Null | (name is "temperature" or "rate" or "percent" ? JsonSchemaType.Number : 0);
         return Task.CompletedTask;
     }
+
+    [GeneratedRegex(@"\s*\n\s*")]
+    private static partial Regex WrappedLine();
 }

@@ -1,3 +1,5 @@
+using ConeService.Contract.Texts;
+
 using ConeService.Contract.Loads;
 
 namespace ConeService.Contract.Answers;
@@ -6,4 +8,4 @@ namespace ConeService.Contract.Answers;
 /// <param name="Parameter">Name of the parameter.</param>
 /// <param name="Value">What was taken.</param>
 /// <param name="Reason">Why that.</param>
-public sealed record Assumption(string Parameter, string Value, string Reason);
+public sealed record Assumption(string Parameter, string Value, Message Reason);

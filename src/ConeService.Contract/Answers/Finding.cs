@@ -1,3 +1,5 @@
+using ConeService.Contract.Texts;
+
 namespace ConeService.Contract.Answers;
 
 /// <summary>One thing wrong with what a caller sent: names the field, the value, what is allowed and the likely mistake.</summary>
@@ -11,6 +13,6 @@ public sealed record Finding(
     string Code,
     string Field,
     string? Value,
-    string Message,
-    IReadOnlyList<string> Allowed,
-    string? LikelyMistake = null);
+    Message Message,
+    IReadOnlyList<Message> Allowed,
+    Message? LikelyMistake = null);

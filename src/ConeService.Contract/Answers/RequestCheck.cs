@@ -1,3 +1,5 @@
+using ConeService.Contract.Texts;
+
 namespace ConeService.Contract.Answers;
 
 /// <summary>Collects what is wrong with a request as a whole, before anything is computed; the one way requests are checked.</summary>
@@ -16,7 +18,7 @@ public sealed class RequestCheck
     /// <param name="message">What is wrong.</param>
     /// <param name="allowed">What would be accepted.</param>
     /// <param name="mistake">What the caller probably meant.</param>
-    public void Require(bool holds, string code, string pointer, string? value, string message, IReadOnlyList<string> allowed, string? mistake = null)
+    public void Require(bool holds, string code, string pointer, string? value, Message message, IReadOnlyList<Message> allowed, Message? mistake = null)
     {
         if (!holds) findings.Add(new(code, pointer, value, message, allowed, mistake));
     }
@@ -29,7 +31,7 @@ public sealed class RequestCheck
     /// <param name="allowed">The range in words.</param>
     /// <param name="mistake">What the caller probably meant.</param>
     /// <param name="code">Code of the problem.</param>
-    public void Range(double? value, double low, double high, string pointer, string allowed, string? mistake = null, string code = "number-out-of-range") =>
+    public void Range(double? value, double low, double high, string pointer, Message allowed, Message? mistake = null, string code = "number-out-of-range") =>
         Require(
             value is not { } number || (number >= low && number <= high), code, pointer, Text(value),
             $"{Text(value)} is outside what can be computed with.", [allowed], mistake);

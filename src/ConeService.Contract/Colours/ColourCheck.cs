@@ -1,5 +1,6 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Colours;
 
@@ -14,7 +15,7 @@ public static class ColourCheck
     public static void Require(ColourRequest request)
     {
         var check = new RequestCheck();
-        string[] colorants = [string.Create(CultureInfo.InvariantCulture, $"1 to {Most} colorants")];
+        Message[] colorants = [string.Create(CultureInfo.InvariantCulture, $"1 to {Most} colorants")];
         check.Require(request.Colorants is { Count: > 0 }, "empty-request", "/colorants", null, "The recipe holds no colorants.", colorants);
         check.Require(
             request.Colorants is null or { Count: <= Most }, "too-many-ingredients", "/colorants", null,

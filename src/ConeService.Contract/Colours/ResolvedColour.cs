@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Practice;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Colours;

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Cones;

@@ -18,7 +18,7 @@ public sealed record ConeFactList(string DatasetVersion, string? Topic, IReadOnl
         if (topic is not null && !topics.Contains(topic))
         {
             throw new RefusedException(new Finding(
-                "topic-unknown", "topic", topic, $"There is no topic “{topic}”.", topics,
+                "topic-unknown", "topic", topic, $"There is no topic “{topic}”.", [.. topics],
                 NearMatches.Find(topic, topics) is [var near, ..] ? $"Probably {near}." : null));
         }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Conversions;
 
@@ -9,7 +10,7 @@ public static class ConversionCheck
     /// <summary>Most lines of a batch.</summary>
     public const int MostLines = 1000;
 
-    private static readonly string[] Lines = ["1 to 1,000 lines"];
+    private static readonly Message[] Lines = ["1 to 1,000 lines"];
 
     /// <summary>Checks a batch.</summary>
     /// <exception cref="RefusedException">Carries every finding.</exception>

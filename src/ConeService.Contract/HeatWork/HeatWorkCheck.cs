@@ -1,5 +1,6 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.HeatWork;
 
@@ -9,7 +10,7 @@ public static class HeatWorkCheck
     /// <summary>Most segments of a programme.</summary>
     public const int MostSegments = 10_000;
 
-    private static readonly string[] Segments = ["1 to 10,000 segments"];
+    private static readonly Message[] Segments = ["1 to 10,000 segments"];
 
     /// <summary>Checks a firing.</summary>
     /// <exception cref="RefusedException">Carries every finding.</exception>

@@ -84,6 +84,7 @@ public static class ConeJson
         options.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
         options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
         options.Converters.Add(new SentTextConverter());
+        options.Converters.Add(new MessageConverter());
         options.TypeInfoResolverChain.Insert(0, ConeJsonContext.Default);
     }
 

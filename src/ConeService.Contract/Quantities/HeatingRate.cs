@@ -1,5 +1,6 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Quantities;
 
@@ -68,7 +69,7 @@ public readonly record struct HeatingRate(decimal CelsiusPerHour)
     /// <summary>The rate with its unit, °C/h, as the API reads it.</summary>
     public override string ToString() => CelsiusPerHour.ToString("0.####", CultureInfo.InvariantCulture) + "C/h";
 
-    private static IReadOnlyList<string> Examples { get; } = ["60C/h", "108F/h", "1C/min"];
+    private static IReadOnlyList<Message> Examples { get; } = ["60C/h", "108F/h", "1C/min"];
 
     private static Finding MissingOrWrongUnit(string? text, decimal number, string unit)
     {

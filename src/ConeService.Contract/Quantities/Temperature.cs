@@ -1,5 +1,6 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Quantities;
 
@@ -69,7 +70,7 @@ public readonly record struct Temperature(decimal Celsius, decimal? GivenFahrenh
         }
     }
 
-    private static IReadOnlyList<string> Examples { get; } = ["1222C", "2232F", "1495K"];
+    private static IReadOnlyList<Message> Examples { get; } = ["1222C", "2232F", "1495K"];
 
     private static string? GuessUnit(decimal number)
     {

@@ -1,3 +1,5 @@
+using ConeService.Contract.Texts;
+
 namespace ConeService.Contract.Schedules;
 
 /// <summary>What was changed against the template, or lost.</summary>

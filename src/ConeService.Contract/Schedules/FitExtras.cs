@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Schedules;

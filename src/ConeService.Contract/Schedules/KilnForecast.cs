@@ -1,4 +1,5 @@
 using ConeService.Contract.Kilns;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Schedules;

@@ -12,7 +12,8 @@ internal static partial class DescriptorReader
         if (!snapshot.Files.TryGetValue(PackageDescriptor.FileName, out var bytes))
         {
             if (!snapshot.IsUnreadable(PackageDescriptor.FileName))
-                faults.Add(new PackageFault(snapshot.Label, PackageDescriptor.FileName, null, null, FaultRules.MissingFile, "is missing; it describes every table"));
+                faults.Add(new PackageFault(snapshot.Label, PackageDescriptor.FileName, null, null, FaultRules.MissingFile,
+                    "is missing; it describes every table"));
             return null;
         }
 

@@ -19,7 +19,7 @@ public sealed class DirectoryPackageFiles(string directory) : IPackageFiles
             throw new DirectoryNotFoundException($"There is no directory '{directory}'.");
         return [.. Directory.EnumerateFiles(directory, "*", Everything)
             .Select(path => Path.GetRelativePath(directory, path).Replace(Path.DirectorySeparatorChar, '/'))
-            .Where(name => !name.Split('/').Any(part => part.StartsWith('.')))];
+            .Where(name => !PackageFiles.IsHidden(name))];
     }
 
     /// <inheritdoc />

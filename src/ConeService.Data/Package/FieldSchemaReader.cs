@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.RegularExpressions;
 
 namespace ConeService.Data;
@@ -5,6 +6,9 @@ namespace ConeService.Data;
 /// <summary>Reads one field of a descriptor.</summary>
 internal static class FieldSchemaReader
 {
+    // A pattern is costly to make and to warm up, stands in many fields, and is the same in every package that is loaded.
+    private static readonly ConcurrentDictionary<string, Regex> Patterns = new(StringComparer.Ordinal);
+
     public static FieldSchema? Read(FieldJson? json, string table, int index, DescriptorFaults found)
     {
         if (json is null)
@@ -60,7 +64,8 @@ internal static class FieldSchemaReader
             found.Add($"{at}.constraints.enum", "is empty; it must name at least one value");
         if ((json.Minimum ?? json.Maximum) is not null && type is not (FieldType.Number or FieldType.Integer))
             found.Add($"{at}.constraints", "minimum and maximum are for numbers");
-        return new FieldConstraints(json.Required, json.Unique, json.Enum, json.Pattern, Pattern(json.Pattern, at, found), json.Minimum, json.Maximum);
+        return new FieldConstraints(json.Required, json.Unique, json.Enum, json.Pattern, Pattern(json.Pattern, at, found), json.Minimum,
+            json.Maximum);
     }
 
     private static Regex? Pattern(string? pattern, string at, DescriptorFaults found)
@@ -70,7 +75,8 @@ internal static class FieldSchemaReader
         try
         {
             // Linear time whatever the pattern: overlays are written by strangers to this code.
-            return new Regex($@"^(?:{pattern})\z", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking);
+            return Patterns.GetOrAdd(
+                pattern, static p => new Regex($@"^(?:{p})\z", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking));
         }
         catch (Exception e) when (e is ArgumentException or NotSupportedException)
         {

@@ -24,16 +24,19 @@ internal sealed record LoadedPackage(PackageSnapshot Snapshot, PackageDescriptor
         foreach (var name in snapshot.Files.Keys.Where(n => n.EndsWith(".csv", StringComparison.OrdinalIgnoreCase)))
         {
             if (!descriptor.Tables.Any(t => t.Path == name))
-                faults.Add(new PackageFault(descriptor.Name, name, null, null, FaultRules.UnlistedFile, "is not described in datapackage.json; describe it or take it away"));
+                faults.Add(new PackageFault(descriptor.Name, name, null, null, FaultRules.UnlistedFile,
+                    "is not described in datapackage.json; describe it or take it away"));
         }
     }
 
     private static string? ReadChangeLog(PackageSnapshot snapshot, PackageDescriptor descriptor, bool isOverlay, List<PackageFault> faults)
     {
         if (snapshot.Files.TryGetValue(ChangeLogFile, out var bytes))
-            return TextFile.Read(bytes, (line, rule, reason) => faults.Add(new PackageFault(descriptor.Name, ChangeLogFile, line, null, rule, reason)));
+            return TextFile.Read(bytes, (line, rule, reason) =>
+                faults.Add(new PackageFault(descriptor.Name, ChangeLogFile, line, null, rule, reason)));
         if (!isOverlay && !snapshot.IsUnreadable(ChangeLogFile))
-            faults.Add(new PackageFault(descriptor.Name, ChangeLogFile, null, null, FaultRules.MissingFile, "is missing; a package says what changed"));
+            faults.Add(new PackageFault(descriptor.Name, ChangeLogFile, null, null, FaultRules.MissingFile,
+                "is missing; a package says what changed"));
         return null;
     }
 }

@@ -6,6 +6,9 @@ namespace ConeService.Data;
 internal sealed record PackageDescriptor(string Name, string Version, string? Title, string? License, IReadOnlyList<TableSchema> Tables)
 {
     public const string FileName = "datapackage.json";
+
+    /// <summary>Major and minor version; null when the version is none, which is a fault of its own.</summary>
+    public Version? Minor { get; } = SemVer.Minor(Version);
 }
 
 /// <summary>One table: its file, fields, keys and forced order.</summary>
@@ -30,7 +33,8 @@ internal sealed record TableSchema(
 
 /// <summary>One field of a table.</summary>
 internal sealed record FieldSchema(
-    string Name, FieldType Type, string Description, string? Unit, FieldConstraints Constraints, char Delimiter, ItemReference? ItemReference);
+    string Name, FieldType Type, string Description, string? Unit, FieldConstraints Constraints, char Delimiter,
+    ItemReference? ItemReference);
 
 /// <summary>What a cell of a field must satisfy. <paramref name="Pattern"/> is anchored at both ends.</summary>
 internal sealed record FieldConstraints(

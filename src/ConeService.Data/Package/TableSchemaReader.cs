@@ -28,7 +28,8 @@ internal static class TableSchemaReader
         var key = json.Schema?.PrimaryKey ?? [];
         if (key.Length == 0)
             found.Add($"{at}.primaryKey", "is missing; every row needs a key");
-        var table = new TableSchema(name, path, title, description, json.Overlay, fields, key, ForeignKeys(json, at, found), json.RowOrder ?? []);
+        var table = new TableSchema(name, path, title, description, json.Overlay, fields, key, ForeignKeys(json, at, found),
+            json.RowOrder ?? []);
         Known(table, table.PrimaryKey, $"{at}.primaryKey", found);
         Known(table, table.RowOrder, $"{at}.rowOrder", found);
         Known(table, [.. table.ForeignKeys.SelectMany(k => k.Fields)], $"{at}.foreignKeys", found);
@@ -60,7 +61,8 @@ internal static class TableSchemaReader
         var keys = new List<ForeignKey>();
         foreach (var key in json.Schema?.ForeignKeys ?? [])
         {
-            if (key is { Fields: { Length: > 0 } fields, Reference: { Resource: { Length: > 0 } resource, Fields: { } targets } } && fields.Length == targets.Length)
+            if (key is { Fields: { Length: > 0 } fields, Reference: { Resource: { Length: > 0 } resource, Fields: { } targets } }
+                && fields.Length == targets.Length)
                 keys.Add(new ForeignKey(fields, resource, targets));
             else
                 found.Add($"{at}.foreignKeys", "needs fields, reference.resource and as many reference.fields");

@@ -1,58 +1,27 @@
 namespace ConeService.Data;
 
-/// <summary>What the service needs a field to be.</summary>
+/// <summary>What the service needs a field to be. Columns are declared by <see cref="RowColumns"/>.</summary>
 internal sealed record Column(string Name, FieldType Type, bool Required)
 {
     /// <summary>The words a field may use at most, when each of them has a meaning in code.</summary>
     public IReadOnlyList<string>? Words { get; init; }
 
-    /// <summary>The table whose <c>id</c> the field must be declared to refer to: code follows the reference without looking back.</summary>
+    /// <summary>
+    /// The table whose <c>id</c> the field must be declared to refer to: code follows the reference without looking back.
+    /// </summary>
     public string? RefersTo { get; init; }
 
-    public static Column Text(string name) => new(name, FieldType.String, true);
+    /// <summary>The minor version of the package that brought the column; null when it was there from the start.</summary>
+    public Version? Since { get; init; }
 
-    /// <summary>A text that names a row of another table by its id.</summary>
-    public static Column Reference(string name, string table) => Text(name) with { RefersTo = table };
+    /// <summary>The cell of a row that was written before the column was there, from its other cells by name.</summary>
+    public Func<Func<string, string>, string> Absent { get; init; } = static _ => "";
 
-    public static Column OptionalText(string name) => new(name, FieldType.String, false);
-
-    public static Column Number(string name) => new(name, FieldType.Number, true);
-
-    public static Column OptionalNumber(string name) => new(name, FieldType.Number, false);
-
-    public static Column OptionalInteger(string name) => new(name, FieldType.Integer, false);
-
-    public static Column OptionalReference(string name, string table) => OptionalText(name) with { RefersTo = table };
-
-    /// <summary>A text that is one of the words of an enum.</summary>
-    public static Column Word<T>(string name)
-        where T : struct, Enum => Text(name) with { Words = EnumWords.All<T>() };
-
-    public static Column OptionalWord<T>(string name)
-        where T : struct, Enum => OptionalText(name) with { Words = EnumWords.All<T>() };
-
-    /// <summary>A list of words of an enum, at least one.</summary>
-    public static Column WordList<T>(string name)
-        where T : struct, Enum => new(name, FieldType.List, true) { Words = EnumWords.All<T>() };
-
-    public static Column OptionalWordList<T>(string name)
-        where T : struct, Enum => new(name, FieldType.List, false) { Words = EnumWords.All<T>() };
-
-    /// <summary>A list of ids of another table, at least one.</summary>
-    public static Column ReferenceList(string name, string table) => new(name, FieldType.List, true) { RefersTo = table };
-
-    public static Column OptionalReferenceList(string name, string table) => new(name, FieldType.List, false) { RefersTo = table };
-
-    public static Column List(string name) => new(name, FieldType.List, true);
-
-    public static Column OptionalList(string name) => new(name, FieldType.List, false);
-
-    /// <summary>The sources of a row, each an id of the bibliography.</summary>
-    public static Column SourceList() => new("source", FieldType.List, true) { RefersTo = "sources" };
-
-    public static Column Source() => Reference("source", "sources");
-
-    public static Column Confidence() => new("confidence", FieldType.String, true) { Words = [.. ConfidenceWords.All.Keys] };
+    /// <summary>
+    /// The field of a table that was written before the column was there. What fills it comes from code, so nothing is checked.
+    /// </summary>
+    public FieldSchema AbsentField() =>
+        new(Name, Type, "", null, new FieldConstraints(false, false, null, null, null, null, null), ';', null);
 
     /// <summary>Why a described field cannot fill this column, or null.</summary>
     public string? Objection(TableSchema table, FieldSchema field)

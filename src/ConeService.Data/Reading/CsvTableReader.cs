@@ -17,8 +17,9 @@ internal static class CsvTableReader
         MalformedData = CsvMalformedDataHandling.Throw,
     };
 
-    public static TableData Read(LoadedPackage package, TableSchema schema, List<PackageFault> faults)
+    public static TableData Read(LoadedPackage package, TableCompletion completion, List<PackageFault> faults)
     {
+        var schema = completion.Schema;
         var table = new TableData(package.Name, schema, faults);
         if (!package.Snapshot.Files.TryGetValue(schema.Path, out var bytes))
         {
@@ -30,40 +31,42 @@ internal static class CsvTableReader
         }
 
         if (TextFile.Read(bytes, (line, rule, reason) => table.Fault(line, null, rule, reason)) is { } text)
-            ReadRows(text, table);
+            ReadRows(text, completion, table);
         else
             table.DistrustRows();
         return table;
     }
 
-    private static void ReadRows(string text, TableData table)
+    private static void ReadRows(string text, TableCompletion completion, TableData table)
     {
         using var reader = CsvReader.FromText(text, Strict);
         try
         {
             var header = reader.Read() ? Cells(reader) : [];
-            if (!header.SequenceEqual(table.Schema.Fields.Select(f => f.Name), StringComparer.Ordinal))
+            var fields = completion.Header.Select(f => f.Name).ToList();
+            if (!header.SequenceEqual(fields, StringComparer.Ordinal))
             {
-                table.Lose(1, FaultRules.Header, $"is {string.Join(',', header)}; it must be {string.Join(',', table.Schema.Fields.Select(f => f.Name))}");
+                table.Lose(1, FaultRules.Header, $"is {string.Join(',', header)}; it must be {string.Join(',', fields)}");
                 return;
             }
 
             while (reader.Read())
-                AddRow((int)reader.LineNumber, Cells(reader), table);
+                AddRow((int)reader.LineNumber, Cells(reader), completion, table);
         }
         catch (CsvFormatException e)
         {
             // Where one row ends is no longer known, so nothing after it can be judged.
-            table.Lose((int?)e.LineNumber, FaultRules.CsvQuoting, $"cannot be split into cells, and the rows after it are not read: {e.Message}");
+            table.Lose((int?)e.LineNumber, FaultRules.CsvQuoting,
+                $"cannot be split into cells, and the rows after it are not read: {e.Message}");
         }
     }
 
-    private static void AddRow(int line, string[] cells, TableData table)
+    private static void AddRow(int line, string[] cells, TableCompletion completion, TableData table)
     {
-        if (cells.Length == table.Schema.Fields.Count)
-            table.Rows.Add(new TableRow(line, cells));
+        if (cells.Length == completion.Header.Count)
+            table.Rows.Add(new TableRow(line, completion.Complete(cells)));
         else
-            table.Lose(line, FaultRules.RowShape, $"has {cells.Length} cells; it must have {table.Schema.Fields.Count}");
+            table.Lose(line, FaultRules.RowShape, $"has {cells.Length} cells; it must have {completion.Header.Count}");
     }
 
     private static string[] Cells(CsvReader reader)

@@ -17,6 +17,7 @@ internal static class DatasetBuilder
             Checksum = PackageChecksum.OfPackages(content.Packages.Select(p => p.Snapshot)),
             Resources = [.. content.Packages.SelectMany(p => Resources(p, content))],
             Sources = Rows(content, TypedTables.Sources),
+            Citations = CitationIndex.Of(content),
             Cones = Rows(content, TypedTables.Cones),
             Charts = Rows(content, TypedTables.Charts),
             EndPoints = Rows(content, TypedTables.EndPoints),
@@ -25,6 +26,7 @@ internal static class DatasetBuilder
             ThermocoupleTolerances = Rows(content, TypedTables.ThermocoupleTolerances),
             HeatWorkDefaults = Rows(content, TypedTables.HeatWorkDefaults),
             Corrections = Rows(content, TypedTables.Corrections),
+            Messages = Rows(content, TypedTables.Messages),
             RenamedIds = Array.AsReadOnly([.. content.Renames.Rows]),
             Cautions = Rows(content, TypedTables.Cautions),
             ScheduleTemplates = Rows(content, TypedTables.ScheduleTemplates),
@@ -69,7 +71,8 @@ internal static class DatasetBuilder
         {
             var bytes = package.Snapshot.Files[schema.Path];
             var rows = content.Tables[schema.Name].Parts.Single(p => p.Package == package.Name).Rows.Count;
-            yield return new ResourceSummary(package.Name, schema.Name, schema.Path, schema.Title, rows, bytes.Length, PackageChecksum.OfFile(bytes));
+            yield return new ResourceSummary(package.Name, schema.Name, schema.Path, schema.Title, rows, bytes.Length,
+                PackageChecksum.OfFile(bytes));
         }
     }
 

@@ -4,7 +4,7 @@ namespace ConeService.Data;
 /// <param name="rows">The renamings; no new id is renamed again.</param>
 internal sealed class IdRenames(IReadOnlyList<RenamedIdRow> rows)
 {
-    private static readonly Lazy<IReadOnlyList<RenamedIdRow>> Embedded = new(ReadEmbedded);
+    private static readonly Lazy<IReadOnlyList<RenamedIdRow>> Embedded = new(() => EmbeddedTable.Read(TypedTables.RenamedIds));
 
     private readonly Dictionary<(string Table, string Old), string> _current = rows.ToDictionary(r => (r.Table, r.Old), r => r.New);
 
@@ -26,17 +26,4 @@ internal sealed class IdRenames(IReadOnlyList<RenamedIdRow> rows)
 
     /// <summary>The id of today, which is the one given unless it was renamed.</summary>
     public string Current(string table, string id) => _current.GetValueOrDefault((table, id), id);
-
-    // What is wrong with the embedded package is said when it is loaded, not here.
-    private static IReadOnlyList<RenamedIdRow> ReadEmbedded()
-    {
-        var faults = new List<PackageFault>();
-        if (LoadedPackage.Read(new EmbeddedPackageFiles(), isOverlay: false, faults) is not { } package
-            || package.Descriptor.Tables.FirstOrDefault(t => t.Name == TypedTables.RenamedIds.Name) is not { } schema)
-            return [];
-        var table = new MergedTable(schema);
-        table.Parts.Add(CsvTableReader.Read(package, schema, faults));
-        CellChecks.Run(table.Parts[0]);
-        return faults.Count == 0 ? [.. TypedTables.RenamedIds.Bind(table).Select(r => r.Row)] : [];
-    }
 }

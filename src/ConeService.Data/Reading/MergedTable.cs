@@ -6,7 +6,7 @@ internal sealed class MergedTable(TableSchema schema)
     /// <summary>The schema of the base package, which rules the overlays' rows too.</summary>
     public TableSchema Schema { get; } = schema;
 
-    /// <summary>One part per package, the base package first.</summary>
+    /// <summary>One part per package, the base package first; none when the package was written before the table.</summary>
     public List<TableData> Parts { get; } = [];
 
     public bool Sound => Parts.TrueForAll(p => p.Sound);

@@ -3,14 +3,19 @@ namespace ConeService.Data;
 /// <summary>Reads the tables of the base package and lays those of the overlays beside them.</summary>
 internal static class TableAssembler
 {
-    public static Dictionary<string, MergedTable> Assemble(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)
+    public static Dictionary<string, MergedTable> Assemble(
+        LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)
     {
         var tables = new Dictionary<string, MergedTable>(StringComparer.Ordinal);
         foreach (var schema in basePackage.Descriptor.Tables)
         {
-            var table = tables[schema.Name] = new MergedTable(schema);
-            table.Parts.Add(CsvTableReader.Read(basePackage, schema, faults));
+            var completion = TableCompletion.OfBase(schema, TypedTables.Find(schema.Name), basePackage.Descriptor.Minor);
+            var table = tables[schema.Name] = new MergedTable(completion.Schema);
+            table.Parts.Add(CsvTableReader.Read(basePackage, completion, faults));
         }
+
+        foreach (var typed in TypedTables.All.Where(t => t.MayBeAbsent(basePackage.Descriptor.Minor)))
+            tables.TryAdd(typed.Name, new MergedTable(typed.AbsentSchema()));
 
         foreach (var overlay in overlays)
         {
@@ -24,7 +29,8 @@ internal static class TableAssembler
         return tables;
     }
 
-    private static TableData? OverlayPart(LoadedPackage overlay, TableSchema schema, Dictionary<string, MergedTable> tables, List<PackageFault> faults)
+    private static TableData? OverlayPart(
+        LoadedPackage overlay, TableSchema schema, Dictionary<string, MergedTable> tables, List<PackageFault> faults)
     {
         void Fault(string rule, string reason) =>
             faults.Add(new PackageFault(overlay.Name, PackageDescriptor.FileName, null, schema.Name, rule, reason));
@@ -36,16 +42,18 @@ internal static class TableAssembler
             return null;
         }
 
-        if (!schema.Fields.Select(f => (f.Name, f.Type)).SequenceEqual(table.Schema.Fields.Select(f => (f.Name, f.Type))))
+        if (TableCompletion.OfOverlay(schema, table.Schema, TypedTables.Find(schema.Name)) is not { } completion)
         {
-            Fault(FaultRules.OverlayFields, $"has the fields {Names(schema)}; it must have those of the base package, types included: {Names(table.Schema)}");
+            Fault(
+                FaultRules.OverlayFields,
+                $"has the fields {Names(schema)}; it must have those of the base package, types included: {Names(table.Schema)}");
             var unread = new TableData(overlay.Name, table.Schema, faults);
             unread.DistrustRows();
             return unread;
         }
 
         // Constraints, keys and order are those of the base package: an overlay cannot loosen them.
-        return CsvTableReader.Read(overlay, table.Schema with { Path = schema.Path, Title = schema.Title }, faults);
+        return CsvTableReader.Read(overlay, completion, faults);
     }
 
     private static string Names(TableSchema schema) =>

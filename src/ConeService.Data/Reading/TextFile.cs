@@ -35,7 +35,8 @@ internal static class TextFile
 
         if (text.IndexOf('\r', StringComparison.Ordinal) is var at && at >= 0)
         {
-            fault(1 + text.AsSpan(0, at).Count('\n'), FaultRules.LineFeedsOnly, "has a carriage return; lines must end with a line feed alone");
+            fault(1 + text.AsSpan(0, at).Count('\n'), FaultRules.LineFeedsOnly,
+                "has a carriage return; lines must end with a line feed alone");
             text = text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n');
         }
 

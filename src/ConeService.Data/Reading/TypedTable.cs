@@ -1,12 +1,24 @@
 namespace ConeService.Data;
 
 /// <summary>What the service needs a table to look like, so that every cell finds its place in a typed row.</summary>
-internal abstract class TypedTable(string name, string[] key, Column[] columns)
+/// <param name="name">Name of the table.</param>
+/// <param name="since">The minor version of the package that brought the table; null when it was there from the start.</param>
+/// <param name="keyFields">How many of the first columns are the key.</param>
+/// <param name="columns">The columns, in the order of the typed row.</param>
+internal abstract class TypedTable(string name, Version? since, int keyFields, IReadOnlyList<Column> columns)
 {
     public string Name { get; } = name;
 
-    /// <summary>True where the service can do without the table: packages of before it do not have it.</summary>
-    public bool Optional { get; init; }
+    public IReadOnlyList<Column> Columns { get; } = columns;
+
+    private IEnumerable<string> Key => Columns.Take(keyFields).Select(c => c.Name);
+
+    /// <summary>Whether a package of this version may do without the table, having been written before it.</summary>
+    public bool MayBeAbsent(Version? version) => version < since;
+
+    /// <summary>The table of a package that was written before it: no rows, and closed to overlays.</summary>
+    public TableSchema AbsentSchema() =>
+        new(Name, Name + ".csv", Name, "", false, [.. Columns.Select(c => c.AbsentField())], [.. Key], [], []);
 
     /// <summary>False when the table could not be turned into typed rows.</summary>
     public bool HasShape(PackageDescriptor descriptor, List<PackageFault> faults)
@@ -17,32 +29,47 @@ internal abstract class TypedTable(string name, string[] key, Column[] columns)
 
         if (descriptor.Tables.FirstOrDefault(t => t.Name == Name) is not { } schema)
         {
-            if (Optional)
+            if (MayBeAbsent(descriptor.Minor))
                 return true;
             Fault(FaultRules.MissingTable, Name, "is not described; the service needs this table");
             return false;
         }
 
-        if (!schema.PrimaryKey.SequenceEqual(key))
-            Fault(FaultRules.TableFields, $"{Name}.primaryKey", $"is {string.Join(", ", schema.PrimaryKey)}; it must be {string.Join(", ", key)}");
-        foreach (var column in columns)
+        if (!schema.PrimaryKey.SequenceEqual(Key))
+            Fault(FaultRules.TableFields, $"{Name}.primaryKey",
+                $"is {string.Join(", ", schema.PrimaryKey)}; it must be {string.Join(", ", Key)}");
+        foreach (var column in Columns)
         {
-            if (schema.Fields.FirstOrDefault(f => f.Name == column.Name) is not { } field)
+            if (schema.Fields.FirstOrDefault(f => f.Name == column.Name) is { } field)
+            {
+                if (column.Objection(schema, field) is { } reason)
+                    Fault(FaultRules.TableFields, $"{Name}.{column.Name}", reason);
+            }
+            else if (!(descriptor.Minor < column.Since))
+            {
                 Fault(FaultRules.TableFields, $"{Name}.{column.Name}", "is missing; the service needs this field");
-            else if (column.Objection(schema, field) is { } reason)
-                Fault(FaultRules.TableFields, $"{Name}.{column.Name}", reason);
+            }
         }
 
         // A field no typed row carries would be read, checked and then silently dropped.
-        foreach (var field in schema.Fields.Where(f => !columns.Any(c => c.Name == f.Name)))
+        foreach (var field in schema.Fields.Where(f => !Columns.Any(c => c.Name == f.Name)))
             Fault(FaultRules.TableFields, $"{Name}.{field.Name}", "is not a field the service knows; it would be dropped");
         return faults.Count == before;
     }
 }
 
 /// <summary>A table with its typed rows.</summary>
-internal sealed class TypedTable<T>(string name, string[] key, Column[] columns, Func<RowReader, T> bind) : TypedTable(name, key, columns)
+internal sealed class TypedTable<T>(string name, Version? since, int keyFields, Func<RowColumns, T> bind)
+    : TypedTable(name, since, keyFields, RowColumns.Declare(bind))
 {
-    public IReadOnlyList<Located<T>> Bind(MergedTable table) =>
-        [.. table.Rows.Select(r => new Located<T>(bind(new RowReader(table.Schema, r.Row)), r.Part.Package, r.Part.Schema.Path, r.Row.Line))];
+    public TypedTable(string name, int keyFields, Func<RowColumns, T> bind)
+        : this(name, null, keyFields, bind)
+    {
+    }
+
+    public IReadOnlyList<Located<T>> Bind(MergedTable table)
+    {
+        var reader = RowColumns.Reader(table.Schema.IndexesOf([.. Columns.Select(c => c.Name)]));
+        return [.. table.Rows.Select(r => new Located<T>(reader.Read(r.Row, bind), r.Part.Package, r.Part.Schema.Path, r.Row.Line))];
+    }
 }

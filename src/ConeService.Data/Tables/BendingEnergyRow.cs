@@ -4,7 +4,15 @@ namespace ConeService.Data;
 /// <param name="Chart">Id of the chart that was fitted.</param>
 /// <param name="Cone">The cone.</param>
 /// <param name="ActivationEnergyKilojoulesPerMole">Activation energy, kJ/mol.</param>
+/// <param name="Oddity">Why an answer that the cone decides needs a warning; null where it needs none.</param>
 /// <param name="Source">Id of the source, always <c>derived</c>.</param>
 /// <param name="Confidence">How far the value can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
-public sealed record BendingEnergyRow(string Chart, string Cone, decimal ActivationEnergyKilojoulesPerMole, string Source, Confidence Confidence, string? Note);
+public sealed record BendingEnergyRow(
+    string Chart,
+    string Cone,
+    decimal ActivationEnergyKilojoulesPerMole,
+    ConeOddity? Oddity,
+    string Source,
+    Confidence Confidence,
+    string? Note);

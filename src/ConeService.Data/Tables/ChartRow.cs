@@ -5,7 +5,18 @@ namespace ConeService.Data;
 /// <param name="Title">What the chart is.</param>
 /// <param name="ConeForm">self-supporting, large, small, pce, seger or not-stated.</param>
 /// <param name="Composition">regular, iron-free, pce or not-stated.</param>
+/// <param name="ReductionSensitive">Whether the chart has iron-bearing cones among 010 to 3, which reduction moves.</param>
+/// <param name="BendsLater">Whether the cones go down later than large or self-supporting ones of the same number.</param>
 /// <param name="Source">Id of the source.</param>
 /// <param name="Confidence">How far the description can be trusted; each cell has its own.</param>
 /// <param name="Note">What a reader must know about the chart.</param>
-public sealed record ChartRow(string Id, string Title, string ConeForm, string Composition, string Source, Confidence Confidence, string? Note);
+public sealed record ChartRow(
+    string Id,
+    string Title,
+    string ConeForm,
+    string Composition,
+    YesNo ReductionSensitive,
+    YesNo BendsLater,
+    string Source,
+    Confidence Confidence,
+    string? Note);

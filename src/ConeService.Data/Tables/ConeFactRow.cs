@@ -11,4 +11,5 @@ namespace ConeService.Data;
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far the fact can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
-public sealed record ConeFactRow(string Id, string Topic, string Statement, string? ValuePrinted, decimal? ValueLow, decimal? ValueHigh, string? Unit, IReadOnlyList<string> Sources, Confidence Confidence, string? Note);
+public sealed record ConeFactRow(string Id, string Topic, string Statement, string? ValuePrinted, decimal? ValueLow, decimal? ValueHigh,
+    string? Unit, IReadOnlyList<string> Sources, Confidence Confidence, string? Note);

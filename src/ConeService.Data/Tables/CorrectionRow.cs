@@ -10,4 +10,5 @@ namespace ConeService.Data;
 /// <param name="Evidence">What shows it.</param>
 /// <param name="Sources">Ids of the sources of the evidence.</param>
 /// <param name="Confidence">How far the correction can be trusted.</param>
-public sealed record CorrectionRow(string Table, string Key, string Field, string Printed, string Adopted, string Reason, string Evidence, IReadOnlyList<string> Sources, Confidence Confidence);
+public sealed record CorrectionRow(string Table, string Key, string Field, string Printed, string Adopted, string Reason, string Evidence,
+    IReadOnlyList<string> Sources, Confidence Confidence);

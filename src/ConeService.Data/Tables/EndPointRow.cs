@@ -9,4 +9,5 @@ namespace ConeService.Data;
 /// <param name="Source">Id of the source.</param>
 /// <param name="Confidence">How far the cell can be trusted.</param>
 /// <param name="Note">Why an oddity stays as printed.</param>
-public sealed record EndPointRow(string Chart, string Cone, decimal? RateCelsiusPerHour, decimal Celsius, decimal? Fahrenheit, string Source, Confidence Confidence, string? Note);
+public sealed record EndPointRow(string Chart, string Cone, decimal? RateCelsiusPerHour, decimal Celsius, decimal? Fahrenheit,
+    string Source, Confidence Confidence, string? Note);

@@ -8,4 +8,5 @@ namespace ConeService.Data;
 /// <param name="Source">Id of the source.</param>
 /// <param name="Confidence">How far the value can be trusted.</param>
 /// <param name="Note">What a reader must know about the value.</param>
-public sealed record HeatWorkDefaultRow(string Id, decimal Value, string Unit, string Meaning, string Source, Confidence Confidence, string? Note);
+public sealed record HeatWorkDefaultRow(string Id, decimal Value, string Unit, string Meaning, string Source, Confidence Confidence,
+    string? Note);

@@ -15,5 +15,6 @@ namespace ConeService.Data;
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
 public sealed record ThermocoupleToleranceRow(
-    string Id, string Type, string Standard, string Class, string Formula, decimal FloorCelsius, decimal ShareOfCelsius, decimal? FromCelsius,
+    string Id, string Type, string Standard, string Class, string Formula, decimal FloorCelsius, decimal ShareOfCelsius,
+    decimal? FromCelsius,
     decimal LowestCelsius, decimal? HighestCelsius, string Source, Confidence Confidence, string? Note);

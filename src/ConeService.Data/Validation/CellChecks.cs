@@ -17,11 +17,12 @@ internal static class CellChecks
     private static void Check(TableData table, TableRow row, int index)
     {
         var (field, text) = (table.Schema.Fields[index], row.Cells[index]);
-        if (text.Any(char.IsControl))
+        if (HasControl(text))
         {
-            Fault(table, row, index, FaultRules.ControlCharacter, $"has a line break or another control character; a cell is plain text in one line");
+            Fault(table, row, index, FaultRules.ControlCharacter,
+                $"has a line break or another control character; a cell is plain text in one line");
         }
-        else if (text != text.Trim())
+        else if (text.Length > 0 && (char.IsWhiteSpace(text[0]) || char.IsWhiteSpace(text[^1])))
         {
             Fault(table, row, index, FaultRules.BlankEdges, $"is '{text}'; a cell must not start or end with a blank");
         }
@@ -41,9 +42,22 @@ internal static class CellChecks
         }
     }
 
+    private static bool HasControl(string text)
+    {
+        foreach (var c in text)
+        {
+            if (char.IsControl(c))
+                return true;
+        }
+
+        return false;
+    }
+
     private static void Constraints(TableData table, TableRow row, int index, object value)
     {
         var (text, constraints) = (row.Cells[index], table.Schema.Fields[index].Constraints);
+        if (constraints is { Enum: null, Pattern: null, Minimum: null, Maximum: null })
+            return;
         // Of a list each item is judged: the list as a whole is only how several values stand in one cell.
         foreach (var item in value as string[] ?? [text])
         {
@@ -56,15 +70,17 @@ internal static class CellChecks
         if ((value as decimal? ?? value as int?) is not { } number)
             return;
         if (number < constraints.Minimum)
-            Fault(table, row, index, FaultRules.Minimum, string.Create(CultureInfo.InvariantCulture, $"is {text}; it must be at least {constraints.Minimum}"));
+            Fault(table, row, index, FaultRules.Minimum,
+                string.Create(CultureInfo.InvariantCulture, $"is {text}; it must be at least {constraints.Minimum}"));
         if (number > constraints.Maximum)
-            Fault(table, row, index, FaultRules.Maximum, string.Create(CultureInfo.InvariantCulture, $"is {text}; it must be at most {constraints.Maximum}"));
+            Fault(table, row, index, FaultRules.Maximum,
+                string.Create(CultureInfo.InvariantCulture, $"is {text}; it must be at most {constraints.Maximum}"));
     }
 
     private static void Fault(TableData table, TableRow row, int index, string rule, string reason)
     {
         var field = table.Schema.Fields[index].Name;
-        if (row.Corrected.TryGetValue(index, out var correction))
+        if (row.Corrected?.TryGetValue(index, out var correction) == true)
         {
             // The print may be impossible, that is why it was corrected; here the adopted value is at fault.
             correction.Table.Fault(correction.Line, Corrections.Adopted, rule, $"as {table.Schema.Name}.{field} {reason}");

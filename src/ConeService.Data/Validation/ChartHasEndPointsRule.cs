@@ -10,6 +10,7 @@ internal sealed class ChartHasEndPointsRule : IPackageRule
         var printed = content.Rows(TypedTables.EndPoints).Select(e => e.Row.Chart).ToHashSet(StringComparer.Ordinal);
         return content.Rows(TypedTables.Charts)
             .Where(c => !printed.Contains(c.Row.Id))
-            .Select(c => c.Fault("id", FaultRules.ChartHasEndPoints, $"is '{c.Row.Id}', of which end-points has no row; a chart needs at least one"));
+            .Select(c => c.Fault("id", FaultRules.ChartHasEndPoints,
+                $"is '{c.Row.Id}', of which end-points has no row; a chart needs at least one"));
     }
 }

@@ -17,7 +17,8 @@ internal static class CitedRows
                 continue;
             foreach (var (part, row) in table.Rows)
             {
-                if ((row.Values[source] as string[] ?? (row.Values[source] is string one ? [one] : null)) is { } sources && row.Values[confidence] is string trusted)
+                if ((row.Values[source] as string[] ?? (row.Values[source] is string one ? [one] : null)) is { } sources
+                    && row.Values[confidence] is string trusted)
                     yield return (new Located<string>(trusted, part.Package, part.Schema.Path, row.Line), sources);
             }
         }

@@ -24,7 +24,8 @@ internal static class Corrections
     }
 
     private static void Apply(
-        IReadOnlyDictionary<string, MergedTable> tables, TableData part, TableRow row, (string Table, string Key, string Field, string Printed, string Adopted) correction)
+        IReadOnlyDictionary<string, MergedTable> tables, TableData part, TableRow row,
+        (string Table, string Key, string Field, string Printed, string Adopted) correction)
     {
         void Fault(string field, string reason) => part.Fault(row.Line, field, FaultRules.CorrectionMatches, reason);
 
@@ -62,8 +63,7 @@ internal static class Corrections
         }
         else
         {
-            target.Cells[index] = correction.Adopted;
-            target.Corrected[index] = (part, row.Line);
+            target.Correct(index, correction.Adopted, part, row.Line);
         }
     }
 }

@@ -14,7 +14,8 @@ internal sealed class DisagreementConcernsRule : IPackageRule
             {
                 var parts = concern.Split('/', 2);
                 if (parts is not [var table, var id] || !content.Tables.TryGetValue(table, out var merged))
-                    yield return at.Fault("concerns", FaultRules.DisagreementConcerns, $"names '{concern}'; it must be a table and a key of it, as table/id");
+                    yield return at.Fault("concerns", FaultRules.DisagreementConcerns,
+                        $"names '{concern}'; it must be a table and a key of it, as table/id");
                 else if (!Keys(table, merged).Contains(id))
                     yield return at.Fault("concerns", FaultRules.DisagreementConcerns, $"names '{id}', which is no row of {table}");
             }
@@ -23,7 +24,8 @@ internal sealed class DisagreementConcernsRule : IPackageRule
         HashSet<string> Keys(string table, MergedTable merged)
         {
             if (!known.TryGetValue(table, out var keys))
-                known[table] = keys = merged.Rows.Select(r => r.Row.Key(merged.Schema.IndexesOf(merged.Schema.PrimaryKey))).ToHashSet(StringComparer.Ordinal);
+                known[table] = keys = merged.Rows.Select(r => r.Row.Key(merged.Schema.IndexesOf(merged.Schema.PrimaryKey)))
+                    .ToHashSet(StringComparer.Ordinal);
             return keys;
         }
     }

@@ -16,7 +16,10 @@ internal sealed class FahrenheitMatchesCelsiusRule : IPackageRule
         {
             var converted = (at.Row.Celsius * 9 / 5) + 32;
             if (at.Row.Fahrenheit is { } printed && Math.Abs(converted - printed) > ToleranceFahrenheit)
-                yield return at.Fault("fahrenheit", FaultRules.FahrenheitMatchesCelsius, string.Create(CultureInfo.InvariantCulture, $"is {printed} °F beside {at.Row.Celsius} °C, which is {converted} °F; they must agree within {ToleranceFahrenheit} °F"));
+                yield return at.Fault("fahrenheit", FaultRules.FahrenheitMatchesCelsius,
+                    string.Create(CultureInfo.InvariantCulture,
+                    $"is {printed} °F beside {at.Row.Celsius} °C, which is {converted} °F; they must agree within {ToleranceFahrenheit} "
+                    + $"°F"));
         }
     }
 }

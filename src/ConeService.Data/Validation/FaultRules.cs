@@ -171,4 +171,10 @@ public static class FaultRules
 
     /// <summary>An ingredient is neither a colorant nor an additive, or both.</summary>
     public const string IngredientKnown = "ingredient-known";
+
+    /// <summary>Something that a computation looks up in the package is missing.</summary>
+    public const string NeededByComputation = "needed-by-computation";
+
+    /// <summary>A message is not of the syntax of templates, or names a parameter that the English text has not.</summary>
+    public const string MessageText = "message-text";
 }

@@ -13,11 +13,14 @@ internal sealed class HeatWorkDefaultRule : IPackageRule
 
     public IEnumerable<PackageFault> Check(PackageContent content)
     {
+        if (!content.Has("heat-work-defaults"))
+            yield break;
         var rows = content.Rows(TypedTables.HeatWorkDefaults).ToDictionary(r => r.Row.Id, StringComparer.Ordinal);
         foreach (var (id, unit) in Needed)
         {
             if (!rows.TryGetValue(id, out var at))
-                yield return new PackageFault(content.Packages[0].Name, "heat-work-defaults.csv", null, "id", FaultRules.HeatWorkDefault, $"has no row '{id}'; the service needs it");
+                yield return new PackageFault(content.Packages[0].Name, "heat-work-defaults.csv", null, "id", FaultRules.HeatWorkDefault,
+                    $"has no row '{id}'; the service needs it");
             else if (at.Row.Unit != unit)
                 yield return at.Fault("unit", FaultRules.HeatWorkDefault, $"is '{at.Row.Unit}'; {id} is read in {unit}");
         }

@@ -19,7 +19,8 @@ public sealed class InvalidPackageException : Exception
     private static string Describe(IReadOnlyList<PackageFault> faults)
     {
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"The data package is not valid ({faults.Count} {(faults.Count == 1 ? "fault" : "faults")}):");
+        text.Append(CultureInfo.InvariantCulture,
+            $"The data package is not valid ({faults.Count} {(faults.Count == 1 ? "fault" : "faults")}):");
         foreach (var fault in faults.Take(Shown))
             text.Append(CultureInfo.InvariantCulture, $"\n{fault.Package}: {fault}");
         if (faults.Count > Shown)

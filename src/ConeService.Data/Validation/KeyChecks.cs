@@ -25,9 +25,11 @@ internal static class KeyChecks
                 continue;
             var first = seen[text];
             if (first.Part == part)
-                part.Fault(row.Line, name, FaultRules.PrimaryKey, $"is '{text}', the key of line {first.Row.Line} already; a key must stand once");
+                part.Fault(row.Line, name, FaultRules.PrimaryKey,
+                    $"is '{text}', the key of line {first.Row.Line} already; a key must stand once");
             else
-                part.Fault(row.Line, name, FaultRules.OverlayOwnIds, $"is '{text}', a key of the package {first.Part.Package} already; an overlay must use ids of its own");
+                part.Fault(row.Line, name, FaultRules.OverlayOwnIds,
+                    $"is '{text}', a key of the package {first.Part.Package} already; an overlay must use ids of its own");
         }
     }
 
@@ -37,7 +39,8 @@ internal static class KeyChecks
         foreach (var (part, row) in table.Rows.Where(r => r.Row.Cells[index].Length > 0))
         {
             if (!seen.TryAdd(row.Cells[index], row))
-                part.Fault(row.Line, table.Schema.Fields[index].Name, FaultRules.Unique, $"is '{row.Cells[index]}', which stands in line {seen[row.Cells[index]].Line} already; it must stand once");
+                part.Fault(row.Line, table.Schema.Fields[index].Name, FaultRules.Unique,
+                    $"is '{row.Cells[index]}', which stands in line {seen[row.Cells[index]].Line} already; it must stand once");
         }
     }
 }

@@ -19,11 +19,14 @@ internal sealed class KilnDefaultRule : IPackageRule
 
     public IEnumerable<PackageFault> Check(PackageContent content)
     {
+        if (!content.Has("kiln-defaults"))
+            yield break;
         var rows = content.Rows(TypedTables.KilnDefaults).ToDictionary(r => r.Row.Id, StringComparer.Ordinal);
         foreach (var (id, unit) in Needed)
         {
             if (!rows.TryGetValue(id, out var at))
-                yield return new PackageFault(content.Packages[0].Name, "kiln-defaults.csv", null, "id", FaultRules.KilnDefault, $"has no row '{id}'; the kiln model needs it");
+                yield return new PackageFault(content.Packages[0].Name, "kiln-defaults.csv", null, "id", FaultRules.KilnDefault,
+                    $"has no row '{id}'; the kiln model needs it");
             else if (at.Row.Unit != unit)
                 yield return at.Fault("unit", FaultRules.KilnDefault, $"is '{at.Row.Unit}'; {id} is read in {unit}");
             else if (at.Row.Value <= 0)

@@ -12,8 +12,10 @@ internal sealed class OverlayOwnChartRule : IPackageRule
             .Concat(Check(content, owner, content.Rows(TypedTables.BendingEnergies), e => e.Chart));
     }
 
-    private static IEnumerable<PackageFault> Check<T>(PackageContent content, Dictionary<string, string> owner, IEnumerable<Located<T>> rows, Func<T, string> chart) =>
+    private static IEnumerable<PackageFault> Check<T>(PackageContent content, Dictionary<string, string> owner,
+        IEnumerable<Located<T>> rows, Func<T, string> chart) =>
         from at in rows
         where at.Package != content.Packages[0].Name && owner[chart(at.Row)] != at.Package
-        select at.Fault("chart", FaultRules.OverlayOwnChart, $"is '{chart(at.Row)}', a chart of the package {owner[chart(at.Row)]}; it must be a chart of this overlay");
+        select at.Fault("chart", FaultRules.OverlayOwnChart,
+            $"is '{chart(at.Row)}', a chart of the package {owner[chart(at.Row)]}; it must be a chart of this overlay");
 }

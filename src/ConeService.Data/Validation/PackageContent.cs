@@ -15,6 +15,9 @@ internal sealed class PackageContent(IReadOnlyList<LoadedPackage> packages, IRea
 
     public bool Sound(string table) => Tables.TryGetValue(table, out var merged) && merged.Sound;
 
+    /// <summary>False when the package was written before the table: nothing can be asked of its rows then.</summary>
+    public bool Has(string table) => Tables[table].Parts.Count > 0;
+
     public IReadOnlyList<Located<T>> Rows<T>(TypedTable<T> table)
     {
         if (_bound.TryGetValue(table.Name, out var rows))

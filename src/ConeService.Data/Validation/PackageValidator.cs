@@ -30,6 +30,7 @@ internal static class PackageValidator
         new RangeOrderRule(),
         new PercentEvidenceRule(),
         new IngredientKnownRule(),
+        new MessageTextRule(),
     ];
 
     public static PackageContent Check(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)
@@ -63,6 +64,7 @@ internal static class PackageValidator
     {
         var names = new HashSet<string>(StringComparer.Ordinal) { basePackage.Name };
         foreach (var overlay in overlays.Where(o => !names.Add(o.Name)))
-            faults.Add(new PackageFault(overlay.Name, PackageDescriptor.FileName, null, "name", FaultRules.OverlayName, $"is '{overlay.Name}', the name of another package in use; every overlay needs a name of its own"));
+            faults.Add(new PackageFault(overlay.Name, PackageDescriptor.FileName, null, "name", FaultRules.OverlayName,
+                $"is '{overlay.Name}', the name of another package in use; every overlay needs a name of its own"));
     }
 }

@@ -12,18 +12,24 @@ internal sealed class PercentEvidenceRule : IPackageRule
 
     public IEnumerable<PackageFault> Check(PackageContent content)
     {
-        var printed = content.Rows(TypedTables.Sources).Where(s => s.Row.Seen is "whole" or "in-part").Select(s => s.Row.Id).ToHashSet(StringComparer.Ordinal);
-        return content.Rows(TypedTables.ColourNotes).Select(at => Check(at, at.Row.PercentMin ?? at.Row.PercentMax, at.Row.PercentConfidence, at.Row.Sources, printed))
-            .Concat(content.Rows(TypedTables.ColourRuleIngredients).Select(at => Check(at, at.Row.PercentMin ?? at.Row.PercentMax, at.Row.PercentConfidence, at.Row.Sources, printed)))
+        var printed = content.Rows(TypedTables.Sources).Where(s => s.Row.Seen is "whole" or "in-part").Select(s => s.Row.Id)
+            .ToHashSet(StringComparer.Ordinal);
+        return content.Rows(TypedTables.ColourNotes)
+            .Select(at => Check(at, at.Row.PercentMin ?? at.Row.PercentMax, at.Row.PercentConfidence, at.Row.Sources, printed))
+            .Concat(content.Rows(TypedTables.ColourRuleIngredients)
+                .Select(at => Check(at, at.Row.PercentMin ?? at.Row.PercentMax, at.Row.PercentConfidence, at.Row.Sources, printed)))
             .OfType<PackageFault>();
     }
 
-    private static PackageFault? Check<T>(Located<T> at, decimal? percent, Confidence? trusted, IReadOnlyList<string> sources, HashSet<string> printed)
+    private static PackageFault? Check<T>(Located<T> at, decimal? percent, Confidence? trusted, IReadOnlyList<string> sources,
+        HashSet<string> printed)
     {
         if (percent is null != trusted is null)
-            return at.Fault(Field, FaultRules.PercentEvidence, percent is null ? "stands beside no percentage" : "is blank beside a percentage");
+            return at.Fault(Field, FaultRules.PercentEvidence,
+                percent is null ? "stands beside no percentage" : "is blank beside a percentage");
         return trusted is Confidence.Published or Confidence.Corroborated && !sources.Any(printed.Contains)
-            ? at.Fault(Field, FaultRules.PercentEvidence, $"is '{EnumWords.Word(trusted.Value)}', but {string.Join(", ", sources)} was not seen")
+            ? at.Fault(Field, FaultRules.PercentEvidence,
+                $"is '{EnumWords.Word(trusted.Value)}', but {string.Join(", ", sources)} was not seen")
             : null;
     }
 }

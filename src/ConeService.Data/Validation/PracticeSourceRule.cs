@@ -13,7 +13,8 @@ internal sealed class PracticeSourceRule : IPackageRule
         foreach (var (at, sources) in CitedRows.Of(content))
         {
             if (sources.All(s => s == Practice) && !Allowed.Contains(at.Row))
-                yield return at.Fault(CitedRows.Confidence, FaultRules.PracticeSource, $"is '{at.Row}', but the only source is {Practice}; it must be one of {string.Join(", ", Allowed)}");
+                yield return at.Fault(CitedRows.Confidence, FaultRules.PracticeSource,
+                    $"is '{at.Row}', but the only source is {Practice}; it must be one of {string.Join(", ", Allowed)}");
         }
     }
 }

@@ -3,7 +3,9 @@ namespace ConeService.Data;
 /// <summary>A range runs from its lower to its upper end: percentages, temperatures, cones, hours.</summary>
 internal sealed class RangeOrderRule : IPackageRule
 {
-    public IReadOnlyList<string> Reads => ["cones", "base-glazes", "colour-notes", "colour-rule-ingredients", "landmarks", "processes", "process-additions", "temperature-limits"];
+    public IReadOnlyList<string> Reads =>
+        ["cones", "base-glazes", "colour-notes", "colour-rule-ingredients", "landmarks", "processes", "process-additions",
+        "temperature-limits"];
 
     public IEnumerable<PackageFault> Check(PackageContent content)
     {
@@ -25,7 +27,8 @@ internal sealed class RangeOrderRule : IPackageRule
         ];
     }
 
-    private static IEnumerable<PackageFault> Ranges<T>(PackageContent content, TypedTable<T> table, string field, Func<T, (decimal? Low, decimal? High)> range) =>
+    private static IEnumerable<PackageFault> Ranges<T>(PackageContent content, TypedTable<T> table, string field, Func<T,
+        (decimal? Low, decimal? High)> range) =>
         content.Rows(table).Where(at => range(at.Row) is var (low, high) && low > high)
             .Select(at => at.Fault(field, FaultRules.RangeOrder, "lies below the lower end of its range"));
 }

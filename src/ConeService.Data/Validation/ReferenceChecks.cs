@@ -25,7 +25,8 @@ internal static class ReferenceChecks
         foreach (var (part, row) in table.Rows)
         {
             if (fields.All(f => row.Cells[f].Length > 0) && !known.Contains(row.Key(fields)))
-                part.Fault(row.Line, name, FaultRules.ForeignKey, $"is '{row.Key(fields)}'; it must be {string.Join('/', key.References)} of a row of {key.Table}");
+                part.Fault(row.Line, name, FaultRules.ForeignKey,
+                    $"is '{row.Key(fields)}'; it must be {string.Join('/', key.References)} of a row of {key.Table}");
         }
     }
 
@@ -37,7 +38,8 @@ internal static class ReferenceChecks
         foreach (var (part, row) in table.Rows)
         {
             foreach (var item in (row.Values[index] as string[] ?? []).Where(i => !known.Contains(i)))
-                part.Fault(row.Line, table.Schema.Fields[index].Name, FaultRules.ItemReference, $"names '{item}'; each item must be {reference.Field} of a row of {reference.Table}");
+                part.Fault(row.Line, table.Schema.Fields[index].Name, FaultRules.ItemReference,
+                    $"names '{item}'; each item must be {reference.Field} of a row of {reference.Table}");
         }
     }
 

@@ -14,7 +14,9 @@ internal static class RowOrderCheck
             for (var i = 1; i < part.Rows.Count; i++)
             {
                 if (Misplaced(part.Rows[i - 1], part.Rows[i], order) is { } field)
-                    part.Fault(part.Rows[i].Line, field, FaultRules.RowOrder, $"is '{part.Rows[i].Cells[table.Schema.IndexOf(field)]}' and must stand before the row above; rows are ordered by {string.Join(", ", table.Schema.RowOrder)}");
+                    part.Fault(part.Rows[i].Line, field, FaultRules.RowOrder,
+                        $"is '{part.Rows[i].Cells[table.Schema.IndexOf(field)]}' and must stand before the row above; rows are ordered "
+                        + $"by {string.Join(", ", table.Schema.RowOrder)}");
             }
         }
     }
@@ -34,7 +36,8 @@ internal static class RowOrderCheck
         return null;
     }
 
-    private static Func<TableRow, TableRow, int?> Comparison(TableSchema schema, string name, IReadOnlyDictionary<string, MergedTable> tables)
+    private static Func<TableRow, TableRow,
+        int?> Comparison(TableSchema schema, string name, IReadOnlyDictionary<string, MergedTable> tables)
     {
         var index = schema.IndexOf(name);
         if (schema.ForeignKeys.FirstOrDefault(k => k.Fields is [var only] && only == name) is { } key)
@@ -43,7 +46,9 @@ internal static class RowOrderCheck
             var place = new Dictionary<string, int>(StringComparer.Ordinal);
             foreach (var (_, row) in target.Rows)
                 place.TryAdd(row.Cells[target.Schema.IndexOf(key.References[0])], place.Count);
-            return (a, b) => place.TryGetValue(a.Cells[index], out var first) && place.TryGetValue(b.Cells[index], out var second) ? first.CompareTo(second) : null;
+            return (a, b) => place.TryGetValue(a.Cells[index], out var first) && place.TryGetValue(b.Cells[index], out var second)
+                ? first.CompareTo(second)
+                : null;
         }
 
         if (schema.Fields[index].Type is FieldType.Number or FieldType.Integer)

@@ -13,9 +13,12 @@ internal sealed class ThicknessLimitRule : IPackageRule
         foreach (var (above, at) in rows.Zip(rows.Skip(1)).Where(p => p.First.Row.Band == p.Second.Row.Band))
         {
             if (at.Row.RateCelsiusPerHour > above.Row.RateCelsiusPerHour)
-                yield return at.Fault("rate_celsius_per_hour", FaultRules.ThicknessLimit, string.Create(CultureInfo.InvariantCulture, $"is {at.Row.RateCelsiusPerHour}; it must not exceed {above.Row.RateCelsiusPerHour}, the rate of a thinner wall"));
+                yield return at.Fault("rate_celsius_per_hour", FaultRules.ThicknessLimit,
+                    string.Create(CultureInfo.InvariantCulture,
+                    $"is {at.Row.RateCelsiusPerHour}; it must not exceed {above.Row.RateCelsiusPerHour}, the rate of a thinner wall"));
             if ((at.Row.FromCelsius, at.Row.ToCelsius) != (above.Row.FromCelsius, above.Row.ToCelsius))
-                yield return at.Fault("from_celsius", FaultRules.ThicknessLimit, "and to_celsius must be those of the row above: a band has one span");
+                yield return at.Fault("from_celsius", FaultRules.ThicknessLimit,
+                    "and to_celsius must be those of the row above: a band has one span");
         }
     }
 }

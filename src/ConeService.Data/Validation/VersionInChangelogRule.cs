@@ -14,7 +14,8 @@ internal sealed class VersionInChangelogRule : IPackageRule
 
         var version = package.Descriptor.Version;
         if (!SemVer.IsVersion(version))
-            return Fault(PackageDescriptor.FileName, null, "version", $"is '{version}'; it must be a semantic version such as 1.2.0, without a build part");
+            return Fault(PackageDescriptor.FileName, null, "version",
+                $"is '{version}'; it must be a semantic version such as 1.2.0, without a build part");
         if (package.ChangeLog is null)
             return null;
 
@@ -22,7 +23,9 @@ internal sealed class VersionInChangelogRule : IPackageRule
         for (var i = 0; i < lines.Length; i++)
         {
             if (SemVer.OfHeading(lines[i]) is { } newest)
-                return newest == version ? null : Fault(LoadedPackage.ChangeLogFile, i + 1, null, $"the newest heading is {newest}; it must be the version of datapackage.json, {version}");
+                return newest == version ? null
+                    : Fault(LoadedPackage.ChangeLogFile, i + 1, null,
+                    $"the newest heading is {newest}; it must be the version of datapackage.json, {version}");
         }
 
         return Fault(LoadedPackage.ChangeLogFile, null, null, $"has no heading of the form '## {version}'");

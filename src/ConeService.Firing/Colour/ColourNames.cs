@@ -38,7 +38,7 @@ internal sealed class ColourNames<T>
         finding = null;
         if (byName.TryGetValue(Key(text), out value!)) return true;
         var near = NearMatches.Find(Key(text), byName.Keys);
-        finding = new(code, field, text, $"“{text}” is no {noun} of this data package.", near.Count > 0 ? near : ids, near.Count > 0 ? $"Probably {near[0]}." : null);
+        finding = new(code, field, text, $"“{text}” is no {noun} of this data package.", [.. (near.Count > 0 ? near : ids)], near.Count > 0 ? $"Probably {near[0]}." : null);
         return false;
     }
 

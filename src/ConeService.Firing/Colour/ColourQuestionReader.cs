@@ -43,7 +43,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
         var percent = PercentInput.Read(entry?.Percent ?? default, at + "/percent", findings);
         if (string.IsNullOrWhiteSpace(entry?.Colorant))
         {
-            findings.Add(new("colorant-missing", at + "/colorant", null, "An entry of colorants names none.", catalogue.ColorantNames.Ids));
+            findings.Add(new("colorant-missing", at + "/colorant", null, "An entry of colorants names none.", [.. catalogue.ColorantNames.Ids]));
             return null;
         }
 
@@ -55,7 +55,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
         var percent = PercentInput.Read(entry?.Percent ?? default, at + "/percent", findings);
         if (string.IsNullOrWhiteSpace(entry?.Additive))
         {
-            findings.Add(new("additive-missing", at + "/additive", null, "An entry of additives names none.", catalogue.AdditiveNames.Ids));
+            findings.Add(new("additive-missing", at + "/additive", null, "An entry of additives names none.", [.. catalogue.AdditiveNames.Ids]));
             return null;
         }
 

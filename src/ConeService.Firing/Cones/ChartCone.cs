@@ -23,10 +23,12 @@ internal sealed class ChartCone
     /// <param name="cells">Its printed cells on the chart, by rate.</param>
     /// <param name="own">The chart's own curve, null when it has no kinetics for the cone.</param>
     /// <param name="shape">The self-supporting curve of the same number to borrow from, null when there is none.</param>
-    public ChartCone(Cone cone, IReadOnlyList<EndPointRow> cells, ConeCurve? own, ConeCurve? shape)
+    /// <param name="oddity">What is odd about the curve, its own or borrowed.</param>
+    public ChartCone(Cone cone, IReadOnlyList<EndPointRow> cells, ConeCurve? own, ConeCurve? shape, ConeOddity? oddity)
     {
         Cone = cone;
         Cells = cells;
+        Oddity = oddity;
         this.own = own;
         this.shape = shape;
     }
@@ -36,6 +38,9 @@ internal sealed class ChartCone
 
     /// <summary>The printed cells, by rate; one without rate where the chart states none.</summary>
     public IReadOnlyList<EndPointRow> Cells { get; }
+
+    /// <summary>Why an answer that the cone decides needs a warning; null where it needs none.</summary>
+    public ConeOddity? Oddity { get; }
 
     /// <summary>True when the chart states a rate for this cone.</summary>
     public bool HasRates => Cells[0].RateCelsiusPerHour is not null;

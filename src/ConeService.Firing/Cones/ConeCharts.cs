@@ -19,7 +19,7 @@ internal sealed class ConeCharts
         Dataset = dataset;
         Scale = new(dataset);
         var cells = dataset.EndPoints.ToLookup(e => e.Chart);
-        var energies = dataset.BendingEnergies.ToDictionary(e => (e.Chart, e.Cone), e => (double)e.ActivationEnergyKilojoulesPerMole * 1000);
+        var energies = dataset.BendingEnergies.ToDictionary(e => (e.Chart, e.Cone));
         var shapes = OwnCurves(DefaultChart, cells[DefaultChart], energies);
         Charts = [.. dataset.Charts.Select(row => Build(row, cells[row.Id], energies, shapes))];
         byId = Charts.ToDictionary(c => c.Id, StringComparer.Ordinal);
@@ -64,21 +64,29 @@ internal sealed class ConeCharts
         var near = NearMatches.Find(id, byId.Keys);
         finding = new(
             "chart-unknown", field, id, $"There is no chart “{id}”.",
-            near.Count > 0 ? near : [.. byId.Keys],
+            [.. (near.Count > 0 ? near : [.. byId.Keys])],
             near.Count > 0 ? $"Probably {near[0]}; all charts are listed at /v1/charts." : "All charts are listed at /v1/charts.");
         return false;
     }
 
     private static ConeChart Build(
-        ChartRow row, IEnumerable<EndPointRow> cells, Dictionary<(string Chart, string Cone), double> energies, Dictionary<Cone, ConeCurve> shapes)
+        ChartRow row,
+        IEnumerable<EndPointRow> cells,
+        Dictionary<(string Chart, string Cone), BendingEnergyRow> energies,
+        Dictionary<Cone, ConeCurve> shapes)
     {
         var rows = cells.ToList();
         var own = row.Id == DefaultChart ? shapes : OwnCurves(row.Id, rows, energies);
-        return new(row, rows.GroupBy(c => Cone.Parse(c.Cone)).Select(g =>
-            new ChartCone(g.Key, [.. g.OrderBy(c => c.RateCelsiusPerHour)], own.GetValueOrDefault(g.Key), shapes.GetValueOrDefault(g.Key))));
+        return new(row, rows.GroupBy(c => Cone.Parse(c.Cone)).Select(g => new ChartCone(
+            g.Key, [.. g.OrderBy(c => c.RateCelsiusPerHour)], own.GetValueOrDefault(g.Key), shapes.GetValueOrDefault(g.Key), Oddity(g.Key))));
+
+        // A borrowed curve is as odd as it is on the chart that lends it.
+        ConeOddity? Oddity(Cone cone) =>
+            energies.GetValueOrDefault((own.ContainsKey(cone) ? row.Id : DefaultChart, cone.ToString()))?.Oddity;
     }
 
-    private static Dictionary<Cone, ConeCurve> OwnCurves(string chart, IEnumerable<EndPointRow> cells, Dictionary<(string Chart, string Cone), double> energies)
+    private static Dictionary<Cone, ConeCurve> OwnCurves(
+        string chart, IEnumerable<EndPointRow> cells, Dictionary<(string Chart, string Cone), BendingEnergyRow> energies)
     {
         var curves = new Dictionary<Cone, ConeCurve>();
         foreach (var group in cells.Where(c => c.RateCelsiusPerHour is not null).GroupBy(c => c.Cone))
@@ -87,7 +95,7 @@ internal sealed class ConeCharts
             if (!energies.TryGetValue((chart, group.Key), out var energy)) continue;
             var points = group.OrderBy(c => c.RateCelsiusPerHour)
                 .Select(c => ((double)c.RateCelsiusPerHour!.Value, Temperature.FromCelsius(c.Celsius).Kelvin)).ToList();
-            curves[Cone.Parse(group.Key)] = new(points, energy);
+            curves[Cone.Parse(group.Key)] = new(points, (double)energy.ActivationEnergyKilojoulesPerMole * 1000);
         }
 
         return curves;

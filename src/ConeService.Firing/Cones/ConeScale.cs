@@ -69,7 +69,7 @@ internal sealed class ConeScale
         }
 
         if (Contains(cone)) return true;
-        finding = new("cone-unknown", field, text, $"There is no cone {cone}.", Nearest(cone), MissingCone(cone));
+        finding = new("cone-unknown", field, text, $"There is no cone {cone}.", [.. Nearest(cone)], MissingCone(cone));
         return false;
     }
 

@@ -41,7 +41,7 @@ internal sealed record HeatSettings(ConeChart Chart, ThermocoupleToleranceRow To
 
         if (request.Atmosphere is { } atmosphere && !Atmospheres.Contains(atmosphere))
         {
-            findings.Add(new("atmosphere-unknown", at + "/atmosphere", atmosphere, $"“{atmosphere}” is not an atmosphere.", Atmospheres, NearMatches.Find(atmosphere, Atmospheres) is [var near, ..] ? $"Probably {near}." : null));
+            findings.Add(new("atmosphere-unknown", at + "/atmosphere", atmosphere, $"“{atmosphere}” is not an atmosphere.", [.. Atmospheres], NearMatches.Find(atmosphere, Atmospheres) is [var near, ..] ? $"Probably {near}." : null));
         }
 
         return findings.Count > before ? null : new(chart!, tolerance!, firings ?? 0, stated, request.Atmosphere == "reduction", assumed);

@@ -23,7 +23,7 @@ internal sealed class HeatWorkSolver(HeatWorkCalculator calculator)
     public (SolveAnswer Answer, HeatHistory? History) Answer(SolveRequest request)
     {
         var findings = new List<Finding>();
-        if (!Finds.Contains(request.Find)) findings.Add(new("find-unknown", "/find", request.Find, "The request must say which value it asks for.", Finds));
+        if (!Finds.Contains(request.Find)) findings.Add(new("find-unknown", "/find", request.Find, "The request must say which value it asks for.", [.. Finds]));
         if (request.Cone.IsAbsent) findings.Add(new("cone-unreadable", "/cone", null, "The request names no cone.", ["\"6\"", "\"04\""]));
         Cone cone = default;
         if (!request.Cone.IsAbsent && !ConeInput.TryRead(calculator.Charts.Scale, request.Cone, "/cone", out cone, out var wrong)) findings.Add(wrong!);

@@ -1,14 +1,13 @@
 using ConeService.Contract.HeatWork;
+using ConeService.Data;
+using ConeService.Firing.Cones;
+using ConeService.Firing.HeatWork.Logs;
 
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>What must be known about a heat-work result, in sentences.</summary>
 internal static class HeatWorkWarnings
 {
-    private static readonly HashSet<string> TooHighSlope = new(StringComparer.Ordinal) { "022", "021", "020", "05", "05.5", "14" };
-    private static readonly HashSet<string> TooLowSlope = new(StringComparer.Ordinal) { "014", "015", "017" };
-    private static readonly HashSet<string> NearlyTied = new(StringComparer.Ordinal) { "1", "2", "3" };
-
     /// <summary>What holds for every answer.</summary>
     public static IReadOnlyList<string> Notes { get; } =
     [
@@ -31,23 +30,46 @@ internal static class HeatWorkWarnings
 
         // Where nothing is down, what the first cone is like does not matter.
         var deciding = work.Reached is null ? [] : new[] { work.Reached, work.Next }.OfType<ConeWork>().ToList();
-        if (settings.Reduction && settings.Chart.Row.Composition != "iron-free")
+        if (settings.Reduction && settings.Chart.Row.ReductionSensitive == YesNo.Yes)
         {
             Of("reduction-not-modelled", "In reduction the iron-bearing cones 010 to 3 go down earlier than any chart says; sulphur moves them too. This is not modelled: use iron-free cones there, or judge by the ware.");
         }
 
-        if (settings.Chart.Row.ConeForm == "small") Of("small-cones", "Small cones bend later than large or self-supporting ones of the same number, and depend on how they are set; their curves are borrowed from the self-supporting chart.");
-        else if (deciding.Any(c => c.Curve is Cones.ShiftedCurve)) Of("borrowed-curves", $"Chart {settings.Chart.Id} has no kinetics for {string.Join(" and ", deciding.Where(c => c.Curve is Cones.ShiftedCurve).Select(c => c.Cone.Cone))}: the curve of the self-supporting cone was moved through the printed value.");
-        Odd(TooHighSlope, "moves less with the rate than its neighbours in the chart, so a hold or a slow end counts for more than it should");
-        Odd(TooLowSlope, "moves more with the rate than its neighbours in the chart, so a hold or a slow end counts for less than it should");
-        if (deciding.All(c => NearlyTied.Contains(c.Cone.Cone.ToString())) && deciding.Count == 2) Of("cones-nearly-tied", "Cones 1, 2 and 3 are nearly tied at slow rates; the fraction between them means little.");
+        var borrowed = deciding.Where(c => c.Curve is ShiftedCurve).ToList();
+        if (settings.Chart.Row.BendsLater == YesNo.Yes)
+        {
+            Of("small-cones", "Small cones bend later than large or self-supporting ones of the same number, and depend on how they are set"
+                + (borrowed.Count == deciding.Count ? "; their curves are borrowed from the self-supporting chart." : "."));
+        }
+        else if (borrowed.Count > 0)
+        {
+            Of("borrowed-curves", $"Chart {settings.Chart.Id} has no kinetics for {string.Join(" and ", borrowed.Select(c => c.Cone.Cone))}: "
+                + "the curve of the self-supporting cone was moved through the printed value.");
+        }
+
+        Odd(ConeOddity.RateInsensitive, "moves less with the rate than its neighbours in the chart, so a hold or a slow end counts for more than it should");
+        Odd(ConeOddity.RateSensitive, "moves more with the rate than its neighbours in the chart, so a hold or a slow end counts for less than it should");
+        if (deciding.Count == 2 && Tied(settings.Chart, work.Reached!.Cone, work.Next!.Cone) is { } tied)
+            Of("cones-nearly-tied", $"Cones {tied} are nearly tied at slow rates; the fraction between them means little.");
 
         void Of(string code, string message) => warnings.Add(HeatWarning.Of(code, message));
 
-        void Odd(HashSet<string> which, string what)
+        void Odd(ConeOddity oddity, string what)
         {
-            foreach (var cone in deciding.Select(c => c.Cone.Cone.ToString()).Where(which.Contains)) Of("odd-cone", $"Cone {cone} {what}.");
+            foreach (var cone in deciding.Where(c => c.Cone.Oddity == oddity)) Of("odd-cone", $"Cone {cone.Cone.Cone} {what}.");
         }
+    }
+
+    // All the neighbours that are tied with one another, not only the two between which the firing ended.
+    private static string? Tied(ConeChart chart, ChartCone reached, ChartCone next)
+    {
+        var run = chart.Cones.Reverse().SkipWhile(c => c != reached).TakeWhile(IsTied).Reverse()
+            .Concat(chart.Cones.SkipWhile(c => c != next).TakeWhile(IsTied)).ToList();
+        return run.Contains(reached) && run.Contains(next)
+            ? $"{string.Join(", ", run.SkipLast(1).Select(c => c.Cone))} and {run[^1].Cone}"
+            : null;
+
+        static bool IsTied(ChartCone cone) => cone.Oddity == ConeOddity.NearlyTied;
     }
 
     private static void AddRate(List<HeatWarning> warnings, double? rate)

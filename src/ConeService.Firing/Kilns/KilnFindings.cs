@@ -39,7 +39,7 @@ internal sealed class KilnFindings
 
     /// <summary>A wall of a material that is not in the table.</summary>
     public void UnknownWall(string field, string material, IReadOnlyList<string> walls) => found.Add(new(
-        "kiln-wall-unknown", field, material, $"'{material}' is not a wall of kiln-materials.", walls, NearMatches.Find(material, walls, 1) is [var near] ? $"{near}?" : null));
+        "kiln-wall-unknown", field, material, $"'{material}' is not a wall of kiln-materials.", [.. walls], NearMatches.Find(material, walls, 1) is [var near] ? $"{near}?" : null));
 
     /// <summary>A parameter that this heat, or another parameter, rules out.</summary>
     public void NotApplicable(string field, string value, string why) => found.Add(new("kiln-parameter-not-applicable", field, value, why, []));

@@ -36,6 +36,6 @@ internal sealed record MaterialFilter(Cone? Cone, FiringAtmosphere? Atmosphere)
     {
         var words = EnumWords.All<FiringAtmosphere>();
         var near = NearMatches.Find(atmosphere, words);
-        return new("word-unknown", "atmosphere", atmosphere, $"“{atmosphere}” is none of the words for atmosphere.", words, near.Count > 0 ? $"Probably {near[0]}." : null);
+        return new("word-unknown", "atmosphere", atmosphere, $"“{atmosphere}” is none of the words for atmosphere.", [.. words], near.Count > 0 ? $"Probably {near[0]}." : null);
     }
 }

@@ -28,7 +28,10 @@ internal sealed class ScheduleBook
 
     /// <summary>What is missing from a package that fits need.</summary>
     public static IEnumerable<PackageFault> Requires(Dataset dataset) =>
-        Requirements.Ids(dataset, "schedule-defaults", Needed, dataset.ScheduleDefaults.Select(d => d.Id), "fitting a schedule");
+        // A package of before the schedules has none to fit.
+        dataset.ScheduleTemplates.Count == 0
+            ? []
+            : Requirements.Ids(dataset, "schedule-defaults", Needed, dataset.ScheduleDefaults.Select(d => d.Id), "fitting a schedule");
 
     /// <summary>The data package.</summary>
     public Dataset Dataset { get; }
@@ -49,7 +52,7 @@ internal sealed class ScheduleBook
         if (byId.TryGetValue(Dataset.CurrentId("schedule-templates", id), out var found)) return found;
         var near = NearMatches.Find(id, byId.Keys);
         throw new RefusedException(new Finding(
-            "not-found", "schedule", id, $"There is no schedule “{id}”.", near.Count > 0 ? near : [.. byId.Keys],
+            "not-found", "schedule", id, $"There is no schedule “{id}”.", [.. (near.Count > 0 ? near : [.. byId.Keys])],
             near.Count > 0 ? $"Probably {near[0]}; all schedules are listed at /v1/schedules." : "All schedules are listed at /v1/schedules."));
     }
 }

@@ -37,7 +37,7 @@ internal sealed record ScheduleFilter(FiringKind? Kind = null, Cone? Cone = null
         if (string.IsNullOrWhiteSpace(text)) return null;
         if (EnumWords.TryRead<T>(text.Trim(), out var value)) return value;
         var words = EnumWords.All<T>();
-        findings.Add(new("word-unknown", field, text, $"“{text}” is not a word for {field}.", words, NearMatches.Find(text, words) is [var near, ..] ? $"Probably {near}." : null));
+        findings.Add(new("word-unknown", field, text, $"“{text}” is not a word for {field}.", [.. words], NearMatches.Find(text, words) is [var near, ..] ? $"Probably {near}." : null));
         return null;
     }
 }

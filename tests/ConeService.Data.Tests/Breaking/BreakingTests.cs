@@ -1,12 +1,12 @@
 using System.Reflection;
-using ConeService.Contract.Loads;
 
 namespace ConeService.Data.Tests;
 
 public sealed class BreakingTests
 {
     private static readonly IReadOnlyList<BreakingCase> Cases =
-        [.. DescriptorCases.All, .. FileCases.All, .. RowCases.All, .. DomainCases.All, .. LoadCases.All, .. OverlayCases.All, .. ColourCases.All];
+        [.. DescriptorCases.All, .. FileCases.All, .. RowCases.All, .. DomainCases.All, .. LoadCases.All, .. OverlayCases.All,
+            .. ColourCases.All];
 
     public static TheoryData<string> Names => [.. Cases.Select(c => c.Name)];
 
@@ -23,7 +23,8 @@ public sealed class BreakingTests
 
         var fault = Assert.Single(Assert.Throws<InvalidPackageException>(scenario.Load).Faults);
 
-        Assert.Equal((broken.Package, broken.File, broken.Line, broken.Field, broken.Rule), (fault.Package, fault.File, fault.Line, fault.Field, fault.Rule));
+        Assert.Equal((broken.Package, broken.File, broken.Line, broken.Field, broken.Rule),
+            (fault.Package, fault.File, fault.Line, fault.Field, fault.Rule));
         Assert.NotEmpty(fault.Reason);
     }
 

@@ -2,21 +2,31 @@ using static ConeService.Data.Tests.BreakingCase;
 
 namespace ConeService.Data.Tests;
 
-/// <summary>Rows of the colour tables that say too much, or name what is not there. The minimal package holds none: each case brings its own.</summary>
+/// <summary>
+/// Rows of the colour tables that say too much, or name what is not there. The minimal package holds none: each case brings its
+/// own.
+/// </summary>
 internal static class ColourCases
 {
     private const string Note = "aaa001,ochre,soft,,oxidation,own-glaze,1,2,,published,yellow,yellow,#FFFF00,,,,seen-chart,published,";
 
     public static IReadOnlyList<BreakingCase> All { get; } =
     [
-        Colour("a_percentage_that_ends_below_its_start", FaultRules.RangeOrder, "percent_max", Note.Replace(",1,2,", ",2,1,", StringComparison.Ordinal)),
-        Colour("a_percentage_without_confidence", FaultRules.PercentEvidence, "percent_confidence", Note.Replace(",,published,yellow", ",,,yellow", StringComparison.Ordinal)),
-        Colour("a_confidence_without_percentage", FaultRules.PercentEvidence, "percent_confidence", Note.Replace(",1,2,", ",,,", StringComparison.Ordinal)),
-        Colour("a_published_percentage_from_a_source_nobody_saw", FaultRules.PercentEvidence, "percent_confidence", Note.Replace("seen-chart,published", "recalled,from-memory", StringComparison.Ordinal)),
-        Colour("a_note_that_needs_what_is_not_there", FaultRules.IngredientKnown, "needs", Note.Replace("#FFFF00,,,", "#FFFF00,,moonstone,", StringComparison.Ordinal)),
-        Colour("a_note_in_an_atmosphere_that_is_not_listed", FaultRules.Enum, "atmosphere", Note.Replace("oxidation", "smoke", StringComparison.Ordinal)),
+        Colour("a_percentage_that_ends_below_its_start", FaultRules.RangeOrder, "percent_max",
+            Note.Replace(",1,2,", ",2,1,", StringComparison.Ordinal)),
+        Colour("a_percentage_without_confidence", FaultRules.PercentEvidence, "percent_confidence",
+            Note.Replace(",,published,yellow", ",,,yellow", StringComparison.Ordinal)),
+        Colour("a_confidence_without_percentage", FaultRules.PercentEvidence, "percent_confidence",
+            Note.Replace(",1,2,", ",,,", StringComparison.Ordinal)),
+        Colour("a_published_percentage_from_a_source_nobody_saw", FaultRules.PercentEvidence, "percent_confidence",
+            Note.Replace("seen-chart,published", "recalled,from-memory", StringComparison.Ordinal)),
+        Colour("a_note_that_needs_what_is_not_there", FaultRules.IngredientKnown, "needs",
+            Note.Replace("#FFFF00,,,", "#FFFF00,,moonstone,", StringComparison.Ordinal)),
+        Colour("a_note_in_an_atmosphere_that_is_not_listed", FaultRules.Enum, "atmosphere",
+            Note.Replace("oxidation", "smoke", StringComparison.Ordinal)),
         Colour("a_swatch_that_is_no_colour", FaultRules.Pattern, "swatch", Note.Replace("#FFFF00", "yellow", StringComparison.Ordinal)),
-        Colour("a_colour_word_that_is_not_listed", FaultRules.ItemReference, "colour_words", Note.Replace(",yellow,#", ",yellowish,#", StringComparison.Ordinal)),
+        Colour("a_colour_word_that_is_not_listed", FaultRules.ItemReference, "colour_words",
+            Note.Replace(",yellow,#", ",yellowish,#", StringComparison.Ordinal)),
         Of("an_additive_with_the_id_of_a_colorant", FaultRules.IngredientKnown, "additives.csv", 2, "id", p =>
         {
             Colorant(p);
@@ -24,15 +34,18 @@ internal static class ColourCases
         }),
         Of("a_process_without_caution", FaultRules.Required, "processes.csv", 2, "cautions", p =>
         {
-            p.Append("processes.csv", "bisque,Bisque,electric,,oxidation,Oxidation,06,04,porous,no,,not-for-food,,no,no,,1,1,8,10,,Hardens,Ware,Fumes,,,seen-chart,published,");
+            p.Append("processes.csv", "bisque,Bisque,electric,,oxidation,Oxidation,06,04,porous,no,,not-for-food,,no,no,,1,1,8,10,,"
+                + "Hardens,Ware,Fumes,,,seen-chart,published,");
         }),
         Of("a_process_whose_cones_run_down", FaultRules.RangeOrder, "processes.csv", 2, "cone_max", p =>
         {
-            p.Append("processes.csv", "bisque,Bisque,electric,,oxidation,Oxidation,04,06,porous,no,,not-for-food,,no,no,,1,1,8,10,,Hardens,Ware,Fumes,carbon-monoxide,,seen-chart,published,");
+            p.Append("processes.csv", "bisque,Bisque,electric,,oxidation,Oxidation,04,06,porous,no,,not-for-food,,no,no,,1,1,8,10,,"
+                + "Hardens,Ware,Fumes,carbon-monoxide,,seen-chart,published,");
         }),
     ];
 
-    private static BreakingCase Colour(string name, string rule, string field, string row) => Of(name, rule, "colour-notes.csv", 2, field, p =>
+    private static BreakingCase Colour(string name, string rule, string field, string row) =>
+        Of(name, rule, "colour-notes.csv", 2, field, p =>
     {
         Colorant(p);
         p.Append("base-glazes.csv", "soft,Soft glaze,Melts low,,,,,,seen-chart,published,");

@@ -8,16 +8,19 @@ internal static class DescriptorCases
 {
     public static IReadOnlyList<BreakingCase> All { get; } =
     [
-        Descriptor("json_of_another_type", "$.name", p => p.Put("datapackage.json", "{\n  \"name\": 5\n}\n")) with { Package = "in-memory", Line = 2 },
+        Descriptor("json_of_another_type", "$.name", p => p.Put("datapackage.json", "{\n  \"name\": 5\n}\n")) with { Package = "in-memory",
+            Line = 2 },
         Descriptor("json_that_ends_early", null, p => p.Put("datapackage.json", "{\n")) with { Package = "in-memory", Line = 2 },
         Descriptor("json_that_is_null", null, p => p.Put("datapackage.json", "null")) with { Package = "in-memory" },
-        Descriptor("a_property_that_stands_twice", "$.name", p => p.Put("datapackage.json", "{ \"name\": \"a\", \"name\": \"b\" }")) with { Package = "in-memory", Line = 1 },
+        Descriptor("a_property_that_stands_twice", "$.name",
+            p => p.Put("datapackage.json", "{ \"name\": \"a\", \"name\": \"b\" }")) with { Package = "in-memory", Line = 1 },
         Descriptor("no_name", "name", p => p.EditDescriptor(j => j.AsObject().Remove("name"))) with { Package = "in-memory" },
         Descriptor("a_name_with_capitals", "name", p => p.EditDescriptor(j => j["name"] = "Minimal")) with { Package = "Minimal" },
         Descriptor("no_version", "version", p => p.EditDescriptor(j => j.AsObject().Remove("version"))),
         Descriptor("no_title", "title", p => p.EditDescriptor(j => j.AsObject().Remove("title"))),
         Descriptor("no_licence", "licenses", p => p.EditDescriptor(j => j.AsObject().Remove("licenses"))),
-        Descriptor("two_licences", "licenses", p => p.EditDescriptor(j => j["licenses"]!.AsArray().Add(new JsonObject { ["name"] = "MIT" }))),
+        Descriptor("two_licences", "licenses",
+            p => p.EditDescriptor(j => j["licenses"]!.AsArray().Add(new JsonObject { ["name"] = "MIT" }))),
         Descriptor("a_table_that_is_null", "resources[7]", p => p.EditDescriptor(j => j["resources"]!.AsArray().Insert(7, null))),
         Table("a_table_without_title", "charts.title", t => t.AsObject().Remove("title")),
         Table("a_table_without_key", "charts.primaryKey", t => t["schema"]!.AsObject().Remove("primaryKey")),
@@ -32,8 +35,9 @@ internal static class DescriptorCases
         Table("a_foreign_key_to_no_table", "charts.foreignKeys", t => t["schema"]!["foreignKeys"]![0]!["reference"]!["resource"] = "books"),
         Table("a_foreign_key_without_fields", "charts.foreignKeys", t => t["schema"]!["foreignKeys"]![0]!["fields"] = new JsonArray()),
         Table("a_foreign_key_of_no_field", "charts.foreignKeys", t => t["schema"]!["foreignKeys"]![0]!["fields"] = new JsonArray("book")),
-        Table("a_field_that_is_null", "charts.schema.fields[7]", t => t["schema"]!["fields"]!.AsArray().Add(null)),
-        Table("a_field_that_stands_twice", "charts.schema.fields", t => t["schema"]!["fields"]!.AsArray().Add(t["schema"]!["fields"]![1]!.DeepClone())),
+        Table("a_field_that_is_null", "charts.schema.fields[9]", t => t["schema"]!["fields"]!.AsArray().Add(null)),
+        Table("a_field_that_stands_twice", "charts.schema.fields",
+            t => t["schema"]!["fields"]!.AsArray().Add(t["schema"]!["fields"]![1]!.DeepClone())),
         Descriptor("two_tables_of_one_name", "resources", p => p.EditDescriptor(j =>
         {
             var copy = InMemoryPackage.Table(j, "charts").DeepClone();
@@ -52,7 +56,8 @@ internal static class DescriptorCases
         Field("an_empty_enum", "charts.title.constraints.enum", "title", f => f["constraints"]!["enum"] = new JsonArray()),
         Field("a_pattern_that_is_none", "charts.title.constraints.pattern", "title", f => f["constraints"]!["pattern"] = "(["),
         Field("a_minimum_of_a_text", "charts.title.constraints", "title", f => f["constraints"]!["minimum"] = 1),
-        Field("an_item_reference_of_a_text", "charts.title.itemReference", "title", f => f["itemReference"] = new JsonObject { ["resource"] = "sources", ["field"] = "id" }),
+        Field("an_item_reference_of_a_text", "charts.title.itemReference", "title",
+            f => f["itemReference"] = new JsonObject { ["resource"] = "sources", ["field"] = "id" }),
         List("a_list_without_delimiter", "cone-facts.source.delimiter", f => f.AsObject().Remove("delimiter")),
         List("a_list_of_numbers", "cone-facts.source.itemType", f => f["itemType"] = "number"),
         List("an_item_reference_without_field", "cone-facts.source.itemReference", f => f["itemReference"]!.AsObject().Remove("field")),
@@ -64,22 +69,29 @@ internal static class DescriptorCases
         }),
         Shape("a_field_the_service_needs_left_out", "charts.note", p =>
         {
-            p.EditTable("charts", t => t["schema"]!["fields"]!.AsArray().RemoveAt(6));
-            p.Put("charts.csv", p.Text("charts.csv").Replace(",note\n", "\n", StringComparison.Ordinal).Replace("published,\n", "published\n", StringComparison.Ordinal));
+            p.EditTable("charts", t => t["schema"]!["fields"]!.AsArray().RemoveAt(8));
+            p.Put("charts.csv", p.Text("charts.csv").Replace(",note\n", "\n", StringComparison.Ordinal)
+                .Replace("published,\n", "published\n", StringComparison.Ordinal));
         }),
         Shape("a_field_the_service_does_not_know", "charts.colour", p =>
         {
-            p.EditTable("charts", t => t["schema"]!["fields"]!.AsArray().Add(new JsonObject { ["name"] = "colour", ["type"] = "string", ["description"] = "Colour." }));
-            p.Put("charts.csv", p.Text("charts.csv").Replace(",note\n", ",note,colour\n", StringComparison.Ordinal).Replace("published,\n", "published,,red\n", StringComparison.Ordinal));
+            p.EditTable("charts", t => t["schema"]!["fields"]!.AsArray()
+                .Add(new JsonObject { ["name"] = "colour", ["type"] = "string", ["description"] = "Colour." }));
+            p.Put("charts.csv", p.Text("charts.csv").Replace(",note\n", ",note,colour\n", StringComparison.Ordinal)
+                .Replace("published,\n", "published,,red\n", StringComparison.Ordinal));
         }),
         Shape("a_field_of_another_type", "sources.year", p =>
         {
             p.EditField("sources", "year", f => f["type"] = "integer");
         }),
-        Shape("a_needed_field_that_may_be_blank", "charts.title", p => p.EditField("charts", "title", f => f["constraints"]!["required"] = false)),
-        Shape("a_confidence_the_service_does_not_know", "charts.confidence", p => p.EditField("charts", "confidence", f => f["constraints"]!["enum"]!.AsArray().Add("certain"))),
-        Shape("a_reference_the_service_follows_left_out", "charts.source", p => p.EditTable("charts", t => t["schema"]!["foreignKeys"] = new JsonArray())),
-        Shape("a_key_other_than_the_service_needs", "cone-facts.primaryKey", p => p.EditTable("cone-facts", t => t["schema"]!["primaryKey"] = new JsonArray("id", "topic"))),
+        Shape("a_needed_field_that_may_be_blank", "charts.title",
+            p => p.EditField("charts", "title", f => f["constraints"]!["required"] = false)),
+        Shape("a_confidence_the_service_does_not_know", "charts.confidence",
+            p => p.EditField("charts", "confidence", f => f["constraints"]!["enum"]!.AsArray().Add("certain"))),
+        Shape("a_reference_the_service_follows_left_out", "charts.source",
+            p => p.EditTable("charts", t => t["schema"]!["foreignKeys"] = new JsonArray())),
+        Shape("a_key_other_than_the_service_needs", "cone-facts.primaryKey",
+            p => p.EditTable("cone-facts", t => t["schema"]!["primaryKey"] = new JsonArray("id", "topic"))),
     ];
 
     private static BreakingCase Table(string name, string place, Action<JsonNode> edit) =>

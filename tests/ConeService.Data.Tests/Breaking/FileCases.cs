@@ -8,16 +8,22 @@ internal static class FileCases
 {
     public static IReadOnlyList<BreakingCase> All { get; } =
     [
-        Of("a_file_that_cannot_be_read", FaultRules.UnreadableFile, "cones.csv", null, null, p => p.MakeUnreadable("cones.csv")) with { Package = "in-memory" },
-        Of("no_descriptor", FaultRules.MissingFile, "datapackage.json", null, null, p => p.Remove("datapackage.json")) with { Package = "in-memory" },
+        Of("a_file_that_cannot_be_read", FaultRules.UnreadableFile, "cones.csv", null, null,
+            p => p.MakeUnreadable("cones.csv")) with { Package = "in-memory" },
+        Of("no_descriptor", FaultRules.MissingFile, "datapackage.json", null, null,
+            p => p.Remove("datapackage.json")) with { Package = "in-memory" },
         Of("no_change_log", FaultRules.MissingFile, "CHANGELOG.md", null, null, p => p.Remove("CHANGELOG.md")),
         Of("no_file_for_a_table", FaultRules.MissingFile, "charts.csv", null, null, p => p.Remove("charts.csv")),
         Of("a_table_that_nobody_described", FaultRules.UnlistedFile, "extra.csv", null, null, p => p.Put("extra.csv", "id\n")),
-        Of("a_byte_that_is_not_utf_8", FaultRules.Utf8, "charts.csv", 2, null, p => p.PutBytes("charts.csv", [.. Encoding.UTF8.GetBytes(p.Text("charts.csv")[..^1]), 0xFF, (byte)'\n'])),
+        Of("a_byte_that_is_not_utf_8", FaultRules.Utf8, "charts.csv", 2, null,
+            p => p.PutBytes("charts.csv", [.. Encoding.UTF8.GetBytes(p.Text("charts.csv")[..^1]), 0xFF, (byte)'\n'])),
         Of("a_byte_order_mark", FaultRules.ByteOrderMark, "charts.csv", 1, null, p => p.Put("charts.csv", "\uFEFF" + p.Text("charts.csv"))),
-        Of("carriage_returns", FaultRules.LineFeedsOnly, "end-points.csv", 3, null, p => p.Replace("end-points.csv", "1046,1915,seen-chart,published,\n", "1046,1915,seen-chart,published,\r\n")),
-        Of("carriage_returns_in_the_change_log", FaultRules.LineFeedsOnly, "CHANGELOG.md", 1, null, p => p.Put("CHANGELOG.md", p.Text("CHANGELOG.md").ReplaceLineEndings("\r\n"))),
-        Of("no_final_newline", FaultRules.FinalNewline, "end-points.csv", 5, null, p => p.Put("end-points.csv", p.Text("end-points.csv").TrimEnd('\n'))),
+        Of("carriage_returns", FaultRules.LineFeedsOnly, "end-points.csv", 3, null,
+            p => p.Replace("end-points.csv", "1046,1915,seen-chart,published,\n", "1046,1915,seen-chart,published,\r\n")),
+        Of("carriage_returns_in_the_change_log", FaultRules.LineFeedsOnly, "CHANGELOG.md", 1, null,
+            p => p.Put("CHANGELOG.md", p.Text("CHANGELOG.md").ReplaceLineEndings("\r\n"))),
+        Of("no_final_newline", FaultRules.FinalNewline, "end-points.csv", 5, null,
+            p => p.Put("end-points.csv", p.Text("end-points.csv").TrimEnd('\n'))),
         Of("a_change_log_without_final_newline", FaultRules.FinalNewline, "CHANGELOG.md", 1, null, p => p.Put("CHANGELOG.md", "## 1.0.0")),
     ];
 }

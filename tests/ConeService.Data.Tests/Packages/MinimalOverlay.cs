@@ -11,15 +11,16 @@ internal static class MinimalOverlay
         var resources = new JsonArray();
         foreach (var table in new[] { "sources", "charts", "end-points" })
             resources.Add(InMemoryPackage.Table(JsonNode.Parse(Repository.Data("datapackage.json"))!, table).DeepClone());
-        package.Put("datapackage.json", new JsonObject { ["name"] = name, ["version"] = version, ["resources"] = resources }.ToJsonString());
+        package.Put("datapackage.json",
+            new JsonObject { ["name"] = name, ["version"] = version, ["resources"] = resources }.ToJsonString());
         package.Put("sources.csv", $"""
             id,kind,citation,year,locator,rights,seen
             {name}-tests,measurement,Own firings,2024,,own,whole
 
             """);
         package.Put("charts.csv", $"""
-            id,title,cone_form,composition,source,confidence,note
-            {name}-chart,Own chart,large,regular,{name}-tests,published,
+            id,title,cone_form,composition,reduction_sensitive,bends_later,source,confidence,note
+            {name}-chart,Own chart,large,regular,yes,no,{name}-tests,published,
 
             """);
         package.Put("end-points.csv", $"""

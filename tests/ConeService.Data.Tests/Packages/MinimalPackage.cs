@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
-using ConeService.Contract.Cones;
 
 namespace ConeService.Data.Tests;
 
@@ -41,7 +40,7 @@ internal static class MinimalPackage
             """,
         "cones" => Cones(),
         "charts" => """
-            test-chart,Test chart,large,regular,seen-chart,published,
+            test-chart,Test chart,large,regular,yes,no,seen-chart,published,
 
             """,
         "end-points" => """
@@ -57,8 +56,8 @@ internal static class MinimalPackage
 
             """,
         "bending-energies" => """
-            test-chart,05,600.5,derived,derived,
-            test-chart,04,550.25,derived,derived,
+            test-chart,05,600.5,,derived,derived,
+            test-chart,04,550.25,,derived,derived,
 
             """,
         "thermocouple-tolerances" => """
@@ -125,7 +124,8 @@ internal static class MinimalPackage
             test-glaze,test glaze,glaze,5,6,7,oxidation,,refuse,,,glaze,bisqued,,Dry.,Runs.,low,,,,no,leach-test,,,,,seen-chart,published,published,
 
             """,
-        "load-rules" => string.Concat(LoadRuleIds.All.Order(StringComparer.Ordinal).Select(id => $"{id},clearance,Rule.,must,,,,,,every-firing,,,seen-chart,published,\n")),
+        "load-rules" => string.Concat(LoadRuleIds.All.Order(StringComparer.Ordinal)
+        .Select(id => $"{id},clearance,Rule.,must,,,,,,every-firing,,,seen-chart,published,\n")),
         "disagreements" => """
             cone-of-test-clay,Cone,clay-bodies/test-clay,Six.,seen-chart,Seven.,common-practice,,Six.,seen-chart,published,
 
@@ -135,7 +135,8 @@ internal static class MinimalPackage
 
     // The model needs every one; id, value and unit as shipped, the rest the least that is valid.
     private static string KilnDefaults() => string.Concat(
-        Repository.Data("kiln-defaults.csv").TrimEnd('\n').Split('\n').Skip(1).Select(l => string.Join(',', l.Split(',')[..3]) + ",Meaning.,derived,derived,\n"));
+        Repository.Data("kiln-defaults.csv").TrimEnd('\n').Split('\n').Skip(1)
+        .Select(l => string.Join(',', l.Split(',')[..3]) + ",Meaning.,derived,derived,\n"));
 
     // 022 … 01 and 1 … 14, with one Seger number and one half cone.
     private static string Cones()
@@ -144,7 +145,8 @@ internal static class MinimalPackage
         for (var step = 0; step < 36; step++)
         {
             var position = step < 22 ? step - 22 : step - 21;
-            var id = position < 0 ? "0" + (-position).ToString(CultureInfo.InvariantCulture) : position.ToString(CultureInfo.InvariantCulture);
+            var id = position < 0 ? "0" + (-position)
+                .ToString(CultureInfo.InvariantCulture) : position.ToString(CultureInfo.InvariantCulture);
             rows.Append(CultureInfo.InvariantCulture, $"{id},{position},whole,{step},seen-chart,published,\n");
             if (id == "06")
                 rows.Append("06a,-6,seger-letter,,seen-chart,published,\n05.5,-5.5,half,,seen-chart,published,\n");

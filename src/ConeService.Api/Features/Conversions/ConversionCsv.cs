@@ -104,9 +104,9 @@ internal static class ConversionCsv
     {
         var columns = record.Select(c => c.Trim().ToLowerInvariant()).ToArray();
         var findings = columns.Where(c => !Columns.Contains(c)).Select(c => new Finding(
-            "csv-headers", "line 1", c, c.Length == 0 ? "A column has no name." : $"There is no column “{c}”.", Columns,
+            "csv-headers", "line 1", c, c.Length == 0 ? "A column has no name." : $"There is no column “{c}”.", [.. Columns],
             NearMatches.Find(c, Columns) is [var near, ..] ? $"Probably {near}." : columns.Length == 1 ? "Is the first line a header, with commas between the names?" : null)).ToList();
-        findings.AddRange(columns.CountBy(c => c).Where(c => c.Value > 1).Select(c => new Finding("csv-headers", "line 1", c.Key, $"The column {c.Key} stands {c.Value} times.", Columns)));
+        findings.AddRange(columns.CountBy(c => c).Where(c => c.Value > 1).Select(c => new Finding("csv-headers", "line 1", c.Key, $"The column {c.Key} stands {c.Value} times.", [.. Columns])));
         if (findings.Count == 0 && !columns.Contains("cone") && !columns.Contains("temperature"))
         {
             findings.Add(new("csv-headers", "line 1", string.Join(",", record), "Neither cone nor temperature is among the columns.", [Header]));

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
 using ConeService.Contract.HeatWork;
-
+using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Features.HeatWork;
 

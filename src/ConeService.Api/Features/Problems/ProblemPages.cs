@@ -38,6 +38,6 @@ internal static class ProblemPages
     private static RefusedException Unknown(string code)
     {
         var near = NearMatches.Find(code, ProblemCatalogue.All.Select(k => k.Code));
-        return new(new Finding("not-found", "code", code, $"There is no problem “{code}”.", near, near.Count > 0 ? $"Probably {near[0]}." : null));
+        return new(new Finding("not-found", "code", code, $"There is no problem “{code}”.", [.. near], near.Count > 0 ? $"Probably {near[0]}." : null));
     }
 }

@@ -28,7 +28,7 @@ internal static partial class JsonFindings
             var known = Members(unmapped.Groups["type"].Value, root);
             var near = NearMatches.Find(name, known);
             return new(new Finding(
-                "unknown-member", pointer, name, $"There is no member “{name}” here.", known,
+                "unknown-member", pointer, name, $"There is no member “{name}” here.", [.. known],
                 near.Count > 0 ? $"Probably {near[0]}." : null));
         }
 

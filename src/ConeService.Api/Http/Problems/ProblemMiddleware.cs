@@ -53,7 +53,7 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
             StatusCodes.Status405MethodNotAllowed => new(
                 "method-not-allowed", "method", context.Request.Method, $"{path} is not there for {context.Request.Method}.", [.. context.Response.Headers.Allow.OfType<string>()]),
             StatusCodes.Status415UnsupportedMediaType => new(
-                "content-type-unsupported", "Content-Type", context.Request.ContentType, $"{path} does not read {context.Request.ContentType ?? "a body without a content type"}.", accepted.At(context.Request.Path),
+                "content-type-unsupported", "Content-Type", context.Request.ContentType, $"{path} does not read {context.Request.ContentType ?? "a body without a content type"}.", [.. accepted.At(context.Request.Path)],
                 "curl sends form data unless told: -H 'Content-Type: application/json'."),
             _ => new("not-found", "path", path, $"There is nothing at {path}.", ["/openapi/v1.json lists every address"]),
         };

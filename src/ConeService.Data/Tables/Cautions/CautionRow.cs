@@ -1,6 +1,8 @@
 namespace ConeService.Data;
 
-/// <summary>A hazard of firing or of a material: who is exposed, when, and what controls it. Local codes and licensed practice decide.</summary>
+/// <summary>
+/// A hazard of firing or of a material: who is exposed, when, and what controls it. Local codes and licensed practice decide.
+/// </summary>
 /// <param name="Id">Number of the caution.</param>
 /// <param name="Hazard">The hazard in a few words.</param>
 /// <param name="Kind">What sort of hazard it is.</param>

@@ -4,7 +4,8 @@ namespace ConeService.Data;
 /// <param name="Id">Name of the colorant, kept from the reference tables.</param>
 /// <param name="Name">Its name.</param>
 /// <param name="Formula">The substance that percentages count, unless a note names another form.</param>
-/// <param name="Kind">oxide, stain (made up and calcined), opacifier, lustre (metal film), mixture, reducer (colours by taking oxygen), historic (told, not to be used).</param>
+/// <param name="Kind">oxide, stain (made up and calcined), opacifier, lustre (metal film), mixture, reducer (colours by taking
+/// oxygen), historic (told, not to be used).</param>
 /// <param name="Hazard">Hazard to whoever handles and fires it.</param>
 /// <param name="HazardNote">The hazard in words.</param>
 /// <param name="Cautions">Cautions that go with it.</param>

@@ -5,12 +5,15 @@ namespace ConeService.Data;
 /// <param name="Colorant">The colorant.</param>
 /// <param name="Base">The base.</param>
 /// <param name="BaseDetail">What more the source says of the base.</param>
-/// <param name="Atmosphere">oxidation, neutral, reduction; any; salt-soda (vapour kiln), post-fire-reduction (drawn and smoked), local-reduction (a reducer in the glaze, the kiln oxidising).</param>
+/// <param name="Atmosphere">oxidation, neutral, reduction; any; salt-soda (vapour kiln), post-fire-reduction (drawn and smoked),
+/// local-reduction (a reducer in the glaze, the kiln oxidising).</param>
 /// <param name="SeenOn">own-glaze, or neighbouring-pots (by vapour).</param>
 /// <param name="PercentMin">Least percentage, added to 100 of glaze; blank where none is told, %.</param>
 /// <param name="PercentMax">Greatest percentage, %.</param>
-/// <param name="PercentForm">Form that the percentage counts; blank where the source does not say (taken as the colorant's own formula).</param>
-/// <param name="PercentConfidence">How far the percentage itself can be trusted, apart from the colour: published means that the source prints it.</param>
+/// <param name="PercentForm">Form that the percentage counts; blank where the source does not say (taken as the colorant's own
+/// formula).</param>
+/// <param name="PercentConfidence">How far the percentage itself can be trusted, apart from the colour: published means that the
+/// source prints it.</param>
 /// <param name="Colour">The colour in words.</param>
 /// <param name="ColourWords">The colour in words of a closed list, for filters.</param>
 /// <param name="Swatch">Illustrative colour, an estimate for the eye, not measured.</param>

@@ -3,7 +3,8 @@ namespace ConeService.Data;
 /// <summary>What several ingredients, heat and atmosphere do together.</summary>
 /// <param name="Id">Number of the rule, kept from the reference tables (33 and above were added); never reused.</param>
 /// <param name="Rule">The rule in a few words.</param>
-/// <param name="Effect">replaces-colour, shifts-colour, loses-colour, gives-off-gas, stains-neighbours, more-fluid, warning, or statement (told, never decides).</param>
+/// <param name="Effect">replaces-colour, shifts-colour, loses-colour, gives-off-gas, stains-neighbours, more-fluid, warning, or
+/// statement (told, never decides).</param>
 /// <param name="Outcome">What happens, in a sentence.</param>
 /// <param name="ColourWords">Colours of the outcome.</param>
 /// <param name="Reason">Why, as the trade explains it; outside what the confidence covers.</param>

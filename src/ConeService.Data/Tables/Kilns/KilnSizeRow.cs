@@ -9,4 +9,5 @@ namespace ConeService.Data;
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
-public sealed record KilnSizeRow(string Heat, decimal FromLitres, string WallMaterial, decimal WallMillimetres, decimal KilowattsPerSquareMetre, IReadOnlyList<string> Sources, Confidence Confidence, string? Note);
+public sealed record KilnSizeRow(string Heat, decimal FromLitres, string WallMaterial, decimal WallMillimetres,
+    decimal KilowattsPerSquareMetre, IReadOnlyList<string> Sources, Confidence Confidence, string? Note);

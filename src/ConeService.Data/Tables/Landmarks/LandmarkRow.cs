@@ -1,7 +1,8 @@
 namespace ConeService.Data;
 
 /// <summary>What happens in ware, glaze and kiln at a temperature.</summary>
-/// <param name="Id">Name of the landmark, kept from the reference tables with hyphens for underscores; crack-lid and unload drop a word that would be a promise.</param>
+/// <param name="Id">Name of the landmark, kept from the reference tables with hyphens for underscores; crack-lid and unload drop
+/// a word that would be a promise.</param>
 /// <param name="Landmark">What happens.</param>
 /// <param name="Phase">heating, cooling, either (both ways) or look (how the kiln looks).</param>
 /// <param name="CelsiusLow">Lower end of the band, °C.</param>

@@ -4,8 +4,10 @@ namespace ConeService.Data;
 /// <param name="Id">Number of the limit, kept from the reference tables; never reused.</param>
 /// <param name="Substance">The substance.</param>
 /// <param name="ChemicalForm">The form or element that the value counts.</param>
-/// <param name="Kind">permissible-exposure-limit (PEL), action-level (AL), recommended-exposure-limit (REL), workplace-exposure-limit (WEL), threshold-limit-value (TLV), immediately-dangerous (IDLH).</param>
-/// <param name="Averaging">Over what the value is taken: eight-hours, time-weighted (the span was not printed), ceiling (never above), fifteen-minute-ceiling; blank for immediately-dangerous.</param>
+/// <param name="Kind">permissible-exposure-limit (PEL), action-level (AL), recommended-exposure-limit (REL),
+/// workplace-exposure-limit (WEL), threshold-limit-value (TLV), immediately-dangerous (IDLH).</param>
+/// <param name="Averaging">Over what the value is taken: eight-hours, time-weighted (the span was not printed), ceiling (never
+/// above), fifteen-minute-ceiling; blank for immediately-dangerous.</param>
 /// <param name="Value">The limit, in unit.</param>
 /// <param name="ShortTermValue">Short-term limit (STEL) that the row also names, in unit.</param>
 /// <param name="Unit">ug/m3 (microgram per cubic metre), mg/m3 (milligram per cubic metre) or ppm (parts per million by volume).</param>

@@ -9,7 +9,8 @@ namespace ConeService.Data;
 /// <param name="Ware">Sort of ware, in the words of the instrument.</param>
 /// <param name="Metals">The metals it is about.</param>
 /// <param name="Value">The limit, in unit; blank where the rule is not a number.</param>
-/// <param name="Unit">ug/mL and mg/L (of the test liquid, the same size), ppm (of the test liquid), mg/dm2 (of the surface), percent (above the limit).</param>
+/// <param name="Unit">ug/mL and mg/L (of the test liquid, the same size), ppm (of the test liquid), mg/dm2 (of the surface),
+/// percent (above the limit).</param>
 /// <param name="Rule">How the value is judged, or what is asked instead of a value.</param>
 /// <param name="RuleConfidence">Confidence of the rule where it is less than the row's.</param>
 /// <param name="Test">The leach test it is tied to, as far as seen.</param>

@@ -1,6 +1,8 @@
 namespace ConeService.Data;
 
-/// <summary>The load rules that the load check applies. A package without one of them is refused: its reasons would rest on nothing.</summary>
+/// <summary>
+/// The load rules that the load check applies. A package without one of them is refused: its reasons would rest on nothing.
+/// </summary>
 public static class LoadRuleIds
 {
     /// <summary>A bisque suits its lowest-maturing body.</summary>
@@ -117,9 +119,12 @@ public static class LoadRuleIds
     /// <summary>All of them.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
-        SharedBisque, BisqueBelowMaturity, SigillataBisque, BisqueWithGlaze, NothingRawWithOverglaze, GlazesShareCone, BodyStandsCone, BodyBelowBest,
-        RoomToElements, RoomToWalls, RoomAbove, FootMargin, BoneDry, ThickWall, HottestFirst, VapourKiln, SuspectTheZero, KilnHighestCone, KilnMadeFor, GlazeBelowRange,
-        GlazeAboveRange, BodyBelowRange, BisqueRange, FiringOrder, OverglazeOnGlaze, ChromeAndTin, CopperInReduction, SmokedNotForFood, OverglazeAndFood,
+        SharedBisque, BisqueBelowMaturity, SigillataBisque, BisqueWithGlaze, NothingRawWithOverglaze, GlazesShareCone, BodyStandsCone,
+        BodyBelowBest,
+        RoomToElements, RoomToWalls, RoomAbove, FootMargin, BoneDry, ThickWall, HottestFirst, VapourKiln, SuspectTheZero, KilnHighestCone,
+        KilnMadeFor, GlazeBelowRange,
+        GlazeAboveRange, BodyBelowRange, BisqueRange, FiringOrder, OverglazeOnGlaze, ChromeAndTin, CopperInReduction, SmokedNotForFood,
+        OverglazeAndFood,
         FoodNeedsDenseWare, KnownMaterials, VeryThick, Refire, RawGlaze, OpenBodies, GlazeAtmosphere, LeadNotForFood,
     ];
 }

@@ -9,10 +9,12 @@ namespace ConeService.Data;
 /// <param name="AtmosphereNote">The atmosphere in words.</param>
 /// <param name="ConeMin">Lowest usual cone; blank where no cone is used.</param>
 /// <param name="ConeMax">Highest usual cone; blank where no cone is used.</param>
-/// <param name="Porosity">How the fired body is: porous, semi-porous, low, semi-vitreous, vitreous, as-body, as-host (as the ware that was glazed before), not-applicable.</param>
+/// <param name="Porosity">How the fired body is: porous, semi-porous, low, semi-vitreous, vitreous, as-body, as-host (as the ware
+/// that was glazed before), not-applicable.</param>
 /// <param name="Watertight">Whether the ware holds water.</param>
 /// <param name="WatertightNote">On what that depends.</param>
-/// <param name="FoodContact">not-for-food; leach-test-decides (only a leach test tells); traditional-use (in use by custom, no test known); as-glaze; not-applicable.</param>
+/// <param name="FoodContact">not-for-food; leach-test-decides (only a leach test tells); traditional-use (in use by custom, no
+/// test known); as-glaze; not-applicable.</param>
 /// <param name="FoodContactNote">On what that depends.</param>
 /// <param name="Microwave">Whether it goes into a microwave oven.</param>
 /// <param name="Dishwasher">Whether it goes into a dishwasher.</param>

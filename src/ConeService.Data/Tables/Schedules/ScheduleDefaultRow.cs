@@ -8,4 +8,5 @@ namespace ConeService.Data;
 /// <param name="Sources">Ids of the sources.</param>
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
-public sealed record ScheduleDefaultRow(string Id, decimal Value, string Unit, string Statement, IReadOnlyList<string> Sources, Confidence Confidence, string? Note);
+public sealed record ScheduleDefaultRow(string Id, decimal Value, string Unit, string Statement, IReadOnlyList<string> Sources,
+    Confidence Confidence, string? Note);

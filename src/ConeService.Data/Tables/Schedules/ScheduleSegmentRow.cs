@@ -19,6 +19,8 @@ namespace ConeService.Data;
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
 public sealed record ScheduleSegmentRow(
-    string Schedule, int Number, FiringStage Stage, decimal? RateCelsiusPerHour, decimal? TargetCelsius, string? TargetCone, decimal? TargetBelowCelsius, decimal HoldMinutes,
-    string Purpose, FiringAtmosphere Atmosphere, string? AtmosphereNote, VentSetting Vent, string? VentNote, IReadOnlyList<PublishedField> PublishedFields,
+    string Schedule, int Number, FiringStage Stage, decimal? RateCelsiusPerHour, decimal? TargetCelsius, string? TargetCone,
+    decimal? TargetBelowCelsius, decimal HoldMinutes,
+    string Purpose, FiringAtmosphere Atmosphere, string? AtmosphereNote, VentSetting Vent, string? VentNote,
+    IReadOnlyList<PublishedField> PublishedFields,
     IReadOnlyList<string> Sources, Confidence Confidence, string? Note);

@@ -19,6 +19,8 @@ namespace ConeService.Data;
 /// <param name="Confidence">How far the template as a whole can be trusted; each segment has its own.</param>
 /// <param name="Note">What a reader must know about the row.</param>
 public sealed record ScheduleTemplateRow(
-    string Id, string Title, FiringKind Kind, string? EndCone, string? ConeMin, string? ConeMax, Confidence? RangeConfidence, FiringAtmosphere Atmosphere,
-    IReadOnlyList<KilnHeat> KilnHeats, IReadOnlyList<PieceState> Takes, decimal? ThicknessMaxMillimetres, decimal? HoursMin, decimal? HoursMax, string? HoursNote,
+    string Id, string Title, FiringKind Kind, string? EndCone, string? ConeMin, string? ConeMax, Confidence? RangeConfidence,
+    FiringAtmosphere Atmosphere,
+    IReadOnlyList<KilnHeat> KilnHeats, IReadOnlyList<PieceState> Takes, decimal? ThicknessMaxMillimetres, decimal? HoursMin,
+    decimal? HoursMax, string? HoursNote,
     IReadOnlyList<string> Sources, Confidence Confidence, string? Note);

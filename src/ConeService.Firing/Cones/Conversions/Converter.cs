@@ -71,7 +71,7 @@ internal sealed class Converter(ConeCharts charts)
     {
         IReadOnlyList<string> allowed = ["a cone", "a temperature"];
         return line is null || line.Cone.IsAbsent
-            ? new("line-empty", field("cone"), null, "The line names neither a cone nor a temperature.", allowed)
-            : new("line-ambiguous", field("temperature"), line.Temperature.Text, "The line names both a cone and a temperature: which one is to be converted?", allowed);
+            ? new("line-empty", field("cone"), null, "The line names neither a cone nor a temperature.", [.. allowed])
+            : new("line-ambiguous", field("temperature"), line.Temperature.Text, "The line names both a cone and a temperature: which one is to be converted?", [.. allowed]);
     }
 }

@@ -98,12 +98,12 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
         var asCelsius = (sent - 32) / 1.8;
         // The likeliest cause is the other scale's letter: ask back instead of computing a molten kiln.
         return fahrenheit || asCelsius > HottestCelsius
-            ? new("log-temperature-out-of-range", fieldOf(hottestLine), Text(sent), $"The log peaks at {Text(sent)} °{(fahrenheit ? "F" : "C")}, hotter than any kiln here.", Range(), "A broken thermocouple reads the end of its scale.")
-            : new("units-suspect", fieldOf(hottestLine), Text(sent), $"The log peaks at {Text(sent)}, which no kiln reaches in °C.", Range(), $"It looks like °F: {Text(sent)} °F is {Text(asCelsius)} °C. Send it again with the unit F.");
+            ? new("log-temperature-out-of-range", fieldOf(hottestLine), Text(sent), $"The log peaks at {Text(sent)} °{(fahrenheit ? "F" : "C")}, hotter than any kiln here.", [.. Range()], "A broken thermocouple reads the end of its scale.")
+            : new("units-suspect", fieldOf(hottestLine), Text(sent), $"The log peaks at {Text(sent)}, which no kiln reaches in °C.", [.. Range()], $"It looks like °F: {Text(sent)} °F is {Text(asCelsius)} °C. Send it again with the unit F.");
     }
 
     private Finding TooCold(int line, double degrees) => new(
-        "log-temperature-out-of-range", fieldOf(line), Text(degrees), $"{Text(degrees)} °{(fahrenheit ? "F" : "C")} is colder than any studio.", Range(),
+        "log-temperature-out-of-range", fieldOf(line), Text(degrees), $"{Text(degrees)} °{(fahrenheit ? "F" : "C")} is colder than any studio.", [.. Range()],
         "A thermocouple wired the wrong way round reads downwards, and a broken one the end of its scale.");
 
     private string[] Range() => fahrenheit ? ["-22 to 2732 °F"] : ["-30 to 1500 °C"];

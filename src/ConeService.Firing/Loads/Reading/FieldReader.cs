@@ -17,7 +17,7 @@ internal sealed class FieldReader(LoadBook book)
     public List<Assumption> Assumed { get; } = [];
 
     public void Add(string code, string field, string? value, string message, IReadOnlyList<string> allowed, string? likely = null) =>
-        Findings.Add(new(code, field, value, message, allowed, likely));
+        Findings.Add(new(code, field, value, message, [.. allowed], likely));
 
     /// <summary>A text that must be there.</summary>
     public string? Text(SentText sent, string field, string example)

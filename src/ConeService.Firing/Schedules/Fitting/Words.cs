@@ -11,7 +11,7 @@ internal static class Words
         where T : struct, Enum
     {
         var words = EnumWords.All<T>();
-        return new("word-unknown", field, sent, sent is null ? $"The request does not say {what}." : $"“{sent}” is not {what}.", words,
+        return new("word-unknown", field, sent, sent is null ? $"The request does not say {what}." : $"“{sent}” is not {what}.", [.. words],
             sent is not null && NearMatches.Find(sent, words) is [var near, ..] ? $"Probably {near}." : null);
     }
 }

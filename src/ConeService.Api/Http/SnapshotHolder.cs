@@ -1,0 +1,24 @@
+using ConeService.Data;
+using Microsoft.Extensions.Options;
+
+namespace ConeService.Api.Http;
+
+/// <summary>Holds the snapshot in use; it changes when the data package does. A change that is invalid is logged and not used.</summary>
+internal sealed class SnapshotHolder : IDisposable
+{
+    private readonly ReloadingHolder<Snapshot> holder;
+
+    public SnapshotHolder(IOptions<DatasetSettings> settings, ILoggerFactory loggers)
+    {
+        var log = loggers.CreateLogger("ConeService.Data");
+        holder = new(
+            new() { Path = settings.Value.Path, Overlays = [.. settings.Value.Overlays] },
+            dataset => new Snapshot(dataset),
+            failed: failure => log.LogError("The changed data package was refused; the one before stays in use. {Reason}", failure.Message));
+        holder.Subscribe(s => log.LogInformation("Data package {Version}, checksum {Checksum}", s.Dataset.VersionId, s.Dataset.Checksum));
+    }
+
+    public Snapshot Current => holder.Current;
+
+    public void Dispose() => holder.Dispose();
+}

@@ -1,0 +1,65 @@
+using System.Diagnostics.CodeAnalysis;
+
+namespace ConeService.Contract.Texts;
+
+/// <summary>
+/// A sentence as data: its code in the table messages, and the values it speaks of. It is put into words where it is shown,
+/// in the language of the reader. Immutable; two messages with the same code and values are equal.
+/// </summary>
+public sealed class Message : IEquatable<Message>
+{
+    private readonly (string Name, object? Value)[] values;
+
+    private Message(string? code, (string Name, object? Value)[] values) => (Code, this.values) = (code, values);
+
+    /// <summary>Code of the sentence; null for words that are not the service's own.</summary>
+    public string? Code { get; }
+
+    /// <summary>The values by name: text, numbers, or messages.</summary>
+    public IReadOnlyList<(string Name, object? Value)> Values => values;
+
+    /// <summary>A sentence of the table messages.</summary>
+    /// <param name="code">Its code, always a literal: a test holds every code against the table.</param>
+    /// <param name="values">Its parameters.</param>
+    public static Message Of(string code, params (string Name, object? Value)[] values) => new(code, values);
+
+    /// <summary>Words that are shown as they are: ids, texts of the data package, what a caller sent.</summary>
+    [return: NotNullIfNotNull(nameof(text))]
+    public static Message? Verbatim(string? text) => text is null ? null : new(null, [("", text)]);
+
+    /// <summary>Several words shown as they are.</summary>
+    public static IReadOnlyList<Message> Verbatim(IEnumerable<string> texts) => [.. texts.Select(t => Verbatim(t))];
+
+    /// <summary>Several sentences after one another.</summary>
+    public static Message Sentences(params IEnumerable<Message> sentences) => Of("list.sentences", ("items", sentences.ToArray()));
+
+    /// <summary>Words shown as they are, until every sentence has its code.</summary>
+    [return: NotNullIfNotNull(nameof(text))]
+    public static implicit operator Message?(string? text) => Verbatim(text);
+
+    /// <summary>The value of a parameter; null when there is none of that name.</summary>
+    public object? this[string name]
+    {
+        get
+        {
+            foreach (var (key, value) in values)
+            {
+                if (key == name) return value;
+            }
+
+            return null;
+        }
+    }
+
+    /// <summary>The sentence in the language of who is spoken to now; English unless something else was said.</summary>
+    public override string ToString() => Speech.Current.Say(this);
+
+    /// <inheritdoc/>
+    public bool Equals(Message? other) => other is not null && Code == other.Code && values.AsSpan().SequenceEqual(other.values);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Message);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Code, values.Length > 0 ? values[0].Value : null);
+}

@@ -1,0 +1,65 @@
+using System.Collections.Frozen;
+using System.Text;
+using ConeService.Data;
+
+namespace ConeService.Contract.Texts;
+
+/// <summary>The sentences of a data package, ready to be said. Sentences that an older package lacks are those of the embedded one.</summary>
+public sealed class MessageBook
+{
+    /// <summary>The language that every sentence has.</summary>
+    public const string English = "en";
+
+    private static readonly Lazy<MessageBook> Own = new(() => new(EmbeddedMessages.Read()));
+
+    private readonly FrozenDictionary<(string Code, MessageAudience Audience, string Language), MessageTemplate> templates;
+
+    /// <summary>Prepares the sentences of a package.</summary>
+    public static MessageBook For(Dataset dataset) =>
+        new(EmbeddedMessages.Read().Concat(dataset.Messages).GroupBy(r => (r.Code, r.Audience, r.Language)).Select(g => g.Last()));
+
+    private MessageBook(IEnumerable<MessageRow> rows)
+    {
+        var read = rows.ToList();
+        templates = read.ToFrozenDictionary(r => (r.Code, r.Audience, r.Language), r => MessageTemplate.Parse(r.Text));
+        Languages = [.. read.Select(r => r.Language).Distinct().OrderByDescending(l => l == English).ThenBy(l => l, StringComparer.Ordinal)];
+    }
+
+    /// <summary>The sentences of the embedded package.</summary>
+    public static MessageBook Embedded => Own.Value;
+
+    /// <summary>The languages in which something is told, English first.</summary>
+    public IReadOnlyList<string> Languages { get; }
+
+    /// <summary>Puts a message into words.</summary>
+    /// <param name="message">The message.</param>
+    /// <param name="language">The language; where a sentence lacks it, English.</param>
+    /// <param name="audience">The reader; where a sentence says nothing of its own to them, what it says to anyone.</param>
+    public string Say(Message message, string language = English, MessageAudience audience = MessageAudience.Anyone)
+    {
+        if (message.Code is null) return Text(message.Values[0].Value, language, audience, ", ");
+        if (message.Code == "list.sentences") return Text(message["items"], language, audience, " ");
+        var into = new StringBuilder(128);
+        Find(message.Code, language, audience).Write(into, name => Value(message[name], language, audience));
+        return into.ToString();
+    }
+
+    private MessageTemplate Find(string code, string language, MessageAudience audience) =>
+        templates.GetValueOrDefault((code, audience, language))
+        ?? templates.GetValueOrDefault((code, MessageAudience.Anyone, language))
+        ?? templates.GetValueOrDefault((code, audience, English))
+        ?? templates.GetValueOrDefault((code, MessageAudience.Anyone, English))
+        ?? throw new KeyNotFoundException($"The table messages has no sentence {code}.");
+
+    private object? Value(object? value, string language, MessageAudience audience) =>
+        value is IFormattable ? value : Text(value, language, audience, ", ");
+
+    private string Text(object? value, string language, MessageAudience audience, string separator) => value switch
+    {
+        null => "",
+        string text => text,
+        Message message => Say(message, language, audience),
+        IEnumerable<object> many => string.Join(separator, many.Select(m => Text(m, language, audience, separator))),
+        _ => value.ToString() ?? "",
+    };
+}

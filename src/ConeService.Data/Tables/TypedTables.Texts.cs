@@ -1,0 +1,7 @@
+namespace ConeService.Data;
+
+internal static partial class TypedTables
+{
+    public static TypedTable<MessageRow> Messages { get; } = new("messages", since: new(1, 5), keyFields: 3, r => new(
+        r.Text("code"), r.Word<MessageAudience>("audience"), r.Text("language"), r.Text("text")));
+}

@@ -1,0 +1,153 @@
+using System.Text.Json.Nodes;
+
+namespace ConeService.Data.Tests;
+
+/// <summary>A minor version adds; what an older package lacks is no fault.</summary>
+public sealed class OlderPackageTests
+{
+    private readonly Scenario _scenario = new();
+
+    // The archives are the reference package as it was shipped; the counts are those of the lines of their files.
+    [Theory]
+    [InlineData("1.3.0", 602, 0, 0)]
+    [InlineData("1.4.0", 602, 30, 32)]
+    public void A_package_as_it_was_shipped_still_loads(string version, int endPoints, int templates, int kilnDefaults)
+    {
+        var dataset = DatasetLoader.Load(new ZipPackageFiles(ReleasedPackages.Path(version)));
+
+        Assert.Equal(version, dataset.VersionId);
+        Assert.Equal(
+            (endPoints, templates, kilnDefaults),
+            (dataset.EndPoints.Count, dataset.ScheduleTemplates.Count, dataset.KilnDefaults.Count));
+        Assert.All(dataset.BendingEnergies, e => Assert.Null(e.Oddity));
+    }
+
+    // Before 1.5 the answers asked the composition and the form.
+    [Theory]
+    [InlineData("witness-self-supporting", YesNo.Yes, YesNo.No)]
+    [InlineData("witness-self-supporting-iron-free", YesNo.No, YesNo.No)]
+    [InlineData("witness-large-iron-free", YesNo.No, YesNo.No)]
+    [InlineData("small", YesNo.Yes, YesNo.Yes)]
+    public void A_chart_without_the_later_columns_answers_as_before(string chart, YesNo reductionSensitive, YesNo bendsLater)
+    {
+        var row = DatasetLoader.Load(new ZipPackageFiles(ReleasedPackages.Path("1.4.0"))).Charts.Single(c => c.Id == chart);
+
+        Assert.Equal((reductionSensitive, bendsLater), (row.ReductionSensitive, row.BendsLater));
+    }
+
+    [Theory]
+    [InlineData("1.4.0", false)]
+    [InlineData("1.4.12", false)]
+    [InlineData("1.5.0-rc.1", true)]
+    [InlineData("1.5.0", true)]
+    [InlineData("1.10.0", true)]
+    [InlineData("2.0.0", true)]
+    public void A_later_column_may_be_absent_below_its_version_only(string version, bool refused)
+    {
+        Version(version);
+        WithoutLaterColumns(_scenario.Base);
+
+        AssertFaults(refused, FaultRules.TableFields, ["charts.reduction_sensitive", "charts.bends_later"]);
+    }
+
+    [Theory]
+    [InlineData("1.3.9", false)]
+    [InlineData("1.4.0", true)]
+    public void A_later_table_may_be_absent_below_its_version_only(string version, bool refused)
+    {
+        Version(version);
+        WithoutTable("kiln-defaults");
+
+        AssertFaults(refused, FaultRules.MissingTable, ["kiln-defaults"]);
+    }
+
+    [Fact]
+    public void A_table_that_is_absent_has_no_rows_and_no_file()
+    {
+        Version("1.3.0");
+        WithoutTable("kiln-defaults");
+
+        var dataset = _scenario.Load();
+
+        Assert.Empty(dataset.KilnDefaults);
+        Assert.DoesNotContain(dataset.Resources, r => r.Name == "kiln-defaults");
+    }
+
+    [Fact]
+    public void An_overlay_cannot_add_to_a_table_that_its_base_package_lacks()
+    {
+        Version("1.1.0");
+        WithoutTable("disagreements");
+        WithoutTable("clay-bodies");
+        var overlay = _scenario.AddOverlay();
+        overlay.EditDescriptor(j => j["resources"]!.AsArray().Add(
+            InMemoryPackage.Table(JsonNode.Parse(Repository.Data("datapackage.json"))!, "clay-bodies").DeepClone()));
+        overlay.Put("clay-bodies.csv", "id\n");
+
+        AssertFaults(true, FaultRules.OverlayTable, ["clay-bodies"]);
+    }
+
+    [Fact]
+    public void An_overlay_that_was_written_before_a_column_still_loads()
+    {
+        WithoutLaterColumns(_scenario.AddOverlay());
+
+        var own = _scenario.Load().Charts[1];
+
+        Assert.Equal(("north-shed-chart", YesNo.Yes, YesNo.No), (own.Id, own.ReductionSensitive, own.BendsLater));
+        Assert.Equal("north-shed-tests", own.Source);
+    }
+
+    [Fact]
+    public void An_overlay_may_lack_one_later_column_and_fault_lines_stay_those_of_its_file()
+    {
+        var overlay = _scenario.AddOverlay();
+        Without(overlay, "charts", "bends_later");
+        overlay.Replace("charts.csv", "yes,north-shed-tests", "perhaps,north-shed-tests");
+
+        var fault = Assert.Single(Assert.Throws<InvalidPackageException>(_scenario.Load).Faults);
+
+        Assert.Equal((FaultRules.Enum, "charts.csv", 2, "reduction_sensitive"), (fault.Rule, fault.File, fault.Line, fault.Field));
+    }
+
+    private static void WithoutLaterColumns(InMemoryPackage package)
+    {
+        Without(package, "charts", "reduction_sensitive");
+        Without(package, "charts", "bends_later");
+    }
+
+    private static void Without(InMemoryPackage package, string table, string field) => package.EditTable(table, t =>
+    {
+        var fields = t["schema"]!["fields"]!.AsArray();
+        var place = fields.Select(f => (string?)f!["name"]).ToList().IndexOf(field);
+        fields.RemoveAt(place);
+        var lines = package.Text(table + ".csv").TrimEnd('\n').Split('\n')
+            .Select(l => string.Join(',', l.Split(',').Where((_, i) => i != place)));
+        package.Put(table + ".csv", string.Join('\n', lines) + "\n");
+    });
+
+    private void WithoutTable(string table)
+    {
+        _scenario.Base.EditDescriptor(j => j["resources"]!.AsArray().Remove(InMemoryPackage.Table(j, table)));
+        _scenario.Base.Remove(table + ".csv");
+    }
+
+    private void Version(string version)
+    {
+        _scenario.Base.EditDescriptor(j => j["version"] = version);
+        _scenario.Base.Replace("CHANGELOG.md", "1.0.0", version);
+    }
+
+    private void AssertFaults(bool refused, string rule, string[] fields)
+    {
+        if (!refused)
+        {
+            Assert.NotEmpty(_scenario.Load().Charts);
+            return;
+        }
+
+        var faults = Assert.Throws<InvalidPackageException>(_scenario.Load).Faults;
+        Assert.All(faults, f => Assert.Equal(rule, f.Rule));
+        Assert.Equal(fields, faults.Select(f => f.Field));
+    }
+}
