@@ -14,6 +14,8 @@ internal static partial class DocumentSetup
         options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
         options.AddDocumentTransformer(DescribeDocument);
         options.AddOperationTransformer(DescribeTextBodies);
+        // A message is text wherever it stands.
+        options.CreateSchemaReferenceId = type => type.Type == typeof(Message) ? null : OpenApiOptions.CreateDefaultSchemaReferenceId(type);
         options.AddSchemaTransformer(DescribeSentText);
         options.AddSchemaTransformer(DescribeEnum);
         options.AddSchemaTransformer(DescribeWords);
@@ -94,7 +96,12 @@ internal static partial class DocumentSetup
 
     private static Task DescribeSentText(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
-        if (context.JsonTypeInfo.Type == typeof(Message)) schema.Type = JsonSchemaType.String | (schema.Type & JsonSchemaType.Null);
+        if (context.JsonTypeInfo.Type == typeof(Message))
+        {
+            schema.Type = JsonSchemaType.String | (context.JsonPropertyInfo?.IsGetNullable == true ? JsonSchemaType.Null : 0);
+            return Task.CompletedTask;
+        }
+
         if (context.JsonTypeInfo.Type != typeof(SentText)) return Task.CompletedTask;
         var name = context.JsonPropertyInfo?.Name;
         if (name == "count" || name?.EndsWith("Millimetres", StringComparison.Ordinal) == true)

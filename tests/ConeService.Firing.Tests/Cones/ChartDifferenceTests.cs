@@ -23,9 +23,9 @@ public class ChartDifferenceTests
     public void Cone_6_says_why_one_chart_prints_2232_F_and_others_do_not()
     {
         var differ = new ConeDescriber(Reference.Charts).Describe(Cone.Parse("6")).ChartsDiffer!;
-        Assert.Contains("2232 °F", differ.Message, StringComparison.Ordinal);
-        Assert.Contains("2246 °F", differ.Message, StringComparison.Ordinal); // 1230 °C of 1926
-        Assert.Contains("2269 °F", differ.Message, StringComparison.Ordinal);
+        Assert.Contains("2232 °F", differ.Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("2246 °F", differ.Message.ToString(), StringComparison.Ordinal); // 1230 °C of 1926
+        Assert.Contains("2269 °F", differ.Message.ToString(), StringComparison.Ordinal);
         var shared = Assert.Single(differ.SameFigure, s => s.Celsius == 1222);
         Assert.Equal([("older-150", 150m), ("witness-self-supporting", 60m)], shared.PrintedBy.Select(p => (p.Chart, p.RateCelsiusPerHour!.Value)));
         var at150 = Assert.Single(differ.AtRates, r => r.RateCelsiusPerHour == 150);

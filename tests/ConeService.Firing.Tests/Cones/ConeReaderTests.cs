@@ -72,7 +72,7 @@ public class ConeReaderTests
         var refused = Assert.Throws<RefusedException>(() => Reader.Answer(temperature, Reference.Ask("60C/h")));
         var finding = Assert.Single(refused.Findings);
         Assert.Equal("temperature-outside-scale", finding.Code);
-        Assert.Contains(mistake, finding.LikelyMistake, StringComparison.Ordinal);
+        Assert.Contains(mistake, finding.LikelyMistake!.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -194,7 +194,7 @@ public class LogTests
     {
         var lines = Lines().Select(l => l + ",77");
         var log = await Read(new LogText("C", null, "top"), string.Join('\n', lines.Prepend("minutes,top,bottom")));
-        Assert.Contains("bottom", Assert.Single(log.Warnings).Message, StringComparison.Ordinal);
+        Assert.Contains("bottom", Assert.Single(log.Warnings).Message.ToString(), StringComparison.Ordinal);
         Same(log);
     }
 

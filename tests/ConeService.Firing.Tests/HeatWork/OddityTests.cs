@@ -86,7 +86,7 @@ public sealed partial class OddityTests
         if (sentence is null)
             Assert.Empty(odd);
         else
-            Assert.StartsWith(sentence, Assert.Single(odd), StringComparison.Ordinal);
+            Assert.StartsWith(sentence, Assert.Single(odd).ToString(), StringComparison.Ordinal);
     }
 
     // 2 goes down at 1142 °C and 3 at 1152 on both charts at 60 °C/h; 12 °C and 24 °C further come the next.

@@ -40,7 +40,7 @@ public sealed class NeighbourTests
         Assert.Equal(Verdict.Accept, answer.VerdictOf("green"));
         var reason = Assert.Single(answer.Pieces.Single(p => p.Id == "white").Reasons);
         Assert.Equal((ReasonCode.FumesOnNeighbours, "tin-white-away-from-chrome"), (reason.Code, reason.Rule));
-        Assert.Contains("green", reason.Message, StringComparison.Ordinal);
+        Assert.Contains("green", reason.Message.ToString(), StringComparison.Ordinal);
         Assert.Equal(["white"], Assert.Single(answer.SuggestedFirings).PieceIds);
         Assert.Contains(answer.Cautions, c => c.Id == "chromium-dust-and-fume");
     }
@@ -106,7 +106,7 @@ public sealed class NeighbourTests
 
         var unplaced = Assert.Single(answer.Unplaced);
         Assert.Equal(["a"], unplaced.PieceIds);
-        Assert.Contains("red earthenware and celadon", unplaced.Message, StringComparison.Ordinal);
+        Assert.Contains("red earthenware and celadon", unplaced.Message.ToString(), StringComparison.Ordinal);
         Assert.Empty(answer.SuggestedFirings);
     }
 }

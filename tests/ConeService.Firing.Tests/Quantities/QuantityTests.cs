@@ -80,6 +80,6 @@ public class QuantityTests
     public void A_bare_number_above_1500_is_guessed_to_be_Fahrenheit()
     {
         Assert.False(Temperature.TryParse("2232", out _, out var finding));
-        Assert.Contains("2232F is 1222 °C", finding!.LikelyMistake, StringComparison.Ordinal);
+        Assert.Contains("2232F is 1222 °C", finding!.LikelyMistake!.ToString(), StringComparison.Ordinal);
     }
 }
