@@ -4,11 +4,6 @@ namespace ConeService.Firing.Tests.Support;
 internal static class SourceFiles
 {
     /// <summary>Every C# file of a directory of src/ConeService.Firing.</summary>
-    public static string[] Of(string directory)
-    {
-        var root = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(root.FullName, "ConeService.sln")))
-            root = root.Parent ?? throw new DirectoryNotFoundException("The tests run inside the repository.");
-        return Directory.GetFiles(Path.Combine(root.FullName, "src", "ConeService.Firing", directory), "*.cs", SearchOption.AllDirectories);
-    }
+    public static string[] Of(string directory) =>
+        Directory.GetFiles(Path.Combine(Repository.Root, "src", "ConeService.Firing", directory), "*.cs", SearchOption.AllDirectories);
 }
