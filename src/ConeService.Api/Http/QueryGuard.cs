@@ -1,5 +1,7 @@
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Http;
 
@@ -33,13 +35,15 @@ internal static class QueryGuard
             {
                 var near = NearMatches.Find(name, known);
                 findings.Add(new(
-                    "unknown-parameter", name, values.ToString(), $"This address has no query parameter “{name}”.",
-                    [.. (known.Length > 0 ? known : ["no query parameters"])],
-                    near.Count > 0 ? $"Probably {near[0]}." : null));
+                    FindingCodes.UnknownParameter, name, values.ToString(), Message.Of("http.unknown-parameter", ("name", name)),
+                    known.Length > 0 ? Message.Verbatim(known) : [Message.Of("http.no-parameters")],
+                    near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null));
             }
             else if (values.Count > 1)
             {
-                findings.Add(new("repeated-parameter", name, values.ToString(), $"The query parameter {name} was given {values.Count} times.", ["one value"]));
+                findings.Add(new(
+                    FindingCodes.RepeatedParameter, name, values.ToString(),
+                    Message.Of("http.repeated-parameter", ("name", name), ("times", values.Count)), [Message.Of("http.one-value")]));
             }
         }
 

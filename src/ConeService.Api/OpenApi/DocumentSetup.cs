@@ -16,6 +16,7 @@ internal static partial class DocumentSetup
         options.AddOperationTransformer(DescribeTextBodies);
         // A message is text wherever it stands.
         options.CreateSchemaReferenceId = type => type.Type == typeof(Message) ? null : OpenApiOptions.CreateDefaultSchemaReferenceId(type);
+        options.AddSchemaTransformer(DescribeMessage);
         options.AddSchemaTransformer(DescribeSentText);
         options.AddSchemaTransformer(DescribeEnum);
         options.AddSchemaTransformer(DescribeWords);
@@ -40,7 +41,8 @@ internal static partial class DocumentSetup
         {
             Title = "ConeService",
             Version = "1.0.0",
-            Description = "Cone equivalents at any heating rate from published charts; every value names its source, its confidence and what it rests on. A cone is always text: 06 and 6 are more than two hundred degrees apart.",
+            Description = "Cone equivalents at any heating rate from published charts; every value names its source, its confidence and what it "
+                + "rests on. A cone is always text: 06 and 6 are more than two hundred degrees apart.",
             Contact = new() { Name = "ConeService contributors" },
             License = new() { Name = "MIT", Identifier = "MIT" },
         };
@@ -51,7 +53,6 @@ internal static partial class DocumentSetup
         foreach (var path in document.Paths.Values) path.Operations?.Remove(HttpMethod.Head);
         return Task.CompletedTask;
     }
-
 
     // One .NET type stands for all representations of an answer; what is not JSON is text to a client.
     private static Task DescribeTextBodies(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancel)
@@ -94,14 +95,15 @@ internal static partial class DocumentSetup
         if (own.Items is { } items) Unwrap(items);
     }
 
-    private static Task DescribeSentText(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
+    private static Task DescribeMessage(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
         if (context.JsonTypeInfo.Type == typeof(Message))
-        {
             schema.Type = JsonSchemaType.String | (context.JsonPropertyInfo?.IsGetNullable == true ? JsonSchemaType.Null : 0);
-            return Task.CompletedTask;
-        }
+        return Task.CompletedTask;
+    }
 
+    private static Task DescribeSentText(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
+    {
         if (context.JsonTypeInfo.Type != typeof(SentText)) return Task.CompletedTask;
         var name = context.JsonPropertyInfo?.Name;
         if (name == "count" || name?.EndsWith("Millimetres", StringComparison.Ordinal) == true)

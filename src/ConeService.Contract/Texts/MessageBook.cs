@@ -14,9 +14,14 @@ public sealed class MessageBook
 
     private readonly FrozenDictionary<(string Code, MessageAudience Audience, string Language), MessageTemplate> templates;
 
-    /// <summary>Prepares the sentences of a package.</summary>
-    public static MessageBook For(Dataset dataset) =>
-        new(EmbeddedMessages.Read().Concat(dataset.Messages).GroupBy(r => (r.Code, r.Audience, r.Language)).Select(g => g.Last()));
+    /// <summary>The sentences of a package; <see cref="Embedded"/> itself where the package says nothing of its own.</summary>
+    public static MessageBook For(Dataset dataset)
+    {
+        var embedded = EmbeddedMessages.Read();
+        return dataset.Messages.All(embedded.ToHashSet().Contains)
+            ? Embedded
+            : new(embedded.Concat(dataset.Messages).GroupBy(r => (r.Code, r.Audience, r.Language)).Select(g => g.Last()));
+    }
 
     private MessageBook(IEnumerable<MessageRow> rows)
     {
