@@ -12,6 +12,9 @@ public static class WarningCodes
     /// <summary>The steps of the log are wide near its top.</summary>
     public const string CoarseSampling = "coarse-sampling";
 
+    /// <summary>Columns of the log were not read.</summary>
+    public const string ColumnsIgnored = "columns-ignored";
+
     /// <summary>The cones between which the firing ended hardly differ at slow rates.</summary>
     public const string ConesNearlyTied = "cones-nearly-tied";
 
