@@ -4,7 +4,7 @@ using Microsoft.Net.Http.Headers;
 
 namespace ConeService.Api.Http;
 
-/// <summary>In which language an answer is told: the one of the data package that the Accept-Language header likes best, else English.</summary>
+/// <summary>In which language an answer is told: the one that the Accept-Language header likes best of the package's, else English.</summary>
 internal static class Language
 {
     /// <summary>
@@ -19,7 +19,7 @@ internal static class Language
         return language == MessageBook.English && book == MessageBook.Embedded ? next(context) : Spoken(context, next, new(book, language));
     };
 
-    /// <summary>The language for a header: a range is cut back, subtag by subtag, until there is a language of that name (RFC 4647, 3.4).</summary>
+    /// <summary>The language for a header: a range is cut back, subtag by subtag, until a language has that name (RFC 4647, 3.4).</summary>
     /// <param name="wanted">The header; what can't be read of it is passed over.</param>
     /// <param name="languages">The languages there are, English first.</param>
     public static string Choose(StringValues wanted, IReadOnlyList<string> languages)

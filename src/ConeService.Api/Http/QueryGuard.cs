@@ -5,7 +5,9 @@ using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Http;
 
-/// <summary>Refuses query parameters that an endpoint does not know, and repeated ones: a misspelt rate must not become the default rate.</summary>
+/// <summary>
+/// Refuses query parameters that an endpoint does not know, and repeated ones: a misspelt rate must not become the default rate.
+/// </summary>
 internal static class QueryGuard
 {
     /// <summary>Declares the query parameters of an endpoint.</summary>

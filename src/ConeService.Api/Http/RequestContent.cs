@@ -15,7 +15,8 @@ internal static class RequestContent
     public static string Choose(HttpRequest request, params string[] read)
     {
         var type = MediaTypeHeaderValue.TryParse(request.ContentType, out var parsed) ? parsed.MediaType.Value : null;
-        return read.FirstOrDefault(r => string.Equals(r, type, StringComparison.OrdinalIgnoreCase)) ?? throw Refuse(request.ContentType, read);
+        return read.FirstOrDefault(r => string.Equals(r, type, StringComparison.OrdinalIgnoreCase))
+            ?? throw Refuse(request.ContentType, read);
     }
 
     private static RefusedException Refuse(string? type, string[] read) => new(read.Length == 1

@@ -38,7 +38,8 @@ internal sealed partial class WholeBody(ReadOnlyMemory<byte> bytes, string conte
     }
 
     private static bool IsMarkup(string contentType) =>
-        contentType.StartsWith("image/svg+xml", StringComparison.Ordinal) || contentType.StartsWith(HtmlPage.MediaType, StringComparison.Ordinal);
+        contentType.StartsWith("image/svg+xml", StringComparison.Ordinal)
+        || contentType.StartsWith(HtmlPage.MediaType, StringComparison.Ordinal);
 
     // Attributes hold places and sizes; texts of a caller stand between the tags.
     [GeneratedRegex("<[^<>]*?(?:NaN|∞|Infinity)[^<>]*>", RegexOptions.CultureInvariant)]

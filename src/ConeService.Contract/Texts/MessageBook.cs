@@ -4,7 +4,7 @@ using ConeService.Data;
 
 namespace ConeService.Contract.Texts;
 
-/// <summary>The sentences of a data package, ready to be said. Sentences that an older package lacks are those of the embedded one.</summary>
+/// <summary>The sentences of a data package, ready to be said. What an older package lacks is said as the embedded one does.</summary>
 public sealed class MessageBook
 {
     /// <summary>The language that every sentence has.</summary>
@@ -27,7 +27,7 @@ public sealed class MessageBook
     {
         var read = rows.ToList();
         templates = read.ToFrozenDictionary(r => (r.Code, r.Audience, r.Language), r => MessageTemplate.Parse(r.Text));
-        Languages = [.. read.Select(r => r.Language).Distinct().OrderByDescending(l => l == English).ThenBy(l => l, StringComparer.Ordinal)];
+        Languages = [English, .. read.Select(r => r.Language).Distinct().Where(l => l != English).Order(StringComparer.Ordinal)];
     }
 
     /// <summary>The sentences of the embedded package.</summary>

@@ -11,7 +11,8 @@ namespace ConeService.Api.Http.Problems;
 internal static partial class JsonFindings
 {
     [GeneratedRegex(
-        @"^The JSON property '(?<name>.*)' could not be mapped to any \.NET member contained in type '(?<type>[^']+)'", RegexOptions.Singleline)]
+        @"^The JSON property '(?<name>.*)' could not be mapped to any \.NET member contained in type '(?<type>[^']+)'",
+        RegexOptions.Singleline)]
     private static partial Regex Unmapped();
 
     [GeneratedRegex(@"^Duplicate property '(?<name>.*)' encountered", RegexOptions.Singleline)]
@@ -39,7 +40,8 @@ internal static partial class JsonFindings
         {
             var name = repeated.Groups["name"].Value;
             return new(new Finding(
-                FindingCodes.MalformedJson, pointer, name, Message.Of("http.repeated-member", ("name", name)), [Message.Of("http.each-member-once")]));
+                FindingCodes.MalformedJson, pointer, name, Message.Of("http.repeated-member", ("name", name)),
+                [Message.Of("http.each-member-once")]));
         }
 
         var place = failure.LineNumber is { } line

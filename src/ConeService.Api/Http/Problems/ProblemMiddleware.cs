@@ -57,7 +57,8 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
         return context.Response.StatusCode switch
         {
             StatusCodes.Status405MethodNotAllowed => new(
-                FindingCodes.MethodNotAllowed, "method", request.Method, Message.Of("http.method-not-there", ("path", path), ("method", request.Method)),
+                FindingCodes.MethodNotAllowed, "method", request.Method,
+                Message.Of("http.method-not-there", ("path", path), ("method", request.Method)),
                 Message.Verbatim(context.Response.Headers.Allow.OfType<string>())),
             StatusCodes.Status415UnsupportedMediaType => new(
                 FindingCodes.ContentTypeUnsupported, "Content-Type", request.ContentType,
@@ -79,6 +80,7 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
         if (bad.StatusCode != StatusCodes.Status413PayloadTooLarge)
             return new(FindingCodes.MalformedJson, "", null, Message.Of("http.request-unreadable"), [Message.Of("http.form-in-document")]);
         var most = context.Features.Get<IHttpMaxRequestBodySizeFeature>()?.MaxRequestBodySize ?? ServiceSetup.LargestBody;
-        return new(FindingCodes.RequestTooLarge, "", null, Message.Of("http.body-too-large"), [Message.Of("http.up-to-bytes", ("bytes", most))]);
+        return new(
+            FindingCodes.RequestTooLarge, "", null, Message.Of("http.body-too-large"), [Message.Of("http.up-to-bytes", ("bytes", most))]);
     }
 }
