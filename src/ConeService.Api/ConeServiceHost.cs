@@ -29,7 +29,8 @@ internal static class ConeServiceHost
     {
         var builder = WebApplication.CreateBuilder(args);
         // Started from another directory, the service would miss its settings and log every request. Lowest rank: all else overrides them.
-        builder.Configuration.Sources.Insert(0, new JsonConfigurationSource { FileProvider = new PhysicalFileProvider(AppContext.BaseDirectory), Path = "appsettings.json" });
+        var beside = new PhysicalFileProvider(AppContext.BaseDirectory);
+        builder.Configuration.Sources.Insert(0, new JsonConfigurationSource { FileProvider = beside, Path = "appsettings.json" });
         builder.AddConeService();
         var app = builder.Build();
         app.UseConeService();

@@ -3,7 +3,9 @@ using ConeService.Firing;
 
 namespace ConeService.Api.Commands;
 
-/// <summary><c>check-data [path] [--overlay path]…</c>: validates a package, a directory or a ZIP archive, as the service would at start.</summary>
+/// <summary>
+/// <c>check-data [path] [--overlay path]…</c>: validates a package, a directory or a ZIP archive, as the service would at start.
+/// </summary>
 internal static class CheckData
 {
     public static int Run(string[] args, TextWriter output)
@@ -24,7 +26,8 @@ internal static class CheckData
         try
         {
             var dataset = DatasetLoader.Load(new DatasetOptions { Path = path, Overlays = overlays }, [FiringReference.Faults]);
-            output.WriteLine($"{dataset.Title} {dataset.VersionId} is valid: {dataset.Resources.Sum(r => r.Rows)} rows in {dataset.Resources.Count} tables, checksum {dataset.Checksum}.");
+            var (rows, tables) = (dataset.Resources.Sum(r => r.Rows), dataset.Resources.Count);
+            output.WriteLine($"{dataset.Title} {dataset.VersionId} is valid: {rows} rows in {tables} tables, checksum {dataset.Checksum}.");
             return 0;
         }
         catch (InvalidPackageException invalid)

@@ -1,6 +1,8 @@
 namespace ConeService.Api.Commands;
 
-/// <summary><c>probe [url]</c>: exit code 0 when the service answers ready; the container's health check, as its image has no curl.</summary>
+/// <summary>
+/// <c>probe [url]</c>: exit code 0 when the service answers ready; the container's health check, as its image has no curl.
+/// </summary>
 internal static class Probe
 {
     public static async Task<int> RunAsync(string[] args)

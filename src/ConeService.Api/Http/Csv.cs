@@ -13,5 +13,6 @@ internal static class Csv
     public static CsvReaderOptions Reading { get; } = CsvReading.Options();
 
     /// <summary>How an answer is written: lines end in LF.</summary>
-    public static CsvWriterOptions Writing { get; } = new() { HasHeader = false, NewLine = "\n", FormatProvider = CultureInfo.InvariantCulture };
+    public static CsvWriterOptions Writing { get; } =
+        new() { HasHeader = false, NewLine = "\n", FormatProvider = CultureInfo.InvariantCulture };
 }

@@ -1,4 +1,5 @@
 using System.Net;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Http;
 
@@ -24,15 +25,18 @@ internal static class HtmlPage
     /// <summary>A whole page around a body of trusted markup.</summary>
     /// <param name="title">Title, plain text.</param>
     /// <param name="body">Markup; the caller has encoded its texts.</param>
-    public static PreparedBody Render(string title, string body) => PreparedBody.Text(Text(title, body), MediaType);
+    /// <param name="language">Language of its headings.</param>
+    public static PreparedBody Render(string title, string body, string language = MessageBook.English) =>
+        PreparedBody.Text(Text(title, body, language: language), MediaType);
 
     /// <summary>A whole page as text, for an answer that is not kept.</summary>
     /// <param name="title">Title, plain text.</param>
     /// <param name="body">Markup; the caller has encoded its texts.</param>
     /// <param name="style">Style of this page alone.</param>
-    public static string Text(string title, string body, string style = "") => $"""
+    /// <param name="language">Language of its headings.</param>
+    public static string Text(string title, string body, string style = "", string language = MessageBook.English) => $"""
         <!DOCTYPE html>
-        <html lang="en">
+        <html lang="{language}">
         <head>
         <meta charset="utf-8">
         <meta name="viewport" content="width=device-width, initial-scale=1">
@@ -50,4 +54,7 @@ internal static class HtmlPage
 
     /// <summary>Plain text made fit for markup.</summary>
     public static string Encode(string? text) => WebUtility.HtmlEncode(text ?? "");
+
+    /// <summary>A sentence in the language of the reader, made fit for markup.</summary>
+    public static string Encode(Message message) => Encode(message.ToString());
 }

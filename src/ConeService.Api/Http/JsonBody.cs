@@ -1,7 +1,7 @@
-using ConeService.Contract.Answers;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using ConeService.Api.Http.Problems;
+using ConeService.Contract.Answers;
 using ConeService.Contract.Json;
 
 namespace ConeService.Api.Http;
@@ -11,12 +11,18 @@ internal static class JsonBody
 {
     public const string MediaType = "application/json";
 
+    private const string ContentType = MediaType + "; charset=utf-8";
+
     /// <summary>A finished JSON body that may be cached.</summary>
-    public static PreparedBody Cacheable<T>(T value, bool negotiated = false) =>
-        new(JsonSerializer.SerializeToUtf8Bytes(value, TypeInfo<T>()), MediaType + "; charset=utf-8", negotiated);
+    public static PreparedBody Cacheable<T>(T value, bool negotiated = false) => new(Bytes(value), ContentType, negotiated);
 
     /// <summary>The answer to a POST; never cached.</summary>
-    public static IResult Posted<T>(T value) => WholeBody.Json(value);
+    /// <exception cref="ArgumentException">It holds a number that is not finite.</exception>
+    public static IResult Posted<T>(T value) => new WholeBody(Bytes(value), ContentType);
+
+    /// <summary>A value as JSON.</summary>
+    /// <exception cref="ArgumentException">It holds a number that is not finite.</exception>
+    public static byte[] Bytes<T>(T value) => JsonSerializer.SerializeToUtf8Bytes(value, TypeInfo<T>());
 
     /// <summary>Reads a body.</summary>
     /// <exception cref="RefusedException">The body is empty, malformed, or has unknown or repeated members.</exception>

@@ -1,4 +1,6 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
 using Microsoft.Net.Http.Headers;
 
 namespace ConeService.Api.Http;
@@ -28,7 +30,8 @@ internal static class Negotiation
     private static double Quality(string offer, IList<MediaTypeHeaderValue> wanted)
     {
         var type = new MediaTypeHeaderValue(offer);
-        var match = wanted.Where(w => type.MediaType.Equals(w.MediaType, StringComparison.OrdinalIgnoreCase) || type.IsSubsetOf(Bare(w)))
+        var match = wanted
+            .Where(w => type.MediaType.Equals(w.MediaType, StringComparison.OrdinalIgnoreCase) || type.IsSubsetOf(Bare(w)))
             .MaxBy(w => w.MatchesAllTypes ? 0 : w.MatchesAllSubTypes ? 1 : 2);
         return match is null ? 0 : match.Quality ?? 1;
     }
@@ -37,5 +40,6 @@ internal static class Negotiation
     private static MediaTypeHeaderValue Bare(MediaTypeHeaderValue value) => new(value.MediaType);
 
     private static RefusedException Refuse(string accept, string[] offers) => new(new Finding(
-        "not-acceptable", "Accept", accept, "This address can't answer in the media type asked for.", [.. offers], "Leave the Accept header out for JSON."));
+        FindingCodes.NotAcceptable, "Accept", accept, Message.Of("http.media-type-not-available"), Message.Verbatim(offers),
+        Message.Of("http.leave-accept-out")));
 }

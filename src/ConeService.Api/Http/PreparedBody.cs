@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using ConeService.Contract.Texts;
 using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
 
@@ -15,8 +16,9 @@ internal sealed class PreparedBody : IResult
     private readonly StringValues contentType;
     private readonly StringValues etag;
     private readonly StringValues vary;
+    private readonly string? language;
 
-    /// <summary>Joins a body with its headers.</summary>
+    /// <summary>Joins a body, told in the language of this flow, with its headers.</summary>
     /// <param name="bytes">The body.</param>
     /// <param name="contentType">Its media type.</param>
     /// <param name="negotiated">True when the same URL has other representations.</param>
@@ -26,7 +28,15 @@ internal sealed class PreparedBody : IResult
         this.contentType = contentType;
         // Weak: a proxy that compresses the body keeps the tag.
         etag = $"W/\"{Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(0, 12))}\"";
-        vary = negotiated ? HeaderNames.Accept : StringValues.Empty;
+        var speech = Speech.Current;
+        language = Language.Named(speech);
+        vary = (negotiated, Language.IsChosen(speech)) switch
+        {
+            (true, true) => $"{HeaderNames.Accept}, {HeaderNames.AcceptLanguage}",
+            (true, false) => HeaderNames.Accept,
+            (false, true) => HeaderNames.AcceptLanguage,
+            _ => StringValues.Empty,
+        };
     }
 
     /// <summary>A text body, UTF-8.</summary>
@@ -40,6 +50,7 @@ internal sealed class PreparedBody : IResult
         headers.ETag = etag;
         headers.CacheControl = CacheFor;
         if (vary.Count > 0) headers.Vary = vary;
+        if (language is not null) headers.ContentLanguage = language;
         if (request.Headers.IfNoneMatch.Count > 0 && Matches(request.Headers.IfNoneMatch))
         {
             response.StatusCode = StatusCodes.Status304NotModified;

@@ -1,9 +1,13 @@
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Http;
 
-/// <summary>Refuses query parameters that an endpoint does not know, and repeated ones: a misspelt rate must not become the default rate.</summary>
+/// <summary>
+/// Refuses query parameters that an endpoint does not know, and repeated ones: a misspelt rate must not become the default rate.
+/// </summary>
 internal static class QueryGuard
 {
     /// <summary>Declares the query parameters of an endpoint.</summary>
@@ -33,13 +37,15 @@ internal static class QueryGuard
             {
                 var near = NearMatches.Find(name, known);
                 findings.Add(new(
-                    "unknown-parameter", name, values.ToString(), $"This address has no query parameter “{name}”.",
-                    [.. (known.Length > 0 ? known : ["no query parameters"])],
-                    near.Count > 0 ? $"Probably {near[0]}." : null));
+                    FindingCodes.UnknownParameter, name, values.ToString(), Message.Of("http.unknown-parameter", ("name", name)),
+                    known.Length > 0 ? Message.Verbatim(known) : [Message.Of("http.no-parameters")],
+                    near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null));
             }
             else if (values.Count > 1)
             {
-                findings.Add(new("repeated-parameter", name, values.ToString(), $"The query parameter {name} was given {values.Count} times.", ["one value"]));
+                findings.Add(new(
+                    FindingCodes.RepeatedParameter, name, values.ToString(),
+                    Message.Of("http.repeated-parameter", ("name", name), ("times", values.Count)), [Message.Of("http.one-value")]));
             }
         }
 

@@ -1,4 +1,6 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
 using Microsoft.Net.Http.Headers;
 
 namespace ConeService.Api.Http;
@@ -13,16 +15,17 @@ internal static class RequestContent
     public static string Choose(HttpRequest request, params string[] read)
     {
         var type = MediaTypeHeaderValue.TryParse(request.ContentType, out var parsed) ? parsed.MediaType.Value : null;
-        return read.FirstOrDefault(r => string.Equals(r, type, StringComparison.OrdinalIgnoreCase)) ?? throw new RefusedException(new Finding(
-            "content-type-unsupported", "Content-Type", request.ContentType,
-            read.Length == 1
-                ? "The body must be JSON, and the Content-Type header must say so."
-                : "The body must be JSON or CSV, and the Content-Type header must say which.",
-            [.. read],
-            read.Length == 1
-                ? "curl sends form data unless told: -H 'Content-Type: application/json'."
-                : "curl sends form data unless told: -H 'Content-Type: text/csv' --data-binary @file.csv."));
+        return read.FirstOrDefault(r => string.Equals(r, type, StringComparison.OrdinalIgnoreCase))
+            ?? throw Refuse(request.ContentType, read);
     }
+
+    private static RefusedException Refuse(string? type, string[] read) => new(read.Length == 1
+        ? new Finding(
+            FindingCodes.ContentTypeUnsupported, "Content-Type", type, Message.Of("http.body-must-be-json"), Message.Verbatim(read),
+            Message.Of("http.curl-json"))
+        : new Finding(
+            FindingCodes.ContentTypeUnsupported, "Content-Type", type, Message.Of("http.body-must-be-json-or-csv"), Message.Verbatim(read),
+            Message.Of("http.curl-csv")));
 }
 
 /// <summary>A request that comes as JSON and as nothing else.</summary>

@@ -1,18 +1,6 @@
-using ConeService.Api.Features.Colours;
-using ConeService.Api.Features.Conversions;
-using ConeService.Api.Features.HeatWork;
-using ConeService.Api.Features.Schedules;
 using ConeService.Api.Http.Problems;
 using ConeService.Api.OpenApi;
-using ConeService.Contract.Colours;
-using ConeService.Contract.Conversions;
-using ConeService.Contract.HeatWork;
 using ConeService.Contract.Json;
-using ConeService.Contract.Schedules;
-using ConeService.Data;
-using ConeService.Firing.Colour;
-using ConeService.Firing.Cones.Conversions;
-using ConeService.Firing.Schedules.Fitting;
 using Microsoft.AspNetCore.Cors.Infrastructure;
 using Microsoft.Net.Http.Headers;
 
@@ -50,7 +38,10 @@ internal static class ServiceSetup
     public static void UseConeService(this WebApplication app)
     {
         // The package is read before the first request, so that a bad one stops the start.
-        _ = app.Services.GetRequiredService<SnapshotHolder>().Current;
+        var snapshots = app.Services.GetRequiredService<SnapshotHolder>();
+        _ = snapshots.Current;
+        // Before all else: problems are told in the language asked for too.
+        app.Use(next => Language.Middleware(next, snapshots));
         app.UseMiddleware<ProblemMiddleware>();
         app.UseRouting();
         app.UseCors();

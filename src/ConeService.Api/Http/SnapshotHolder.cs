@@ -14,7 +14,8 @@ internal sealed class SnapshotHolder : IDisposable
         holder = new(
             new() { Path = settings.Value.Path, Overlays = [.. settings.Value.Overlays] },
             dataset => new Snapshot(dataset),
-            failed: failure => log.LogError("The changed data package was refused; the one before stays in use. {Reason}", failure.Message));
+            failed: failure => log.LogError(
+                "The changed data package was refused; the one before stays in use. {Reason}", failure.Message));
         holder.Subscribe(s => log.LogInformation("Data package {Version}, checksum {Checksum}", s.Dataset.VersionId, s.Dataset.Checksum));
     }
 

@@ -1,9 +1,6 @@
-using System.Buffers;
 using System.Text;
-using System.Text.Json;
-using System.Text.Json.Serialization.Metadata;
 using System.Text.RegularExpressions;
-using ConeService.Contract.Json;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Http;
 
@@ -11,18 +8,11 @@ namespace ConeService.Api.Http;
 /// The answer to a POST, never cached. It is made whole before a byte is sent, so that what fails on the way is a problem
 /// document and not half an answer; and it holds no number that is not finite, in JSON or in any other form.
 /// </summary>
-internal sealed partial class WholeBody : IResult
+/// <param name="bytes">The body, told in the language of this flow.</param>
+/// <param name="contentType">Its media type, with the charset.</param>
+internal sealed partial class WholeBody(ReadOnlyMemory<byte> bytes, string contentType) : IResult
 {
-    private readonly ReadOnlyMemory<byte> bytes;
-    private readonly string contentType;
-
-    private WholeBody(ReadOnlyMemory<byte> bytes, string contentType) => (this.bytes, this.contentType) = (bytes, contentType);
-
-    /// <summary>An answer as JSON.</summary>
-    /// <exception cref="ArgumentException">It holds a number that is not finite.</exception>
-    public static WholeBody Json<T>(T answer) => new(Serialised(answer), JsonBody.MediaType + "; charset=utf-8");
-
-    /// <summary>An answer in another form: CSV, a figure, a page, a calendar.</summary>
+    /// <summary>An answer in another form than JSON: CSV, a figure, a page, a calendar.</summary>
     /// <param name="answer">What the text was made of.</param>
     /// <param name="text">The text.</param>
     /// <param name="contentType">Its media type, with the charset utf-8.</param>
@@ -30,9 +20,11 @@ internal sealed partial class WholeBody : IResult
     /// <exception cref="NotFiniteNumberException">A place in the markup is not finite.</exception>
     public static WholeBody Text<T>(T answer, string text, string contentType)
     {
-        // A word such as NaN may stand in what a caller sent and gets back, so the numbers are checked and not the words.
-        _ = Serialised(answer);
-        if (IsMarkup(contentType) && NotFiniteInTag().Match(text) is { Success: true } found) throw new NotFiniteNumberException($"A place in the markup is not finite: {found.Value}");
+        // A word such as NaN may stand in what a caller sent and gets back, so the numbers are checked and not the words:
+        // the writer of JSON refuses what is not finite.
+        _ = JsonBody.Bytes(answer);
+        if (IsMarkup(contentType) && NotFiniteInTag().Match(text) is { Success: true } found)
+            throw new NotFiniteNumberException($"A place in the markup is not finite: {found.Value}");
         return new(Encoding.UTF8.GetBytes(text), contentType);
     }
 
@@ -41,19 +33,13 @@ internal sealed partial class WholeBody : IResult
         var response = httpContext.Response;
         response.ContentType = contentType;
         response.ContentLength = bytes.Length;
+        Language.Describe(response.Headers, Speech.Current);
         return response.Body.WriteAsync(bytes).AsTask();
     }
 
-    // The writer of JSON refuses what is not finite.
-    private static ReadOnlyMemory<byte> Serialised<T>(T answer)
-    {
-        var buffer = new ArrayBufferWriter<byte>(16 * 1024);
-        using var writer = new Utf8JsonWriter(buffer, new JsonWriterOptions { Encoder = ConeJson.Options.Encoder });
-        JsonSerializer.Serialize(writer, answer, (JsonTypeInfo<T>)ConeJson.Options.GetTypeInfo(typeof(T)));
-        return buffer.WrittenMemory;
-    }
-
-    private static bool IsMarkup(string contentType) => contentType.StartsWith("image/svg+xml", StringComparison.Ordinal) || contentType.StartsWith(HtmlPage.MediaType, StringComparison.Ordinal);
+    private static bool IsMarkup(string contentType) =>
+        contentType.StartsWith("image/svg+xml", StringComparison.Ordinal)
+        || contentType.StartsWith(HtmlPage.MediaType, StringComparison.Ordinal);
 
     // Attributes hold places and sizes; texts of a caller stand between the tags.
     [GeneratedRegex("<[^<>]*?(?:NaN|∞|Infinity)[^<>]*>", RegexOptions.CultureInvariant)]

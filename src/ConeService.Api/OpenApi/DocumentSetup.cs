@@ -16,6 +16,7 @@ internal static partial class DocumentSetup
         options.AddOperationTransformer(DescribeTextBodies);
         // A message is text wherever it stands.
         options.CreateSchemaReferenceId = type => type.Type == typeof(Message) ? null : OpenApiOptions.CreateDefaultSchemaReferenceId(type);
+        options.AddSchemaTransformer(DescribeMessage);
         options.AddSchemaTransformer(DescribeSentText);
         options.AddSchemaTransformer(DescribeEnum);
         options.AddSchemaTransformer(DescribeWords);
@@ -26,12 +27,14 @@ internal static partial class DocumentSetup
     {
         app.MapOpenApi("/openapi/{documentName}.json");
         // Its middleware matches the path of every request by regular expressions: only /docs pays for that.
-        app.UseWhen(context => context.Request.Path.StartsWithSegments("/docs", StringComparison.OrdinalIgnoreCase), docs => docs.UseSwaggerUI(ui =>
-        {
-            ui.RoutePrefix = "docs";
-            ui.SwaggerEndpoint("/openapi/v1.json", "ConeService v1");
-            ui.DocumentTitle = "ConeService: all addresses";
-        }));
+        app.UseWhen(
+            context => context.Request.Path.StartsWithSegments("/docs", StringComparison.OrdinalIgnoreCase),
+            docs => docs.UseSwaggerUI(ui =>
+            {
+                ui.RoutePrefix = "docs";
+                ui.SwaggerEndpoint("/openapi/v1.json", "ConeService v1");
+                ui.DocumentTitle = "ConeService: all addresses";
+            }));
     }
 
     private static Task DescribeDocument(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancel)
@@ -40,7 +43,8 @@ internal static partial class DocumentSetup
         {
             Title = "ConeService",
             Version = "1.0.0",
-            Description = "Cone equivalents at any heating rate from published charts; every value names its source, its confidence and what it rests on. A cone is always text: 06 and 6 are more than two hundred degrees apart.",
+            Description = "Cone equivalents at any heating rate from published charts; every value names its source, its confidence and "
+                + "what it rests on. A cone is always text: 06 and 6 are more than two hundred degrees apart.",
             Contact = new() { Name = "ConeService contributors" },
             License = new() { Name = "MIT", Identifier = "MIT" },
         };
@@ -51,7 +55,6 @@ internal static partial class DocumentSetup
         foreach (var path in document.Paths.Values) path.Operations?.Remove(HttpMethod.Head);
         return Task.CompletedTask;
     }
-
 
     // One .NET type stands for all representations of an answer; what is not JSON is text to a client.
     private static Task DescribeTextBodies(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancel)
@@ -87,21 +90,25 @@ internal static partial class DocumentSetup
 
     private static void Unwrap(IOpenApiSchema schema)
     {
-        if (schema.Description is { } text && text.Contains('\n', StringComparison.Ordinal)) schema.Description = WrappedLine().Replace(text, " ");
+        // A reference shows the text of what it leads to; set on the reference, it would be written twice.
+        if (schema.Description is { } text && text.Contains('\n', StringComparison.Ordinal))
+            schema.Description = WrappedLine().Replace(text, " ");
         // What a reference leads to stands among the components itself.
         if (schema is not OpenApiSchema own) return;
-        foreach (var part in (own.Properties?.Values ?? []).Concat(own.OneOf ?? []).Concat(own.AnyOf ?? []).Concat(own.AllOf ?? [])) Unwrap(part);
+        IEnumerable<IOpenApiSchema> parts = [.. own.Properties?.Values ?? [], .. own.OneOf ?? [], .. own.AnyOf ?? [], .. own.AllOf ?? []];
+        foreach (var part in parts) Unwrap(part);
         if (own.Items is { } items) Unwrap(items);
+    }
+
+    private static Task DescribeMessage(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
+    {
+        if (context.JsonTypeInfo.Type == typeof(Message))
+            schema.Type = JsonSchemaType.String | (context.JsonPropertyInfo?.IsGetNullable == true ? JsonSchemaType.Null : 0);
+        return Task.CompletedTask;
     }
 
     private static Task DescribeSentText(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
-        if (context.JsonTypeInfo.Type == typeof(Message))
-        {
-            schema.Type = JsonSchemaType.String | (context.JsonPropertyInfo?.IsGetNullable == true ? JsonSchemaType.Null : 0);
-            return Task.CompletedTask;
-        }
-
         if (context.JsonTypeInfo.Type != typeof(SentText)) return Task.CompletedTask;
         var name = context.JsonPropertyInfo?.Name;
         if (name == "count" || name?.EndsWith("Millimetres", StringComparison.Ordinal) == true)
@@ -110,7 +117,8 @@ internal static partial class DocumentSetup
             return Task.CompletedTask;
         }
 
-        schema.Type = JsonSchemaType.String | JsonSchemaType.Null | (name is "temperature" or "rate" or "percent" ? JsonSchemaType.Number : 0);
+        schema.Type = JsonSchemaType.String | JsonSchemaType.Null
+            | (name is "temperature" or "rate" or "percent" ? JsonSchemaType.Number : 0);
         return Task.CompletedTask;
     }
 

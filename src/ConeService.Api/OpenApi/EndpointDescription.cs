@@ -7,7 +7,10 @@ namespace ConeService.Api.OpenApi;
 /// <summary>Says in the document what an endpoint is called and answers.</summary>
 internal static class EndpointDescription
 {
-    /// <summary>Names the operation; summary and description come from the handler's XML comments, which the document finds only on handlers that are not private.</summary>
+    /// <summary>
+    /// Names the operation; summary and description come from the handler's XML comments, which the document finds only on
+    /// handlers that are not private.
+    /// </summary>
     public static RouteHandlerBuilder Describe(this RouteHandlerBuilder builder, string operationId, string tag) =>
         builder.WithName(operationId).WithTags(tag);
 

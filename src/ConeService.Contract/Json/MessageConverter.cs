@@ -8,8 +8,10 @@ namespace ConeService.Contract.Json;
 public sealed class MessageConverter : JsonConverter<Message>
 {
     /// <inheritdoc/>
-    public override Message? Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => Message.Verbatim(reader.GetString());
+    public override Message? Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+        Message.Verbatim(reader.GetString());
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, Message value, JsonSerializerOptions options) => writer.WriteStringValue(Speech.Current.Say(value));
+    public override void Write(Utf8JsonWriter writer, Message value, JsonSerializerOptions options) =>
+        writer.WriteStringValue(Speech.Current.Say(value));
 }

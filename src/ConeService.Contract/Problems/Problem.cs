@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Problems;
 
@@ -8,4 +9,4 @@ namespace ConeService.Contract.Problems;
 /// <param name="Status">HTTP status code.</param>
 /// <param name="Detail">What went wrong this time, in sentences that can be shown to a person.</param>
 /// <param name="Errors">Everything that was found wrong, each with field, value, what is allowed and the likely mistake.</param>
-public sealed record Problem(string Type, string Title, int Status, string Detail, IReadOnlyList<Finding> Errors);
+public sealed record Problem(string Type, Message Title, int Status, Message Detail, IReadOnlyList<Finding> Errors);

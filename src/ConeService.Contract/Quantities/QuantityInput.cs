@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
 
 namespace ConeService.Contract.Quantities;
 
@@ -18,9 +19,9 @@ public static class QuantityInput
         if (sent.Kind == SentKind.Text) return sent.Text;
         if (sent.Kind == SentKind.Number && units is "C" or "F") return sent.Text + units + suffix;
         findings.Add(sent.Kind == SentKind.Number
-            ? new($"{name}-unit-missing", field, sent.Text, $"The {name} {sent.Text} has no unit.",
+            ? new(name == "rate" ? FindingCodes.RateUnitMissing : FindingCodes.TemperatureUnitMissing, field, sent.Text, $"The {name} {sent.Text} has no unit.",
                 [$"\"{sent.Text}C{suffix}\"", $"\"{sent.Text}F{suffix}\"", "\"units\": \"C\" or \"F\" beside the lines"])
-            : new($"{name}-unreadable", field, sent.Text, $"A {name} is text with its unit, or a number in the request's units.", [$"\"60C{suffix}\""]));
+            : new(name == "rate" ? FindingCodes.RateUnreadable : FindingCodes.TemperatureUnreadable, field, sent.Text, $"A {name} is text with its unit, or a number in the request's units.", [$"\"60C{suffix}\""]));
         return null;
     }
 }

@@ -4,7 +4,7 @@ using ConeService.Data;
 
 namespace ConeService.Contract.Texts;
 
-/// <summary>The sentences of a data package, ready to be said. Sentences that an older package lacks are those of the embedded one.</summary>
+/// <summary>The sentences of a data package, ready to be said. What an older package lacks is said as the embedded one does.</summary>
 public sealed class MessageBook
 {
     /// <summary>The language that every sentence has.</summary>
@@ -14,15 +14,20 @@ public sealed class MessageBook
 
     private readonly FrozenDictionary<(string Code, MessageAudience Audience, string Language), MessageTemplate> templates;
 
-    /// <summary>Prepares the sentences of a package.</summary>
-    public static MessageBook For(Dataset dataset) =>
-        new(EmbeddedMessages.Read().Concat(dataset.Messages).GroupBy(r => (r.Code, r.Audience, r.Language)).Select(g => g.Last()));
+    /// <summary>The sentences of a package; <see cref="Embedded"/> itself where the package says nothing of its own.</summary>
+    public static MessageBook For(Dataset dataset)
+    {
+        var embedded = EmbeddedMessages.Read();
+        return dataset.Messages.All(embedded.ToHashSet().Contains)
+            ? Embedded
+            : new(embedded.Concat(dataset.Messages).GroupBy(r => (r.Code, r.Audience, r.Language)).Select(g => g.Last()));
+    }
 
     private MessageBook(IEnumerable<MessageRow> rows)
     {
         var read = rows.ToList();
         templates = read.ToFrozenDictionary(r => (r.Code, r.Audience, r.Language), r => MessageTemplate.Parse(r.Text));
-        Languages = [.. read.Select(r => r.Language).Distinct().OrderByDescending(l => l == English).ThenBy(l => l, StringComparer.Ordinal)];
+        Languages = [English, .. read.Select(r => r.Language).Distinct().Where(l => l != English).Order(StringComparer.Ordinal)];
     }
 
     /// <summary>The sentences of the embedded package.</summary>

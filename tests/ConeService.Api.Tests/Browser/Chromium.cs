@@ -1,95 +1,71 @@
-using System.Diagnostics;
+using PuppeteerSharp;
 
 namespace ConeService.Api.Tests.Browser;
 
-/// <summary>Headless Chromium, started anew for each look, with an empty profile of its own.</summary>
-internal sealed class Chromium
+/// <summary>Headless Chromium, started once for all page tests; each look is a page of its own, without a cache.</summary>
+public sealed class Chromium : IAsyncLifetime
 {
     private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome"];
 
     private static readonly string[] Always =
     [
-        "--headless", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--disable-quic", "--no-first-run", "--hide-scrollbars",
-        "--disable-background-networking", "--disable-component-update", "--disable-sync", "--virtual-time-budget=8000",
+        "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--disable-quic", "--no-first-run", "--hide-scrollbars",
+        "--disable-background-networking", "--disable-component-update", "--disable-sync",
     ];
 
-    // A headless window starts lower than asked for, by the height of the bars it does not have. On a busy machine the
-    // picture may be taken before a frame has grown with its window, and its lower part is blank: that part is cut off.
-    private const int Bars = 200;
+    private IBrowser? browser;
 
-    private readonly string program;
-
-    private Chromium(string program) => this.program = program;
-
-    /// <summary>The browser of this machine. Where there is none the test is skipped, or fails when CONESERVICE_REQUIRE_BROWSER is 1.</summary>
-    public static Chromium Require()
+    public async ValueTask InitializeAsync()
     {
-        if (Find() is { } program) return new(program);
-        const string Missing = "There is no Chromium on the PATH; on Debian: apt-get install chromium.";
-        if (Environment.GetEnvironmentVariable("CONESERVICE_REQUIRE_BROWSER") == "1") Assert.Fail(Missing);
-        Assert.Skip(Missing);
-        return null!;
+        if (Find() is { } program)
+            browser = await Puppeteer.LaunchAsync(new LaunchOptions { ExecutablePath = program, Headless = true, Args = Always, Timeout = 90_000 });
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (browser is not null) await browser.DisposeAsync();
     }
 
     /// <summary>The document as it stands after loading, as markup.</summary>
-    public async Task<string> Dom(string url) => (await Run(url, "--dump-dom")).Output;
+    /// <param name="url">Its address.</param>
+    /// <param name="selector">What a script of the page must have made first.</param>
+    public async Task<string> Dom(string url, string selector = "body")
+    {
+        await using var page = await Open(url);
+        await page.WaitForSelectorAsync(selector);
+        return await page.GetContentAsync();
+    }
 
     /// <summary>What the window shows.</summary>
-    public async Task<Picture> Screenshot(string url, int width = 800, int height = 600) =>
-        new(await Made(url, "picture.png", "--screenshot=", $"--window-size={width},{height + Bars}"), height);
+    internal async Task<Picture> Screenshot(string url, int width = 800, int height = 600)
+    {
+        await using var page = await Open(url, width, height);
+        return new(await page.ScreenshotDataAsync(), height);
+    }
 
     /// <summary>The page as it prints, a PDF.</summary>
-    public Task<byte[]> Pdf(string url) => Made(url, "sheet.pdf", "--print-to-pdf=", "--no-pdf-header-footer");
-
-    private async Task<byte[]> Made(string url, string name, string option, string how)
+    public async Task<byte[]> Pdf(string url)
     {
-        var directory = Directory.CreateTempSubdirectory("cone-browser-");
-        try
-        {
-            var file = Path.Combine(directory.FullName, name);
-            var (_, error) = await Run(url, option + file, how);
-            Assert.True(File.Exists(file), $"Chromium made no {name} of {url}: {error}");
-            return await File.ReadAllBytesAsync(file, TestContext.Current.CancellationToken);
-        }
-        finally
-        {
-            directory.Delete(recursive: true);
-        }
+        await using var page = await Open(url);
+        return await page.PdfDataAsync(new PdfOptions { PreferCSSPageSize = true });
     }
 
-    private async Task<(string Output, string Error)> Run(string url, params string[] options)
+    private async Task<IPage> Open(string url, int width = 800, int height = 600)
     {
-        var profile = Directory.CreateTempSubdirectory("cone-profile-");
-        using var limit = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
-        limit.CancelAfter(TimeSpan.FromSeconds(90));
-        var start = new ProcessStartInfo(program) { RedirectStandardOutput = true, RedirectStandardError = true };
-        foreach (var argument in (string[])[.. Always, $"--user-data-dir={profile.FullName}", .. options, url]) start.ArgumentList.Add(argument);
-        using var process = Process.Start(start)!;
-        try
-        {
-            var output = process.StandardOutput.ReadToEndAsync(limit.Token);
-            var error = process.StandardError.ReadToEndAsync(limit.Token);
-            await process.WaitForExitAsync(limit.Token);
-            Assert.True(process.ExitCode == 0, $"Chromium ended with {process.ExitCode} at {url}: {await error}");
-            return (await output, await error);
-        }
-        finally
-        {
-            if (!process.HasExited) process.Kill(entireProcessTree: true);
-            TryDelete(profile);
-        }
+        var page = await Require().NewPageAsync();
+        await page.SetCacheEnabledAsync(false);
+        await page.SetViewportAsync(new ViewPortOptions { Width = width, Height = height });
+        await page.GoToAsync(url, 90_000, [WaitUntilNavigation.Load, WaitUntilNavigation.Networkidle0]);
+        return page;
     }
 
-    // A helper process of the browser may still write while it ends; a leftover in the temporary directory does no harm.
-    private static void TryDelete(DirectoryInfo profile)
+    // Where there is no browser a test is skipped, or fails when CONESERVICE_REQUIRE_BROWSER is 1.
+    private IBrowser Require()
     {
-        try
-        {
-            profile.Delete(recursive: true);
-        }
-        catch (IOException)
-        {
-        }
+        const string Missing = "There is no Chromium on the PATH; on Debian: apt-get install chromium.";
+        if (browser is null && Environment.GetEnvironmentVariable("CONESERVICE_REQUIRE_BROWSER") == "1") Assert.Fail(Missing);
+        Assert.SkipWhen(browser is null, Missing);
+        return browser!;
     }
 
     private static string? Find() => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)

@@ -13,10 +13,20 @@ internal sealed class OpenApiDocumentFile
 
     public JsonElement Root { get; }
 
+    /// <summary>Every operation: route and method.</summary>
+    public IEnumerable<(string Route, string Method)> Operations => Root.GetProperty("paths").EnumerateObject()
+        .SelectMany(path => path.Value.EnumerateObject().Select(operation => (path.Name, operation.Name)));
+
+    /// <summary>The media types of a response.</summary>
+    public IEnumerable<string> MediaTypes(string route, string method, string status) =>
+        Content(route, method, status).EnumerateObject().Select(m => m.Name);
+
     /// <summary>The schema of a response body.</summary>
-    public JsonElement ResponseSchema(string route, string method, string status, string mediaType) => Root
-        .GetProperty("paths").GetProperty(route).GetProperty(method).GetProperty("responses").GetProperty(status)
-        .GetProperty("content").GetProperty(mediaType).GetProperty("schema");
+    public JsonElement ResponseSchema(string route, string method, string status, string mediaType) =>
+        Content(route, method, status).GetProperty(mediaType).GetProperty("schema");
+
+    private JsonElement Content(string route, string method, string status) => Root
+        .GetProperty("paths").GetProperty(route).GetProperty(method).GetProperty("responses").GetProperty(status).GetProperty("content");
 
     /// <summary>Everything in which a value departs from a schema; unknown members count, as the document lists all.</summary>
     public IEnumerable<string> Departures(JsonElement value, JsonElement schema, string at = "$")
@@ -43,10 +53,12 @@ internal sealed class OpenApiDocumentFile
         if (schema.TryGetProperty("type", out var type))
         {
             var types = type.ValueKind == JsonValueKind.Array ? type.EnumerateArray().Select(t => t.GetString()).ToList() : [type.GetString()];
-            if (!types.Contains(TypeOf(value)) && !(TypeOf(value) == "integer" && types.Contains("number"))) yield return $"{at} is {TypeOf(value)}, not {string.Join(" or ", types)}";
+            if (!types.Contains(TypeOf(value)) && !(TypeOf(value) == "integer" && types.Contains("number")))
+                yield return $"{at} is {TypeOf(value)}, not {string.Join(" or ", types)}";
         }
 
-        if (schema.TryGetProperty("enum", out var words) && value.ValueKind == JsonValueKind.String && !words.EnumerateArray().Any(w => w.GetString() == value.GetString()))
+        if (schema.TryGetProperty("enum", out var words) && value.ValueKind == JsonValueKind.String
+            && !words.EnumerateArray().Any(w => w.GetString() == value.GetString()))
         {
             yield return $"{at} is “{value}”, which is not in the enum";
         }

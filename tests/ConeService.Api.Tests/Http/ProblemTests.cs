@@ -1,10 +1,9 @@
 using System.Text;
-using System.Text.RegularExpressions;
 using ConeService.Api.Tests.Support;
 
 namespace ConeService.Api.Tests.Http;
 
-public partial class ProblemTests(Support.Api api)
+public class ProblemTests(Support.Api api)
 {
     [Theory]
     [InlineData("/v1/cones/0", "cone-zero", "cone", "0")]
@@ -88,24 +87,4 @@ public partial class ProblemTests(Support.Api api)
         using var response = await api.Send(HttpMethod.Post, "/v1/conversions", body, headers: ("Expect", "100-continue"));
         await Problems.Findings(response, 413, "request-too-large");
     }
-
-    [Fact]
-    public async Task Every_code_the_source_emits_has_a_help_page()
-    {
-        var source = Path.Combine(Repository.Root, "src");
-        var codes = Directory.EnumerateFiles(source, "*.cs", SearchOption.AllDirectories)
-            .Where(f => !f.Contains("/obj/", StringComparison.Ordinal) && !f.EndsWith("ProblemCatalogue.cs", StringComparison.Ordinal))
-            .SelectMany(f => Code().Matches(File.ReadAllText(f)).Select(m => m.Groups["code"].Value))
-            .Distinct().ToList();
-        Assert.Contains("cone-zero", codes);
-        foreach (var code in codes)
-        {
-            using var page = await api.Get("/problems/" + code);
-            Assert.True(page.IsSuccessStatusCode, $"There is no help page for {code}.");
-            Assert.Equal("text/html", page.Content.Headers.ContentType?.MediaType);
-        }
-    }
-
-    [GeneratedRegex("""(?:Finding|finding =|findings\.Add|=>|[:?])\s*\(?new(?: Finding)?\(\s*"(?<code>[a-z]+(?:-[a-z]+)+)",|WithErrorCode\("(?<code>[a-z-]+)"\)""")]
-    private static partial Regex Code();
 }

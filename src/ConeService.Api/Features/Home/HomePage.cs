@@ -7,16 +7,21 @@ internal static class HomePage
 {
     public static void MapHome(this IEndpointRouteBuilder routes) => routes.MapRead("/", Get).WithQuery().ExcludeFromDescription();
 
-    private static IResult Get(SnapshotHolder snapshots) => snapshots.Current.Prepare("home", 0, static (s, _) => HtmlPage.Render("ConeService", $"""
+    private static IResult Get(SnapshotHolder snapshots) => snapshots.Current.Prepare("home", static r => HtmlPage.Render("ConeService", $"""
         <h1>ConeService</h1>
-        <p>Firing questions of a shared pottery studio, answered from published tables in which every value names its source. Data package {HtmlPage.Encode(s.Dataset.VersionId)}.</p>
+        <p>Firing questions of a shared pottery studio, answered from published tables in which every value names its source.
+        Data package {HtmlPage.Encode(r.Dataset.VersionId)}.</p>
         <ul>
-        <li><a href="/v1/cones/06">/v1/cones/06</a>: one cone, on every chart</li>
-        <li><a href="/v1/cones/6/end-point?rate=108F/h">/v1/cones/6/end-point?rate=108F/h</a>: where it goes down at a heating rate</li>
-        <li><a href="/v1/temperatures/2232F/cone?rate=108F/h">/v1/temperatures/2232F/cone?rate=108F/h</a>: which cone a temperature reaches</li>
-        <li><a href="/cards/cone-6">/cards/cone-6</a>: a card to embed in a course page</li>
+        {Example("/v1/cones/06", "one cone, on every chart")}
+        {Example("/v1/cones/6/end-point?rate=108F/h", "where it goes down at a heating rate")}
+        {Example("/v1/temperatures/2232F/cone?rate=108F/h", "which cone a temperature reaches")}
+        {Example("/cards/cone-6", "a card to embed in a course page")}
         </ul>
-        <p><a href="/docs">All addresses</a> · <a href="/openapi/v1.json">OpenAPI</a> · <a href="/v1/charts">Charts</a> · <a href="/v1/sources">Sources</a> · <a href="/problems">Problems</a></p>
-        <p class="small">Charts disagree by 5 to 20 °C and kilns by more: let a witness cone decide. Local codes and licensed practice decide on kilns, gas and ventilation.</p>
+        <p><a href="/docs">All addresses</a> · <a href="/openapi/v1.json">OpenAPI</a> · <a href="/v1/charts">Charts</a> ·
+        <a href="/v1/sources">Sources</a> · <a href="/problems">Problems</a></p>
+        <p class="small">Charts disagree by 5 to 20 °C and kilns by more: let a witness cone decide. Local codes and licensed practice
+        decide on kilns, gas and ventilation.</p>
         """));
+
+    private static string Example(string address, string what) => $"<li><a href=\"{address}\">{address}</a>: {what}</li>";
 }

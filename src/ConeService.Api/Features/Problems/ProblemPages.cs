@@ -1,43 +1,55 @@
 using ConeService.Api.Http;
-using ConeService.Api.Http.Problems;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Features.Problems;
 
-/// <summary>The help pages that the type of a problem points to.</summary>
+/// <summary>The help pages that the type of a problem points to, in the language of the reader.</summary>
 internal static class ProblemPages
 {
+    private static Message Heading => Message.Of("problems.page.heading");
+
     public static void MapProblemPages(this IEndpointRouteBuilder routes)
     {
         routes.MapRead("/problems", Index).WithQuery().ExcludeFromDescription();
         routes.MapRead("/problems/{code}", One).WithQuery().ExcludeFromDescription();
     }
 
-    private static IResult Index(SnapshotHolder snapshots) => snapshots.Current.Prepare("problems", 0, static (_, _) => HtmlPage.Render("Problems", $"""
-        <h1>Problems</h1>
-        <p>Every error of the service is a problem document (RFC 9457). Its <code>type</code> is one of these:</p>
+    private static IResult Index(SnapshotHolder snapshots) => snapshots.Current.Prepare("problems", static _ => Page(Heading, $"""
+        <h1>{HtmlPage.Encode(Heading)}</h1>
+        <p>{HtmlPage.Encode(Message.Of("problems.page.intro", ("type", "type")))}</p>
         <ul>
-        {string.Join("\n", ProblemCatalogue.All.Select(k => $"<li><a href=\"/problems/{k.Code}\"><code>{k.Code}</code></a> {HtmlPage.Encode(k.Title)} ({k.Status})</li>"))}
+        {string.Join("\n", ProblemKinds.All.Select(Entry))}
         </ul>
         """));
 
+    private static string Entry(ProblemKind kind) =>
+        $"<li><a href=\"/problems/{kind.Code}\"><code>{kind.Code}</code></a> {HtmlPage.Encode(kind.Title)} ({kind.Status})</li>";
+
     private static IResult One(string code, SnapshotHolder snapshots)
     {
-        var kind = ProblemCatalogue.Find(code) ?? throw Unknown(code);
-        return snapshots.Current.Prepare("problem/" + code, kind, static (_, k) => HtmlPage.Render(k.Title, $"""
+        var kind = ProblemKinds.Find(code) ?? throw Unknown(code);
+        return snapshots.Current.Prepare("problem/" + code, kind, static (_, k) => Page(k.Title, $"""
             <h1>{HtmlPage.Encode(k.Title)}</h1>
             <p class="small"><code>/problems/{k.Code}</code>, HTTP {k.Status}</p>
-            <h2>What it means</h2>
+            <h2>{HtmlPage.Encode(Message.Of("problems.page.meaning"))}</h2>
             <p>{HtmlPage.Encode(k.Meaning)}</p>
-            <h2>What to do</h2>
+            <h2>{HtmlPage.Encode(Message.Of("problems.page.remedy"))}</h2>
             <p>{HtmlPage.Encode(k.Remedy)}</p>
-            <p><a href="/problems">All problems</a> · <a href="/docs">All addresses</a></p>
+            <p>{Link("/problems", Message.Of("problems.page.all"))} · {Link("/docs", Message.Of("problems.page.addresses"))}</p>
             """));
     }
 
+    private static string Link(string address, Message text) => $"<a href=\"{address}\">{HtmlPage.Encode(text)}</a>";
+
+    private static PreparedBody Page(Message title, string body) => HtmlPage.Render(title.ToString(), body, Speech.Current.Language);
+
     private static RefusedException Unknown(string code)
     {
-        var near = NearMatches.Find(code, ProblemCatalogue.All.Select(k => k.Code));
-        return new(new Finding("not-found", "code", code, $"There is no problem “{code}”.", [.. near], near.Count > 0 ? $"Probably {near[0]}." : null));
+        var near = NearMatches.Find(code, ProblemKinds.All.Select(k => k.Code));
+        return new(new Finding(
+            FindingCodes.NotFound, "code", code, Message.Of("problems.no-such-problem", ("code", code)), Message.Verbatim(near),
+            near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null));
     }
 }

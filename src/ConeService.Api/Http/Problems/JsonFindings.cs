@@ -2,13 +2,17 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Json;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Http.Problems;
 
 /// <summary>Turns what the JSON reader complains about into findings that name the place and not a C# type.</summary>
 internal static partial class JsonFindings
 {
-    [GeneratedRegex(@"^The JSON property '(?<name>.*)' could not be mapped to any \.NET member contained in type '(?<type>[^']+)'", RegexOptions.Singleline)]
+    [GeneratedRegex(
+        @"^The JSON property '(?<name>.*)' could not be mapped to any \.NET member contained in type '(?<type>[^']+)'",
+        RegexOptions.Singleline)]
     private static partial Regex Unmapped();
 
     [GeneratedRegex(@"^Duplicate property '(?<name>.*)' encountered", RegexOptions.Singleline)]
@@ -16,7 +20,7 @@ internal static partial class JsonFindings
 
     /// <summary>A body that is a JSON literal where an object is needed.</summary>
     public static RefusedException Refuse(string literal, Type root) => new(new Finding(
-        "malformed-json", "/", literal, $"The body is {literal}, not an object.", [MemberList(root)]));
+        FindingCodes.MalformedJson, "/", literal, Message.Of("http.body-is-literal", ("literal", literal)), [MemberList(root)]));
 
     /// <summary>A body that the reader gave up on.</summary>
     public static RefusedException Refuse(JsonException failure, Type root)
@@ -28,15 +32,22 @@ internal static partial class JsonFindings
             var known = Members(unmapped.Groups["type"].Value, root);
             var near = NearMatches.Find(name, known);
             return new(new Finding(
-                "unknown-member", pointer, name, $"There is no member “{name}” here.", [.. known],
-                near.Count > 0 ? $"Probably {near[0]}." : null));
+                FindingCodes.UnknownMember, pointer, name, Message.Of("http.unknown-member", ("name", name)), Message.Verbatim(known),
+                near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null));
         }
 
-        var place = failure.LineNumber is { } line ? $"line {line + 1}, byte {failure.BytePositionInLine + 1}" : "its end";
-        var repeated = Duplicate().Match(failure.Message);
-        return new(repeated.Success
-            ? new Finding("malformed-json", pointer, repeated.Groups["name"].Value, $"The member “{repeated.Groups["name"].Value}” stands twice in one object.", ["each member once"])
-            : new Finding("malformed-json", pointer, null, $"The body can't be read as JSON of this form at {place}.", [MemberList(root)], "A comma too many, a quotation mark missing, a text where a list is needed, or a body cut short."));
+        if (Duplicate().Match(failure.Message) is { Success: true } repeated)
+        {
+            var name = repeated.Groups["name"].Value;
+            return new(new Finding(
+                FindingCodes.MalformedJson, pointer, name, Message.Of("http.repeated-member", ("name", name)),
+                [Message.Of("http.each-member-once")]));
+        }
+
+        var place = failure.LineNumber is { } line
+            ? Message.Of("http.body-malformed-at", ("line", line + 1), ("byte", failure.BytePositionInLine + 1))
+            : Message.Of("http.body-malformed-at-end");
+        return new(new Finding(FindingCodes.MalformedJson, pointer, null, place, [MemberList(root)], Message.Of("http.malformed-why")));
     }
 
     private static IReadOnlyList<string> Members(string typeName, Type root)
@@ -45,10 +56,12 @@ internal static partial class JsonFindings
         return [.. ConeJson.Options.GetTypeInfo(type).Properties.Select(p => p.Name)];
     }
 
-    private static string MemberList(Type root) => $"an object with {string.Join(", ", Members(root.FullName!, root))}";
+    private static Message MemberList(Type root) => Message.Of("http.object-with", ("members", Members(root.FullName!, root)));
 
     // JSONPath as System.Text.Json writes it ($.lines[2].rate) to a JSON pointer (/lines/2/rate).
     private static string Pointer(string? path) =>
-        path is null or "$" ? "/" : path.TrimStart('$').Replace("['", "/", StringComparison.Ordinal).Replace("']", "", StringComparison.Ordinal)
+        path is null or "$"
+            ? "/"
+            : path.TrimStart('$').Replace("['", "/", StringComparison.Ordinal).Replace("']", "", StringComparison.Ordinal)
             .Replace('.', '/').Replace("[", "/", StringComparison.Ordinal).Replace("]", "", StringComparison.Ordinal);
 }

@@ -1,4 +1,6 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
 using Microsoft.AspNetCore.Http.Features;
 
 namespace ConeService.Api.Http.Problems;
@@ -35,32 +37,50 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
         }
         catch (Exception failure) when (!context.Response.HasStarted)
         {
-            log.LogError(failure, "{Method} {Path} failed, trace {Trace}", context.Request.Method, context.Request.Path, context.TraceIdentifier);
-            await ProblemWriter.WriteAsync(context, [new("internal-error", "", null, $"The service failed; trace {context.TraceIdentifier}.", [])]);
+            var request = context.Request;
+            log.LogError(failure, "{Method} {Path} failed, trace {Trace}", request.Method, request.Path, context.TraceIdentifier);
+            await ProblemWriter.WriteAsync(context, [Failed(context)]);
         }
 
         if (log.IsEnabled(LogLevel.Information))
         {
-            log.LogInformation("{Method} {Path}{Query} answered {Status}", context.Request.Method, context.Request.Path, context.Request.QueryString, context.Response.StatusCode);
+            var request = context.Request;
+            log.LogInformation(
+                "{Method} {Path}{Query} answered {Status}", request.Method, request.Path, request.QueryString, context.Response.StatusCode);
         }
     }
 
     private Finding Unrouted(HttpContext context)
     {
-        var path = context.Request.Path.ToString();
+        var request = context.Request;
+        var path = request.Path.ToString();
         return context.Response.StatusCode switch
         {
             StatusCodes.Status405MethodNotAllowed => new(
-                "method-not-allowed", "method", context.Request.Method, $"{path} is not there for {context.Request.Method}.", [.. context.Response.Headers.Allow.OfType<string>()]),
+                FindingCodes.MethodNotAllowed, "method", request.Method,
+                Message.Of("http.method-not-there", ("path", path), ("method", request.Method)),
+                Message.Verbatim(context.Response.Headers.Allow.OfType<string>())),
             StatusCodes.Status415UnsupportedMediaType => new(
-                "content-type-unsupported", "Content-Type", context.Request.ContentType, $"{path} does not read {context.Request.ContentType ?? "a body without a content type"}.", [.. accepted.At(context.Request.Path)],
-                "curl sends form data unless told: -H 'Content-Type: application/json'."),
-            _ => new("not-found", "path", path, $"There is nothing at {path}.", ["/openapi/v1.json lists every address"]),
+                FindingCodes.ContentTypeUnsupported, "Content-Type", request.ContentType,
+                request.ContentType is { } type
+                    ? Message.Of("http.content-type-not-read", ("path", path), ("type", type))
+                    : Message.Of("http.content-type-none-read", ("path", path)),
+                Message.Verbatim(accepted.At(request.Path)), Message.Of("http.curl-json")),
+            _ => new(
+                FindingCodes.NotFound, "path", path, Message.Of("http.no-such-path", ("path", path)), [Message.Of("http.every-address")]),
         };
     }
 
+    private static Finding Failed(HttpContext context) =>
+        new(FindingCodes.InternalError, "", null, Message.Of("http.service-failed", ("trace", context.TraceIdentifier)), []);
+
     // The framework's own messages name C# types: only the status is taken from them.
-    private static Finding BadRequest(BadHttpRequestException bad, HttpContext context) => bad.StatusCode == StatusCodes.Status413PayloadTooLarge
-        ? new("request-too-large", "", null, "The body is too large.", [$"up to {context.Features.Get<IHttpMaxRequestBodySizeFeature>()?.MaxRequestBodySize ?? ServiceSetup.LargestBody:N0} bytes"])
-        : new("malformed-json", "", null, "The request can't be read.", ["the form in /openapi/v1.json"]);
+    private static Finding BadRequest(BadHttpRequestException bad, HttpContext context)
+    {
+        if (bad.StatusCode != StatusCodes.Status413PayloadTooLarge)
+            return new(FindingCodes.MalformedJson, "", null, Message.Of("http.request-unreadable"), [Message.Of("http.form-in-document")]);
+        var most = context.Features.Get<IHttpMaxRequestBodySizeFeature>()?.MaxRequestBodySize ?? ServiceSetup.LargestBody;
+        return new(
+            FindingCodes.RequestTooLarge, "", null, Message.Of("http.body-too-large"), [Message.Of("http.up-to-bytes", ("bytes", most))]);
+    }
 }

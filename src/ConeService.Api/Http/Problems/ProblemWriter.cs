@@ -1,7 +1,6 @@
-using System.Text.Json;
 using ConeService.Contract.Answers;
-using ConeService.Contract.Json;
 using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Http.Problems;
 
@@ -11,24 +10,31 @@ internal static class ProblemWriter
     public const string MediaType = "application/problem+json";
 
     /// <summary>Writes the findings of one request as one problem.</summary>
-    public static Task WriteAsync(HttpContext context, IReadOnlyList<Finding> findings, int? status = null)
+    public static Task WriteAsync(HttpContext context, IReadOnlyList<Finding> findings)
     {
         var codes = findings.Select(f => f.Code).Distinct().ToList();
-        var kind = ProblemCatalogue.Find(codes.Count == 1 ? codes[0] : "invalid-request")
-            ?? throw new InvalidOperationException($"No problem of kind {codes[0]} is in the catalogue.");
-        var problem = new Problem($"/problems/{kind.Code}", kind.Title, status ?? kind.Status, Detail(findings), findings);
+        var kind = ProblemKinds.Find(codes.Count == 1 ? codes[0] : FindingCodes.InvalidRequest)
+            ?? throw new InvalidOperationException($"“{codes[0]}” is none of FindingCodes.");
+        var bytes = JsonBody.Bytes(new Problem($"/problems/{kind.Code}", kind.Title, kind.Status, Sentences(findings), findings));
         var response = context.Response;
-        response.StatusCode = problem.Status;
+        response.StatusCode = kind.Status;
         response.ContentType = MediaType + "; charset=utf-8";
-        response.Headers.CacheControl = "no-store";
-        var bytes = JsonSerializer.SerializeToUtf8Bytes(problem, ConeJson.Options.GetTypeInfo(typeof(Problem)));
         response.ContentLength = bytes.Length;
+        response.Headers.CacheControl = "no-store";
+        Language.Describe(response.Headers, Speech.Current);
         return HttpMethods.IsHead(context.Request.Method) ? Task.CompletedTask : response.Body.WriteAsync(bytes).AsTask();
     }
 
-    /// <summary>The findings as sentences: what is wrong, what is allowed, the likely mistake.</summary>
-    public static string Detail(IEnumerable<Finding> findings) => string.Join(" ", findings.Select(f =>
-        f.Message
-        + (f.Allowed.Count > 0 ? $" Allowed: {string.Join(", ", f.Allowed)}." : "")
-        + (f.LikelyMistake is { } mistake ? " " + mistake : "")));
+    /// <summary>The findings as text in the language of the reader.</summary>
+    public static string Detail(IEnumerable<Finding> findings) => Sentences(findings).ToString();
+
+    // What is wrong, what is allowed, the likely mistake.
+    private static Message Sentences(IEnumerable<Finding> findings) => Message.Sentences(findings.SelectMany(SentencesOf));
+
+    private static IEnumerable<Message> SentencesOf(Finding finding)
+    {
+        yield return finding.Message;
+        if (finding.Allowed.Count > 0) yield return Message.Of("http.allowed", ("allowed", finding.Allowed));
+        if (finding.LikelyMistake is { } mistake) yield return mistake;
+    }
 }

@@ -1,0 +1,287 @@
+namespace ConeService.Contract.Problems;
+
+/// <summary>
+/// Every code that a finding can have. What each means and what to do about it are the messages
+/// <c>problems.(code).title</c>, <c>.meaning</c> and <c>.remedy</c>; its HTTP status is in <see cref="ProblemKinds"/>.
+/// </summary>
+public static class FindingCodes
+{
+    /// <summary>Additive not named.</summary>
+    public const string AdditiveMissing = "additive-missing";
+
+    /// <summary>Unknown additive.</summary>
+    public const string AdditiveUnknown = "additive-unknown";
+
+    /// <summary>Unknown atmosphere.</summary>
+    public const string AtmosphereUnknown = "atmosphere-unknown";
+
+    /// <summary>Unknown base glaze.</summary>
+    public const string BaseUnknown = "base-unknown";
+
+    /// <summary>Unknown chart.</summary>
+    public const string ChartUnknown = "chart-unknown";
+
+    /// <summary>Chart can't follow a firing.</summary>
+    public const string ChartWithoutKinetics = "chart-without-kinetics";
+
+    /// <summary>Colorant not named.</summary>
+    public const string ColorantMissing = "colorant-missing";
+
+    /// <summary>Unknown colorant.</summary>
+    public const string ColorantUnknown = "colorant-unknown";
+
+    /// <summary>Unknown colour word.</summary>
+    public const string ColourUnknown = "colour-unknown";
+
+    /// <summary>Cone sent as a number.</summary>
+    public const string ConeAsNumber = "cone-as-number";
+
+    /// <summary>Target cone missing.</summary>
+    public const string ConeMissing = "cone-missing";
+
+    /// <summary>Cone not on this chart.</summary>
+    public const string ConeNotOnChart = "cone-not-on-chart";
+
+    /// <summary>Cone outside the load check.</summary>
+    public const string ConeOutsideLoadCheck = "cone-outside-load-check";
+
+    /// <summary>Cone outside the schedule.</summary>
+    public const string ConeOutsideSchedule = "cone-outside-schedule";
+
+    /// <summary>No such cone.</summary>
+    public const string ConeUnknown = "cone-unknown";
+
+    /// <summary>Not a cone.</summary>
+    public const string ConeUnreadable = "cone-unreadable";
+
+    /// <summary>There is no cone 0.</summary>
+    public const string ConeZero = "cone-zero";
+
+    /// <summary>Unsupported content type.</summary>
+    public const string ContentTypeUnsupported = "content-type-unsupported";
+
+    /// <summary>Controller holds too few segments.</summary>
+    public const string ControllerTooSmall = "controller-too-small";
+
+    /// <summary>Cooling stated twice, or not at all.</summary>
+    public const string CoolingAmbiguous = "cooling-ambiguous";
+
+    /// <summary>Wrong CSV headers.</summary>
+    public const string CsvHeaders = "csv-headers";
+
+    /// <summary>Malformed CSV.</summary>
+    public const string CsvMalformed = "csv-malformed";
+
+    /// <summary>Nothing was asked.</summary>
+    public const string EmptyRequest = "empty-request";
+
+    /// <summary>Not told what to find.</summary>
+    public const string FindUnknown = "find-unknown";
+
+    /// <summary>Programme or log?</summary>
+    public const string FiringAmbiguous = "firing-ambiguous";
+
+    /// <summary>Ingredient given twice.</summary>
+    public const string IngredientRepeated = "ingredient-repeated";
+
+    /// <summary>The service failed.</summary>
+    public const string InternalError = "internal-error";
+
+    /// <summary>Several things are wrong.</summary>
+    public const string InvalidRequest = "invalid-request";
+
+    /// <summary>The kiln ends below the cone.</summary>
+    public const string KilnBelowCone = "kiln-below-cone";
+
+    /// <summary>Number no kiln has.</summary>
+    public const string KilnNumberOutOfRange = "kiln-number-out-of-range";
+
+    /// <summary>Does not apply to this kiln.</summary>
+    public const string KilnParameterNotApplicable = "kiln-parameter-not-applicable";
+
+    /// <summary>Absurd power.</summary>
+    public const string KilnPowerAbsurd = "kiln-power-absurd";
+
+    /// <summary>Sizes disagree.</summary>
+    public const string KilnSizeConflict = "kiln-size-conflict";
+
+    /// <summary>Kiln without a size.</summary>
+    public const string KilnSizeMissing = "kiln-size-missing";
+
+    /// <summary>Unknown kiln.</summary>
+    public const string KilnUnknown = "kiln-unknown";
+
+    /// <summary>Unknown wall.</summary>
+    public const string KilnWallUnknown = "kiln-wall-unknown";
+
+    /// <summary>Line names a cone and a temperature.</summary>
+    public const string LineAmbiguous = "line-ambiguous";
+
+    /// <summary>Line names nothing to convert.</summary>
+    public const string LineEmpty = "line-empty";
+
+    /// <summary>Empty log.</summary>
+    public const string LogEmpty = "log-empty";
+
+    /// <summary>Temperature no studio has.</summary>
+    public const string LogTemperatureOutOfRange = "log-temperature-out-of-range";
+
+    /// <summary>Time runs backwards.</summary>
+    public const string LogTimeBackwards = "log-time-backwards";
+
+    /// <summary>Time without a unit.</summary>
+    public const string LogTimeUnitMissing = "log-time-unit-missing";
+
+    /// <summary>Not a time.</summary>
+    public const string LogTimeUnreadable = "log-time-unreadable";
+
+    /// <summary>Log too short.</summary>
+    public const string LogTooShort = "log-too-short";
+
+    /// <summary>Not a temperature reading.</summary>
+    public const string LogValueUnreadable = "log-value-unreadable";
+
+    /// <summary>Malformed JSON.</summary>
+    public const string MalformedJson = "malformed-json";
+
+    /// <summary>Material named twice.</summary>
+    public const string MaterialAmbiguous = "material-ambiguous";
+
+    /// <summary>Member missing.</summary>
+    public const string MemberMissing = "member-missing";
+
+    /// <summary>Method not allowed.</summary>
+    public const string MethodNotAllowed = "method-not-allowed";
+
+    /// <summary>Not available in that media type.</summary>
+    public const string NotAcceptable = "not-acceptable";
+
+    /// <summary>Not found.</summary>
+    public const string NotFound = "not-found";
+
+    /// <summary>Not a number.</summary>
+    public const string NumberExpected = "number-expected";
+
+    /// <summary>Number out of range.</summary>
+    public const string NumberOutOfRange = "number-out-of-range";
+
+    /// <summary>Witness cone not described.</summary>
+    public const string ObservationUnreadable = "observation-unreadable";
+
+    /// <summary>Percentage out of range.</summary>
+    public const string PercentOutOfRange = "percent-out-of-range";
+
+    /// <summary>Percentages above 100.</summary>
+    public const string PercentSum = "percent-sum";
+
+    /// <summary>Not a percentage.</summary>
+    public const string PercentUnreadable = "percent-unreadable";
+
+    /// <summary>Piece named twice.</summary>
+    public const string PieceIdRepeated = "piece-id-repeated";
+
+    /// <summary>Programme does nothing.</summary>
+    public const string ProgrammeDoesNothing = "programme-does-nothing";
+
+    /// <summary>Range upside down.</summary>
+    public const string RangeInverted = "range-inverted";
+
+    /// <summary>The chart states no rate.</summary>
+    public const string RateNotApplicable = "rate-not-applicable";
+
+    /// <summary>Not computable at this rate.</summary>
+    public const string RateNotComputable = "rate-not-computable";
+
+    /// <summary>Rate out of range.</summary>
+    public const string RateOutOfRange = "rate-out-of-range";
+
+    /// <summary>Rate without a unit.</summary>
+    public const string RateUnitMissing = "rate-unit-missing";
+
+    /// <summary>Not a heating rate.</summary>
+    public const string RateUnreadable = "rate-unreadable";
+
+    /// <summary>Parameter given twice.</summary>
+    public const string RepeatedParameter = "repeated-parameter";
+
+    /// <summary>Request too large.</summary>
+    public const string RequestTooLarge = "request-too-large";
+
+    /// <summary>The schedule ends without a cone.</summary>
+    public const string ScheduleWithoutCone = "schedule-without-cone";
+
+    /// <summary>Segment without a target.</summary>
+    public const string SegmentWithoutTarget = "segment-without-target";
+
+    /// <summary>Start missing.</summary>
+    public const string StartMissing = "start-missing";
+
+    /// <summary>Not a date and time.</summary>
+    public const string StartUnreadable = "start-unreadable";
+
+    /// <summary>Start without an offset.</summary>
+    public const string StartWithoutOffset = "start-without-offset";
+
+    /// <summary>Tariff without a currency.</summary>
+    public const string TariffWithoutCurrency = "tariff-without-currency";
+
+    /// <summary>Temperature outside the chart.</summary>
+    public const string TemperatureOutsideScale = "temperature-outside-scale";
+
+    /// <summary>Temperature without a unit.</summary>
+    public const string TemperatureUnitMissing = "temperature-unit-missing";
+
+    /// <summary>Not a temperature.</summary>
+    public const string TemperatureUnreadable = "temperature-unreadable";
+
+    /// <summary>Not a text.</summary>
+    public const string TextExpected = "text-expected";
+
+    /// <summary>Unknown thermocouple.</summary>
+    public const string ThermocoupleUnknown = "thermocouple-unknown";
+
+    /// <summary>Thickness out of range.</summary>
+    public const string ThicknessOutOfRange = "thickness-out-of-range";
+
+    /// <summary>Too many coats.</summary>
+    public const string TooManyCoats = "too-many-coats";
+
+    /// <summary>Too many ingredients.</summary>
+    public const string TooManyIngredients = "too-many-ingredients";
+
+    /// <summary>Too many lines.</summary>
+    public const string TooManyLines = "too-many-lines";
+
+    /// <summary>Too many pieces.</summary>
+    public const string TooManyPieces = "too-many-pieces";
+
+    /// <summary>Too many segments.</summary>
+    public const string TooManySegments = "too-many-segments";
+
+    /// <summary>Unknown topic.</summary>
+    public const string TopicUnknown = "topic-unknown";
+
+    /// <summary>Units contradict each other.</summary>
+    public const string UnitsContradict = "units-contradict";
+
+    /// <summary>Unit of temperature missing.</summary>
+    public const string UnitsMissing = "units-missing";
+
+    /// <summary>°C that look like °F.</summary>
+    public const string UnitsSuspect = "units-suspect";
+
+    /// <summary>Unknown units.</summary>
+    public const string UnitsUnknown = "units-unknown";
+
+    /// <summary>Unknown JSON member.</summary>
+    public const string UnknownMember = "unknown-member";
+
+    /// <summary>Unknown query parameter.</summary>
+    public const string UnknownParameter = "unknown-parameter";
+
+    /// <summary>Upload broke off.</summary>
+    public const string UploadTruncated = "upload-truncated";
+
+    /// <summary>Unknown word.</summary>
+    public const string WordUnknown = "word-unknown";
+}

@@ -1,0 +1,71 @@
+namespace ConeService.Contract.Problems;
+
+/// <summary>Every code that a warning on a firing or its log can have. A warning is no problem: it comes with the answer.</summary>
+public static class WarningCodes
+{
+    /// <summary>A cone has no kinetics on the chart; its curve is that of the self-supporting cone, moved.</summary>
+    public const string BorrowedCurves = "borrowed-curves";
+
+    /// <summary>The clock of the log went from the end of a day to its beginning.</summary>
+    public const string ClockPassedMidnight = "clock-passed-midnight";
+
+    /// <summary>The steps of the log are wide near its top.</summary>
+    public const string CoarseSampling = "coarse-sampling";
+
+    /// <summary>Columns of the log were not read.</summary>
+    public const string ColumnsIgnored = "columns-ignored";
+
+    /// <summary>The cones between which the firing ended hardly differ at slow rates.</summary>
+    public const string ConesNearlyTied = "cones-nearly-tied";
+
+    /// <summary>A cone is down although a cooler one is not.</summary>
+    public const string ConesOutOfOrder = "cones-out-of-order";
+
+    /// <summary>Samples of the log share a time.</summary>
+    public const string DuplicateTimes = "duplicate-times";
+
+    /// <summary>A segment runs as fast as possible, and no limit was stated.</summary>
+    public const string FullSpeedAssumed = "full-speed-assumed";
+
+    /// <summary>The log has gaps, which were bridged by straight lines.</summary>
+    public const string Gaps = "gaps";
+
+    /// <summary>The log was turned round.</summary>
+    public const string LogNewestFirst = "log-newest-first";
+
+    /// <summary>No cone of the chart is down.</summary>
+    public const string NothingDown = "nothing-down";
+
+    /// <summary>A cone moves more or less with the rate than its neighbours.</summary>
+    public const string OddCone = "odd-cone";
+
+    /// <summary>The rate before the peak is beyond what any curve supports.</summary>
+    public const string RateBeyondLimits = "rate-beyond-limits";
+
+    /// <summary>The rate before the peak is slower or faster than the chart prints.</summary>
+    public const string RateExtrapolated = "rate-extrapolated";
+
+    /// <summary>No rate could be read before the peak.</summary>
+    public const string RateUnknown = "rate-unknown";
+
+    /// <summary>Reduction moves the iron-bearing cones, which is not modelled.</summary>
+    public const string ReductionNotModelled = "reduction-not-modelled";
+
+    /// <summary>Samples of the log came late; it was sorted.</summary>
+    public const string SamplesOutOfOrder = "samples-out-of-order";
+
+    /// <summary>Every cone of the chart is down.</summary>
+    public const string ScaleExceeded = "scale-exceeded";
+
+    /// <summary>Small cones bend later and depend on how they are set.</summary>
+    public const string SmallCones = "small-cones";
+
+    /// <summary>Readings jumped away and back; they were rejected.</summary>
+    public const string SpikesRejected = "spikes-rejected";
+
+    /// <summary>The peak is beyond the range of the tolerance of the thermocouple.</summary>
+    public const string ThermocoupleBeyondRange = "thermocouple-beyond-range";
+
+    /// <summary>The peak is one of the other unit.</summary>
+    public const string UnitsLookWrong = "units-look-wrong";
+}
