@@ -21,8 +21,6 @@ internal sealed class ScaleTable
     private const double Zero = Temperature.KelvinAtZero;
     private const double Flat = 1e-4;
 
-    private static readonly double LogRate = Math.Log(ConeReader.MarginRate);
-
     private readonly BendingCurve[] curves;
     private readonly int width;
     private readonly double[] work;
@@ -114,7 +112,7 @@ internal sealed class ScaleTable
             {
                 // Far below its range K is too small to be divided, and the cubic may fall below 0: no work is done there.
                 // In logarithms, since the power of what was rounded to 0 would be infinite.
-                if (k[i] > 0 && r[i] > 0) progress[i] += hours * exponent * r[i] * Math.Exp((exponent - 1) * (Math.Log(k[i]) - LogRate));
+                if (k[i] > 0 && r[i] > 0) progress[i] += hours * exponent * r[i] * Math.Exp((exponent - 1) * (Math.Log(k[i]) - HeatMargin.LogRate));
             }
         }
 
