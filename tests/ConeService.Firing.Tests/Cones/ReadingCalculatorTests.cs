@@ -1,7 +1,9 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.HeatWork;
 using ConeService.Contract.Quantities;
 using ConeService.Firing.Cones;
+using ConeService.Firing.HeatWork;
 using ConeService.Firing.Tests.Support;
 using CsCheck;
 
@@ -43,6 +45,35 @@ public class ReadingCalculatorTests
         Assert.Equal(fractions.Select(r => r.Fraction!.Value).Order(), fractions.Select(r => r.Fraction!.Value));
         Assert.Equal(0, fractions[0].Fraction);
         Assert.InRange(fractions[^1].Fraction!.Value, 0.9, 1);
+    }
+
+    // Source: the chart prints 1239 °C for cone 7 at 60 °C/h: a hundredth below it is not there yet, however near.
+    [Fact]
+    public void A_reading_is_cut_off_and_never_rounded_up_to_the_next_cone()
+    {
+        Assert.Equal("6 and 0.99 of the way to 7", ReadingCalculator.Say(Cone.Parse("6"), Cone.Parse("7"), 0.9999).ToString());
+        var reading = Readings.Answer(new(1238.99m), Reference.Ask("60C/h"));
+        Assert.Equal(("6", "7"), (reading.Reached, reading.Next));
+        Assert.InRange(reading.Fraction!.Value, 0.999, 1);
+        Assert.Equal("6 and 0.99 of the way to 7", reading.Reading.ToString());
+        var firing = new HeatWorkCalculator(Reference.Charts).Answer(new HeatWorkRequest { Units = "C", Segments = [new(60, 1238.99)] }).Answer;
+        Assert.Equal(("6", "6 and 0.99 of the way to 7"), (firing.Reached, firing.Reading.ToString()));
+    }
+
+    // 60 °C/h where a chart prints it, else the rate that it prints most often; of two printed as often the faster. Counted in
+    // the charts: 1926 prints 42 cones at 20 and 150, 14 at 100 and 4 at 600.
+    [Theory]
+    [InlineData("witness-self-supporting", 60)]
+    [InlineData("witness-large", 60)]
+    [InlineData("nbs-1926", 150)]
+    [InlineData("small", 300)]
+    [InlineData("older-150", 150)]
+    [InlineData("pce", 150)]
+    public void Without_a_rate_the_usual_one_of_the_chart_is_taken_and_said(string chart, int rate)
+    {
+        var question = Reference.Ask(null, chart);
+        Assert.Equal(rate, question.Rate!.Value.CelsiusPerHour);
+        Assert.Equal($"{rate}C/h", Assert.Single(question.Assumed, a => a.Parameter == "rate").Value);
     }
 
     // 1945 °F is printed for 1063 °C, though it converts to 1062.8: asking with the printed figure must find the cone.
