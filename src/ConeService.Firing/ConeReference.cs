@@ -14,7 +14,7 @@ public sealed class ConeReference
     private readonly ChartDescriber describer;
     private readonly ConeDescriber cones;
     private readonly EndPointCalculator endPoints;
-    private readonly ConeReader reader;
+    private readonly ReadingCalculator readings;
     private readonly Converter converter;
 
     internal ConeReference(ConeCharts charts)
@@ -23,7 +23,7 @@ public sealed class ConeReference
         describer = new(charts);
         cones = new(charts);
         endPoints = new(charts);
-        reader = new(charts);
+        readings = new(charts);
         converter = new(charts);
     }
 
@@ -66,7 +66,7 @@ public sealed class ConeReference
         var findings = new List<Finding>();
         if (!Temperature.TryParse(temperature, out var read, out var wrong)) findings.Add(wrong! with { Field = "temperature" });
         var question = ConeQuestion.Read(charts, rate, chart, "rate", "chart", findings);
-        return findings.Count == 0 ? reader.Answer(read, question!) : throw new RefusedException(findings);
+        return findings.Count == 0 ? readings.Answer(read, question!) : throw new RefusedException(findings);
     }
 
     /// <summary>The charts.</summary>
@@ -81,7 +81,7 @@ public sealed class ConeReference
     /// <summary>How cones behave.</summary>
     /// <param name="topic">Only facts of a topic; null: all.</param>
     /// <exception cref="RefusedException">There is no such topic.</exception>
-    public ConeFactList Facts(string? topic = null) => ConeFactList.Of(charts.Dataset, topic);
+    public ConeFactList Facts(string? topic = null) => ConeFacts.Of(charts.Dataset, topic);
 
     /// <summary>Answers a batch of conversions, each line by itself.</summary>
     /// <param name="request">The lines.</param>

@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Texts;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.HeatWork.Logs;
 
@@ -35,10 +36,13 @@ public sealed class HeatWorkReference
     {
         if (settings.Units is not (null or "C" or "F"))
         {
-            throw new RefusedException(new Finding("units-unknown", "units", settings.Units, $"“{settings.Units}” is not a unit of temperature.", ["C", "F"]));
+            throw new RefusedException(new Finding(
+                "units-unknown", "units", settings.Units, Message.Of("answers.unit-unknown", ("unit", settings.Units)),
+                Message.Verbatim(["C", "F"])));
         }
 
-        return new(calculator, calculator.Settings(settings, ""), new LogText(settings.Units, columns.Time, columns.Temperature), settings.Units == "F");
+        var log = new CsvLogReader(settings.Units, columns.Time, columns.Temperature);
+        return new(calculator, calculator.Settings(settings, ""), log, settings.Units == "F");
     }
 
     /// <summary>Which peak, hold or rate puts a cone just down.</summary>

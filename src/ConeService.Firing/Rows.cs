@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing;
@@ -32,7 +33,12 @@ internal static class Rows
     {
         var near = NearMatches.Find(id, known);
         return new(new Finding(
-            "not-found", "id", id, $"There is no {noun} “{id}”.", [.. near],
-            near.Count > 0 ? $"Probably {near[0]}; all are listed at {list}." : $"All are listed at {list}."));
+            "not-found", "id", id,
+            // The noun chooses a branch of the sentence, whose names have no blanks.
+            Message.Of("answers.not-found", ("noun", noun.Replace(' ', '-')), ("id", id)),
+            Message.Verbatim(near),
+            near.Count > 0
+                ? Message.Of("answers.not-found-near", ("near", near[0]), ("list", list))
+                : Message.Of("answers.not-found-listed", ("list", list))));
     }
 }

@@ -11,19 +11,19 @@ public sealed class UploadedLog
 {
     private readonly HeatWorkCalculator calculator;
     private readonly HeatSettings settings;
-    private readonly LogText text;
+    private readonly CsvLogReader log;
     private readonly bool fahrenheit;
 
-    internal UploadedLog(HeatWorkCalculator calculator, HeatSettings settings, LogText text, bool fahrenheit) =>
-        (this.calculator, this.settings, this.text, this.fahrenheit) = (calculator, settings, text, fahrenheit);
+    internal UploadedLog(HeatWorkCalculator calculator, HeatSettings settings, CsvLogReader log, bool fahrenheit) =>
+        (this.calculator, this.settings, this.log, this.fahrenheit) = (calculator, settings, log, fahrenheit);
 
     /// <summary>The line that is read next, for who must say where an upload broke off.</summary>
-    public int NextLine => text.NextLine;
+    public int NextLine => log.NextLine;
 
     /// <summary>Reads the log to its end, or to where reading on is of no use, and follows the firing.</summary>
     /// <param name="body">The log as CSV, UTF-8.</param>
     /// <param name="cancel">Breaks off.</param>
     /// <exception cref="RefusedException">The log can't be used; carries every finding.</exception>
     public async Task<Followed<HeatWorkAnswer>> FollowAsync(PipeReader body, CancellationToken cancel) =>
-        HeatWorkReference.Show(calculator.Answer(await text.ReadAsync(body, cancel), settings, fahrenheit));
+        HeatWorkReference.Show(calculator.Answer(await log.ReadAsync(body, cancel), settings, fahrenheit));
 }

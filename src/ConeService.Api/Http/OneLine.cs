@@ -18,7 +18,7 @@ internal static class OneLine
     public static string Of(EndPoint answer) => $"{Degrees(answer.Celsius)} °C ({Degrees(answer.Fahrenheit)} °F)";
 
     /// <summary><c>6 and 0.47 of the way to 7</c>.</summary>
-    public static string Of(ConeReading answer) => answer.Reading;
+    public static string Of(ConeReading answer) => answer.Reading.ToString();
 
     private static string Degrees(decimal value) => Math.Round(value, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture);
 }

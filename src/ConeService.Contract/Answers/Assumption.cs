@@ -1,7 +1,5 @@
 using ConeService.Contract.Texts;
 
-using ConeService.Contract.Loads;
-
 namespace ConeService.Contract.Answers;
 
 /// <summary>A parameter that the caller left out, and what was taken instead.</summary>

@@ -12,6 +12,9 @@ public enum Basis
     /// <summary>Beyond the rates that the chart prints for the cone; σ is widened.</summary>
     Extrapolated,
 
-    /// <summary>The chart has no kinetics for the cone: the shape of the self-supporting curve of the same number was moved through the chart's printed value.</summary>
+    /// <summary>
+    /// The chart has no kinetics for the cone: the shape of the self-supporting curve of the same number was moved through
+    /// the chart's printed value.
+    /// </summary>
     Borrowed,
 }

@@ -1,9 +1,18 @@
+using ConeService.Contract.Texts;
+
 namespace ConeService.Contract.Answers;
 
 /// <summary>Finds the names a caller may have meant.</summary>
 public static class NearMatches
 {
-    /// <summary>The candidates nearest to <paramref name="text"/> by edit distance, at most <paramref name="most"/>; names that share a word count as near.</summary>
+    /// <summary>“Probably …” with the nearest of the candidates; null when none is near.</summary>
+    public static Message? Probably(string text, IEnumerable<string> candidates) =>
+        Find(text, candidates) is [var near, ..] ? Message.Of("answers.near-match", ("near", near)) : null;
+
+    /// <summary>
+    /// The candidates nearest to <paramref name="text"/> by edit distance, at most <paramref name="most"/>; names that share
+    /// a word count as near.
+    /// </summary>
     public static IReadOnlyList<string> Find(string text, IEnumerable<string> candidates, int most = 3)
     {
         var wanted = text.Trim().ToLowerInvariant();

@@ -10,9 +10,11 @@ public sealed class RefusedException : Exception
     }
 
     /// <summary>Refuses for several reasons; at least one.</summary>
-    public RefusedException(IReadOnlyList<Finding> findings)
-        : base(string.Join(" ", findings.Select(f => f.Message))) => Findings = findings;
+    public RefusedException(IReadOnlyList<Finding> findings) => Findings = findings;
 
     /// <summary>Everything that was found wrong.</summary>
     public IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>The findings in words. Put together only when read: most refusals are told as findings.</summary>
+    public override string Message => string.Join(" ", Findings.Select(f => f.Message));
 }

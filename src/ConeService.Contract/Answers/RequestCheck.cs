@@ -18,7 +18,8 @@ public sealed class RequestCheck
     /// <param name="message">What is wrong.</param>
     /// <param name="allowed">What would be accepted.</param>
     /// <param name="mistake">What the caller probably meant.</param>
-    public void Require(bool holds, string code, string pointer, string? value, Message message, IReadOnlyList<Message> allowed, Message? mistake = null)
+    public void Require(
+        bool holds, string code, string pointer, string? value, Message message, IReadOnlyList<Message> allowed, Message? mistake = null)
     {
         if (!holds) findings.Add(new(code, pointer, value, message, allowed, mistake));
     }
@@ -31,19 +32,23 @@ public sealed class RequestCheck
     /// <param name="allowed">The range in words.</param>
     /// <param name="mistake">What the caller probably meant.</param>
     /// <param name="code">Code of the problem.</param>
-    public void Range(double? value, double low, double high, string pointer, Message allowed, Message? mistake = null, string code = "number-out-of-range") =>
+    public void Range(
+        double? value, double low, double high, string pointer, Message allowed, Message? mistake = null, string code = "number-out-of-range") =>
         Require(
             value is not { } number || (number >= low && number <= high), code, pointer, Text(value),
-            $"{Text(value)} is outside what can be computed with.", [allowed], mistake);
+            Message.Of("answers.number-out-of-range", ("value", Text(value))), [allowed], mistake);
 
     /// <summary>Checks that units are named and are C or F.</summary>
     /// <param name="units">As sent.</param>
     /// <param name="at">JSON pointer to the object that holds them.</param>
     public void Units(string? units, string at = "") => Require(
         units is "C" or "F", "units-missing", at + "/units", units,
-        units is null ? "The request does not say whether its temperatures are °C or °F." : $"“{units}” is not a unit of temperature.",
-        ["C", "F"],
-        Meant(units) is { } meant ? $"Write {meant}." : null);
+        units is null ? Message.Of("answers.units-missing") : Message.Of("answers.unit-unknown", ("unit", units)),
+        Message.Verbatim(["C", "F"]),
+        Intended(units));
+
+    /// <summary>“Write …” with the unit that a spelling stands for; null when none.</summary>
+    public static Message? Intended(string? units) => Meant(units) is { } meant ? Message.Of("answers.write", ("text", meant)) : null;
 
     /// <summary>The unit that a spelling such as <c>°c</c> stands for; null when none.</summary>
     public static string? Meant(string? units) => units?.Trim().TrimStart('°').ToUpperInvariant() is { } u && u is "C" or "F" ? u : null;

@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Cones;
@@ -72,7 +73,7 @@ public sealed record ChartEndPoint(
 /// <param name="DatasetVersion">Version of the data package.</param>
 /// <param name="Note">How the scale runs.</param>
 /// <param name="Cones">Every cone that some chart prints, in the order in which they go down.</param>
-public sealed record ConeList(string DatasetVersion, string Note, IReadOnlyList<ConeListItem> Cones);
+public sealed record ConeList(string DatasetVersion, Message Note, IReadOnlyList<ConeListItem> Cones);
 
 /// <summary>A cone of the scale, with its end point on the chart that is answered from by default.</summary>
 /// <param name="Cone">The cone.</param>

@@ -59,13 +59,14 @@ public sealed record PrintedEndPoint(
 /// <param name="Chart">The chart that the distance is taken from.</param>
 /// <param name="RateCelsiusPerHour">Its rate, °C/h; null where the chart states none.</param>
 /// <param name="Message">What happens to ware in the wrong one.</param>
-public sealed record ConeMixUp(string Cone, decimal CelsiusApart, decimal FahrenheitApart, string Chart, decimal? RateCelsiusPerHour, string Message);
+public sealed record ConeMixUp(
+    string Cone, decimal CelsiusApart, decimal FahrenheitApart, string Chart, decimal? RateCelsiusPerHour, Message Message);
 
 /// <summary>Why charts give different figures for one cone.</summary>
 /// <param name="Message">The explanation in words.</param>
 /// <param name="AtRates">The spread at each rate that two or more charts print.</param>
 /// <param name="SameFigure">Temperatures that charts print for this cone at more than one rate.</param>
-public sealed record ChartDifference(string Message, IReadOnlyList<RateSpread> AtRates, IReadOnlyList<SharedFigure> SameFigure);
+public sealed record ChartDifference(Message Message, IReadOnlyList<RateSpread> AtRates, IReadOnlyList<SharedFigure> SameFigure);
 
 /// <summary>The spread of the charts at one rate.</summary>
 /// <param name="RateCelsiusPerHour">The rate, °C/h.</param>

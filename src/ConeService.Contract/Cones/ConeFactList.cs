@@ -1,4 +1,3 @@
-using ConeService.Contract.Answers;
 using ConeService.Data;
 
 namespace ConeService.Contract.Cones;
@@ -8,20 +7,19 @@ namespace ConeService.Contract.Cones;
 /// <param name="Topic">The topic asked for; null for all.</param>
 /// <param name="Topics">Every topic there is.</param>
 /// <param name="Facts">The facts, one statement each, with source and confidence.</param>
-public sealed record ConeFactList(string DatasetVersion, string? Topic, IReadOnlyList<string> Topics, IReadOnlyList<ConeFactRow> Facts)
-{
-    /// <summary>The facts of one topic, or all.</summary>
-    /// <exception cref="RefusedException">There is no such topic.</exception>
-    public static ConeFactList Of(Dataset dataset, string? topic)
-    {
-        string[] topics = [.. dataset.ConeFacts.Select(f => f.Topic).Distinct().Order(StringComparer.Ordinal)];
-        if (topic is not null && !topics.Contains(topic))
-        {
-            throw new RefusedException(new Finding(
-                "topic-unknown", "topic", topic, $"There is no topic “{topic}”.", [.. topics],
-                NearMatches.Find(topic, topics) is [var near, ..] ? $"Probably {near}." : null));
-        }
+public sealed record ConeFactList(string DatasetVersion, string? Topic, IReadOnlyList<string> Topics, IReadOnlyList<ConeFact> Facts);
 
-        return new(dataset.VersionId, topic, topics, [.. dataset.ConeFacts.Where(f => topic is null || f.Topic == topic)]);
-    }
-}
+/// <summary>One statement on how cones behave.</summary>
+/// <param name="Id">Id of the fact.</param>
+/// <param name="Topic">What the fact is about.</param>
+/// <param name="Statement">The fact in a sentence.</param>
+/// <param name="ValuePrinted">The value as the source gives it.</param>
+/// <param name="ValueLow">Lower end of the value where it is one number or one span, in <paramref name="Unit"/>.</param>
+/// <param name="ValueHigh">Upper end of the value where it is one number or one span, in <paramref name="Unit"/>.</param>
+/// <param name="Unit">Unit of the value.</param>
+/// <param name="Sources">Ids of the sources, most important first.</param>
+/// <param name="Confidence">How far the fact can be trusted.</param>
+/// <param name="Note">What a reader must know about the fact.</param>
+public sealed record ConeFact(
+    string Id, string Topic, string Statement, string? ValuePrinted, decimal? ValueLow, decimal? ValueHigh, string? Unit,
+    IReadOnlyList<string> Sources, Confidence Confidence, string? Note);

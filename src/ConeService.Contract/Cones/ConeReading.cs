@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Cones;
 
@@ -34,11 +35,11 @@ public sealed record ConeReading(
     double MarginCelsius,
     double MarginFahrenheit,
     double? NextMarginCelsius,
-    string Reading,
+    Message Reading,
     IReadOnlyList<string> OutOfOrder,
     IReadOnlyList<string> LeftOut,
     Basis Basis,
     IReadOnlyList<PrintedPoint> ComputedFrom,
-    IReadOnlyList<string> Notes,
+    IReadOnlyList<Message> Notes,
     IReadOnlyList<string> Sources,
     IReadOnlyList<Assumption> Assumed);

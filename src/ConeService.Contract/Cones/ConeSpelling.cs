@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Cones;
 
@@ -11,7 +12,9 @@ namespace ConeService.Contract.Cones;
 public static partial class ConeSpelling
 {
     // Prefix; zero or the letter o that people type for it; number; half; Seger letter.
-    [GeneratedRegex(@"^(?:cone|\^|[Δ∆△])?\s*(?<zero>[0oO])?(?<number>[1-9]\d?)(?<half>\.5|½|\s+½|[\s-]+1/2)?(?<letter>a)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"^(?:cone|\^|[Δ∆△])?\s*(?<zero>[0oO])?(?<number>[1-9]\d?)(?<half>\.5|½|\s+½|[\s-]+1/2)?(?<letter>a)?$",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Shape();
 
     /// <summary>Reads a cone.</summary>
@@ -37,7 +40,9 @@ public static partial class ConeSpelling
         return false;
     }
 
-    [GeneratedRegex(@"^(?:cone|\^|[Δ∆△])?\s*(?<sign>[-−])?(?<digits>[0oO]*\d*)(?<fraction>\.\d+)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"^(?:cone|\^|[Δ∆△])?\s*(?<sign>[-−])?(?<digits>[0oO]*\d*)(?<fraction>\.\d+)?$",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex NumberLike();
 
     private static Finding Explain(string? text)
@@ -46,33 +51,39 @@ public static partial class ConeSpelling
         var digits = match.Groups["digits"].Value.Replace('o', '0').Replace('O', '0');
         if (!match.Success || digits.Length == 0)
         {
-            return new("cone-unreadable", "", text, $"“{text}” is not a cone.", ["06", "o6", "^6", "cone 6", "Δ6", "05.5", "05½", "05 1/2"]);
-        }
-
-        if (digits.All(c => c == '0') && !match.Groups["sign"].Success)
-        {
-            return new("cone-zero", "", text, "There is no cone 0: the scale runs … 02, 01, 1, 2 … .", ["01", "1"], "The cone between 01 and 1 does not exist; those two are neighbours.");
+            return new(
+                "cone-unreadable", "", text, Message.Of("cones.unreadable", ("text", text)),
+                Message.Verbatim(["06", "o6", "^6", "cone 6", "Δ6", "05.5", "05½", "05 1/2"]));
         }
 
         var number = digits.TrimStart('0');
-        if (match.Groups["sign"].Success)
+        if (match.Groups["sign"].Success) return Signed(text, number);
+        if (number.Length == 0)
         {
-            return number.Length == 0
-                ? new("cone-zero", "", text, "There is no cone 0, with or without a sign.", ["01", "1"])
-                : new("cone-unreadable", "", text, "A cone has no minus sign: the low cones are written with a leading zero.", ["0" + number, number], $"Cone 0{number} was probably meant; cone {number} is another, far hotter one.");
+            return new(
+                "cone-zero", "", text, Message.Of("cones.zero"), Message.Verbatim(["01", "1"]), Message.Of("cones.zero-between"));
         }
 
         if (match.Groups["fraction"].Success)
         {
             var whole = digits[0] == '0' ? "0" + number : number;
-            var isWhole = match.Groups["fraction"].Value.Trim('.').All(c => c == '0');
-            return isWhole
-                ? new("cone-unreadable", "", text, $"“{text}” is a number, not a cone: write the cone as text.", [whole], "A spreadsheet that turned cones into numbers also turns 06 into 6: check the other rows.")
-                : new("cone-unknown", "", text, $"There is no cone {text}: only halves exist between two cones, and few of them.", [whole], "For a temperature between two cones use /v1/temperatures/{temperature}/cone.");
+            return match.Groups["fraction"].Value.Trim('.').All(c => c == '0')
+                ? new(
+                    "cone-unreadable", "", text, Message.Of("cones.number-not-cone", ("text", text)), Message.Verbatim([whole]),
+                    Message.Of("cones.spreadsheet"))
+                : new(
+                    "cone-unknown", "", text, Message.Of("cones.unknown-fraction", ("text", text)), Message.Verbatim([whole]),
+                    Message.Of("cones.between-two"));
         }
 
         return digits.StartsWith("00", StringComparison.Ordinal)
-            ? new("cone-unreadable", "", text, $"“{text}” has one zero too many.", ["0" + number])
-            : new("cone-unknown", "", text, $"There is no cone {text}.", []);
+            ? new("cone-unreadable", "", text, Message.Of("cones.zero-too-many", ("text", text)), Message.Verbatim(["0" + number]))
+            : new("cone-unknown", "", text, Message.Of("cones.unknown", ("cone", text)), []);
     }
+
+    private static Finding Signed(string? text, string number) => number.Length == 0
+        ? new("cone-zero", "", text, Message.Of("cones.zero-signed"), Message.Verbatim(["01", "1"]))
+        : new(
+            "cone-unreadable", "", text, Message.Of("cones.minus-sign"), Message.Verbatim(["0" + number, number]),
+            Message.Of("cones.minus-sign-meant", ("number", number)));
 }

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Cones;
@@ -42,6 +43,6 @@ public sealed record EndPoint(
     Confidence Confidence,
     IReadOnlyList<PrintedPoint> ComputedFrom,
     IReadOnlyList<PrintedPoint> SameConeElsewhere,
-    IReadOnlyList<string> Notes,
+    IReadOnlyList<Message> Notes,
     IReadOnlyList<string> Sources,
     IReadOnlyList<Assumption> Assumed);

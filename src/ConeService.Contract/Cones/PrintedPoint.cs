@@ -10,8 +10,5 @@ namespace ConeService.Contract.Cones;
 /// <param name="Confidence">How far it can be trusted.</param>
 /// <param name="Source">Id of its source.</param>
 /// <param name="Note">Why an oddity stays as printed; null for an ordinary cell.</param>
-public sealed record PrintedPoint(string Chart, string Cone, decimal? RateCelsiusPerHour, decimal Celsius, Confidence Confidence, string Source, string? Note)
-{
-    /// <summary>The point of a row.</summary>
-    public static PrintedPoint Of(EndPointRow row) => new(row.Chart, row.Cone, row.RateCelsiusPerHour, row.Celsius, row.Confidence, row.Source, row.Note);
-}
+public sealed record PrintedPoint(
+    string Chart, string Cone, decimal? RateCelsiusPerHour, decimal Celsius, Confidence Confidence, string Source, string? Note);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 
@@ -10,7 +9,7 @@ public static class ConversionCheck
     /// <summary>Most lines of a batch.</summary>
     public const int MostLines = 1000;
 
-    private static readonly Message[] Lines = ["1 to 1,000 lines"];
+    private static readonly Message[] Lines = [Message.Of("conversions.lines-allowed")];
 
     /// <summary>Checks a batch.</summary>
     /// <exception cref="RefusedException">Carries every finding.</exception>
@@ -18,14 +17,13 @@ public static class ConversionCheck
     {
         var check = new RequestCheck();
         var count = request.Lines?.Count;
-        check.Require(count is > 0, "empty-request", "/lines", null, "The request holds no lines.", Lines);
+        check.Require(count is > 0, "empty-request", "/lines", null, Message.Of("conversions.no-lines"), Lines);
         check.Require(
             count is null or <= MostLines, "too-many-lines", "/lines", null,
-            string.Create(CultureInfo.InvariantCulture, $"The request holds {count} lines."), Lines, "Send several requests.");
+            Message.Of("conversions.too-many-lines", ("count", count)), Lines, Message.Of("conversions.send-several"));
         check.Require(
             request.Units is null or "C" or "F", "units-unknown", "/units", request.Units,
-            $"“{request.Units}” is not a unit of temperature for bare numbers.", ["C", "F"],
-            RequestCheck.Meant(request.Units) is { } meant ? $"Write {meant}." : null);
+            Message.Of("conversions.unit-unknown", ("unit", request.Units)), Message.Verbatim(["C", "F"]), RequestCheck.Intended(request.Units));
         check.Done();
     }
 }

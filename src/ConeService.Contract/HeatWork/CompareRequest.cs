@@ -1,5 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.HeatWork;
@@ -33,7 +32,7 @@ public sealed record WitnessCone(SentText Cone = default, string? Look = null, d
 /// <param name="Firings">Each firing.</param>
 /// <param name="Pooled">All firings together; null for a single one.</param>
 /// <param name="Notes">What a user of the estimate must know.</param>
-public sealed record CompareAnswer(string DatasetVersion, IReadOnlyList<ComparedFiring> Firings, MeterOffset? Pooled, IReadOnlyList<string> Notes);
+public sealed record CompareAnswer(string DatasetVersion, IReadOnlyList<ComparedFiring> Firings, MeterOffset? Pooled, IReadOnlyList<Message> Notes);
 
 /// <summary>One firing against its witness cones.</summary>
 /// <param name="Id">Name of the firing.</param>
@@ -41,7 +40,8 @@ public sealed record CompareAnswer(string DatasetVersion, IReadOnlyList<Compared
 /// <param name="Observations">Each cone, as seen and as computed.</param>
 /// <param name="Contradictions">Observations that do not fit together, in words; empty when they do.</param>
 /// <param name="HeatWork">What the meter alone says of the firing.</param>
-public sealed record ComparedFiring(string Id, MeterOffset Offset, IReadOnlyList<ComparedCone> Observations, IReadOnlyList<string> Contradictions, HeatWorkAnswer HeatWork);
+public sealed record ComparedFiring(
+    string Id, MeterOffset Offset, IReadOnlyList<ComparedCone> Observations, IReadOnlyList<Message> Contradictions, HeatWorkAnswer HeatWork);
 
 /// <summary>An estimate of the true temperature minus that of the meter.</summary>
 /// <param name="Celsius">True minus meter, °C: positive when the kiln was hotter than the meter said. Null where the cones only bound it.</param>
@@ -53,7 +53,8 @@ public sealed record ComparedFiring(string Id, MeterOffset Offset, IReadOnlyList
 /// <param name="Observations">How many cones it rests on.</param>
 /// <param name="Message">The estimate in words.</param>
 public sealed record MeterOffset(
-    double? Celsius, double? StandardErrorCelsius, double? Fahrenheit, double? StandardErrorFahrenheit, double? AtLeastCelsius, double? AtMostCelsius, int Observations, string Message);
+    double? Celsius, double? StandardErrorCelsius, double? Fahrenheit, double? StandardErrorFahrenheit, double? AtLeastCelsius,
+    double? AtMostCelsius, int Observations, Message Message);
 
 /// <summary>One witness cone, as seen and as computed from the meter.</summary>
 /// <param name="Cone">The cone.</param>
@@ -63,4 +64,5 @@ public sealed record MeterOffset(
 /// <param name="OffsetCelsius">Offset of the meter that would explain this cone alone, °C; for down and standing the bound it sets.</param>
 /// <param name="SigmaCelsius">σ of that, °C.</param>
 /// <param name="ResidualSigmas">How far this cone lies from the estimate, in σ; 0 where a bound is kept.</param>
-public sealed record ComparedCone(string Cone, string Seen, double? SeenDegrees, double ComputedDegrees, double OffsetCelsius, double SigmaCelsius, double ResidualSigmas);
+public sealed record ComparedCone(
+    string Cone, string Seen, double? SeenDegrees, double ComputedDegrees, double OffsetCelsius, double SigmaCelsius, double ResidualSigmas);

@@ -1,5 +1,5 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.HeatWork;
 
@@ -34,7 +34,7 @@ public sealed record HeatWorkAnswer(
     string? Reached,
     string? Next,
     double? Fraction,
-    string Reading,
+    Message Reading,
     double PeakCelsius,
     double PeakFahrenheit,
     double PeakAtMinutes,
@@ -50,7 +50,7 @@ public sealed record HeatWorkAnswer(
     LogSummary? Log,
     Basis Basis,
     IReadOnlyList<HeatWarning> Warnings,
-    IReadOnlyList<string> Notes,
+    IReadOnlyList<Message> Notes,
     IReadOnlyList<string> Sources,
     IReadOnlyList<Assumption> Assumed);
 

@@ -10,7 +10,7 @@ public static class HeatWorkCheck
     /// <summary>Most segments of a programme.</summary>
     public const int MostSegments = 10_000;
 
-    private static readonly Message[] Segments = ["1 to 10,000 segments"];
+    private static readonly Message[] Segments = [Message.Of("heat-work.segments-allowed")];
 
     /// <summary>Checks a firing.</summary>
     /// <exception cref="RefusedException">Carries every finding.</exception>
@@ -28,7 +28,8 @@ public static class HeatWorkCheck
         var check = new RequestCheck();
         Firing(check, request, "");
         check.Require(
-            request.Log is null, "firing-ambiguous", "/log", null, "A log is what was; only a programme can still be changed.", ["segments"]);
+            request.Log is null, "firing-ambiguous", "/log", null, Message.Of("heat-work.log-is-past"),
+            Message.Verbatim(["segments"]));
         check.Done();
     }
 
@@ -49,12 +50,13 @@ public static class HeatWorkCheck
             };
             check.Require(
                 !beside, "firing-ambiguous", "/firings", null,
-                "With firings, each of them carries its own units, log, chart, thermocouple and observations; those beside the list would be dropped.",
-                ["firings alone", "one firing without the list"]);
+                Message.Of("heat-work.beside-firings"),
+                [Message.Of("heat-work.firings-alone"), Message.Of("heat-work.firing-alone")]);
             for (var i = 0; i < firings.Count; i++)
             {
                 var at = string.Create(CultureInfo.InvariantCulture, $"/firings/{i}");
-                check.Require(firings[i] is not null, "empty-request", at, null, "A firing is null.", ["an object with units, log and observations"]);
+                check.Require(
+                    firings[i] is not null, "empty-request", at, null, Message.Of("heat-work.firing-null"), [Message.Of("heat-work.firing-allowed")]);
                 if (firings[i] is { } firing) Firing(check, firing, at);
             }
         }
@@ -69,16 +71,16 @@ public static class HeatWorkCheck
         check.Require(
             segments is null != log is null, "firing-ambiguous", at + "/segments", null,
             log is null
-                ? "The request holds neither the segments of a programme nor a log."
-                : "The request holds both segments and a log: which one is to be followed?",
-            ["segments", "log"]);
-        check.Require(segments is null or { Count: > 0 }, "empty-request", at + "/segments", null, "The programme has no segments.", Segments);
+                ? Message.Of("heat-work.neither-segments-nor-log")
+                : Message.Of("heat-work.segments-and-log"),
+            Message.Verbatim(["segments", "log"]));
+        check.Require(
+            segments is null or { Count: > 0 }, "empty-request", at + "/segments", null, Message.Of("heat-work.no-segments"), Segments);
         check.Require(
             segments is null or { Count: <= MostSegments }, "too-many-segments", at + "/segments", null,
-            string.Create(CultureInfo.InvariantCulture, $"The programme has {segments?.Count} segments."), Segments,
-            "A log? Send it as log, or as text/csv.");
+            Message.Of("heat-work.too-many-segments", ("count", segments?.Count)), Segments, Message.Of("heat-work.send-as-log"));
         check.Require(
-            log is null || request is { Start: null, CoolingRate: null, NaturalCooling: null, FullSpeedRate: null }, "firing-ambiguous", at + "/log", null,
-            "A log has no start, cooling or full-speed rate of a programme: they would be dropped.", ["a log alone"]);
+            log is null || request is { Start: null, CoolingRate: null, NaturalCooling: null, FullSpeedRate: null }, "firing-ambiguous",
+            at + "/log", null, Message.Of("heat-work.log-with-programme"), [Message.Of("heat-work.log-alone")]);
     }
 }

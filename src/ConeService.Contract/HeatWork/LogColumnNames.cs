@@ -1,5 +1,3 @@
-using ConeService.Contract.Quantities;
-
 namespace ConeService.Contract.HeatWork;
 
 /// <summary>Names of the columns of an uploaded log, where its header leaves a choice.</summary>

@@ -1,5 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.HeatWork;
@@ -32,8 +31,22 @@ public sealed record SolveRequest : HeatWorkRequest
 /// <param name="HeatWork">The whole firing with the value put in, or with what would be feasible; null without either.</param>
 /// <param name="Notes">What a user of the value must know.</param>
 public sealed record SolveAnswer(
-    string DatasetVersion, string Cone, string Chart, string Find, bool Feasible, int Segment, double? Celsius, double? Fahrenheit, double? HoldMinutes,
-    double? CelsiusPerHour, double? FahrenheitPerHour, double OtherProgress, string? Why, SolveInstead? Instead, HeatWorkAnswer? HeatWork, IReadOnlyList<string> Notes);
+    string DatasetVersion,
+    string Cone,
+    string Chart,
+    string Find,
+    bool Feasible,
+    int Segment,
+    double? Celsius,
+    double? Fahrenheit,
+    double? HoldMinutes,
+    double? CelsiusPerHour,
+    double? FahrenheitPerHour,
+    double OtherProgress,
+    Message? Why,
+    SolveInstead? Instead,
+    HeatWorkAnswer? HeatWork,
+    IReadOnlyList<Message> Notes);
 
 /// <summary>A programme near the one asked about that does put the cone just down.</summary>
 /// <param name="Message">What to change.</param>
@@ -41,4 +54,4 @@ public sealed record SolveAnswer(
 /// <param name="Fahrenheit">The peak, °F.</param>
 /// <param name="CelsiusPerHour">The rate of the segment, °C/h; null for full speed.</param>
 /// <param name="HoldMinutes">The hold, minutes.</param>
-public sealed record SolveInstead(string Message, double Celsius, double Fahrenheit, double? CelsiusPerHour, double HoldMinutes);
+public sealed record SolveInstead(Message Message, double Celsius, double Fahrenheit, double? CelsiusPerHour, double HoldMinutes);

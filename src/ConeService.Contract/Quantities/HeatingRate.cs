@@ -29,7 +29,8 @@ public readonly record struct HeatingRate(decimal CelsiusPerHour)
         rate = default;
         if (!QuantityText.TrySplit(text, out var number, out var unit))
         {
-            finding = new("rate-unreadable", "", text, $"“{text}” is not a heating rate.", Examples, QuantityText.LikelyMistake(text));
+            finding = new(
+                "rate-unreadable", "", text, Message.Of("quantities.rate-unreadable", ("text", text)), Examples, QuantityText.LikelyMistake(text));
             return false;
         }
 
@@ -58,27 +59,33 @@ public readonly record struct HeatingRate(decimal CelsiusPerHour)
         if (celsiusPerHour is >= Slowest and <= Fastest) return null;
         var mistake = celsiusPerHour switch
         {
-            0m => "A hold has no rate: the end point of a cone needs the rate of the last 100 °C before it.",
-            < 0m => "Cooling does not have an end point: give the heating rate of the last 100 °C.",
-            < Slowest => "A rate per minute given as per hour? 1C/min is 60C/h.",
-            _ => "A rate of this size is usually a temperature, or a rate per hour given as per minute.",
+            0m => Message.Of("quantities.hold-has-no-rate"),
+            < 0m => Message.Of("quantities.cooling-has-no-end-point"),
+            < Slowest => Message.Of("quantities.rate-too-slow"),
+            _ => Message.Of("quantities.rate-too-fast"),
         };
-        return new("rate-out-of-range", "", text, $"The rate {text} lies outside what cones can be computed for.", ["5C/h to 600C/h", "9F/h to 1080F/h"], mistake);
+        return new(
+            "rate-out-of-range", "", text, Message.Of("quantities.rate-out-of-range", ("text", text)),
+            [
+                Message.Of("answers.range", ("low", "5C/h"), ("high", "600C/h")),
+                Message.Of("answers.range", ("low", "9F/h"), ("high", "1080F/h")),
+            ],
+            mistake);
     }
 
     /// <summary>The rate with its unit, °C/h, as the API reads it.</summary>
     public override string ToString() => CelsiusPerHour.ToString("0.####", CultureInfo.InvariantCulture) + "C/h";
 
-    private static IReadOnlyList<Message> Examples { get; } = ["60C/h", "108F/h", "1C/min"];
+    private static IReadOnlyList<Message> Examples { get; } = Message.Verbatim(["60C/h", "108F/h", "1C/min"]);
 
-    private static Finding MissingOrWrongUnit(string? text, decimal number, string unit)
+    private static Finding MissingOrWrongUnit(string? text, decimal number, string unit) => unit switch
     {
-        var n = number.ToString(CultureInfo.InvariantCulture);
-        return unit switch
-        {
-            "" => new("rate-unit-missing", "", text, $"The rate {text} has no unit.", Examples, $"Write {n}C/h or {n}F/h: they differ by a factor of 1.8."),
-            "c" or "f" or "k" => new("rate-unit-missing", "", text, $"The rate {text} does not say per what time.", Examples, $"Write {n}{unit.ToUpperInvariant()}/h for per hour."),
-            _ => new("rate-unreadable", "", text, $"“{text}” is not a heating rate: its unit must be C/h, F/h, K/h, C/min, F/min or K/min.", Examples),
-        };
-    }
+        "" => new(
+            "rate-unit-missing", "", text, Message.Of("quantities.rate-unit-missing", ("text", text)), Examples,
+            Message.Of("quantities.rate-unit-choice", ("number", number))),
+        "c" or "f" or "k" => new(
+            "rate-unit-missing", "", text, Message.Of("quantities.rate-time-missing", ("text", text)), Examples,
+            Message.Of("quantities.rate-per-hour", ("number", number), ("unit", unit.ToUpperInvariant()))),
+        _ => new("rate-unreadable", "", text, Message.Of("quantities.rate-unit-unknown", ("text", text)), Examples),
+    };
 }

@@ -1,27 +1,50 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Quantities;
 
 /// <summary>Reads quantities of a request body: text with its own unit, or a number in the request's units.</summary>
 public static class QuantityInput
 {
-    /// <summary>The quantity as text with its unit, ready to be parsed; null when absent or refused.</summary>
+    /// <summary>A temperature as text with its unit, ready to be parsed; null when absent or refused.</summary>
     /// <param name="sent">The member as sent.</param>
     /// <param name="units">The request's units, C or F; null when it names none.</param>
-    /// <param name="suffix">What follows the unit: empty for a temperature, <c>/h</c> for a rate.</param>
-    /// <param name="name">What is read, for messages: temperature or rate.</param>
     /// <param name="field">JSON pointer or column, for findings.</param>
     /// <param name="findings">Anything wrong is added here.</param>
-    public static string? WithUnit(SentText sent, string? units, string suffix, string name, string field, ICollection<Finding> findings)
+    public static string? Temperature(SentText sent, string? units, string field, ICollection<Finding> findings)
     {
-        if (sent.IsAbsent) return null;
-        if (sent.Kind == SentKind.Text) return sent.Text;
-        if (sent.Kind == SentKind.Number && units is "C" or "F") return sent.Text + units + suffix;
+        if (sent.IsAbsent || WithUnit(sent, units, "") is not null) return WithUnit(sent, units, "");
         findings.Add(sent.Kind == SentKind.Number
-            ? new(name == "rate" ? FindingCodes.RateUnitMissing : FindingCodes.TemperatureUnitMissing, field, sent.Text, $"The {name} {sent.Text} has no unit.",
-                [$"\"{sent.Text}C{suffix}\"", $"\"{sent.Text}F{suffix}\"", "\"units\": \"C\" or \"F\" beside the lines"])
-            : new(name == "rate" ? FindingCodes.RateUnreadable : FindingCodes.TemperatureUnreadable, field, sent.Text, $"A {name} is text with its unit, or a number in the request's units.", [$"\"60C{suffix}\""]));
+            ? new("temperature-unit-missing", field, sent.Text, Message.Of("quantities.temperature-unit-missing", ("text", sent.Text)), Units(sent, ""))
+            : new("temperature-unreadable", field, sent.Text, Message.Of("quantities.temperature-is-text"), Message.Verbatim(["\"60C\""])));
         return null;
     }
+
+    /// <summary>A heating rate as text with its unit, ready to be parsed; a bare number is per hour. Null when absent or refused.</summary>
+    /// <param name="sent">The member as sent.</param>
+    /// <param name="units">The request's units, C or F; null when it names none.</param>
+    /// <param name="field">JSON pointer or column, for findings.</param>
+    /// <param name="findings">Anything wrong is added here.</param>
+    public static string? Rate(SentText sent, string? units, string field, ICollection<Finding> findings)
+    {
+        const string perHour = "/h";
+        if (sent.IsAbsent || WithUnit(sent, units, perHour) is not null) return WithUnit(sent, units, perHour);
+        findings.Add(sent.Kind == SentKind.Number
+            ? new("rate-unit-missing", field, sent.Text, Message.Of("quantities.rate-unit-missing", ("text", sent.Text)), Units(sent, perHour))
+            : new("rate-unreadable", field, sent.Text, Message.Of("quantities.rate-is-text"), Message.Verbatim(["\"60C/h\""])));
+        return null;
+    }
+
+    private static string? WithUnit(SentText sent, string? units, string suffix) => sent switch
+    {
+        { IsAbsent: true } => null,
+        { Kind: SentKind.Text } => sent.Text,
+        { Kind: SentKind.Number } when units is "C" or "F" => sent.Text + units + suffix,
+        _ => null,
+    };
+
+    private static IReadOnlyList<Message> Units(SentText sent, string suffix) =>
+    [
+        Message.Verbatim($"\"{sent.Text}C{suffix}\""), Message.Verbatim($"\"{sent.Text}F{suffix}\""), Message.Of("quantities.units-beside-lines"),
+    ];
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Quantities;
 
@@ -31,12 +32,12 @@ internal static partial class QuantityText
     }
 
     /// <summary>A guess at why a text was not a number with a unit.</summary>
-    public static string? LikelyMistake(string? text) => text switch
+    public static Message? LikelyMistake(string? text) => text switch
     {
         null or "" => null,
-        _ when text.Contains(',', StringComparison.Ordinal) => "Write the number without separators and with a point for decimals.",
-        _ when text.Contains('%', StringComparison.Ordinal) => "A % sign that is not part of a URL escape.",
-        _ when text.Any(char.IsDigit) => "Number first, unit behind it, for example 1222C or 60C/h.",
+        _ when text.Contains(',', StringComparison.Ordinal) => Message.Of("quantities.number-with-point"),
+        _ when text.Contains('%', StringComparison.Ordinal) => Message.Of("quantities.percent-sign"),
+        _ when text.Any(char.IsDigit) => Message.Of("quantities.number-first"),
         _ => null,
     };
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 
@@ -46,7 +45,9 @@ public readonly record struct Temperature(decimal Celsius, decimal? GivenFahrenh
         finding = null;
         if (!QuantityText.TrySplit(text, out var number, out var unit))
         {
-            finding = new("temperature-unreadable", "", text, $"“{text}” is not a temperature.", Examples, QuantityText.LikelyMistake(text));
+            finding = new(
+                "temperature-unreadable", "", text, Message.Of("quantities.temperature-unreadable", ("text", text)), Examples,
+                QuantityText.LikelyMistake(text));
             return false;
         }
 
@@ -62,23 +63,28 @@ public readonly record struct Temperature(decimal Celsius, decimal? GivenFahrenh
                 temperature = FromKelvin(number);
                 return true;
             case "":
-                finding = new("temperature-unit-missing", "", text, $"The temperature {text} has no unit.", Examples, GuessUnit(number));
+                finding = new(
+                    "temperature-unit-missing", "", text, Message.Of("quantities.temperature-unit-missing", ("text", text)), Examples,
+                    GuessUnit(number));
                 return false;
             default:
-                finding = new("temperature-unreadable", "", text, $"“{text}” is not a temperature: its unit must be C, F or K.", Examples, unit.Contains('/', StringComparison.Ordinal) ? "That is a heating rate; here a temperature is asked for." : null);
+                finding = new(
+                    "temperature-unreadable", "", text, Message.Of("quantities.temperature-unit-unknown", ("text", text)), Examples,
+                    unit.Contains('/', StringComparison.Ordinal) ? Message.Of("quantities.rate-for-temperature") : null);
                 return false;
         }
     }
 
-    private static IReadOnlyList<Message> Examples { get; } = ["1222C", "2232F", "1495K"];
+    private static IReadOnlyList<Message> Examples { get; } = Message.Verbatim(["1222C", "2232F", "1495K"]);
 
-    private static string? GuessUnit(decimal number)
+    private static Message? GuessUnit(decimal number)
     {
-        var n = number.ToString(CultureInfo.InvariantCulture);
+        var celsius = Math.Round((number - 32m) * 5m / 9m);
         return number switch
         {
-            > 1500m and < 3000m => $"Probably °F: {n}F is {Math.Round((number - 32m) * 5m / 9m)} °C.",
-            > 0m => $"Write {n}C or {n}F: as °C it is {Math.Round(ToFahrenheit(number))} °F, as °F it is {Math.Round((number - 32m) * 5m / 9m)} °C.",
+            > 1500m and < 3000m => Message.Of("quantities.probably-fahrenheit", ("number", number), ("celsius", celsius)),
+            > 0m => Message.Of(
+                "quantities.celsius-or-fahrenheit", ("number", number), ("fahrenheit", Math.Round(ToFahrenheit(number))), ("celsius", celsius)),
             _ => null,
         };
     }

@@ -1,4 +1,5 @@
 using ConeService.Contract.Cones;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.Cones;
 
@@ -6,9 +7,6 @@ namespace ConeService.Firing.Cones;
 /// <param name="charts">The charts.</param>
 internal sealed class ChartDescriber(ConeCharts charts)
 {
-    private const string ScaleNote =
-        "Cones are text: 06 and 6 are two cones. Numbers with a leading zero count down while getting hotter, 022 to 01; then 1 follows. There is no cone 0.";
-
     /// <summary>All charts.</summary>
     public ChartList List() => new(charts.Dataset.VersionId, ConeCharts.DefaultChart, [.. charts.Charts.Select(Summary)]);
 
@@ -16,21 +14,20 @@ internal sealed class ChartDescriber(ConeCharts charts)
     public ChartDetail Detail(ConeChart chart) => new(
         charts.Dataset.VersionId,
         Summary(chart),
-        [.. chart.Cones.SelectMany(c => c.Cells).Select(cell => (cell, printed: ConeDescriber.Printed(cell))).Select(x =>
-            new ChartEndPoint(x.cell.Cone, x.cell.RateCelsiusPerHour, x.cell.Celsius, x.printed.Fahrenheit, x.printed.FahrenheitBasis, x.cell.Confidence, x.cell.Source, x.cell.Note))],
+        [.. chart.Cones.SelectMany(c => c.Cells).Select(PrintedCells.OfChart)],
         [.. chart.Cones.SelectMany(c => c.Cells).Select(c => c.Source).Prepend(chart.Row.Source).Distinct()]);
 
     /// <summary>The scale.</summary>
     public ConeList Scale()
     {
         var rate = charts.Default.DefaultRate;
-        return new(charts.Dataset.VersionId, ScaleNote, [.. charts.Scale.Cones.Select(cone =>
+        return new(charts.Dataset.VersionId, Message.Of("cones.scale-note"), [.. charts.Scale.Cones.Select(cone =>
         {
             var row = charts.Scale.Row(cone);
             var cell = charts.Default.Find(cone)?.CellAt(rate);
             return new ConeListItem(
                 cone.ToString(), row.Kind, row.WholeStep,
-                cell is null ? null : ConeDescriber.Printed(cell),
+                cell is null ? null : PrintedCells.EndPoint(cell),
                 [.. charts.Charts.Where(c => c.Find(cone) is not null).Select(c => c.Id)],
                 row.Confidence, row.Sources);
         })]);

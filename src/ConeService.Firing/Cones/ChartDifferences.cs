@@ -1,6 +1,5 @@
-using System.Globalization;
 using ConeService.Contract.Cones;
-using ConeService.Contract.Quantities;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Cones;
@@ -21,22 +20,30 @@ internal static class ChartDifferences
         var shared = cells.GroupBy(c => c.Celsius)
             .Where(g => g.Select(c => c.RateCelsiusPerHour).Distinct().Count() > 1)
             .OrderBy(g => g.Key)
-            .Select(g => new SharedFigure(g.Key, Fahrenheit(g), [.. g.Select(PrintedPoint.Of)]))
+            .Select(g => new SharedFigure(g.Key, PrintedCells.Fahrenheit(g.FirstOrDefault(c => c.Fahrenheit is not null) ?? g.First()), [.. g.Select(PrintedCells.Point)]))
             .ToList();
-        var sentences = new List<string> { "A figure for a cone means something only with its chart and its heating rate." };
-        sentences.AddRange(byRate.Select(r => $"At {r.Rate} °C/h cone {cone} is {string.Join(", ", r.Cells.Select(c => $"{Both(c)} on {c.Chart}"))}."));
-        sentences.AddRange(shared.Select(s =>
-            $"The same {s.Celsius} °C ({Whole(s.Fahrenheit)} °F) is printed by {string.Join(" and by ", s.PrintedBy.Select(p => $"{p.Chart} {(p.RateCelsiusPerHour is { } r ? $"at {r} °C/h" : "without a rate")}"))}."));
         return new(
-            string.Join(" ", sentences),
+            Message.Sentences([Message.Of("cones.charts-differ"), .. byRate.Select(r => AtRate(cone, r.Rate, r.Cells)), .. shared.Select(Same)]),
             [.. byRate.Select(r => new RateSpread(r.Rate, r.Cells[0].Celsius, r.Cells[0].Chart, r.Cells[^1].Celsius, r.Cells[^1].Chart))],
             shared);
     }
 
-    private static decimal Fahrenheit(IEnumerable<EndPointRow> cells) =>
-        cells.Select(c => c.Fahrenheit).FirstOrDefault(f => f is not null) ?? Temperature.ToFahrenheit(cells.First().Celsius);
+    private static Message AtRate(Cone cone, decimal rate, IEnumerable<EndPointRow> cells) => Message.Of(
+        "cones.differ-at-rate",
+        ("rate", rate),
+        ("cone", cone.ToString()),
+        ("figures", cells.Select(c => Message.Of(
+            "cones.figure-on-chart", ("celsius", c.Celsius), ("fahrenheit", Whole(PrintedCells.Fahrenheit(c))), ("chart", c.Chart))).ToArray()));
 
-    private static string Both(EndPointRow cell) => $"{cell.Celsius} °C ({Whole(cell.Fahrenheit ?? Temperature.ToFahrenheit(cell.Celsius))} °F)";
+    private static Message Same(SharedFigure figure) => Message.Of(
+        "cones.same-figure",
+        ("celsius", figure.Celsius),
+        ("fahrenheit", Whole(figure.Fahrenheit)),
+        ("charts", figure.PrintedBy.Select(Printer).Reverse().Aggregate((rest, first) => Message.Of("cones.and-by", ("first", first), ("rest", rest)))));
 
-    private static string Whole(decimal value) => Math.Round(value, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture);
+    private static Message Printer(PrintedPoint point) => point.RateCelsiusPerHour is { } rate
+        ? Message.Of("cones.chart-at-rate", ("chart", point.Chart), ("rate", rate))
+        : Message.Of("cones.chart-without-rate", ("chart", point.Chart));
+
+    private static decimal Whole(decimal value) => Math.Round(value, MidpointRounding.AwayFromZero);
 }

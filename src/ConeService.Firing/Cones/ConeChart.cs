@@ -36,6 +36,9 @@ internal sealed class ConeChart
     /// <summary>The rate taken when the caller names none: 60 °C/h where printed, else the rate printed most often; null when the chart states none.</summary>
     public HeatingRate? DefaultRate { get; }
 
+    /// <summary>The printed rate nearest to a rate, as a ratio, °C/h; the chart must state rates.</summary>
+    public decimal NearestRate(decimal rate) => Rates.MinBy(r => Math.Abs(Math.Log((double)(r / rate))));
+
     /// <summary>A cone of this chart, or null.</summary>
     public ChartCone? Find(Cone cone) => byCone.GetValueOrDefault(cone);
 

@@ -1,6 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Quantities;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Cones;
@@ -10,6 +11,9 @@ internal sealed class ConeCharts
 {
     /// <summary>The chart answered from unless another is named, and the one whose shapes are borrowed.</summary>
     public const string DefaultChart = "witness-self-supporting";
+
+    /// <summary>Id of the source of what was computed from the charts.</summary>
+    public const string DerivedSource = "derived";
 
     private readonly Dictionary<string, ConeChart> byId;
 
@@ -36,7 +40,14 @@ internal sealed class ConeCharts
 
         if (!dataset.EndPoints.Any(e => e.Chart == DefaultChart && e.RateCelsiusPerHour is not null))
         {
-            yield return Requirements.Fault(dataset, "end-points", "rate_celsius_per_hour", $"has no cell of {DefaultChart} at a rate; nothing could be followed");
+            yield return Requirements.Fault(
+                dataset, "end-points", "rate_celsius_per_hour", $"has no cell of {DefaultChart} at a rate; nothing could be followed");
+        }
+
+        if (dataset.BendingEnergies.Count == 0) yield break;
+        foreach (var fault in Requirements.Ids(dataset, "sources", [DerivedSource], dataset.Sources.Select(s => s.Id), "every computed end point"))
+        {
+            yield return fault;
         }
     }
 
@@ -63,9 +74,9 @@ internal sealed class ConeCharts
         if (byId.TryGetValue(Dataset.CurrentId("charts", id), out chart!)) return true;
         var near = NearMatches.Find(id, byId.Keys);
         finding = new(
-            "chart-unknown", field, id, $"There is no chart “{id}”.",
-            [.. (near.Count > 0 ? near : [.. byId.Keys])],
-            near.Count > 0 ? $"Probably {near[0]}; all charts are listed at /v1/charts." : "All charts are listed at /v1/charts.");
+            "chart-unknown", field, id, Message.Of("cones.chart-unknown", ("chart", id)),
+            Message.Verbatim(near.Count > 0 ? near : byId.Keys),
+            near.Count > 0 ? Message.Of("cones.chart-near", ("near", near[0])) : Message.Of("cones.charts-listed"));
         return false;
     }
 

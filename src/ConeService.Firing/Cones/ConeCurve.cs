@@ -1,3 +1,5 @@
+using ConeService.Contract.Quantities;
+
 namespace ConeService.Firing.Cones;
 
 /// <summary>
@@ -44,6 +46,10 @@ internal sealed class ConeCurve : BendingCurve
 
     /// <summary>Fastest rate with a printed end point, °C/h.</summary>
     public double FastestPrinted => Math.Exp(logRate[^1]);
+
+    /// <inheritdoc/>
+    /// <remarks>Charts print whole degrees; that of the first knot stands for all.</remarks>
+    public override double KnotPhase => Fraction(kelvin[0] - Temperature.KelvinAtZero);
 
     /// <inheritdoc/>
     public override double LogK(double temperature)

@@ -1,6 +1,5 @@
-using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
-using ConeService.Contract.Quantities;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Cones;
@@ -22,24 +21,12 @@ internal sealed class ConeDescriber(ConeCharts charts)
             charts.Scale.Previous(cone)?.ToString(),
             charts.Scale.Next(cone)?.ToString(),
             MixUp(cone),
-            [.. cells.Select(Printed)],
+            [.. cells.Select(PrintedCells.EndPoint)],
             ChartDifferences.Explain(cone, cells),
             row.Note,
             row.Confidence,
             [.. row.Sources.Concat(cells.Select(c => c.Source)).Distinct()]);
     }
-
-    /// <summary>One cell as the API shows it.</summary>
-    internal static PrintedEndPoint Printed(EndPointRow cell) => new(
-        cell.Chart,
-        cell.RateCelsiusPerHour,
-        cell.Celsius,
-        cell.Fahrenheit ?? Temperature.ToFahrenheit(cell.Celsius),
-        cell.Fahrenheit is null ? FahrenheitBasis.Converted : FahrenheitBasis.Printed,
-        Basis.Printed,
-        cell.Confidence,
-        cell.Source,
-        cell.Note);
 
     private ConeMixUp? MixUp(Cone cone)
     {
@@ -55,13 +42,20 @@ internal sealed class ConeDescriber(ConeCharts charts)
             select (a, b);
         if (pairs.Select(p => ((EndPointRow A, EndPointRow B)?)p).FirstOrDefault() is not { } pair) return null;
         var apart = pair.B.Celsius - pair.A.Celsius;
+        return new(other.ToString(), apart, apart * 9m / 5m, pair.A.Chart, pair.A.RateCelsiusPerHour, WrongOne(cone, other, apart));
+    }
+
+    private static Message WrongOne(Cone cone, Cone other, decimal apart)
+    {
         var (low, high) = cone < other ? (cone, other) : (other, cone);
-        return new(
-            other.ToString(),
-            apart,
-            apart * 9m / 5m,
-            pair.A.Chart,
-            pair.A.RateCelsiusPerHour,
-            $"Cone {other} is {Math.Abs(apart)} °C ({Math.Round(Math.Abs(apart) * 9m / 5m)} °F) {(apart > 0 ? "hotter" : "cooler")} than cone {cone}. Ware for cone {low} fired to cone {high} can slump, bubble or melt onto the shelf; a glaze for cone {high} stays unmelted at cone {low}.");
+        return Message.Of(
+            "cones.mix-up",
+            ("other", other.ToString()),
+            ("celsius", Math.Abs(apart)),
+            ("fahrenheit", Math.Round(Math.Abs(apart) * 9m / 5m)),
+            ("direction", apart > 0 ? "hotter" : "cooler"),
+            ("cone", cone.ToString()),
+            ("low", low.ToString()),
+            ("high", high.ToString()));
     }
 }

@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.Cones;
 
@@ -17,11 +18,10 @@ internal static class ConeInput
         if (sent.Kind is SentKind.Text) return scale.TryRead(sent.Text, field, out cone, out finding);
         cone = default;
         finding = sent.Kind is SentKind.Number
-            ? new("cone-as-number", field, sent.Text,
-                "A cone is text: \"06\" and \"6\" are two cones more than 200 °C apart, and as numbers they are the same.",
-                [$"\"{sent.Text}\"", $"\"0{sent.Text}\""],
-                $"Cone {sent.Text} or cone 0{sent.Text}? Put the one meant in quotation marks.")
-            : new("cone-unreadable", field, sent.Text, "A cone is text.", ["\"06\"", "\"6\"", "\"05.5\""]);
+            ? new(
+                "cone-as-number", field, sent.Text, Message.Of("cones.as-number"),
+                Message.Verbatim([$"\"{sent.Text}\"", $"\"0{sent.Text}\""]), Message.Of("cones.as-number-which", ("cone", sent.Text)))
+            : new("cone-unreadable", field, sent.Text, Message.Of("cones.not-text"), Message.Verbatim(["\"06\"", "\"6\"", "\"05.5\""]));
         return false;
     }
 }

@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Quantities;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.Cones;
 
@@ -22,17 +23,7 @@ internal sealed record ConeQuestion(ConeChart Chart, HeatingRate? Rate, IReadOnl
     {
         var before = findings.Count;
         var assumed = new List<Assumption>();
-        ConeChart? chart = charts.Default;
-        if (string.IsNullOrWhiteSpace(chartText))
-        {
-            assumed.Add(new("chart", ConeCharts.DefaultChart, "No chart was named; the current chart of self-supporting cones is taken."));
-        }
-        else if (!charts.TryFind(chartText.Trim(), chartField, out chart, out var unknown))
-        {
-            findings.Add(unknown!);
-            chart = null;
-        }
-
+        var chart = ChartInput.Read(charts, chartText, chartField, assumed, findings);
         HeatingRate? rate = null;
         if (!string.IsNullOrWhiteSpace(rateText))
         {
@@ -43,9 +34,8 @@ internal sealed record ConeQuestion(ConeChart Chart, HeatingRate? Rate, IReadOnl
         else if (chart?.DefaultRate is { } standard)
         {
             rate = standard;
-            assumed.Add(new("rate", standard.ToString(), chart.Rates.Count == 1
-                ? "No rate was given; it is the only one this chart prints."
-                : "No rate was given; it is the chart's usual one. Give the rate of the last 100 °C of your firing."));
+            assumed.Add(new(
+                "rate", standard.ToString(), chart.Rates.Count == 1 ? Message.Of("cones.only-rate") : Message.Of("cones.usual-rate")));
         }
 
         return chart is null || findings.Count > before ? null : new(chart, rate, assumed);
@@ -54,7 +44,7 @@ internal sealed record ConeQuestion(ConeChart Chart, HeatingRate? Rate, IReadOnl
     /// <summary>The finding for a rate asked of values that are printed without one.</summary>
     public static Finding NotApplicable(ConeChart chart, string? rateText, string rateField) => new(
         "rate-not-applicable", rateField, rateText,
-        $"Chart {chart.Id} states no heating rate for this, so nothing can be said for {rateText}.",
-        ["leave the rate out", .. chart.Rates.Select(r => $"{r}C/h")],
-        $"For an end point at a rate use chart {ConeCharts.DefaultChart}.");
+        Message.Of("cones.no-rate-here", ("chart", chart.Id), ("rate", rateText)),
+        [Message.Of("cones.leave-rate-out"), .. Message.Verbatim(chart.Rates.Select(r => $"{r}C/h"))],
+        Message.Of("cones.chart-for-end-points", ("chart", ConeCharts.DefaultChart)));
 }

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Cones;
@@ -69,23 +70,24 @@ internal sealed class ConeScale
         }
 
         if (Contains(cone)) return true;
-        finding = new("cone-unknown", field, text, $"There is no cone {cone}.", [.. Nearest(cone)], MissingCone(cone));
+        finding = new(
+            "cone-unknown", field, text, Message.Of("cones.unknown", ("cone", cone.ToString())), Message.Verbatim(Nearest(cone)), Missing(cone));
         return false;
     }
 
-    private string[] Nearest(Cone cone)
+    private IEnumerable<string> Nearest(Cone cone)
     {
         var below = numbered.Where(c => c < cone).TakeLast(1);
         var above = numbered.Where(c => c > cone).Take(1);
-        return [.. below.Concat(above).Select(c => c.ToString())];
+        return below.Concat(above).Select(c => c.ToString());
     }
 
-    private string? MissingCone(Cone cone) => cone switch
+    private Message? Missing(Cone cone) => cone switch
     {
-        { HasLetter: true } => "Only Seger numbers 015a to 6a carry the letter a.",
-        { IsZeroCone: true, Position: < -22 } => "The scale begins at 022.",
-        { Position: 21 or 22 or 24 or 25 } => "Numbers 21, 22, 24 and 25 are not made. A leading zero left out?",
-        _ when Contains(cone.MixUp) => $"Cone {cone.MixUp} exists.",
+        { HasLetter: true } => Message.Of("cones.letter-only"),
+        { IsZeroCone: true, Position: < -22 } => Message.Of("cones.scale-begins"),
+        { Position: 21 or 22 or 24 or 25 } => Message.Of("cones.not-made"),
+        _ when Contains(cone.MixUp) => Message.Of("cones.exists", ("cone", cone.MixUp.ToString())),
         _ => null,
     };
 

@@ -1,6 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Quantities;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Cones;
@@ -23,7 +24,8 @@ internal sealed class EndPointCalculator(ConeCharts charts)
         var rate = question.Rate;
         if (!found.HasRates)
         {
-            if (assumed.RemoveAll(a => a.Parameter == "rate") == 0 && rate is not null) throw new RefusedException(ConeQuestion.NotApplicable(chart, rate.ToString(), rateField));
+            var rateWasAssumed = assumed.RemoveAll(a => a.Parameter == "rate") > 0;
+            if (!rateWasAssumed && rate is not null) throw new RefusedException(ConeQuestion.NotApplicable(chart, rate.ToString(), rateField));
             rate = null;
         }
 
@@ -31,25 +33,28 @@ internal sealed class EndPointCalculator(ConeCharts charts)
         var printed = value.Basis == Basis.Printed ? value.From[0] : null;
         return new(
             charts.Dataset.VersionId,
-            found.Cone.ToString(),
-            chart.Id,
-            rate?.CelsiusPerHour,
-            value.Celsius,
-            printed?.Fahrenheit ?? Temperature.ToFahrenheit(value.Celsius),
-            printed?.Fahrenheit is null ? FahrenheitBasis.Converted : FahrenheitBasis.Printed,
-            value.SigmaCelsius is { } sigma ? Math.Round(sigma, 2) : null,
-            value.Basis,
-            printed?.Confidence ?? Confidence.Derived,
-            [.. value.From.Select(PrintedPoint.Of)],
-            Elsewhere(found, rate, value.Celsius),
-            EndPointNotes.For(chart, found, rate, value),
-            SourcesOf(value),
-            assumed);
+            Cone: found.Cone.ToString(),
+            Chart: chart.Id,
+            RateCelsiusPerHour: rate?.CelsiusPerHour,
+            Celsius: value.Celsius,
+            Fahrenheit: printed?.Fahrenheit ?? Temperature.ToFahrenheit(value.Celsius),
+            FahrenheitBasis: printed?.Fahrenheit is null ? FahrenheitBasis.Converted : FahrenheitBasis.Printed,
+            SigmaCelsius: value.SigmaCelsius is { } sigma ? Math.Round(sigma, 2) : null,
+            Basis: value.Basis,
+            Confidence: printed?.Confidence ?? Confidence.Derived,
+            ComputedFrom: [.. value.From.Select(PrintedCells.Point)],
+            SameConeElsewhere: Elsewhere(found, rate, value.Celsius),
+            Notes: EndPointNotes.For(chart, found, rate, value),
+            Sources: SourcesOf(value),
+            Assumed: assumed);
     }
 
     /// <summary>Ids of the sources behind a value; a computed one also rests on the derived bending energies.</summary>
-    internal static string[] SourcesOf(params IEnumerable<EndPointValue> values) =>
-        [.. values.SelectMany(v => v.From).Select(c => c.Source).Concat(values.Any(v => v.Basis != Basis.Printed) ? ["derived"] : Array.Empty<string>()).Distinct()];
+    internal static string[] SourcesOf(params IEnumerable<EndPointValue> values)
+    {
+        var computed = values.Any(v => v.Basis != Basis.Printed);
+        return [.. values.SelectMany(v => v.From).Select(c => c.Source).Concat(computed ? [ConeCharts.DerivedSource] : Array.Empty<string>()).Distinct()];
+    }
 
     private static ChartCone OnChart(ConeChart chart, Cone cone, string field, List<Assumption> assumed)
     {
@@ -57,22 +62,27 @@ internal sealed class EndPointCalculator(ConeCharts charts)
         var twin = cone.WithLetter(!cone.HasLetter);
         if (chart.Find(twin) is { } other)
         {
-            assumed.Add(new("cone", twin.ToString(), $"Chart {chart.Id} prints {cone} as {twin}."));
+            assumed.Add(new("cone", twin.ToString(), Message.Of(
+                "cones.printed-as", ("chart", chart.Id), ("cone", cone.ToString()), ("twin", twin.ToString()))));
             return other;
         }
 
         var near = chart.Cones.OrderBy(c => Math.Abs(c.Cone.Position - cone.Position)).Take(2).Select(c => c.Cone).Order();
         throw new RefusedException(new Finding(
-            "cone-not-on-chart", field, cone.ToString(), $"Chart {chart.Id} does not print cone {cone}.",
-            [.. near.Select(c => c.ToString())],
-            chart.Find(cone.MixUp) is null ? null : $"It prints cone {cone.MixUp}, which is another cone."));
+            "cone-not-on-chart", field, cone.ToString(), NotOnChart(chart, cone),
+            Message.Verbatim(near.Select(c => c.ToString())),
+            chart.Find(cone.MixUp) is null ? null : Message.Of("cones.twin-on-chart", ("cone", cone.MixUp.ToString()))));
     }
+
+    /// <summary>“Chart … does not print cone …”.</summary>
+    internal static Message NotOnChart(ConeChart chart, Cone cone) =>
+        Message.Of("cones.not-on-chart", ("chart", chart.Id), ("cone", cone.ToString()));
 
     private static Finding NoKinetics(ChartCone cone, HeatingRate rate, ConeChart chart, string field) => new(
         "rate-not-computable", field, rate.ToString(),
-        $"Chart {chart.Id} has no kinetics for cone {cone.Cone}, and the self-supporting chart does not print it: nothing can be computed at {rate}.",
-        [.. cone.Cells.Select(c => $"{c.RateCelsiusPerHour}C/h")],
-        "Ask for the printed rate.");
+        Message.Of("cones.no-kinetics", ("chart", chart.Id), ("cone", cone.Cone.ToString()), ("rate", rate.ToString())),
+        Message.Verbatim(cone.Cells.Select(c => $"{c.RateCelsiusPerHour}C/h")),
+        Message.Of("cones.ask-for-the-printed-rate"));
 
     private List<PrintedPoint> Elsewhere(ChartCone cone, HeatingRate? rate, decimal celsius) =>
         [.. charts.Charts
@@ -81,5 +91,5 @@ internal sealed class EndPointCalculator(ConeCharts charts)
             .SelectMany(c => c.Cells)
             .Where(cell => !cone.Cells.Any(own => ReferenceEquals(own, cell) && own.RateCelsiusPerHour == rate?.CelsiusPerHour))
             .Where(cell => (rate is not null && cell.RateCelsiusPerHour == rate?.CelsiusPerHour) || cell.Celsius == celsius)
-            .Select(PrintedPoint.Of)];
+            .Select(PrintedCells.Point)];
 }

@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Quantities;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.Cones;
 
@@ -7,30 +8,33 @@ namespace ConeService.Firing.Cones;
 internal static class EndPointNotes
 {
     /// <summary>The notes for one value.</summary>
-    public static List<string> For(ConeChart chart, ChartCone cone, HeatingRate? rate, EndPointValue value)
+    public static List<Message> For(ConeChart chart, ChartCone cone, HeatingRate? rate, EndPointValue value)
     {
-        var notes = new List<string>();
+        var notes = new List<Message>();
         if (value.Basis == Basis.Extrapolated)
         {
-            notes.Add($"Chart {chart.Id} prints cone {cone.Cone} only from {cone.Cells[0].RateCelsiusPerHour} to {cone.Cells[^1].RateCelsiusPerHour} °C/h; {rate} is outside, so σ is widened.");
+            notes.Add(Message.Of(
+                "cones.extrapolated",
+                ("chart", chart.Id),
+                ("cone", cone.Cone.ToString()),
+                ("slowest", cone.Cells[0].RateCelsiusPerHour),
+                ("fastest", cone.Cells[^1].RateCelsiusPerHour),
+                ("rate", rate?.ToString())));
         }
 
         if (value.Basis == Basis.Borrowed)
         {
-            notes.Add($"Chart {chart.Id} has no kinetics for cone {cone.Cone}: the shape of the curve of {ConeCharts.DefaultChart} was moved through its value at {value.From[0].RateCelsiusPerHour} °C/h.");
+            notes.Add(Message.Of(
+                "cones.borrowed",
+                ("chart", chart.Id),
+                ("cone", cone.Cone.ToString()),
+                ("lender", ConeCharts.DefaultChart),
+                ("rate", value.From[0].RateCelsiusPerHour)));
         }
 
-        if (rate?.CelsiusPerHour > 300m)
-        {
-            notes.Add("Above 300 °C/h nothing was measured; above 150 °C/h differences inside the kiln and the lag of the thermocouple weigh more than the cone.");
-        }
-
-        if (rate is null)
-        {
-            notes.Add("The chart states no heating rate, so no uncertainty can be given: a cone moves by tens of degrees between a slow and a fast firing.");
-        }
-
-        notes.AddRange(value.From.Select(c => c.Note).OfType<string>());
+        if (rate?.CelsiusPerHour > 300m) notes.Add(Message.Of("cones.nothing-measured"));
+        if (rate is null) notes.Add(Message.Of("cones.no-uncertainty"));
+        notes.AddRange(value.From.Where(c => c.Note is not null).Select(c => Message.Verbatim(c.Note!)));
         return notes;
     }
 }

@@ -1,4 +1,3 @@
-
 namespace ConeService.Firing.Cones;
 
 /// <summary>The shape of another chart's curve, moved along the temperature axis through a value that this chart prints.</summary>
@@ -11,6 +10,9 @@ internal sealed class ShiftedCurve(BendingCurve shape, double offset) : BendingC
     /// <param name="rate">The printed rate, °C/h.</param>
     /// <param name="kelvin">The printed end point, K.</param>
     public static ShiftedCurve Through(BendingCurve shape, double rate, double kelvin) => new(shape, kelvin - shape.EndPoint(rate));
+
+    /// <inheritdoc/>
+    public override double KnotPhase => Fraction(shape.KnotPhase + offset);
 
     /// <inheritdoc/>
     public override double LogK(double temperature) => shape.LogK(temperature - offset);

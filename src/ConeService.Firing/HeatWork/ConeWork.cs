@@ -1,4 +1,4 @@
-using ConeService.Contract.Cones;
+using ConeService.Contract.HeatWork;
 using ConeService.Contract.Quantities;
 using ConeService.Firing.Cones;
 
@@ -20,6 +20,6 @@ internal sealed record ConeWork(ChartCone Cone, BendingCurve Curve, double Progr
     /// <param name="rate">Rate over the last 100 K, by which the chart's scatter is widened.</param>
     /// <param name="slope">Effect of the uncertain slope, K.</param>
     /// <param name="history">The firing.</param>
-    internal double SigmaOf(HeatUncertainty shared, HeatingRate rate, double slope, ResidenceHistogram history) =>
-        shared.Sigma(Cone.At(rate)?.SigmaCelsius ?? 0, slope, HeatUncertainty.PerKelvin(Curve, history, MarginKelvin));
+    internal double SigmaOf(SharedUncertainty shared, HeatingRate rate, double slope, ResidenceHistogram history) =>
+        HeatUncertainty.Sigma(shared, Cone.At(rate)?.SigmaCelsius ?? 0, slope, HeatUncertainty.PerKelvin(Curve, history, MarginKelvin));
 }

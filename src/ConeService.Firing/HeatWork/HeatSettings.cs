@@ -1,5 +1,7 @@
+using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 
@@ -12,11 +14,27 @@ namespace ConeService.Firing.HeatWork;
 /// <param name="Uncertainty">Parts of the uncertainty that were stated.</param>
 /// <param name="Reduction">True when the firing was in reduction.</param>
 /// <param name="Assumed">Parameters that were left out.</param>
-internal sealed record HeatSettings(ConeChart Chart, ThermocoupleToleranceRow Tolerance, double Firings, UncertaintyInput Uncertainty, bool Reduction, List<Assumption> Assumed)
+internal sealed record HeatSettings(
+    ConeChart Chart, ThermocoupleToleranceRow Tolerance, double Firings, UncertaintyInput Uncertainty, bool Reduction, List<Assumption> Assumed)
 {
     private const string UsualType = "K";
     private const string UsualStandard = "iec-60584";
+    private const string UsualClass = "2";
+    private const string StandardOfWords = "astm-e230";
+    private const string UsualWord = "standard";
     private static readonly string[] Atmospheres = ["oxidation", "neutral", "reduction"];
+
+    /// <summary>What is missing from a package for what is assumed of a thermocouple; nothing of a package without the table.</summary>
+    public static IEnumerable<PackageFault> Requires(Dataset dataset)
+    {
+        if (dataset.ThermocoupleTolerances.Count == 0) yield break;
+        foreach (var (standard, kind) in new[] { (UsualStandard, UsualClass), (StandardOfWords, UsualWord) })
+        {
+            if (Find(dataset, UsualType, standard, kind) is not null) continue;
+            yield return Requirements.Fault(
+                dataset, "thermocouple-tolerances", "class", $"has no row of type {UsualType}, {standard}, class {kind}, which is assumed");
+        }
+    }
 
     /// <summary>Reads the settings of a request.</summary>
     /// <param name="charts">The charts.</param>
@@ -28,68 +46,77 @@ internal sealed record HeatSettings(ConeChart Chart, ThermocoupleToleranceRow To
     {
         var before = findings.Count;
         var assumed = new List<Assumption>();
-        var chart = ReadChart(charts, request.Chart, at + "/chart", assumed, findings);
+        var instead = Message.Of("cones.chart-for-heat-work", ("chart", ConeCharts.DefaultChart));
+        var chart = ChartInput.ReadFollowable(charts, request.Chart, at + "/chart", instead, assumed, findings);
         var tolerance = ReadThermocouple(charts.Dataset, request.Thermocouple, at + "/thermocouple", assumed, findings);
         var firings = request.Thermocouple?.Firings;
-        if (firings is not null and (< 0 or > 10_000)) findings.Add(OutOfRange(at + "/thermocouple/firings", firings.Value, "0 to 10,000 firings"));
-        if (firings is null && request.Uncertainty?.DriftCelsius is null) assumed.Add(new("thermocouple.firings", "0", "A new thermocouple; say how many firings above 1100 °C it has seen."));
-        var stated = request.Uncertainty ?? new();
-        foreach (var (value, name) in new[] { (stated.ConeCelsius, "coneCelsius"), (stated.GradientCelsius, "gradientCelsius"), (stated.DriftCelsius, "driftCelsius") })
+        if (firings is not null and (< 0 or > 10_000))
         {
-            if (value is { } v && v is not (>= 0 and <= 200)) findings.Add(OutOfRange($"{at}/uncertainty/{name}", v, "0 to 200 °C"));
+            findings.Add(OutOfRange(at + "/thermocouple/firings", firings.Value, Message.Of("heat-work.firings-allowed")));
+        }
+
+        if (firings is null && request.Uncertainty?.DriftCelsius is null)
+        {
+            assumed.Add(new("thermocouple.firings", "0", Message.Of("heat-work.new-thermocouple")));
+        }
+
+        var stated = request.Uncertainty ?? new();
+        foreach (var (value, name) in new[]
+            { (stated.ConeCelsius, "coneCelsius"), (stated.GradientCelsius, "gradientCelsius"), (stated.DriftCelsius, "driftCelsius") })
+        {
+            if (value is { } v && v is not (>= 0 and <= 200))
+            {
+                findings.Add(OutOfRange($"{at}/uncertainty/{name}", v, Message.Of("answers.range", ("low", "0"), ("high", "200 °C"))));
+            }
         }
 
         if (request.Atmosphere is { } atmosphere && !Atmospheres.Contains(atmosphere))
         {
-            findings.Add(new("atmosphere-unknown", at + "/atmosphere", atmosphere, $"“{atmosphere}” is not an atmosphere.", [.. Atmospheres], NearMatches.Find(atmosphere, Atmospheres) is [var near, ..] ? $"Probably {near}." : null));
+            findings.Add(new(
+                "atmosphere-unknown", at + "/atmosphere", atmosphere, Message.Of("heat-work.atmosphere-unknown", ("atmosphere", atmosphere)),
+                Message.Verbatim(Atmospheres), NearMatches.Probably(atmosphere, Atmospheres)));
         }
 
         return findings.Count > before ? null : new(chart!, tolerance!, firings ?? 0, stated, request.Atmosphere == "reduction", assumed);
     }
 
     /// <summary>A number outside what is believed.</summary>
-    internal static Finding OutOfRange(string field, double value, string range, string? mistake = null) => new(
-        "number-out-of-range", field, value.ToString("0.######", System.Globalization.CultureInfo.InvariantCulture), $"{value:0.######} is outside what can be computed with.", [range], mistake);
-
-    private static ConeChart? ReadChart(ConeCharts charts, string? name, string field, List<Assumption> assumed, ICollection<Finding> findings)
+    internal static Finding OutOfRange(string field, double value, Message range, Message? mistake = null)
     {
-        if (string.IsNullOrWhiteSpace(name))
-        {
-            assumed.Add(new("chart", ConeCharts.DefaultChart, "No chart was named; the current chart of self-supporting cones is taken."));
-            return charts.Default;
-        }
-
-        if (!charts.TryFind(name.Trim(), field, out var chart, out var unknown))
-        {
-            findings.Add(unknown!);
-            return null;
-        }
-
-        if (chart.DefaultRate is not { } rate || chart.Cones.All(c => c.Curve(rate) is null))
-        {
-            findings.Add(new("chart-without-kinetics", field, name, $"Chart {chart.Id} gives no way to follow a firing: it states no heating rate.",
-                [.. charts.Charts.Where(c => c.Rates.Count > 0).Select(c => c.Id)], $"For heat work use {ConeCharts.DefaultChart}."));
-        }
-
-        return chart;
+        var text = value.ToString("0.######", CultureInfo.InvariantCulture);
+        return new("number-out-of-range", field, text, Message.Of("answers.number-out-of-range", ("value", text)), [range], mistake);
     }
 
-    private static ThermocoupleToleranceRow? ReadThermocouple(Dataset dataset, ThermocoupleInput? sent, string field, List<Assumption> assumed, ICollection<Finding> findings)
+    private static ThermocoupleToleranceRow? Find(Dataset dataset, string type, string standard, string kind) =>
+        dataset.ThermocoupleTolerances.FirstOrDefault(r => r.Type == type && r.Standard == standard && r.Class == kind);
+
+    private static ThermocoupleToleranceRow? ReadThermocouple(
+        Dataset dataset, ThermocoupleInput? sent, string field, List<Assumption> assumed, ICollection<Finding> findings)
     {
-        var (type, standard, kind) = (sent?.Type?.Trim().ToUpperInvariant(), sent?.Standard?.Trim().ToLowerInvariant(), sent?.Class.Text?.Trim().ToLowerInvariant());
-        if (type is null) assumed.Add(new("thermocouple.type", type = UsualType, "The usual one in studio kilns."));
+        var (type, standard) = (sent?.Type?.Trim().ToUpperInvariant(), sent?.Standard?.Trim().ToLowerInvariant());
+        var kind = sent?.Class.Text?.Trim().ToLowerInvariant();
+        if (type is null) assumed.Add(new("thermocouple.type", type = UsualType, Message.Of("heat-work.usual-type")));
         if (standard is null)
         {
-            standard = kind is "standard" or "special" ? "astm-e230" : UsualStandard;
-            assumed.Add(new("thermocouple.standard", standard, kind is null ? "The international standard." : "The standard that has such a class."));
+            standard = kind is "standard" or "special" ? StandardOfWords : UsualStandard;
+            assumed.Add(new(
+                "thermocouple.standard", standard,
+                kind is null ? Message.Of("heat-work.international-standard") : Message.Of("heat-work.standard-of-class")));
         }
 
-        if (kind is null) assumed.Add(new("thermocouple.class", kind = standard == "astm-e230" ? "standard" : "2", "The common grade."));
-        var row = dataset.ThermocoupleTolerances.FirstOrDefault(r => r.Type == type && r.Standard == standard && r.Class == kind);
+        if (kind is null)
+        {
+            kind = standard == StandardOfWords ? UsualWord : UsualClass;
+            assumed.Add(new("thermocouple.class", kind, Message.Of("heat-work.common-grade")));
+        }
+
+        var row = Find(dataset, type, standard, kind);
         if (row is null)
         {
-            findings.Add(new("thermocouple-unknown", field, $"{type}, {standard}, {kind}", $"No tolerance is known for type {type}, {standard}, class {kind}.",
-                [.. dataset.ThermocoupleTolerances.Select(r => $"{r.Type}, {r.Standard}, {r.Class}")]));
+            findings.Add(new(
+                "thermocouple-unknown", field, $"{type}, {standard}, {kind}",
+                Message.Of("heat-work.thermocouple-unknown", ("type", type), ("standard", standard), ("class", kind)),
+                Message.Verbatim(dataset.ThermocoupleTolerances.Select(r => $"{r.Type}, {r.Standard}, {r.Class}"))));
         }
 
         return row;

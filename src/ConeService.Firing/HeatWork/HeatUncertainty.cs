@@ -3,20 +3,22 @@ using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.HeatWork;
 
-/// <summary>The parts of the uncertainty of a margin that are the same for every cone, as standard deviations, K.</summary>
-/// <param name="ThermocoupleCelsius">The tolerance at the peak as a rectangular distribution, a/√3.</param>
-/// <param name="DriftCelsius">Drift of the thermocouple with its firings.</param>
-/// <param name="ConeCelsius">Spread between cones of one number.</param>
-/// <param name="GradientCelsius">Difference between the places of thermocouple and cone.</param>
-internal sealed record HeatUncertainty(double ThermocoupleCelsius, double DriftCelsius, double ConeCelsius, double GradientCelsius)
+/// <summary>How sure a margin is: its σ, from the parts that all cones share and those of one cone. Everything in K.</summary>
+internal static class HeatUncertainty
 {
+    private const double NearKelvin = 45;
+
     /// <summary>σ of a margin, K.</summary>
+    /// <param name="shared">The parts that are the same for every cone.</param>
     /// <param name="chart">Scatter of the chart about its curve, widened beyond its printed rates, K.</param>
     /// <param name="slope">Effect of the uncertain slope of the curve on this history, K.</param>
     /// <param name="perKelvin">How many kelvins the margin moves when the whole history moves by one; see <see cref="PerKelvin"/>.</param>
-    public double Sigma(double chart, double slope, double perKelvin = 1) => Math.Sqrt(
-        (perKelvin * perKelvin * ((ThermocoupleCelsius * ThermocoupleCelsius) + (DriftCelsius * DriftCelsius) + (ConeCelsius * ConeCelsius)
-        + (GradientCelsius * GradientCelsius) + (chart * chart))) + (slope * slope));
+    public static double Sigma(SharedUncertainty shared, double chart, double slope, double perKelvin = 1)
+    {
+        var temperature = Square(shared.ThermocoupleCelsius) + Square(shared.DriftCelsius) + Square(shared.ConeCelsius)
+            + Square(shared.GradientCelsius) + Square(chart);
+        return Math.Sqrt((Square(perKelvin) * temperature) + Square(slope));
+    }
 
     /// <summary>
     /// m/δ, where δ is how far the whole history would have to be cooler for the cone to be just down. Exactly 1 for a
@@ -30,7 +32,7 @@ internal sealed record HeatUncertainty(double ThermocoupleCelsius, double DriftC
     {
         // Far from the end point the probability is 0 or 1 whatever the factor.
         if (Math.Abs(margin) > NearKelvin) return 1;
-        var from = curve.EndPoint(ConeReader.MarginRate) - (2 * NearKelvin);
+        var from = curve.EndPoint(HeatMargin.Rate) - (2 * NearKelvin);
         var bins = history.Bins().Where(b => b.Kelvin > from).ToList();
         double LogProgress(double shift) => Math.Log(Math.Max(bins.Sum(b => b.Hours * curve.BendRate(b.Kelvin + shift)), 1e-100));
         if (Math.Abs(margin) < 0.5) return HeatMargin.Of(curve, Math.Exp(LogProgress(0.5))) - HeatMargin.Of(curve, Math.Exp(LogProgress(-0.5)));
@@ -46,17 +48,12 @@ internal sealed record HeatUncertainty(double ThermocoupleCelsius, double DriftC
         return Math.Clamp(-margin / x1, 0.25, 4);
     }
 
-    /// <summary>The parts as the answer tells them.</summary>
-    public SharedUncertainty ToAnswer() => new(ThermocoupleCelsius, DriftCelsius, ConeCelsius, GradientCelsius);
-
-    private const double NearKelvin = 45;
-
     /// <summary>Half the spread of the margins when every curve is steeper and flatter by one standard deviation of ln E, K.</summary>
-    public static double[] OfSlopes(ScaleMeter meter, ScaleWork work, ResidenceHistogram histogram, double logSigma)
+    public static double[] OfSlopes(ConeCurves curves, ScaleWork work, ResidenceHistogram histogram, double logSigma)
     {
         double[] Margins(double exponent)
         {
-            var progress = meter.Table.FollowSteeper(histogram, exponent);
+            var progress = curves.Table.FollowSteeper(histogram, exponent);
             // K′⁻¹(60·I) is K⁻¹(60·I^(1/a)).
             return [.. work.Cones.Select((c, i) => HeatMargin.Of(c.Curve, Math.Pow(progress[i], 1 / exponent)))];
         }
@@ -66,4 +63,6 @@ internal sealed record HeatUncertainty(double ThermocoupleCelsius, double DriftC
 
     /// <summary>P(the cone is down) = Φ(m/σ).</summary>
     public static double Probability(double margin, double sigma) => NormalDistribution.Below(margin / sigma);
+
+    private static double Square(double value) => value * value;
 }

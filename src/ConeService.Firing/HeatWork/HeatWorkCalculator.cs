@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Quantities;
+using ConeService.Contract.Texts;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork.Logs;
 
@@ -12,7 +13,10 @@ namespace ConeService.Firing.HeatWork;
 /// <param name="History">The firing.</param>
 internal sealed record HeatWorkResult(HeatWorkAnswer Answer, HeatHistory History);
 
-/// <summary>Answers: what does, or did, this firing do to the cones of a chart? May be shared by requests; keeps the tables of the charts it was asked for.</summary>
+/// <summary>
+/// Answers: what does, or did, this firing do to the cones of a chart? May be shared by requests; keeps the tables of the
+/// charts it was asked for.
+/// </summary>
 /// <param name="charts">The charts.</param>
 internal sealed class HeatWorkCalculator(ConeCharts charts)
 {
@@ -20,7 +24,7 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
     private const double QuartzCelsius = 573;
     private const double QuartzWidth = 50;
 
-    private readonly ConcurrentDictionary<(string Chart, decimal Rate), ScaleMeter> meters = new();
+    private readonly ConcurrentDictionary<(string Chart, decimal Rate), ConeCurves> curves = new();
 
     /// <summary>The charts.</summary>
     public ConeCharts Charts { get; } = charts;
@@ -35,8 +39,8 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
     public HeatWorkResult Answer(HeatWorkRequest request, string at = "")
     {
         var settings = Settings(request, at);
-        if (request.Log is not null) return Answer(FiringInput.ReadLog(request, at), settings, request.Units == "F");
-        var programme = FiringInput.ReadProgramme(request, at, Defaults, settings.Assumed);
+        if (request.Log is not null) return Answer(LogSamples.Read(request, at), settings, request.Units == "F");
+        var programme = ProgrammeReader.Read(request, at, Defaults, settings.Assumed);
         return Answer(programme.ToHistory(), null, [], settings);
     }
 
@@ -50,7 +54,7 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
         var sent = ((log.History.Peak.Kelvin - Zero) * 1.8) + 32;
         if (fahrenheit && sent is >= 586 and <= 1450 && log.History.Peak.Kelvin - Zero < 586)
         {
-            warnings.Add(HeatWarning.Of("units-look-wrong", FormattableString.Invariant($"A peak of {sent:0} °F melts no cone; as °C it would be a firing. Check the unit.")));
+            warnings.Add(HeatWarning.Of("units-look-wrong", Message.Of("heat-work.units-look-wrong", ("fahrenheit", sent))));
         }
 
         return Answer(log.History, new(log.Samples, log.Used), warnings, settings);
@@ -64,54 +68,67 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
         return HeatSettings.Read(Charts, request, at, findings) ?? throw new RefusedException(findings);
     }
 
-    /// <summary>The meter of a chart for a firing whose last 100 °C went at a rate.</summary>
-    public ScaleMeter Meter(ConeChart chart, double? rate)
+    /// <summary>The curves of a chart for a firing whose last 100 °C went at a rate.</summary>
+    public ConeCurves Curves(ConeChart chart, double? rate)
     {
-        // Borrowed curves go through the printed value nearest to the rate: one meter for each printed rate.
-        var asked = Usable(chart, rate);
-        var nearest = chart.Rates.MinBy(r => Math.Abs(Math.Log((double)(r / asked))));
-        return meters.GetOrAdd((chart.Id, nearest), static (_, x) => new(x.chart, x.nearest), (chart, nearest));
+        // Borrowed curves go through the printed value nearest to the rate: one set for each printed rate.
+        var nearest = chart.NearestRate(Usable(chart, rate));
+        return curves.GetOrAdd((chart.Id, nearest), static (_, x) => new(x.chart, x.nearest), (chart, nearest));
     }
 
     internal HeatWorkResult Answer(HeatHistory history, LogSummary? log, List<HeatWarning> warnings, HeatSettings settings)
     {
         var rate = HistoryShape.RateOverLast100(history);
-        var meter = Meter(settings.Chart, rate);
-        var work = meter.Measure(history);
+        var chartCurves = Curves(settings.Chart, rate);
+        var work = chartCurves.Measure(history);
         var peak = history.Peak.Kelvin - Zero;
         var assumed = settings.Assumed.ToList();
         var shared = Shared(settings, peak, assumed);
         var histogram = new ResidenceHistogram(history);
-        var slopes = HeatUncertainty.OfSlopes(meter, work, histogram, Defaults.Take(null, "energy-log-sigma", "uncertainty of the slope of the curves", []));
+        var slopes = HeatUncertainty.OfSlopes(chartCurves, work, histogram, Defaults["energy-log-sigma"]);
         var at = new HeatingRate(Usable(settings.Chart, rate));
-        var results = work.Cones.Select((cone, i) => Result(cone, history.Start.Hours, at, cone.SigmaOf(shared, at, slopes[i], histogram))).ToList();
+        var results = work.Cones
+            .Select((cone, i) => Result(cone, history.Start.Hours, at, cone.SigmaOf(shared, at, slopes[i], histogram))).ToList();
         if (assumed.FirstOrDefault(a => a.Parameter == "fullSpeedRate") is { } full)
         {
-            warnings.Add(HeatWarning.Of("full-speed-assumed", $"A segment runs as fast as possible, and no limit was stated: {full.Value} was taken. State fullSpeedRate of your kiln; the last 100 °C decide."));
+            warnings.Add(HeatWarning.Of("full-speed-assumed", Message.Of("heat-work.full-speed-assumed", ("rate", full.Value))));
         }
 
         HeatWorkWarnings.Add(warnings, settings, work, rate, peak);
-        ConeWork?[] deciding = [work.Reached, work.Next];
+        var deciding = new[] { work.Reached, work.Next }.OfType<ConeWork>().ToList();
+        var tolerance = settings.Tolerance;
         return new(new(
-            Charts.Dataset.VersionId, settings.Chart.Id,
-            work.Reached?.Cone.Cone.ToString(), work.Next?.Cone.Cone.ToString(),
-            work.Fraction is { } f ? Math.Round(f, 4) : null,
-            Reading(work),
-            Math.Round(peak, 3), Math.Round((peak * 1.8) + 32, 3),
-            Minutes(history.Peak.Hours - history.Start.Hours), Minutes(history.DurationHours),
-            Minutes(HistoryShape.HoursAbove(history, 1000 + Zero)),
-            rate is { } r ? Math.Round(r, 2) : null,
-            HistoryShape.CoolingThrough(history, QuartzCelsius + Zero, QuartzWidth) is { } c ? Math.Round(c, 2) : null,
-            results,
-            [.. work.OutOfOrder.Select(c => c.Cone.Cone.ToString())],
-            [.. work.LeftOut.Select(c => c.ToString())],
-            new(settings.Tolerance.Type, settings.Tolerance.Standard, settings.Tolerance.Class, settings.Firings, Math.Round(ThermocoupleTolerance.At(settings.Tolerance, peak), 3)),
-            shared.ToAnswer(), log,
-            deciding.OfType<ConeWork>().Max(d => results[IndexOf(work, d)].Basis),
-            warnings,
-            HeatWorkWarnings.Notes,
-            [.. deciding.OfType<ConeWork>().SelectMany(d => d.Cone.Cells).Select(cell => cell.Source).Append(settings.Tolerance.Source).Append("derived").Distinct()],
-            assumed), history);
+            Charts.Dataset.VersionId,
+            Chart: settings.Chart.Id,
+            Reached: work.Reached?.Cone.Cone.ToString(),
+            Next: work.Next?.Cone.Cone.ToString(),
+            Fraction: work.Fraction is { } f ? Math.Round(f, 4) : null,
+            Reading: Reading(work),
+            PeakCelsius: Math.Round(peak, 3),
+            PeakFahrenheit: Math.Round((peak * 1.8) + 32, 3),
+            PeakAtMinutes: Minutes(history.Peak.Hours - history.Start.Hours),
+            DurationMinutes: Minutes(history.DurationHours),
+            MinutesAbove1000Celsius: Minutes(HistoryShape.HoursAbove(history, 1000 + Zero)),
+            RateOverLast100CelsiusPerHour: rate is { } r ? Math.Round(r, 2) : null,
+            CoolingThrough573CelsiusPerHour:
+                HistoryShape.CoolingThrough(history, QuartzCelsius + Zero, QuartzWidth) is { } c ? Math.Round(c, 2) : null,
+            Cones: results,
+            OutOfOrder: [.. work.OutOfOrder.Select(c => c.Cone.Cone.ToString())],
+            LeftOut: [.. work.LeftOut.Select(c => c.ToString())],
+            Thermocouple: new(
+                tolerance.Type, tolerance.Standard, tolerance.Class, settings.Firings, Math.Round(ThermocoupleTolerance.At(tolerance, peak), 3)),
+            Uncertainty: shared,
+            Log: log,
+            // Bases are ordered from the strongest to the weakest.
+            Basis: deciding.Max(d => results[IndexOf(work, d)].Basis),
+            Warnings: warnings,
+            Notes: HeatWorkWarnings.Notes,
+            Sources:
+            [
+                .. deciding.SelectMany(d => d.Cone.Cells).Select(cell => cell.Source)
+                    .Append(tolerance.Source).Append(ConeCharts.DerivedSource).Distinct(),
+            ],
+            Assumed: assumed), history);
     }
 
     private static ConeResult Result(ConeWork cone, double start, HeatingRate rate, double sigma)
@@ -127,20 +144,21 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
             value?.Basis is null or Basis.Printed ? Basis.Interpolated : value.Basis);
     }
 
-    private HeatUncertainty Shared(HeatSettings settings, double peak, List<Assumption> assumed)
+    private SharedUncertainty Shared(HeatSettings settings, double peak, List<Assumption> assumed)
     {
         var stated = settings.Uncertainty;
         var noble = settings.Tolerance.Type is "R" or "S" or "B";
-        var drift = stated.DriftCelsius ?? Math.Min(Defaults["drift-cap"], settings.Firings * Defaults[noble ? "drift-noble-metal" : "drift-base-metal"]);
+        var drift = stated.DriftCelsius
+            ?? Math.Min(Defaults["drift-cap"], settings.Firings * Defaults[noble ? "drift-noble-metal" : "drift-base-metal"]);
         return new(
             Math.Round(ThermocoupleTolerance.At(settings.Tolerance, peak) / Math.Sqrt(3), 4), Math.Round(drift, 4),
             Defaults.Take(stated.ConeCelsius, "cone-sigma", "uncertainty.coneCelsius", assumed),
             Defaults.Take(stated.GradientCelsius, "gradient-sigma", "uncertainty.gradientCelsius", assumed));
     }
 
-    private static string Reading(ScaleWork work) => work.Reached is { } reached
-        ? ConeReader.Say(reached.Cone.Cone, work.Next?.Cone.Cone, work.Fraction)
-        : $"no cone of the chart is down; {work.Next!.Cone.Cone} is the first";
+    private static Message Reading(ScaleWork work) => work.Reached is { } reached
+        ? ReadingCalculator.Say(reached.Cone.Cone, work.Next?.Cone.Cone, work.Fraction)
+        : Message.Of("heat-work.reading-none", ("cone", work.Next!.Cone.Cone.ToString()));
 
     private static decimal Usable(ConeChart chart, double? rate) => rate is { } r
         ? (decimal)Math.Round(Math.Clamp(r, (double)HeatingRate.Slowest, (double)HeatingRate.Fastest), 4)

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.HeatWork;
@@ -9,7 +10,16 @@ internal sealed class HeatWorkDefaults(Dataset dataset)
 {
     private readonly Dictionary<string, HeatWorkDefaultRow> rows = dataset.HeatWorkDefaults.ToDictionary(r => r.Id, StringComparer.Ordinal);
 
-    /// <summary>A default; the package guarantees that it is there.</summary>
+    // Every id that this service looks up.
+    private static readonly string[] Needed =
+        ["room", "full-speed-rate", "cone-sigma", "gradient-sigma", "energy-log-sigma", "drift-cap", "drift-noble-metal", "drift-base-metal"];
+
+    /// <summary>What is missing from a package that following a firing needs; nothing of a package without the table.</summary>
+    public static IEnumerable<PackageFault> Requires(Dataset dataset) => dataset.HeatWorkDefaults.Count == 0
+        ? []
+        : Requirements.Ids(dataset, "heat-work-defaults", Needed, dataset.HeatWorkDefaults.Select(r => r.Id), "following a firing");
+
+    /// <summary>A default; <see cref="Requires"/> guarantees that it is there.</summary>
     public double this[string id] => (double)rows[id].Value;
 
     /// <summary>The value sent, or the default with the assumption noted.</summary>
@@ -21,7 +31,7 @@ internal sealed class HeatWorkDefaults(Dataset dataset)
     {
         if (sent is { } value) return value;
         var row = rows[id];
-        assumed.Add(new(parameter, row.Unit == "1" ? $"{row.Value}" : $"{row.Value} {row.Unit}", $"{row.Meaning} {row.Note}".Trim()));
+        assumed.Add(new(parameter, row.Unit == "1" ? $"{row.Value}" : $"{row.Value} {row.Unit}", Message.Verbatim($"{row.Meaning} {row.Note}".Trim())));
         return (double)row.Value;
     }
 }

@@ -1,7 +1,7 @@
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>How one witness cone speaks about the offset δ of the meter.</summary>
-internal enum OffsetEvidence
+internal enum EvidenceKind
 {
     /// <summary>δ is about the value: the cone leans.</summary>
     About,
@@ -13,17 +13,17 @@ internal enum OffsetEvidence
     AtMost,
 }
 
-/// <summary>One witness cone's word on the offset.</summary>
+/// <summary>What one witness cone says of the offset.</summary>
 /// <param name="Kind">Value or bound.</param>
 /// <param name="Celsius">The value, K.</param>
 /// <param name="Sigma">Its σ, K.</param>
-internal readonly record struct OffsetWord(OffsetEvidence Kind, double Celsius, double Sigma)
+internal readonly record struct OffsetEvidence(EvidenceKind Kind, double Celsius, double Sigma)
 {
     /// <summary>How far δ is from what the cone says, in σ; 0 where a bound is kept.</summary>
     public double Residual(double offset) => Kind switch
     {
-        OffsetEvidence.AtLeast => Math.Min(0, (offset - Celsius) / Sigma),
-        OffsetEvidence.AtMost => Math.Max(0, (offset - Celsius) / Sigma),
+        EvidenceKind.AtLeast => Math.Min(0, (offset - Celsius) / Sigma),
+        EvidenceKind.AtMost => Math.Max(0, (offset - Celsius) / Sigma),
         _ => (offset - Celsius) / Sigma,
     };
 
@@ -33,25 +33,28 @@ internal readonly record struct OffsetWord(OffsetEvidence Kind, double Celsius, 
         var z = (offset - Celsius) / Sigma;
         return Kind switch
         {
-            OffsetEvidence.AtLeast => NormalDistribution.LogBelow(z),
-            OffsetEvidence.AtMost => NormalDistribution.LogBelow(-z),
+            EvidenceKind.AtLeast => NormalDistribution.LogBelow(z),
+            EvidenceKind.AtMost => NormalDistribution.LogBelow(-z),
             _ => -0.5 * z * z,
         };
     }
 }
 
-/// <summary>The offset that a set of witness cones supports: mean and standard deviation of the likelihood over ±150 K, every offset being as likely beforehand.</summary>
+/// <summary>
+/// The offset that a set of witness cones supports: mean and standard deviation of the likelihood over ±150 K, every offset
+/// being as likely beforehand.
+/// </summary>
 internal static class MeterOffsetEstimate
 {
     private const double Widest = 150;
     private const double Step = 0.05;
 
     /// <summary>The estimate, or null when the cones bound it on one side only. Cones that contradict each other widen the error.</summary>
-    public static (double Offset, double Error)? From(IReadOnlyCollection<OffsetWord> words)
+    public static (double Offset, double Error)? From(IReadOnlyCollection<OffsetEvidence> evidence)
     {
-        if (words.All(w => w.Kind == OffsetEvidence.AtLeast) || words.All(w => w.Kind == OffsetEvidence.AtMost)) return null;
+        if (evidence.All(w => w.Kind == EvidenceKind.AtLeast) || evidence.All(w => w.Kind == EvidenceKind.AtMost)) return null;
         var logs = new double[(int)(2 * Widest / Step) + 1];
-        for (var i = 0; i < logs.Length; i++) logs[i] = words.Sum(w => w.LogLikelihood(At(i)));
+        for (var i = 0; i < logs.Length; i++) logs[i] = evidence.Sum(w => w.LogLikelihood(At(i)));
         var highest = logs.Max();
         var (mass, mean, square) = (0.0, 0.0, 0.0);
         for (var i = 0; i < logs.Length; i++)
@@ -64,8 +67,12 @@ internal static class MeterOffsetEstimate
 
         mean /= mass;
         var error = Math.Sqrt(Math.Max(Step * Step, (square / mass) - (mean * mean)));
-        return (mean, error * Scatter(words.Sum(w => w.Residual(mean) * w.Residual(mean)), words.Count));
+        return (mean, error * Scatter(evidence.Sum(w => w.Residual(mean) * w.Residual(mean)), evidence.Count));
     }
+
+    /// <summary>The bound set by cones that are all down, or all standing: the tightest, K.</summary>
+    public static double Bound(IReadOnlyList<OffsetEvidence> evidence) =>
+        evidence[0].Kind == EvidenceKind.AtLeast ? evidence.Max(e => e.Celsius) : evidence.Min(e => e.Celsius);
 
     /// <summary>
     /// Several estimates pooled by inverse variance. Where they scatter more than their errors allow, the error is

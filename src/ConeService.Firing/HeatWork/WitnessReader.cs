@@ -1,6 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Texts;
 using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.HeatWork;
@@ -24,14 +25,21 @@ internal static class WitnessReader
         var witnesses = new List<Witness>();
         if (firing.Observations is not { Count: > 0 and <= 200 })
         {
-            findings.Add(new("observation-unreadable", at + "/observations", null, "The firing names no witness cones, or more than 200.", ["[{\"cone\": \"6\", \"clock\": 4}]"]));
+            findings.Add(new(
+                "observation-unreadable", at + "/observations", null, Message.Of("heat-work.no-witness-cones"),
+                Message.Verbatim(["[{\"cone\": \"6\", \"clock\": 4}]"])));
             return witnesses;
         }
 
         foreach (var (i, sent) in firing.Observations.Index())
         {
             var field = $"{at}/observations/{i}";
-            if (sent is null || sent.Cone.IsAbsent) findings.Add(new("cone-unreadable", field + "/cone", null, "The observation names no cone.", ["\"6\"", "\"04\""]));
+            if (sent is null || sent.Cone.IsAbsent)
+            {
+                findings.Add(new(
+                    "cone-unreadable", field + "/cone", null, Message.Of("heat-work.witness-without-cone"),
+                    Message.Verbatim(["\"6\"", "\"04\""])));
+            }
             else if (!ConeInput.TryRead(scale, sent.Cone, field + "/cone", out var cone, out var wrong)) findings.Add(wrong!);
             else if (Check(sent, field) is { } finding) findings.Add(finding);
             else witnesses.Add(Of(cone, sent, field));
@@ -43,10 +51,30 @@ internal static class WitnessReader
     private static Finding? Check(WitnessCone sent, string field)
     {
         var given = (sent.Look is null ? 0 : 1) + (sent.Clock is null ? 0 : 1) + (sent.Degrees is null ? 0 : 1);
-        if (given != 1) return new("observation-unreadable", field, null, "Give exactly one of look, clock and degrees.", ["\"look\": \"down\"", "\"look\": \"standing\"", "\"clock\": 3", "\"degrees\": 45"]);
-        if (sent.Look is not (null or "down" or "standing")) return new("observation-unreadable", field + "/look", sent.Look, $"“{sent.Look}” is not a look.", ["down", "standing"]);
-        if (sent.Clock is { } clock && clock is not (>= 0 and <= 12)) return HeatSettings.OutOfRange(field + "/clock", clock, "0 to 6, up to 12 for a cone that lies past the base");
-        if (sent.Degrees is { } degrees && degrees is not (>= 0 and <= 180)) return HeatSettings.OutOfRange(field + "/degrees", degrees, "8 (as set) to 90 (down), up to 180");
+        if (given != 1)
+        {
+            return new(
+                "observation-unreadable", field, null, Message.Of("heat-work.one-observation"),
+                Message.Verbatim(["\"look\": \"down\"", "\"look\": \"standing\"", "\"clock\": 3", "\"degrees\": 45"]));
+        }
+
+        if (sent.Look is not (null or "down" or "standing"))
+        {
+            return new(
+                "observation-unreadable", field + "/look", sent.Look, Message.Of("heat-work.look-unknown", ("look", sent.Look)),
+                Message.Verbatim(["down", "standing"]));
+        }
+
+        if (sent.Clock is { } clock && clock is not (>= 0 and <= 12))
+        {
+            return HeatSettings.OutOfRange(field + "/clock", clock, Message.Of("heat-work.clock-allowed"));
+        }
+
+        if (sent.Degrees is { } degrees && degrees is not (>= 0 and <= 180))
+        {
+            return HeatSettings.OutOfRange(field + "/degrees", degrees, Message.Of("heat-work.degrees-allowed"));
+        }
+
         return null;
     }
 

@@ -70,6 +70,8 @@ public class BorrowedShapeTests
     [InlineData("witness-self-supporting", "022", "30C/h", Basis.Extrapolated, 3.88)] // printed at 60 and 150 only
     [InlineData("small", "6", "300C/h", Basis.Printed, 2.3)]
     [InlineData("small", "6", "60C/h", Basis.Borrowed, 9.93)] // √(2.3² + (6·ln 5)²)
+    [InlineData("older-150", "6", "300C/h", Basis.Borrowed, 5.68)] // √(2.3² + (4.5·ln 2)² + (6·ln 2)²): the lender prints 15 to 150
+    [InlineData("small", "022", "30C/h", Basis.Borrowed, 14.35)] // √(2.3² + (4.5·ln 2)² + (6·ln 10)²): the lender prints 60 to 150
     [InlineData("witness-large", "14", "100C/h", Basis.Borrowed, 3.35)] // √(2.3² + (6·ln 1.5)²); its two values do not rise
     public void The_basis_and_its_uncertainty_are_stated(string chart, string cone, string rate, Basis basis, double sigma)
     {

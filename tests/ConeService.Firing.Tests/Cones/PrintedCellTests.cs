@@ -49,7 +49,7 @@ public class PrintedCellTests
     [MemberData(nameof(Charts))]
     public void A_printed_temperature_reads_back_as_its_own_cone(string chart)
     {
-        var reader = new ConeReader(Reference.Charts);
+        var reader = new ReadingCalculator(Reference.Charts);
         foreach (var row in Rows.Where(r => r["chart"] == chart))
         {
             var rate = row["rate_celsius_per_hour"];
@@ -67,7 +67,7 @@ public class PrintedCellTests
     [Fact]
     public void The_inverted_pair_of_1926_is_flagged_out_of_order()
     {
-        var reading = new ConeReader(Reference.Charts).Answer(new(900m), Reference.Ask("150C/h", "nbs-1926"));
+        var reading = new ReadingCalculator(Reference.Charts).Answer(new(900m), Reference.Ask("150C/h", "nbs-1926"));
         Assert.Equal("012", reading.Reached);
         Assert.Equal(["010"], reading.OutOfOrder);
     }

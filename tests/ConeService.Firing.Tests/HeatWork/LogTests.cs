@@ -101,13 +101,13 @@ public class LogTests
     public async Task A_quoted_cell_is_one_cell(string header, string row, string end)
     {
         var rows = Ramp.Select(s => string.Format(CultureInfo.InvariantCulture, row, s.Minutes, s.Celsius));
-        Same(await Read(new LogText("C", null, null), string.Join(end, rows.Prepend(header))));
+        Same(await Read(new CsvLogReader("C", null, null), string.Join(end, rows.Prepend(header))));
     }
 
     [Fact]
     public async Task A_line_that_is_too_long_is_refused_with_its_number()
     {
-        var refused = await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", ["0,20", "1,30," + new string('x', LogText.LongestLine), "2,40"]));
+        var refused = await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", ["0,20", "1,30," + new string('x', CsvLogReader.LongestLine), "2,40"]));
         Assert.Equal("line 3", Assert.Single(refused.Findings).Field);
         // Longer than the reader's buffer, and never ending.
         var endless = await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", ["0,20", "1,\"" + string.Concat(Enumerable.Repeat("30\n", 100_000))]));
@@ -193,7 +193,7 @@ public class LogTests
     public async Task Other_columns_are_named_and_one_can_be_chosen()
     {
         var lines = Lines().Select(l => l + ",77");
-        var log = await Read(new LogText("C", null, "top"), string.Join('\n', lines.Prepend("minutes,top,bottom")));
+        var log = await Read(new CsvLogReader("C", null, "top"), string.Join('\n', lines.Prepend("minutes,top,bottom")));
         Assert.Contains("bottom", Assert.Single(log.Warnings).Message.ToString(), StringComparison.Ordinal);
         Same(log);
     }
@@ -209,8 +209,8 @@ public class LogTests
     }
 
     private static Task<CleanLog> Read(string header, IEnumerable<string> lines, string? units = null) =>
-        Read(new LogText(units, null, null), string.Join('\n', lines.Prepend(header)));
+        Read(new CsvLogReader(units, null, null), string.Join('\n', lines.Prepend(header)));
 
-    private static Task<CleanLog> Read(LogText text, string csv) =>
+    private static Task<CleanLog> Read(CsvLogReader text, string csv) =>
         text.ReadAsync(PipeReader.Create(new ReadOnlySequence<byte>(Encoding.UTF8.GetBytes(csv))), TestContext.Current.CancellationToken);
 }

@@ -58,7 +58,7 @@ public class SpecificationTests
     public void A_lower_peak_needs_a_hold(int drop) =>
         Check($"drop-{drop}", 60 * ProgrammeSolver.Hold(Curve("6"), Ramp(60, 1222 - drop), 0).Value!.Value);
 
-    private static ScaleWork Measure(HeatProgramme programme) => new ScaleMeter(Reference.Charts.Default, 60).Measure(programme.ToHistory());
+    private static ScaleWork Measure(HeatProgramme programme) => new ConeCurves(Reference.Charts.Default, 60).Measure(programme.ToHistory());
 
     private static (string, string) Names(ScaleWork work) => (work.Reached!.Cone.Cone.ToString(), work.Next!.Cone.Cone.ToString());
 

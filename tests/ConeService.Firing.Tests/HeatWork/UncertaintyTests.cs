@@ -83,6 +83,8 @@ public class UncertaintyTests
     {
         private static readonly double Log60 = Math.Log(60);
 
+        public override double KnotPhase => curve.KnotPhase;
+
         public override double LogK(double temperature) => Log60 + (exponent * (curve.LogK(temperature) - Log60));
 
         public override double Slope(double temperature) => exponent * curve.Slope(temperature);

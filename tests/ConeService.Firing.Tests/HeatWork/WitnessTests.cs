@@ -51,7 +51,7 @@ public class WitnessTests
     public void Cones_that_contradict_each_other_are_named()
     {
         var (answer, _) = Comparer.Answer(Firing(Cone("6", "standing"), Cone("7", "down")));
-        Assert.Contains(answer.Firings[0].Contradictions, c => c.Contains("Cone 7 went further than cone 6", StringComparison.Ordinal));
+        Assert.Contains(answer.Firings[0].Contradictions, c => c.ToString().Contains("Cone 7 went further than cone 6", StringComparison.Ordinal));
         Assert.True(answer.Firings[0].Offset.StandardErrorCelsius > 10);
     }
 

@@ -1,7 +1,7 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Answers;
-using ConeService.Firing.Cones;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Features.Cards;
 
@@ -23,7 +23,9 @@ internal static class CardEndpoints
         var snapshot = snapshots.Current;
         if (!card.StartsWith(Prefix, StringComparison.Ordinal))
         {
-            throw new RefusedException(new Finding("not-found", "card", card, $"There is no card “{card}”.", ["cone-6", "cone-06", "cone-05.5"]));
+            throw new RefusedException(new Finding(
+                "not-found", "card", card, Message.Of("cones.card-unknown", ("card", card)),
+                Message.Verbatim(["cone-6", "cone-06", "cone-05.5"])));
         }
 
         var cone = snapshot.Reference.Cones.Read(card[Prefix.Length..], "card");

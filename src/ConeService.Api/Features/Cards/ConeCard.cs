@@ -21,7 +21,7 @@ internal static class ConeCard
             .AppendLine(CultureInfo.InvariantCulture, $"<h1>Cone {HtmlPage.Encode(cone.Cone)}</h1>");
         if (cone.MixUp is { } mixUp)
         {
-            body.AppendLine(CultureInfo.InvariantCulture, $"<p><strong>Not cone {HtmlPage.Encode(mixUp.Cone)}.</strong> {HtmlPage.Encode(mixUp.Message)}</p>");
+            body.AppendLine(CultureInfo.InvariantCulture, $"<p><strong>Not cone {HtmlPage.Encode(mixUp.Cone)}.</strong> {HtmlPage.Encode(mixUp.Message.ToString())}</p>");
         }
 
         if (cone.EndPoints.FirstOrDefault(p => p.Chart == reference.Cones.DefaultChart && p.RateCelsiusPerHour == LeadRate) is { } lead)
@@ -36,7 +36,7 @@ internal static class ConeCard
         {
             body.Append(CultureInfo.InvariantCulture, $"<tbody><tr><th scope=\"rowgroup\" rowspan=\"{chart.Count()}\">{HtmlPage.Encode(titles[chart.Key])}</th>");
             body.AppendJoin("<tr>", chart.Select(p => string.Create(CultureInfo.InvariantCulture,
-                $"<td class=\"n\">{Rate(p.RateCelsiusPerHour)}</td><td class=\"n\">{p.Celsius}</td><td class=\"n\">{Whole(p.Fahrenheit)}</td><td>{Words(p.Confidence)}</td></tr>\n")));
+                $"<td class=\"n\">{Rate(p.RateCelsiusPerHour)}</td><td class=\"n\">{p.Celsius}</td><td class=\"n\">{Whole(p.Fahrenheit)}</td><td>{Trust(p.Confidence)}</td></tr>\n")));
             body.AppendLine("</tbody>");
         }
 
@@ -52,7 +52,7 @@ internal static class ConeCard
 
     private static string Whole(decimal value) => Math.Round(value, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture);
 
-    private static string Words(Confidence confidence) => confidence switch
+    private static string Trust(Confidence confidence) => confidence switch
     {
         Confidence.Corroborated => "seen in two places",
         Confidence.Published => "seen once",

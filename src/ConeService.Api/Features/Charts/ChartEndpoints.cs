@@ -1,8 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
-using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
-using ConeService.Firing.Cones;
 
 namespace ConeService.Api.Features.Charts;
 

@@ -1,6 +1,5 @@
 using ConeService.Api.Http;
 using ConeService.Contract.Conversions;
-using ConeService.Firing.Cones.Conversions;
 
 namespace ConeService.Api.Features.Conversions;
 

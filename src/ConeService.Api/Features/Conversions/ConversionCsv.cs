@@ -3,10 +3,8 @@ using System.Text;
 using ConeService.Api.Http;
 using ConeService.Api.Http.Problems;
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Conversions;
-using ConeService.Contract.Quantities;
-using ConeService.Firing.Cones.Conversions;
+using ConeService.Contract.Texts;
 using CsvHelper;
 
 namespace ConeService.Api.Features.Conversions;
@@ -30,7 +28,12 @@ internal static class ConversionCsv
         {
             using var text = new StreamReader(request.Body, new UTF8Encoding(false, throwOnInvalidBytes: true));
             using var reader = CsvReader.FromText(await text.ReadToEndAsync(request.HttpContext.RequestAborted), Csv.Reading);
-            if (!reader.Read()) throw new RefusedException(new Finding("empty-request", "body", null, "The CSV is empty.", [Header]));
+            if (!reader.Read())
+            {
+                throw new RefusedException(new Finding(
+                    "empty-request", "body", null, Message.Of("conversions.csv-empty"), Message.Verbatim([Header])));
+            }
+
             var columns = ReadHeader(Cells(reader));
             var lines = new List<ConversionLine?>();
             var rows = new List<long>();
@@ -48,11 +51,11 @@ internal static class ConversionCsv
         }
         catch (CsvFormatException failure)
         {
-            throw Malformed($"Line {failure.LineNumber} can't be read.");
+            throw Malformed(Message.Of("conversions.csv-line-unreadable", ("line", failure.LineNumber)));
         }
         catch (DecoderFallbackException)
         {
-            throw Malformed("The CSV is not UTF-8.");
+            throw Malformed(Message.Of("conversions.csv-not-utf8"));
         }
     }
 
@@ -104,12 +107,17 @@ internal static class ConversionCsv
     {
         var columns = record.Select(c => c.Trim().ToLowerInvariant()).ToArray();
         var findings = columns.Where(c => !Columns.Contains(c)).Select(c => new Finding(
-            "csv-headers", "line 1", c, c.Length == 0 ? "A column has no name." : $"There is no column “{c}”.", [.. Columns],
-            NearMatches.Find(c, Columns) is [var near, ..] ? $"Probably {near}." : columns.Length == 1 ? "Is the first line a header, with commas between the names?" : null)).ToList();
-        findings.AddRange(columns.CountBy(c => c).Where(c => c.Value > 1).Select(c => new Finding("csv-headers", "line 1", c.Key, $"The column {c.Key} stands {c.Value} times.", [.. Columns])));
+            "csv-headers", "line 1", c,
+            c.Length == 0 ? Message.Of("conversions.column-without-name") : Message.Of("conversions.column-unknown", ("column", c)),
+            Message.Verbatim(Columns),
+            NearMatches.Probably(c, Columns) ?? (columns.Length == 1 ? Message.Of("conversions.header-missing") : null))).ToList();
+        findings.AddRange(columns.CountBy(c => c).Where(c => c.Value > 1).Select(c => new Finding(
+            "csv-headers", "line 1", c.Key, Message.Of("conversions.column-repeated", ("column", c.Key), ("count", c.Value)),
+            Message.Verbatim(Columns))));
         if (findings.Count == 0 && !columns.Contains("cone") && !columns.Contains("temperature"))
         {
-            findings.Add(new("csv-headers", "line 1", string.Join(",", record), "Neither cone nor temperature is among the columns.", [Header]));
+            findings.Add(new(
+                "csv-headers", "line 1", string.Join(",", record), Message.Of("conversions.columns-missing"), Message.Verbatim([Header])));
         }
 
         return findings.Count == 0 ? columns : throw new RefusedException(findings);
@@ -117,13 +125,16 @@ internal static class ConversionCsv
 
     private static ConversionLine Line(string[] columns, string[] record)
     {
-        SentText Cell(string name) => Array.IndexOf(columns, name) is var i and >= 0 && i < record.Length ? SentText.Of(record[i]) : default;
+        SentText Cell(string name) =>
+            Array.IndexOf(columns, name) is var i and >= 0 && i < record.Length ? SentText.Of(record[i]) : default;
         return new(Cell("cone"), Cell("temperature"), Cell("rate"), Cell("chart"));
     }
 
     private static RefusedException TooManyCells(long row, string[] record, string[] columns) => new(new Finding(
-        "csv-malformed", $"line {row}", string.Join(",", record), $"Line {row} has {record.Length} cells for {columns.Length} columns.", [string.Join(",", columns)],
-        "A comma inside a number? Write decimals with a point."));
+        "csv-malformed", $"line {row}", string.Join(",", record),
+        Message.Of("conversions.too-many-cells", ("line", row), ("cells", record.Length), ("columns", columns.Length)),
+        Message.Verbatim([string.Join(",", columns)]), Message.Of("conversions.comma-in-number")));
 
-    private static RefusedException Malformed(string message) => new(new Finding("csv-malformed", "body", null, message, ["RFC 4180 CSV in UTF-8"], "A quotation mark without its partner, or a file saved in another encoding."));
+    private static RefusedException Malformed(Message message) => new(new Finding(
+        "csv-malformed", "body", null, message, [Message.Of("conversions.csv-allowed")], Message.Of("conversions.csv-malformed")));
 }

@@ -2,7 +2,6 @@ using System.Globalization;
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Conversions;
-using ConeService.Firing.Cones.Conversions;
 
 namespace ConeService.Api.Features.Conversions;
 
@@ -25,6 +24,8 @@ internal static class ConversionEndpoints
         var answer = snapshots.Current.Reference.Cones.Convert(body.Value, body.Rows is { } rows
             ? (index, name) => string.Create(CultureInfo.InvariantCulture, $"line {rows[index]}, {name}")
             : (index, name) => string.Create(CultureInfo.InvariantCulture, $"/lines/{index}/{name}"));
-        return wantsCsv ? WholeBody.Text(answer, ConversionCsv.Write(body.Value, answer), Csv.MediaType + "; charset=utf-8") : JsonBody.Posted(answer);
+        return wantsCsv
+            ? WholeBody.Text(answer, ConversionCsv.Write(body.Value, answer), Csv.MediaType + "; charset=utf-8")
+            : JsonBody.Posted(answer);
     }
 }

@@ -1,9 +1,7 @@
 using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
-using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
-
 
 namespace ConeService.Api.Features.HeatWork;
 
@@ -44,14 +42,14 @@ internal static class ConesAlongCurve
             var lean = cone.BendDegrees * Math.PI / 180;
             var (tipX, tipY) = (x + (height * Math.Sin(lean) * 0.85), Math.Min(ground - 5, ground - (height * (0.28 + (0.72 * Math.Cos(lean))) * (cone.BendDegrees >= 90 ? 0.12 : 1))));
             var knee = ground - (height * 0.62);
-            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"c\" d=\"M{x:0.#} {ground - 5}Q{x + (height * 0.12):0.#} {knee - (height * 0.1 * Math.Sin(lean)):0.#} {tipX:0.#} {tipY:0.#}\"/><text x=\"{x + 16:0.#}\" y=\"{ground + 18}\" text-anchor=\"middle\">{HtmlPage.Encode(cone.Cone)}</text><text class=\"s\" x=\"{x + 16:0.#}\" y=\"{ground + 32}\" text-anchor=\"middle\">{Words(cone)}</text>");
+            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"c\" d=\"M{x:0.#} {ground - 5}Q{x + (height * 0.12):0.#} {knee - (height * 0.1 * Math.Sin(lean)):0.#} {tipX:0.#} {tipY:0.#}\"/><text x=\"{x + 16:0.#}\" y=\"{ground + 18}\" text-anchor=\"middle\">{HtmlPage.Encode(cone.Cone)}</text><text class=\"s\" x=\"{x + 16:0.#}\" y=\"{ground + 32}\" text-anchor=\"middle\">{Caption(cone)}</text>");
         }
 
         var beside = left + (pitch * shown.Count);
         svg.Append(CultureInfo.InvariantCulture, $"</g><text class=\"s\" x=\"{beside:0.#}\" y=\"{ground - 22}\">How cones of the chart stand at the end: angle from upright,</text><text class=\"s\" x=\"{beside:0.#}\" y=\"{ground - 6}\">and P, the probability that a real one is down.</text>");
     }
 
-    private static string Words(ConeResult cone) => cone.DownAtMinutes is not null
+    private static string Caption(ConeResult cone) => cone.DownAtMinutes is not null
         ? string.Create(CultureInfo.InvariantCulture, $"down, P {cone.ProbabilityDown:0.00}")
         : string.Create(CultureInfo.InvariantCulture, $"{cone.BendDegrees:0}°, P {cone.ProbabilityDown:0.00}");
 }

@@ -2,6 +2,7 @@ using System.IO.Pipelines;
 using ConeService.Api.Http;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Features.HeatWork;
 
@@ -22,7 +23,8 @@ internal sealed record HeatWorkBody(HeatWorkRequest Value, PipeReader? Upload)
         if (request.Query.Count > 0)
         {
             throw new RefusedException([.. request.Query.Select(q => new Finding(
-                "unknown-parameter", q.Key, q.Value.ToString(), "Query parameters here go with a text/csv upload; a JSON body carries its own members.", ["no query parameters with JSON"]))]);
+                "unknown-parameter", q.Key, q.Value.ToString(), Message.Of("heat-work.query-with-json"),
+                [Message.Of("heat-work.no-query-with-json")]))]);
         }
 
         return new(await JsonBody.ReadAsync<HeatWorkRequest>(request), null);

@@ -3,8 +3,7 @@ using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
-using ConeService.Firing.HeatWork;
-using ConeService.Firing.HeatWork.Logs;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Features.HeatWork;
 
@@ -12,7 +11,10 @@ namespace ConeService.Api.Features.HeatWork;
 internal static class HeatWorkEndpoints
 {
     private static readonly string[] UploadParameters =
-        ["units", "chart", "thermocoupleType", "thermocoupleStandard", "thermocoupleClass", "firings", "atmosphere", "timeColumn", "temperatureColumn"];
+    [
+        "units", "chart", "thermocoupleType", "thermocoupleStandard", "thermocoupleClass", "firings", "atmosphere", "timeColumn",
+        "temperatureColumn",
+    ];
 
     public static void MapHeatWork(this IEndpointRouteBuilder routes)
     {
@@ -42,8 +44,8 @@ internal static class HeatWorkEndpoints
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static async Task<IResult> Follow(
-        HeatWorkBody body, string? units, string? chart, string? thermocoupleType, string? thermocoupleStandard, string? thermocoupleClass, string? firings,
-        string? atmosphere, string? timeColumn, string? temperatureColumn, HttpRequest request, SnapshotHolder snapshots)
+        HeatWorkBody body, string? units, string? chart, string? thermocoupleType, string? thermocoupleStandard, string? thermocoupleClass,
+        string? firings, string? atmosphere, string? timeColumn, string? temperatureColumn, HttpRequest request, SnapshotHolder snapshots)
     {
         var figure = WantsFigure(request);
         var reference = snapshots.Current.Reference.HeatWork;
@@ -70,7 +72,8 @@ internal static class HeatWorkEndpoints
         var (answer, curve) = snapshots.Current.Reference.HeatWork.Solve(body.Value);
         if (!figure) return JsonBody.Posted(answer);
         return curve is null
-            ? WholeBody.Text(answer, HeatWorkFigure.Message($"Cone {answer.Cone} can't be put just down", answer.Why!), HeatWorkFigure.ContentType)
+            ? WholeBody.Text(
+                answer, HeatWorkFigure.OfWords($"Cone {answer.Cone} can't be put just down", answer.Why!.ToString()), HeatWorkFigure.ContentType)
             : WholeBody.Text(answer, HeatWorkFigure.Render(answer.HeatWork!, curve()), HeatWorkFigure.ContentType);
     }
 
@@ -101,6 +104,7 @@ internal static class HeatWorkEndpoints
         return double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
             ? number
             : throw new RefusedException(new Finding(
-                "number-out-of-range", "firings", text, $"“{text}” is not a number of firings.", ["0 to 10,000 firings"]));
+                "number-out-of-range", "firings", text, Message.Of("heat-work.not-a-number-of-firings", ("text", text)),
+                [Message.Of("heat-work.firings-allowed")]));
     }
 }

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
 using ConeService.Contract.HeatWork;
-using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Features.HeatWork;
 
@@ -42,7 +41,7 @@ internal static class HeatWorkFigure
     }
 
     /// <summary>A figure of words, where there is nothing to draw.</summary>
-    public static string Message(string title, string text)
+    public static string OfWords(string title, string text)
     {
         var svg = new StringBuilder();
         Open(svg, title, text);

@@ -1,6 +1,7 @@
 using System.IO.Pipelines;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Texts;
 using ConeService.Firing;
 
 namespace ConeService.Api.Features.HeatWork;
@@ -18,7 +19,9 @@ internal static class LogUpload
         }
         catch (BadHttpRequestException broken) when (broken.StatusCode != StatusCodes.Status413PayloadTooLarge)
         {
-            throw new RefusedException(new Finding("upload-truncated", $"line {log.NextLine}", null, $"The upload broke off in line {log.NextLine}.", ["the whole file, as long as Content-Length says"], "A connection that was lost; send it again."));
+            throw new RefusedException(new Finding(
+                "upload-truncated", $"line {log.NextLine}", null, Message.Of("logs.upload-truncated", ("line", log.NextLine)),
+                [Message.Of("logs.whole-file")], Message.Of("logs.connection-lost")));
         }
     }
 }

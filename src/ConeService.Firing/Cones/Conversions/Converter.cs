@@ -2,6 +2,7 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Conversions;
 using ConeService.Contract.Quantities;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.Cones.Conversions;
 
@@ -10,7 +11,7 @@ namespace ConeService.Firing.Cones.Conversions;
 internal sealed class Converter(ConeCharts charts)
 {
     private readonly EndPointCalculator endPoints = new(charts);
-    private readonly ConeReader reader = new(charts);
+    private readonly ReadingCalculator readings = new(charts);
 
     /// <summary>Answers every line; the request as a whole must be valid (<see cref="ConversionCheck"/>).</summary>
     /// <param name="request">The request.</param>
@@ -33,11 +34,11 @@ internal sealed class Converter(ConeCharts charts)
                 return new(number, null, null, findings);
             }
 
-            var rate = QuantityInput.WithUnit(line.Rate, units, "/h", "rate", field("rate"), findings);
+            var rate = QuantityInput.Rate(line.Rate, units, field("rate"), findings);
             var chart = Text(line.Chart, field("chart"), findings);
             var question = ConeQuestion.Read(charts, rate, chart, field("rate"), field("chart"), findings);
             return line.Cone.IsAbsent
-                ? new(number, null, Read(line, units, question, field, findings), findings)
+                ? new(number, null, ReadingOf(line, units, question, field, findings), findings)
                 : new(number, EndPointOf(line, question, field, findings), null, findings);
         }
         catch (RefusedException refused)
@@ -52,26 +53,36 @@ internal sealed class Converter(ConeCharts charts)
         return findings.Count == 0 ? endPoints.Answer(cone, question!, field("cone"), field("rate")) : null;
     }
 
-    private ConeReading? Read(ConversionLine line, string? units, ConeQuestion? question, Func<string, string> field, List<Finding> findings)
+    private ConeReading? ReadingOf(
+        ConversionLine line, string? units, ConeQuestion? question, Func<string, string> field, List<Finding> findings)
     {
-        var text = QuantityInput.WithUnit(line.Temperature, units, "", "temperature", field("temperature"), findings);
+        var text = QuantityInput.Temperature(line.Temperature, units, field("temperature"), findings);
         Temperature temperature = default;
-        if (text is not null && !Temperature.TryParse(text, out temperature, out var wrong)) findings.Add(wrong! with { Field = field("temperature") });
-        return findings.Count == 0 ? reader.Answer(temperature, question!, field("temperature")) : null;
+        if (text is not null && !Temperature.TryParse(text, out temperature, out var wrong))
+        {
+            findings.Add(wrong! with { Field = field("temperature") });
+        }
+
+        return findings.Count == 0 ? readings.Answer(temperature, question!, field("temperature")) : null;
     }
 
     private static string? Text(SentText sent, string field, List<Finding> findings)
     {
         if (sent.IsAbsent) return null;
-        if (sent.Kind != SentKind.Text) findings.Add(new("chart-unknown", field, sent.Text, "The name of a chart is text.", [ConeCharts.DefaultChart]));
+        if (sent.Kind != SentKind.Text)
+        {
+            findings.Add(new(
+                "chart-unknown", field, sent.Text, Message.Of("conversions.chart-is-text"), Message.Verbatim([ConeCharts.DefaultChart])));
+        }
+
         return sent.Text;
     }
 
     private static Finding CheckOne(ConversionLine? line, Func<string, string> field)
     {
-        IReadOnlyList<string> allowed = ["a cone", "a temperature"];
+        Message[] allowed = [Message.Of("conversions.a-cone"), Message.Of("conversions.a-temperature")];
         return line is null || line.Cone.IsAbsent
-            ? new("line-empty", field("cone"), null, "The line names neither a cone nor a temperature.", [.. allowed])
-            : new("line-ambiguous", field("temperature"), line.Temperature.Text, "The line names both a cone and a temperature: which one is to be converted?", [.. allowed]);
+            ? new("line-empty", field("cone"), null, Message.Of("conversions.line-empty"), allowed)
+            : new("line-ambiguous", field("temperature"), line.Temperature.Text, Message.Of("conversions.line-ambiguous"), allowed);
     }
 }

@@ -19,10 +19,13 @@ internal static class LogCells
         cell = cell[(used + 1)..];
         if (!Utf8Parser.TryParse(cell, out int m, out used) || m is < 0 or > 59) return false;
         var s = 0.0;
-        if (used < cell.Length && (cell[used] != (byte)':' || !double.TryParse(cell[(used + 1)..], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out s) || s >= 60)) return false;
+        if (used < cell.Length && (cell[used] != (byte)':' || !TrySeconds(cell[(used + 1)..], out s))) return false;
         hours = h + (m / 60.0) + (s / 3600);
         return true;
     }
+
+    private static bool TrySeconds(ReadOnlySpan<byte> text, out double seconds) =>
+        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out seconds) && seconds < 60;
 
     /// <summary>ISO 8601, in hours since the year 1; UTC where it states no offset.</summary>
     public static bool TryTimestamp(ReadOnlySpan<byte> cell, out double hours)
@@ -49,12 +52,13 @@ internal static class LogCells
     /// <summary>A finite number with a decimal point, or with a decimal comma where commas do not separate cells.</summary>
     public static bool TryNumber(ReadOnlySpan<byte> cell, char separator, out double value)
     {
-        if (double.TryParse(cell, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out value)) return double.IsFinite(value);
+        const NumberStyles plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
+        if (double.TryParse(cell, plain | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out value)) return double.IsFinite(value);
         // Where commas do not separate cells they are decimal: 1222,5.
         if (separator == ',' || cell.Length > 32 || cell.IndexOf((byte)',') is not (>= 0 and var comma)) return false;
         Span<byte> point = stackalloc byte[32];
         cell.CopyTo(point);
         point[comma] = (byte)'.';
-        return double.TryParse(point[..cell.Length], NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value) && double.IsFinite(value);
+        return double.TryParse(point[..cell.Length], plain, CultureInfo.InvariantCulture, out value) && double.IsFinite(value);
     }
 }

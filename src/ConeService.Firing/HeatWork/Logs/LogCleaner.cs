@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork.Logs;
 
@@ -18,11 +19,19 @@ internal static class LogCleaner
         var warnings = new List<HeatWarning>();
         Order(points, fieldOf, warnings);
         var merged = MergeDuplicates(points, warnings);
-        if (merged < 2) throw new RefusedException(new Finding("log-too-short", fieldOf(0), null, "All samples of the log are at one moment.", ["samples at two times or more"], "Is the right column taken as the time?"));
+        if (merged < 2)
+        {
+            throw new RefusedException(new Finding(
+                "log-too-short", fieldOf(0), null, Message.Of("logs.one-moment"), [Message.Of("logs.two-times")],
+                Message.Of("logs.wrong-time-column")));
+        }
+
         var last = points[merged - 1].Hours;
         if (last > LogSamples.LongestHours)
         {
-            throw new RefusedException(new Finding("log-time-unreadable", fieldOf(points.Length - 1), null, $"The log lasts {last:0} hours.", [$"up to {LogSamples.LongestHours} hours"], "Seconds given as minutes, or minutes as hours?"));
+            throw new RefusedException(new Finding(
+                "log-time-unreadable", fieldOf(points.Length - 1), null, Message.Of("logs.too-long", ("hours", last)),
+                [LogSamples.HoursAllowed], Message.Of("logs.wrong-time-unit")));
         }
 
         var kept = SpikeFilter.Remove(points[..merged], warnings);
@@ -55,7 +64,7 @@ internal static class LogCleaner
         {
             points.Reverse();
             Rebase(points);
-            warnings.Add(HeatWarning.Of("log-newest-first", "The log runs from its newest sample to its oldest; it was turned round."));
+            warnings.Add(HeatWarning.Of("log-newest-first", Message.Of("logs.newest-first")));
             return;
         }
 
@@ -63,15 +72,18 @@ internal static class LogCleaner
         {
             throw new RefusedException(new Finding(
                 "log-time-backwards", fieldOf(firstLate), Minutes(points[firstLate].Hours),
-                $"The time goes back from minute {Minutes(points[firstLate - 1].Hours)} to minute {Minutes(points[firstLate].Hours)}, and {late.Count} samples lie before one that stands above them.",
-                ["times that rise", "a few samples out of order"],
-                "A clock that was set back, or two logs in one file?"));
+                Message.Of(
+                    "logs.time-backwards",
+                    ("from", points[firstLate - 1].Hours * 60), ("to", points[firstLate].Hours * 60), ("count", late.Count)),
+                [Message.Of("logs.times-that-rise"), Message.Of("logs.few-out-of-order")],
+                Message.Of("logs.clock-set-back")));
         }
 
         MemoryExtensions.Sort(points, (a, b) => a.Hours.CompareTo(b.Hours));
         Rebase(points);
         var start = points[0].Hours;
-        warnings.Add(HeatWarning.At("samples-out-of-order", $"{Counted(late.Count, "sample")} came late; the log was sorted by time.", [.. late.Select(h => h - start)]));
+        warnings.Add(HeatWarning.At(
+            "samples-out-of-order", Message.Of("logs.out-of-order", ("count", late.Count)), [.. late.Select(h => h - start)]));
     }
 
     private static void Rebase(Span<HeatPoint> points)
@@ -102,13 +114,12 @@ internal static class LogCleaner
 
         if (duplicates.Count > 0)
         {
-            warnings.Add(HeatWarning.At("duplicate-times", $"{Counted(duplicates.Count, "sample")} had the time of another; each moment keeps one, the mean where they differed ({differing}).", duplicates));
+            warnings.Add(HeatWarning.At(
+                "duplicate-times", Message.Of("logs.duplicate-times", ("count", duplicates.Count), ("differing", differing)), duplicates));
         }
 
         return kept + 1;
     }
-
-    internal static string Counted(int count, string noun) => count == 1 ? $"1 {noun}" : $"{count} {noun}s";
 
     private static string Minutes(double hours) => (hours * 60).ToString("0.###", System.Globalization.CultureInfo.InvariantCulture);
 }

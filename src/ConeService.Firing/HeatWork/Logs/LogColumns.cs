@@ -1,6 +1,6 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
-using ConeService.Contract.Quantities;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork.Logs;
 
@@ -34,7 +34,8 @@ internal enum TimeForm
 /// <param name="TimeForm">How times are written.</param>
 /// <param name="Fahrenheit">True for °F.</param>
 /// <param name="Ignored">Names of the other columns.</param>
-internal sealed record LogColumns(char Separator, int Count, int Time, int Temperature, TimeForm TimeForm, bool Fahrenheit, IReadOnlyList<string> Ignored)
+internal sealed record LogColumns(
+    char Separator, int Count, int Time, int Temperature, TimeForm TimeForm, bool Fahrenheit, IReadOnlyList<string> Ignored)
 {
     private static readonly HashSet<string> TemperatureNames = new(StringComparer.Ordinal)
     {
@@ -49,24 +50,29 @@ internal sealed record LogColumns(char Separator, int Count, int Time, int Tempe
     /// <param name="timeColumn">Name of the time column from the request; null when it names none.</param>
     /// <param name="temperatureColumn">Name of the temperature column from the request; null when it names none.</param>
     /// <exception cref="RefusedException">A column is missing or ambiguous, or a unit is missing or contradicted.</exception>
-    public static LogColumns Read(IReadOnlyList<string> cells, char separator, string header, string? units, string? timeColumn, string? temperatureColumn)
+    public static LogColumns Read(
+        IReadOnlyList<string> cells, char separator, string header, string? units, string? timeColumn, string? temperatureColumn)
     {
         var names = cells.Select(n => n.Trim()).ToArray();
         var parts = names.Select(Words).ToArray();
         var times = timeColumn is not null ? Named(names, timeColumn) : Clearest(parts, Indexes(parts, IsTime));
-        var temperatures = temperatureColumn is not null ? Named(names, temperatureColumn) : Indexes(parts, p => !IsTime(p) && p.Any(TemperatureNames.Contains));
+        var temperatures = temperatureColumn is not null
+            ? Named(names, temperatureColumn)
+            : Indexes(parts, p => !IsTime(p) && p.Any(TemperatureNames.Contains));
         var findings = new List<Finding>();
-        if (times.Length != 1) findings.Add(Columns("time", times, names, header));
-        if (temperatures.Length != 1) findings.Add(Columns("temperature", temperatures, names, header));
+        if (times.Length != 1) findings.Add(NotOne("time", times, names, header));
+        if (temperatures.Length != 1) findings.Add(NotOne("temperature", temperatures, names, header));
         if (findings.Count > 0) throw new RefusedException(findings);
         return new(
-            separator, names.Length, times[0], temperatures[0], FormOf(parts[times[0]]), UnitOf(names[temperatures[0]], parts[temperatures[0]], units),
+            separator, names.Length, times[0], temperatures[0], FormOf(parts[times[0]]),
+            UnitOf(names[temperatures[0]], parts[temperatures[0]], units),
             [.. names.Where((n, i) => i != times[0] && i != temperatures[0] && n.Length > 0)]);
     }
 
     // “Temp (°C)”, “temp_c”, “Elapsed time [min]”: the words and the unit, in lower case. A lost ° is U+FFFD.
     private static string[] Words(string name) =>
-        name.ToLowerInvariant().Replace("°", " ", StringComparison.Ordinal).Replace("º", " ", StringComparison.Ordinal).Replace("\uFFFD", " ", StringComparison.Ordinal)
+        name.ToLowerInvariant()
+            .Replace("°", " ", StringComparison.Ordinal).Replace("º", " ", StringComparison.Ordinal).Replace("\uFFFD", " ", StringComparison.Ordinal)
             .Replace("℃", " c ", StringComparison.Ordinal).Replace("℉", " f ", StringComparison.Ordinal)
             .Split([' ', '(', ')', '[', ']', '_', '-', '/', '.'], StringSplitOptions.RemoveEmptyEntries);
 
@@ -81,7 +87,8 @@ internal sealed record LogColumns(char Separator, int Count, int Time, int Tempe
         _ => null,
     };
 
-    private static bool IsTime(string[] words) => words.Any(w => Named(w) is not null) && !words.Any(w => w is "temp" or "temperature" or "celsius" or "fahrenheit");
+    private static bool IsTime(string[] words) =>
+        words.Any(w => Named(w) is not null) && !words.Any(w => w is "temp" or "temperature" or "celsius" or "fahrenheit");
 
     private static TimeForm FormOf(string[] words)
     {
@@ -91,29 +98,48 @@ internal sealed record LogColumns(char Separator, int Count, int Time, int Tempe
 
     private static bool UnitOf(string name, string[] words, string? units)
     {
-        var (celsius, fahrenheit) = (words.Any(w => w is "c" or "celsius" or "degc"), words.Any(w => w is "f" or "fahrenheit" or "degf"));
+        var celsius = words.Any(w => w is "c" or "celsius" or "degc");
+        var fahrenheit = words.Any(w => w is "f" or "fahrenheit" or "degf");
         var stated = celsius == fahrenheit ? null : celsius ? "C" : "F";
         if (stated is not null && units is not null && stated != units)
         {
-            throw new RefusedException(new Finding("units-contradict", "units", units, $"The header “{name}” says °{stated}, the request °{units}.", ["leave the parameter out", $"units={stated}"]));
+            throw new RefusedException(new Finding(
+                "units-contradict", "units", units, Message.Of("logs.units-contradict", ("header", name), ("stated", stated), ("unit", units)),
+                [Message.Of("logs.leave-parameter-out"), Message.Verbatim($"units={stated}")]));
         }
 
         return (stated ?? units ?? throw new RefusedException(new Finding(
-            "units-missing", "line 1", name, $"The column “{name}” does not say whether it is °C or °F, and neither does the request.", ["a header such as temperature_c or “Temp (°F)”", "?units=C", "?units=F"],
-            "No unit is guessed: the wrong one is a firing of several hundred degrees more or less."))) == "F";
+            "units-missing", "line 1", name, Message.Of("logs.units-missing", ("column", name)),
+            [Message.Of("logs.header-with-unit"), Message.Verbatim("?units=C"), Message.Verbatim("?units=F")],
+            Message.Of("logs.no-unit-guessed")))) == "F";
     }
 
-    private static int[] Indexes(string[][] parts, Func<string[], bool> isOne) => [.. parts.Select((p, i) => (p, i)).Where(x => isOne(x.p)).Select(x => x.i)];
+    private static int[] Indexes(string[][] parts, Func<string[], bool> isOne) =>
+        [.. parts.Select((p, i) => (p, i)).Where(x => isOne(x.p)).Select(x => x.i)];
 
-    private static int[] Named(string[] names, string name) => [.. Enumerable.Range(0, names.Length).Where(i => string.Equals(names[i], name.Trim(), StringComparison.OrdinalIgnoreCase))];
+    private static int[] Named(string[] names, string name) =>
+        [.. Enumerable.Range(0, names.Length).Where(i => string.Equals(names[i], name.Trim(), StringComparison.OrdinalIgnoreCase))];
 
     // A column that states its unit before one that does not.
-    private static int[] Clearest(string[][] parts, int[] times) => times.Length > 1 && times.Where(i => FormOf(parts[i]) != Logs.TimeForm.ByValue).ToArray() is [var only] ? [only] : times;
+    private static int[] Clearest(string[][] parts, int[] times) =>
+        times.Length > 1 && times.Where(i => FormOf(parts[i]) != Logs.TimeForm.ByValue).ToArray() is [var only] ? [only] : times;
 
-    private static Finding Columns(string what, int[] found, string[] names, string header) => found.Length == 0
-        ? new("csv-headers", "line 1", header, $"No column of the log is the {what}.",
-            what == "time" ? ["minutes", "seconds", "hours", "time", "hh:mm:ss", "timestamp"] : ["temperature_c", "temperature_f", "Temp (°C)", "°F"],
-            names.All(n => double.TryParse(n, NumberStyles.Float, CultureInfo.InvariantCulture, out _)) ? "The first line must be a header that names the columns." : null)
-        : new("csv-headers", "line 1", string.Join(", ", found.Select(i => names[i])), $"{found.Length} columns of the log could be the {what}.",
-            [.. found.Select(i => $"?{what}Column={Uri.EscapeDataString(names[i])}")]);
+    private static Finding NotOne(string column, int[] found, string[] names, string header)
+    {
+        if (found.Length > 0)
+        {
+            return new(
+                "csv-headers", "line 1", string.Join(", ", found.Select(i => names[i])),
+                Message.Of("logs.columns-ambiguous", ("count", found.Length), ("column", column)),
+                Message.Verbatim(found.Select(i => $"?{column}Column={Uri.EscapeDataString(names[i])}")));
+        }
+
+        var noHeader = names.All(n => double.TryParse(n, NumberStyles.Float, CultureInfo.InvariantCulture, out _));
+        return new(
+            "csv-headers", "line 1", header, Message.Of("logs.column-missing", ("column", column)),
+            Message.Verbatim(column == "time"
+                ? ["minutes", "seconds", "hours", "time", "hh:mm:ss", "timestamp"]
+                : ["temperature_c", "temperature_f", "Temp (°C)", "°F"]),
+            noHeader ? Message.Of("logs.header-needed") : null);
+    }
 }

@@ -1,6 +1,8 @@
+using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Quantities;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork.Logs;
 
@@ -21,6 +23,9 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
     /// <summary>Longest log, h: beyond it the time is in another unit than stated.</summary>
     public const double LongestHours = 2000;
 
+    /// <summary>The longest log in words.</summary>
+    public static readonly Message HoursAllowed = Message.Of("logs.hours-allowed", ("hours", LongestHours));
+
     // A timestamp of today is some 18 million hours after the year 1.
     private const double MostHours = 1e9;
     private const int MostFindings = 20;
@@ -33,6 +38,35 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
     private double hottestSent;
     private int hottestLine;
     private double firstHours;
+
+    /// <summary>Reads a log of a JSON body.</summary>
+    /// <param name="request">The request; its units are C or F.</param>
+    /// <param name="at">JSON pointer to the request.</param>
+    /// <exception cref="RefusedException">The log can't be used.</exception>
+    public static CleanLog Read(HeatWorkRequest request, string at)
+    {
+        string FieldOf(int sample) => sample < 0 ? at + "/log" : string.Create(CultureInfo.InvariantCulture, $"{at}/log/{sample}");
+        var samples = new LogSamples(request.Units == "F", FieldOf);
+        for (var i = 0; i < request.Log!.Count && !samples.IsHopeless; i++)
+        {
+            if (request.Log[i] is { Minutes: { } minutes, Temperature: { } temperature })
+            {
+                samples.Add(i, minutes / 60, temperature);
+                continue;
+            }
+
+            samples.Refuse(new(
+                "log-value-unreadable", FieldOf(i), null, Message.Of("heat-work.sample-incomplete"),
+                Message.Verbatim(["{\"minutes\": 90, \"temperature\": 1222.5}"])));
+        }
+
+        return samples.Clean();
+    }
+
+    /// <summary>The temperatures that are believed, in words.</summary>
+    public static Message Range(bool fahrenheit) => fahrenheit
+        ? Message.Of("answers.range", ("low", "-22"), ("high", "2732 °F"))
+        : Message.Of("answers.range", ("low", "-30"), ("high", "1500 °C"));
 
     /// <summary>What is wrong with single samples.</summary>
     public List<Finding> Findings { get; } = [];
@@ -54,8 +88,11 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
         if (!(Math.Abs(hours) <= MostHours) || !double.IsFinite(degrees))
         {
             Findings.Add(double.IsFinite(degrees)
-                ? new("log-time-unreadable", fieldOf(line), FormattableString.Invariant($"{hours:G6} h"), "That is no moment of a firing.", [$"up to {LongestHours} hours"])
-                : new("log-value-unreadable", fieldOf(line), FormattableString.Invariant($"{degrees:G6}"), "That is no temperature.", ["1222.5"]));
+                ? new(
+                    "log-time-unreadable", fieldOf(line), FormattableString.Invariant($"{hours:G6} h"), Message.Of("logs.no-moment"), [HoursAllowed])
+                : new(
+                    "log-value-unreadable", fieldOf(line), FormattableString.Invariant($"{degrees:G6}"), Message.Of("logs.no-temperature"),
+                    Message.Verbatim(["1222.5"])));
             return;
         }
 
@@ -75,8 +112,18 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
     public CleanLog Clean()
     {
         if (hottest > HottestCelsius) Findings.Insert(0, TooHot());
-        if (Findings.Count == 0 && Count == 0) Findings.Add(new("log-empty", fieldOf(-1), null, "The log holds no samples.", ["two samples or more"]));
-        if (Findings.Count == 0 && Count == 1) Findings.Add(new("log-too-short", fieldOf(LineOf(0)), null, "The log holds one sample: a firing needs a beginning and an end.", ["two samples or more"], "A log cut off after its first line?"));
+        if (Findings.Count == 0 && Count == 0)
+        {
+            Findings.Add(new("log-empty", fieldOf(-1), null, Message.Of("logs.no-samples"), [Message.Of("logs.two-samples")]));
+        }
+
+        if (Findings.Count == 0 && Count == 1)
+        {
+            Findings.Add(new(
+                "log-too-short", fieldOf(LineOf(0)), null, Message.Of("logs.one-sample"), [Message.Of("logs.two-samples")],
+                Message.Of("logs.cut-off")));
+        }
+
         if (Findings.Count > 0) throw new RefusedException(Findings);
         return LogCleaner.Clean(points.AsMemory(0, Count), index => fieldOf(LineOf(index)));
     }
@@ -98,17 +145,21 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
         var asCelsius = (sent - 32) / 1.8;
         // The likeliest cause is the other scale's letter: ask back instead of computing a molten kiln.
         return fahrenheit || asCelsius > HottestCelsius
-            ? new("log-temperature-out-of-range", fieldOf(hottestLine), Text(sent), $"The log peaks at {Text(sent)} °{(fahrenheit ? "F" : "C")}, hotter than any kiln here.", [.. Range()], "A broken thermocouple reads the end of its scale.")
-            : new("units-suspect", fieldOf(hottestLine), Text(sent), $"The log peaks at {Text(sent)}, which no kiln reaches in °C.", [.. Range()], $"It looks like °F: {Text(sent)} °F is {Text(asCelsius)} °C. Send it again with the unit F.");
+            ? new(
+                "log-temperature-out-of-range", fieldOf(hottestLine), Text(sent),
+                Message.Of("logs.too-hot", ("text", Text(sent)), ("unit", Unit)), [Range(fahrenheit)], Message.Of("logs.broken-thermocouple"))
+            : new(
+                "units-suspect", fieldOf(hottestLine), Text(sent), Message.Of("logs.too-hot-in-celsius", ("text", Text(sent))), [Range(fahrenheit)],
+                Message.Of("logs.looks-fahrenheit", ("text", Text(sent)), ("celsius", asCelsius)));
     }
 
     private Finding TooCold(int line, double degrees) => new(
-        "log-temperature-out-of-range", fieldOf(line), Text(degrees), $"{Text(degrees)} °{(fahrenheit ? "F" : "C")} is colder than any studio.", [.. Range()],
-        "A thermocouple wired the wrong way round reads downwards, and a broken one the end of its scale.");
+        "log-temperature-out-of-range", fieldOf(line), Text(degrees), Message.Of("logs.too-cold", ("text", Text(degrees)), ("unit", Unit)),
+        [Range(fahrenheit)], Message.Of("logs.reversed-thermocouple"));
 
-    private string[] Range() => fahrenheit ? ["-22 to 2732 °F"] : ["-30 to 1500 °C"];
+    private string Unit => fahrenheit ? "F" : "C";
 
-    private static string Text(double value) => value.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
+    private static string Text(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 
     private void Grow()
     {

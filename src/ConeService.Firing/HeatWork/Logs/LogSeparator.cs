@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.IO.Pipelines;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork.Logs;
 
@@ -19,13 +20,14 @@ internal static class LogSeparator
         {
             var read = await body.ReadAsync(cancel);
             var (start, end) = (read.Buffer.Start, read.Buffer.End);
-            var head = read.Buffer.Slice(0, Math.Min(read.Buffer.Length, LogText.LongestLine)).ToArray();
-            var found = TryChoose(head, out var separator) || read.IsCompleted || head.Length == LogText.LongestLine;
+            var head = read.Buffer.Slice(0, Math.Min(read.Buffer.Length, CsvLogReader.LongestLine)).ToArray();
+            var found = TryChoose(head, out var separator) || read.IsCompleted || head.Length == CsvLogReader.LongestLine;
             // Examined up to the start only: what follows reads the same bytes at once.
             body.AdvanceTo(start, found ? start : end);
             if (!found) continue;
             return head is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..]
-                ? throw new RefusedException(new Finding("csv-malformed", "line 1", null, "The log is UTF-16, not UTF-8.", ["CSV in UTF-8"], "Save it as “CSV UTF-8”."))
+                ? throw new RefusedException(new Finding(
+                    "csv-malformed", "line 1", null, Message.Of("logs.utf16"), [Message.Of("logs.csv-utf8")], Message.Of("logs.save-as-utf8")))
                 : separator;
         }
     }

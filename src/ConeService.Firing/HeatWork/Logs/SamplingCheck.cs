@@ -1,4 +1,5 @@
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork.Logs;
 
@@ -42,12 +43,12 @@ internal static class SamplingCheck
 
         if (gaps.Count > 0)
         {
-            warnings.Add(HeatWarning.At("gaps", FormattableString.Invariant($"{LogCleaner.Counted(gaps.Count, "gap")} in the log, the longest of {longest * 60:0.#} minutes; each was bridged by a straight line, and what the kiln did there is not known."), gaps));
+            warnings.Add(HeatWarning.At("gaps", Message.Of("logs.gaps", ("count", gaps.Count), ("minutes", longest * 60)), gaps));
         }
 
         if (coarse.Count > 0)
         {
-            warnings.Add(HeatWarning.At("coarse-sampling", FormattableString.Invariant($"{LogCleaner.Counted(coarse.Count, "step")} of more than 10 K within 100 K of the top: the log cuts the corners of the true curve, so the work is uncertain. Log every minute."), coarse));
+            warnings.Add(HeatWarning.At("coarse-sampling", Message.Of("logs.coarse", ("count", coarse.Count)), coarse));
         }
     }
 }

@@ -1,5 +1,6 @@
-using ConeService.Contract.Quantities;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Quantities;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork.Logs;
 
@@ -14,6 +15,9 @@ internal static class SpikeFilter
     private const int Window = (2 * Half) + 1;
     private const double LeastKelvin = 8;
     private const double Steps = 2.5;
+
+    // Spikes told one by one.
+    private const int MostListed = 5;
 
     // At an end of the log the median of a steady ramp is three steps away.
     private const double StepsAtEnd = 6;
@@ -31,7 +35,10 @@ internal static class SpikeFilter
 
         if (spikes.Count == 0) return points.Length;
         warnings.Add(HeatWarning.At(
-            "spikes-rejected", $"{LogCleaner.Counted(spikes.Count, "reading")} jumped away from the neighbours and back; rejected, with a straight line in place: {Listed(points, spikes)}.",
+            "spikes-rejected",
+            Message.Of(
+                "logs.spikes",
+                ("count", spikes.Count), ("where", Listed(points, spikes)), ("more", spikes.Count > MostListed ? "yes" : "no")),
             Times(points, spikes)));
         var (kept, next) = (0, 0);
         for (var i = 0; i < points.Length; i++)
@@ -91,10 +98,15 @@ internal static class SpikeFilter
         return times;
     }
 
-    private static string Listed(ReadOnlySpan<HeatPoint> points, List<int> indexes)
+    private static Message[] Listed(ReadOnlySpan<HeatPoint> points, List<int> indexes)
     {
-        var words = new List<string>();
-        foreach (var i in indexes.Take(5)) words.Add(FormattableString.Invariant($"{points[i].Kelvin - Temperature.KelvinAtZero:0.#} °C at minute {points[i].Hours * 60:0.#}"));
-        return string.Join(", ", words) + (indexes.Count > 5 ? " and others" : "");
+        var listed = new Message[Math.Min(indexes.Count, MostListed)];
+        for (var i = 0; i < listed.Length; i++)
+        {
+            var point = points[indexes[i]];
+            listed[i] = Message.Of("logs.spike", ("celsius", point.Kelvin - Temperature.KelvinAtZero), ("minute", point.Hours * 60));
+        }
+
+        return listed;
     }
 }

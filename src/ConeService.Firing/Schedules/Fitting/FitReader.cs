@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
@@ -61,24 +62,8 @@ internal sealed partial class FitReader(ScheduleBook book, ConeCharts charts, Ki
         return (double)row.Value;
     }
 
-    private ConeChart? Chart(string? sent, List<Assumption> assumed, List<Finding> findings)
-    {
-        if (string.IsNullOrWhiteSpace(sent))
-        {
-            assumed.Add(new("chart", ConeCharts.DefaultChart, "No chart was named; the current chart of self-supporting cones is taken."));
-            return charts.Default;
-        }
-
-        if (charts.TryFind(sent.Trim(), "/chart", out var chart, out var unknown))
-        {
-            if (chart.DefaultRate is { } rate && chart.Cones.Any(c => c.Curve(rate) is not null)) return chart;
-            unknown = new("chart-without-kinetics", "/chart", sent, $"Chart {chart.Id} gives no way to follow a firing: it states no heating rate.",
-                [.. charts.Charts.Where(c => c.Rates.Count > 0).Select(c => c.Id)], $"To fit a schedule use {ConeCharts.DefaultChart}.");
-        }
-
-        findings.Add(unknown!);
-        return null;
-    }
+    private ConeChart? Chart(string? sent, List<Assumption> assumed, List<Finding> findings) => ChartInput.ReadFollowable(
+        charts, sent, "/chart", Message.Of("cones.chart-for-schedules", ("chart", ConeCharts.DefaultChart)), assumed, findings);
 
     private FitTarget? Target(Schedule schedule, FitRequest request, ConeChart? chart, List<Assumption> assumed, List<Finding> findings)
     {

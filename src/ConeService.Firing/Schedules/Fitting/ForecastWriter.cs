@@ -1,5 +1,6 @@
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Schedules;
+using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
 
 namespace ConeService.Firing.Schedules.Fitting;

@@ -2,6 +2,7 @@ using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Schedules;
 using ConeService.Data;
+using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
 
 namespace ConeService.Firing.Schedules.Fitting;

@@ -3,6 +3,7 @@ using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing.Cones;
+using ConeService.Firing.HeatWork;
 
 namespace ConeService.Firing.Schedules.Fitting;
 

@@ -21,6 +21,9 @@ internal sealed class ScheduleFitter
     private readonly FitReader reader;
     private readonly PlanMaker maker;
     private readonly FitWriter writer;
+    // A fit follows many programmes with the same curves, so that their table soon pays.
+    private const int FewPieces = 40;
+
     private readonly ConcurrentDictionary<(string Chart, decimal Rate), ConeCurves> curves = new();
 
     /// <summary>Makes a fitter over a data package.</summary>
@@ -66,8 +69,9 @@ internal sealed class ScheduleFitter
     {
         var row = question.Target is null ? null : question.Schedule.Segments.FirstOrDefault(s => s.TargetCone is not null && s.TargetBelowCelsius is null);
         var asked = Math.Clamp(row?.RateCelsiusPerHour ?? question.Chart.DefaultRate!.Value.CelsiusPerHour, 5, 600);
-        var nearest = question.Chart.Rates.MinBy(r => Math.Abs(Math.Log((double)(r / asked))));
-        return curves.GetOrAdd((question.Chart.Id, nearest), static (_, x) => new(x.Chart, x.nearest), (question.Chart, nearest));
+        var nearest = question.Chart.NearestRate(asked);
+        return curves.GetOrAdd(
+            (question.Chart.Id, nearest), static (_, x) => new(x.Chart, x.nearest, exactPieces: FewPieces), (question.Chart, nearest));
     }
 
     private static void CheckLimit(FittedPlan plan, FitQuestion question)

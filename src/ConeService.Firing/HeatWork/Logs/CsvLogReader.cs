@@ -3,21 +3,24 @@ using System.IO.Pipelines;
 using System.Text;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Texts;
 using ConeService.Firing.Uploads;
 using CsvHelper;
 
 namespace ConeService.Firing.HeatWork.Logs;
 
-/// <summary>Reads a log that comes as CSV: the header first, then a sample a row. Keeps nothing but the samples. For one log only.</summary>
+/// <summary>
+/// Reads a log that comes as CSV: the header first, then a sample a row. Keeps nothing but the samples. For one log only.
+/// </summary>
 /// <param name="units">C or F from the request; null when it names none.</param>
 /// <param name="timeColumn">Name of the time column from the request; null when it names none.</param>
 /// <param name="temperatureColumn">Name of the temperature column from the request; null when it names none.</param>
-internal sealed class LogText(string? units, string? timeColumn, string? temperatureColumn)
+internal sealed class CsvLogReader(string? units, string? timeColumn, string? temperatureColumn)
 {
     /// <summary>Longest line, bytes.</summary>
     public const int LongestLine = 4096;
 
-    private static readonly string Longest = $"lines of up to {LongestLine} bytes";
+    private static readonly Message Longest = Message.Of("logs.lines-allowed", ("bytes", LongestLine));
 
     private readonly List<HeatWarning> warnings = [];
     private readonly List<double> midnights = [];
@@ -49,8 +52,8 @@ internal sealed class LogText(string? units, string? timeColumn, string? tempera
         {
             // Where this row ends is not known, so nothing after it can be read.
             throw new RefusedException([.. samples?.Findings ?? [], new(
-                "csv-malformed", FieldOf((int)malformed.LineNumber), null, $"Line {malformed.LineNumber} can't be split into cells.", ["RFC 4180: quotation marks in pairs round a cell, doubled inside it", Longest],
-                "A quotation mark without its partner?")]);
+                "csv-malformed", FieldOf((int)malformed.LineNumber), null, Message.Of("logs.line-unreadable", ("line", malformed.LineNumber)),
+                [Message.Of("logs.quotation-marks"), Longest], Message.Of("logs.quotation-mark-alone"))]);
         }
 
         return Clean();
@@ -58,9 +61,14 @@ internal sealed class LogText(string? units, string? timeColumn, string? tempera
 
     private CleanLog Clean()
     {
-        if (samples is null) throw new RefusedException(new Finding("log-empty", "line 1", null, "The log is empty.", ["a header line and two samples or more"]));
+        if (samples is null)
+        {
+            throw new RefusedException(new Finding(
+                "log-empty", "line 1", null, Message.Of("logs.empty"), [Message.Of("logs.header-and-samples")]));
+        }
+
         var log = samples.Clean();
-        if (midnights.Count > 0) warnings.Add(HeatWarning.At("clock-passed-midnight", "The clock went from the end of a day to its beginning; the next day was taken.", midnights));
+        if (midnights.Count > 0) warnings.Add(HeatWarning.At("clock-passed-midnight", Message.Of("logs.midnight"), midnights));
         return log with { Warnings = [.. warnings, .. log.Warnings] };
     }
 
@@ -72,15 +80,20 @@ internal sealed class LogText(string? units, string? timeColumn, string? tempera
         NextLine = number + 1;
         if (csv.RawRecord.Length > LongestLine)
         {
-            throw new RefusedException(new Finding("csv-malformed", FieldOf(number), null, $"Line {number} is longer than {LongestLine} bytes.", ["one sample a line", Longest], "A file with other line ends, or not a CSV?"));
+            throw new RefusedException(new Finding(
+                "csv-malformed", FieldOf(number), null, Message.Of("logs.line-too-long", ("line", number), ("bytes", LongestLine)),
+                [Message.Of("logs.sample-a-line"), Longest], Message.Of("logs.other-line-ends")));
         }
 
         if (csv.FieldCount == 0 || (csv.FieldCount == 1 && csv.GetSpan(0).IsEmpty)) return;
         if (columns is null)
         {
-            columns = LogColumns.Read([.. Enumerable.Range(0, csv.FieldCount).Select(csv.GetString)], separator, Text(csv.RawRecord, 200), units, timeColumn, temperatureColumn);
+            var names = Enumerable.Range(0, csv.FieldCount).Select(csv.GetString).ToList();
+            columns = LogColumns.Read(names, separator, Text(csv.RawRecord, 200), units, timeColumn, temperatureColumn);
             samples = new(columns.Fahrenheit, FieldOf);
-            if (columns.Ignored.Count > 0) warnings.Add(new("columns-ignored", $"Columns that are neither the time nor the temperature were not read: {string.Join(", ", columns.Ignored.Take(20))}.", columns.Ignored.Count, []));
+            if (columns.Ignored.Count == 0) return;
+            var ignored = Message.Of("logs.columns-ignored", ("columns", columns.Ignored.Take(20).ToArray()));
+            warnings.Add(new("columns-ignored", ignored, columns.Ignored.Count, []));
             return;
         }
 
@@ -94,20 +107,23 @@ internal sealed class LogText(string? units, string? timeColumn, string? tempera
         var cells = csv.FieldCount;
         if (cells <= Math.Max(layout.Time, layout.Temperature))
         {
-            return new("csv-malformed", FieldOf(number), Text(csv.RawRecord), $"The line has {cells} of {layout.Count} cells.", [$"{layout.Count} cells"], "A file cut short while it was copied?");
+            return new(
+                "csv-malformed", FieldOf(number), Text(csv.RawRecord), Message.Of("logs.too-few-cells", ("cells", cells), ("columns", layout.Count)),
+                [Message.Of("logs.cells-allowed", ("count", layout.Count))], Message.Of("logs.cut-short"));
         }
 
         while (cells > layout.Count && csv.GetSpan(cells - 1).IsEmpty) cells--;
         return cells <= layout.Count ? null : new(
-            "csv-malformed", FieldOf(number), Text(csv.RawRecord), $"The line has {cells} cells for {layout.Count} columns.", [$"{layout.Count} cells"],
-            layout.Separator == ',' ? "A comma inside a cell? Put the cell in quotation marks, or write decimals with a point." : "A separator inside a cell? Put the cell in quotation marks.");
+            "csv-malformed", FieldOf(number), Text(csv.RawRecord), Message.Of("logs.too-many-cells", ("cells", cells), ("columns", layout.Count)),
+            [Message.Of("logs.cells-allowed", ("count", layout.Count))],
+            layout.Separator == ',' ? Message.Of("logs.comma-in-cell") : Message.Of("logs.separator-in-cell"));
     }
 
     private void Sample(CsvReader csv, LogColumns layout, LogSamples into)
     {
         if (!TryTime(csv, layout, out var hours, out var wrongTime)) into.Refuse(wrongTime!);
-        else if (!LogCells.TryNumber(csv, layout.Temperature, layout.Separator, out var degrees)) into.Refuse(Unreadable("log-value-unreadable", csv.GetSpan(layout.Temperature), "temperature", "1222.5"));
-        else into.Add(number, hours, degrees);
+        else if (LogCells.TryNumber(csv, layout.Temperature, layout.Separator, out var degrees)) into.Add(number, hours, degrees);
+        else into.Refuse(UnreadableTemperature(csv.GetSpan(layout.Temperature)));
     }
 
     private bool TryTime(CsvReader csv, LogColumns layout, out double hours, out Finding? finding)
@@ -116,7 +132,8 @@ internal sealed class LogText(string? units, string? timeColumn, string? tempera
         finding = null;
         hours = 0;
         var form = layout.TimeForm;
-        if (form == TimeForm.ByValue) form = cell.Length > 9 && cell[4] == (byte)'-' ? TimeForm.Timestamp : cell.Contains((byte)':') ? TimeForm.Clock : TimeForm.ByValue;
+        if (form == TimeForm.ByValue && cell.Length > 9 && cell[4] == (byte)'-') form = TimeForm.Timestamp;
+        else if (form == TimeForm.ByValue && cell.Contains((byte)':')) form = TimeForm.Clock;
         switch (form)
         {
             case TimeForm.Clock when LogCells.TryClock(cell, out hours):
@@ -137,16 +154,37 @@ internal sealed class LogText(string? units, string? timeColumn, string? tempera
                 return true;
             case TimeForm.ByValue when LogCells.TryNumber(csv, layout.Time, layout.Separator, out _):
                 // Every line would say the same.
-                throw new RefusedException(new Finding("log-time-unit-missing", FieldOf(number), Text(cell), "The header does not say whether the time is seconds, minutes or hours.", ["a header minutes, seconds or hours", "hh:mm:ss", "ISO 8601 timestamps"], "Name the column time_min, say."));
+                throw new RefusedException(new Finding(
+                    "log-time-unit-missing", FieldOf(number), Text(cell), Message.Of("logs.time-unit-missing"),
+                    [Message.Of("logs.time-header"), Message.Verbatim("hh:mm:ss"), Message.Of("logs.iso-timestamps")],
+                    Message.Of("logs.name-time-column")));
             default:
-                finding = Unreadable("log-time-unreadable", cell, "time", form is TimeForm.Clock ? "01:30:00" : form is TimeForm.Timestamp ? "2026-11-25T08:00:00Z" : "90");
+                finding = UnreadableTime(cell, form);
                 return false;
         }
     }
 
-    private Finding Unreadable(string code, ReadOnlySpan<byte> cell, string what, string example) => new(
-        code, FieldOf(number), Text(cell), cell.IsEmpty ? $"The {what} is blank." : $"“{Text(cell)}” is not a {what}.", [example],
-        cell.IsEmpty ? "A line cut short, or a logger that lost its thermocouple? Take the line out if the reading is lost." : null);
+    private Finding UnreadableTime(ReadOnlySpan<byte> cell, TimeForm form)
+    {
+        var example = form switch { TimeForm.Clock => "01:30:00", TimeForm.Timestamp => "2026-11-25T08:00:00Z", _ => "90" };
+        var text = Text(cell);
+        return new(
+            "log-time-unreadable", FieldOf(number), text,
+            cell.IsEmpty ? Message.Of("logs.time-blank") : Message.Of("logs.time-unreadable", ("text", text)),
+            Message.Verbatim([example]), CutShort(cell));
+    }
 
-    private static string Text(ReadOnlySpan<byte> bytes, int most = 60) => Encoding.UTF8.GetString(bytes.Length > most ? bytes[..most] : bytes);
+    private Finding UnreadableTemperature(ReadOnlySpan<byte> cell)
+    {
+        var text = Text(cell);
+        return new(
+            "log-value-unreadable", FieldOf(number), text,
+            cell.IsEmpty ? Message.Of("logs.temperature-blank") : Message.Of("logs.temperature-unreadable", ("text", text)),
+            Message.Verbatim(["1222.5"]), CutShort(cell));
+    }
+
+    private static Message? CutShort(ReadOnlySpan<byte> cell) => cell.IsEmpty ? Message.Of("logs.line-cut-short") : null;
+
+    private static string Text(ReadOnlySpan<byte> bytes, int most = 60) =>
+        Encoding.UTF8.GetString(bytes.Length > most ? bytes[..most] : bytes);
 }

@@ -3,22 +3,30 @@ using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.HeatWork;
 
-/// <summary>Follows firings with every cone of one chart. Immutable; worth keeping, as its table takes longer to build than a firing to follow.</summary>
-internal sealed class ScaleMeter
+/// <summary>
+/// The curves of one chart for one rate, and what firings do to its cones. Immutable; worth keeping, as its table takes
+/// longer to build than a firing to follow.
+/// </summary>
+internal sealed class ConeCurves
 {
-    // Up to here the exact integral costs less than it is worth to avoid.
-    private const int FewPieces = 600;
+    /// <summary>Up to so many pieces a firing is followed by the exact integral unless the caller says otherwise.</summary>
+    public const int ExactPieces = 600;
 
     private readonly (ChartCone Cone, BendingCurve Curve)[] cones;
+    private readonly Dictionary<Cone, BendingCurve> byCone;
     private readonly Lazy<ScaleTable> table;
+    private readonly int exactPieces;
 
-    /// <summary>Makes a meter for a chart.</summary>
+    /// <summary>Takes the curves of a chart.</summary>
     /// <param name="chart">The chart; it must state rates, or no cone can be judged.</param>
     /// <param name="rate">The rate, °C/h, whose nearest printed value borrowed curves go through.</param>
-    public ScaleMeter(ConeChart chart, decimal rate)
+    /// <param name="exactPieces">Longest history, in pieces, that is followed by the exact integral; longer ones by the table.</param>
+    public ConeCurves(ConeChart chart, decimal rate, int exactPieces = ExactPieces)
     {
+        this.exactPieces = exactPieces;
         cones = [.. chart.Cones.Select(c => (Cone: c, Curve: c.Curve(new(rate))!)).Where(c => c.Curve is not null)];
-        LeftOut = [.. chart.Cones.Select(c => c.Cone).Except(cones.Select(c => c.Cone.Cone))];
+        byCone = cones.ToDictionary(c => c.Cone.Cone, c => c.Curve);
+        LeftOut = [.. chart.Cones.Select(c => c.Cone).Except(byCone.Keys)];
         table = new(() => new(cones.Select(c => c.Curve)));
     }
 
@@ -28,13 +36,19 @@ internal sealed class ScaleMeter
     /// <summary>The table of the curves, made on first use.</summary>
     public ScaleTable Table => table.Value;
 
+    /// <summary>The curve of a cone that can be judged.</summary>
+    public BendingCurve this[ChartCone cone] => byCone[cone.Cone];
+
+    /// <summary>True when the cone can be judged.</summary>
+    public bool Has(ChartCone cone) => byCone.ContainsKey(cone.Cone);
+
     /// <summary>The curve that a cone is followed with; null when the chart can't judge it.</summary>
-    public BendingCurve? CurveOf(Cone cone) => cones.FirstOrDefault(c => c.Cone.Cone == cone).Curve;
+    public BendingCurve? Find(Cone cone) => byCone.GetValueOrDefault(cone);
 
     /// <summary>What a firing does to every cone: exact for a programme, by <see cref="ScaleTable"/> for a long log.</summary>
     public ScaleWork Measure(HeatHistory history)
     {
-        if (history.Points.Length > FewPieces)
+        if (history.Points.Length > exactPieces)
         {
             var (progress, down) = Table.Follow(history);
             return new([.. cones.Select((c, i) => Of(c, progress[i], down[i]))], LeftOut);

@@ -1,0 +1,24 @@
+namespace ConeService.Firing.Cones;
+
+/// <summary>Progress as degrees of a steady firing at 60 °C/h: how far past the end point, or how far short of it.</summary>
+internal static class HeatMargin
+{
+    /// <summary>The rate whose degrees margins are expressed in, °C/h (docs/cone-curves.md).</summary>
+    public const double Rate = 60;
+
+    // Below this the margin says nothing any more, and ln 0 would say less.
+    private const double LeastProgress = 1e-250;
+
+    /// <summary>ln of <see cref="Rate"/>.</summary>
+    public static double LogRate { get; } = Math.Log(Rate);
+
+    /// <summary>m = K⁻¹(60·I) − K⁻¹(60), K; positive when the firing went past. Minus the whole way up when nothing happened.</summary>
+    public static double Of(BendingCurve curve, double progress) => OfLog(curve, Math.Log(Math.Max(progress, LeastProgress)));
+
+    /// <summary>The margin of a progress told by its logarithm, K.</summary>
+    public static double OfLog(BendingCurve curve, double logProgress) => curve.Inverse(LogRate + logProgress) - curve.Inverse(LogRate);
+
+    /// <summary>The progress whose margin this is: the inverse of <see cref="Of"/>.</summary>
+    public static double Progress(BendingCurve curve, double margin) =>
+        Math.Exp(curve.LogK(curve.Inverse(LogRate) + margin) - LogRate);
+}

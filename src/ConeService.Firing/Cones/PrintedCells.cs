@@ -1,0 +1,35 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Quantities;
+using ConeService.Data;
+
+namespace ConeService.Firing.Cones;
+
+/// <summary>The cells of a chart as answers tell them.</summary>
+internal static class PrintedCells
+{
+    /// <summary>A cell that an answer was read or computed from.</summary>
+    public static PrintedPoint Point(EndPointRow cell) =>
+        new(cell.Chart, cell.Cone, cell.RateCelsiusPerHour, cell.Celsius, cell.Confidence, cell.Source, cell.Note);
+
+    /// <summary>A cell as an end point of its cone.</summary>
+    public static PrintedEndPoint EndPoint(EndPointRow cell) => new(
+        cell.Chart,
+        cell.RateCelsiusPerHour,
+        cell.Celsius,
+        Fahrenheit(cell),
+        BasisOf(cell),
+        Basis.Printed,
+        cell.Confidence,
+        cell.Source,
+        cell.Note);
+
+    /// <summary>A cell as an end point of its chart.</summary>
+    public static ChartEndPoint OfChart(EndPointRow cell) => new(
+        cell.Cone, cell.RateCelsiusPerHour, cell.Celsius, Fahrenheit(cell), BasisOf(cell), cell.Confidence, cell.Source, cell.Note);
+
+    /// <summary>The end point, °F: as printed, else converted.</summary>
+    public static decimal Fahrenheit(EndPointRow cell) => cell.Fahrenheit ?? Temperature.ToFahrenheit(cell.Celsius);
+
+    private static FahrenheitBasis BasisOf(EndPointRow cell) => cell.Fahrenheit is null ? FahrenheitBasis.Converted : FahrenheitBasis.Printed;
+}

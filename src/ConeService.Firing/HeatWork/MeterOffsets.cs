@@ -1,0 +1,61 @@
+using ConeService.Contract.HeatWork;
+using ConeService.Contract.Texts;
+
+namespace ConeService.Firing.HeatWork;
+
+/// <summary>The offset of a meter as answers tell it.</summary>
+internal static class MeterOffsets
+{
+    /// <summary>The offset by the cones of one firing: an estimate, or the bound that they set.</summary>
+    public static MeterOffset Of((double Offset, double Error)? estimate, IReadOnlyList<OffsetEvidence> evidence)
+    {
+        if (estimate is { } e)
+        {
+            return Estimated(e, evidence.Count, Message.Of(
+                "heat-work.offset", ("celsius", Math.Abs(e.Offset)), ("direction", Direction(e.Offset)), ("error", e.Error)));
+        }
+
+        var bound = MeterOffsetEstimate.Bound(evidence);
+        return evidence[0].Kind == EvidenceKind.AtLeast
+            ? Bounded(evidence.Count, Message.Of("heat-work.offset-at-least", ("celsius", bound))) with { AtLeastCelsius = Math.Round(bound, 2) }
+            : Bounded(evidence.Count, Message.Of("heat-work.offset-at-most", ("celsius", bound))) with { AtMostCelsius = Math.Round(bound, 2) };
+    }
+
+    /// <summary>The offset by several firings together.</summary>
+    /// <param name="firings">The estimate of each firing, null where its cones only bound it, and how many cones it rests on.</param>
+    public static MeterOffset Pooled(IReadOnlyList<((double Offset, double Error)? Estimate, int Cones)> firings)
+    {
+        var estimated = firings.Where(f => f.Estimate is not null).ToList();
+        if (MeterOffsetEstimate.Pool([.. estimated.Select(f => f.Estimate!.Value)]) is not { } pooled)
+        {
+            return Bounded(0, Message.Of("heat-work.offset-unbounded"));
+        }
+
+        return Estimated(pooled, estimated.Sum(f => f.Cones), Message.Of(
+            "heat-work.offset-pooled",
+            ("used", estimated.Count), ("firings", firings.Count),
+            ("celsius", Math.Abs(pooled.Offset)), ("direction", Direction(pooled.Offset)), ("error", pooled.Error)));
+    }
+
+    private static MeterOffset Estimated((double Offset, double Error) estimate, int cones, Message message) => new(
+        Celsius: Math.Round(estimate.Offset, 2),
+        StandardErrorCelsius: Math.Round(estimate.Error, 2),
+        Fahrenheit: Math.Round(estimate.Offset * 1.8, 2),
+        StandardErrorFahrenheit: Math.Round(estimate.Error * 1.8, 2),
+        AtLeastCelsius: null,
+        AtMostCelsius: null,
+        Observations: cones,
+        Message: message);
+
+    private static MeterOffset Bounded(int cones, Message message) => new(
+        Celsius: null,
+        StandardErrorCelsius: null,
+        Fahrenheit: null,
+        StandardErrorFahrenheit: null,
+        AtLeastCelsius: null,
+        AtMostCelsius: null,
+        Observations: cones,
+        Message: message);
+
+    private static string Direction(double offset) => offset >= 0 ? "hotter" : "cooler";
+}
