@@ -10,7 +10,6 @@ using ConeService.Contract.HeatWork;
 using ConeService.Contract.Json;
 using ConeService.Contract.Schedules;
 using ConeService.Data;
-using ConeService.Firing.Colour;
 using ConeService.Firing.Cones.Conversions;
 using ConeService.Firing.Schedules.Fitting;
 using Microsoft.AspNetCore.Cors.Infrastructure;

@@ -1,8 +1,5 @@
 using System.Globalization;
-using ConeService.Contract.Colours;
-using ConeService.Contract.Loads;
 using ConeService.Data;
-using ConeService.Firing.Practice;
 using ConeService.Firing.Tests.Support;
 
 namespace ConeService.Firing.Tests.Practice;
@@ -48,16 +45,17 @@ public class ReferenceLimitTests
     [Fact]
     public void Every_process_names_a_caution_that_has_a_source()
     {
-        var describer = new ProcessDescriber(Data);
+        var practice = new PracticeReference(Data);
         Assert.Equal(25, Data.Processes.Count);
-        Assert.All(Data.Processes, p => Assert.Contains(describer.Describe(p).Cautions, c => c.Sources.Count > 0));
+        Assert.All(Data.Processes, p => Assert.Contains(practice.Process(p.Id).Cautions, c => c.Sources.Count > 0));
     }
 
     [Fact]
     public void Salt_goes_in_near_2200_fahrenheit()
     {
         // The issue: salt near 2200 °F; cox-1914: it vaporises at about 1200 °C, which is 2192 °F.
-        var salt = new ProcessDescriber(Data).Describe(Data.Processes.Single(p => p.Id == "salt")).AddedMaterials.Single(m => m.Material.StartsWith("salt", StringComparison.Ordinal));
+        var salt = new PracticeReference(Data).Process("salt").AddedMaterials
+            .Single(m => m.Material.StartsWith("salt", StringComparison.Ordinal));
         Assert.Equal((1200m, 2192m, "8"), (salt.CelsiusLow, salt.FahrenheitLow, salt.ConeLow));
     }
 
@@ -69,7 +67,7 @@ public class ReferenceLimitTests
             .Concat(Data.ColourNotes.SelectMany(n => new[] { n.Colour, n.Condition, n.Note }))
             .Concat(Data.ColourRules.SelectMany(r => new[] { r.Outcome, r.Reason, r.Figures, r.Note }))
             .Concat(Data.Landmarks.SelectMany(l => new[] { l.Landmark, l.Advice, l.Effect }))
-            .Concat([Notices.LeachTest, Notices.LocalCodes, Notices.Swatch]);
+            .Concat(Data.Messages.Select(m => m.Text));
         Assert.All(texts.OfType<string>(), t => Assert.DoesNotMatch(@"(?i)\bsafe(ly|r)?\b", t));
     }
 }

@@ -1,7 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Colours;
-using ConeService.Firing.Colour;
 
 namespace ConeService.Api.Features.Colours;
 

@@ -1,7 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Practice;
-using ConeService.Firing.Practice;
 
 namespace ConeService.Api.Features.Processes;
 
