@@ -1,4 +1,3 @@
-using System.Text;
 using ConeService.Data;
 using ConeService.Firing.Colours;
 using ConeService.Firing.Tests.Support;
@@ -15,27 +14,10 @@ public class ColourRequirementTests
     [Fact]
     public void A_package_without_a_caution_for_salt_is_refused()
     {
-        var data = DatasetLoader.Load(new Edited("cautions.csv", "critical,salt,", "critical,soda,"));
+        var data = DatasetLoader.Load(new EditedPackage("cautions.csv", "critical,salt,", "critical,soda,"));
         var fault = Assert.Single(FiringReference.Faults(data));
         Assert.Equal(
             ("cautions.csv", "applies_to", FaultRules.NeededByComputation, "has no 'salt'; the warnings on colours need one"),
             (fault.File, fault.Field, fault.Rule, fault.Reason));
-    }
-
-    private sealed class Edited(string file, string what, string by) : IPackageFiles
-    {
-        private readonly EmbeddedPackageFiles own = new();
-
-        public string Label => own.Label;
-
-        public IReadOnlyCollection<string> List() => own.List();
-
-        public byte[] Read(string name)
-        {
-            if (name != file) return own.Read(name);
-            var text = Encoding.UTF8.GetString(own.Read(name));
-            Assert.Contains(what, text, StringComparison.Ordinal);
-            return Encoding.UTF8.GetBytes(text.Replace(what, by, StringComparison.Ordinal));
-        }
     }
 }
