@@ -84,7 +84,10 @@ internal sealed class ColourAnswerer
     // What the air brings, what the rules raise, then the materials; the gravest first.
     private IReadOnlyList<CautionLink> Cautions(AskedColour asked, IReadOnlyList<ResolvedColour> answers)
     {
-        var materials = asked.Recipe.Colorants.SelectMany(c => c.Weighed.Colorant.Cautions)
+        // Where no colorant was named, those that are told are the materials.
+        var materials = asked.Recipe.Colorants.Select(c => c.Weighed.Colorant)
+            .Concat(answers.SelectMany(a => a.Colorants).Select(c => catalogue.Colorants[c.Colorant]))
+            .SelectMany(c => c.Cautions)
             .Concat(asked.Recipe.Base.Cautions)
             .Concat(asked.Additives.SelectMany(a => catalogue.CautionsOf(a.Id)));
         return [.. cautions.Links(answers.SelectMany(a => warnings.For(a.Atmosphere))

@@ -54,6 +54,14 @@ public class ColourCautionTests
         Assert.Contains("kiln-wash-dust", FiringReference.Open(data).Colours.Resolve(request).Cautions.Select(c => c.Id));
     }
 
+    // colour-notes.csv tells yellow of antimony and cadmium, purple of manganese: whoever looks for a colour meets them.
+    [Theory]
+    [InlineData("yellow", "lead-and-cadmium")]
+    [InlineData("yellow", "antimony-in-naples-yellow")]
+    [InlineData("purple", "manganese-fume")]
+    public void A_list_of_what_gives_a_colour_raises_the_cautions_of_every_colorant_in_it(string colour, string caution) =>
+        Assert.Contains(caution, Ids(Colours.Find(atmosphere: "oxidation", colour: colour)));
+
     // The recipe is always told in oxidation and in reduction side by side, so it brings the cautions of reduction too.
     [Fact]
     public void A_recipe_told_in_reduction_for_contrast_raises_the_cautions_of_reduction() =>
