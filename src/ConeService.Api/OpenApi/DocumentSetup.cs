@@ -92,6 +92,11 @@ internal static partial class DocumentSetup
     private static Task UnwrapDescriptions(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancel)
     {
         foreach (var schema in document.Components?.Schemas?.Values ?? []) Unwrap(schema);
+        foreach (var operation in document.Paths.Values.SelectMany(p => p.Operations?.Values.AsEnumerable() ?? []))
+        {
+            if (operation.Description is { } text) operation.Description = WrappedLine().Replace(text, " ");
+        }
+
         return Task.CompletedTask;
     }
 

@@ -50,7 +50,8 @@ public class ColourCautionTests
     {
         var edited = cell[..cell.TrimEnd(',').LastIndexOf(',')] + ",kiln-wash-dust,";
         var data = DatasetLoader.Load(new EditedPackage("colour-rules.csv", cell, edited));
-        var request = new ColourRequest([new(colorant, SentText.Of("6"))], [new(additive, SentText.Of("5"))], null, "oxidation", SentText.Of("6"));
+        var request = new ColourRequest(
+            [new(colorant, SentText.Of("6"))], [new(additive, SentText.Of("5"))], null, "oxidation", SentText.Of("6"));
         Assert.Contains("kiln-wash-dust", FiringReference.Open(data).Colours.Resolve(request).Cautions.Select(c => c.Id));
     }
 

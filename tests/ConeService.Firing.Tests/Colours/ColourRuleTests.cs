@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Colours;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Colours;
 using ConeService.Firing.Tests.Support;
@@ -15,8 +16,12 @@ public class ColourRuleTests
     {
         // colorants.csv of the reference: copper-calcium-oxidation-apple-green calcium 1-4 %, copper-oxidation-light-green any base.
         var notes = Colours.Find("copper", "oxidation", "calcium", "10", "0.5", null, null).Answers[0].Colorants[0].Notes;
-        Assert.Equal((1, BaseMatch.Exact, PercentMatch.Below, "copper-calcium-oxidation-apple-green"), (notes[0].Rank, notes[0].BaseMatch, notes[0].PercentMatch, notes[0].Note.Id));
-        Assert.Equal((2, BaseMatch.Any, PercentMatch.Inside, "copper-oxidation-light-green"), (notes[1].Rank, notes[1].BaseMatch, notes[1].PercentMatch, notes[1].Note.Id));
+        Assert.Equal(
+            [
+                (1, BaseMatch.Exact, PercentMatch.Below, "copper-calcium-oxidation-apple-green"),
+                (2, BaseMatch.Any, PercentMatch.Inside, "copper-oxidation-light-green"),
+            ],
+            notes.Take(2).Select(n => (n.Rank, n.BaseMatch, n.PercentMatch, n.Note.Id)));
         Assert.Equal(notes.Select(n => n.BaseMatch).Order(), notes.Select(n => n.BaseMatch));
     }
 
@@ -25,7 +30,9 @@ public class ColourRuleTests
     {
         // craft-press-oxides tells cobalt carbonate in bands from 0.125, 0.75, 2.25 and 5 % on, one after the other.
         var notes = Colours.Find("cobalt", "oxidation", "any", null, null, null, null).Answers[0].Colorants[0].Notes;
-        Assert.Equal([0.125m, 0.75m, 2.25m, 5m], notes.Where(n => n.Note.Sources.Contains("craft-press-oxides")).Select(n => n.Note.Percent!.Min));
+        Assert.Equal(
+            [0.125m, 0.75m, 2.25m, 5m],
+            notes.Where(n => n.Note.Sources.Contains("craft-press-oxides")).Select(n => n.Note.Percent!.Min));
     }
 
     // Arithmetic: CuCO3·Cu(OH)2 221.12 → 2 CuO 159.09, 0.719; CoCO3 118.94 → Co3O4/3 80.27, 0.675.
@@ -45,9 +52,9 @@ public class ColourRuleTests
         {
             var answer = Colours.Find(colorant.Id, null, null, null, null, null, null);
             Assert.Equal([Atmosphere.Oxidation, Atmosphere.Reduction], answer.Answers.Select(a => a.Atmosphere));
-            Assert.All(answer.Answers, a => Assert.True(a.Covered ? a.ColourWords.Count > 0 && a.Sources.Count > 0 : a.Explanation.ToString().StartsWith("No source in this package covers", StringComparison.Ordinal), colorant.Id));
-            var coverage = Colours.Colorant(colorant.Id).Coverage;
-            Assert.All(coverage.Where(c => !c.Covered), c => Assert.StartsWith("No source in this package covers", c.Statement.ToString(), StringComparison.Ordinal));
+            Assert.All(answer.Answers, a => Assert.True(
+                a.Covered ? a.ColourWords.Count > 0 && a.Sources.Count > 0 : IsUncovered(a.Explanation), colorant.Id));
+            Assert.All(Colours.Colorant(colorant.Id).Coverage.Where(c => !c.Covered), c => Assert.True(IsUncovered(c.Statement)));
         });
     }
 
@@ -85,7 +92,8 @@ public class ColourRuleTests
     [Fact]
     public void Two_colorants_that_no_source_mixes_are_told_each_by_itself()
     {
-        var answer = Colours.Resolve(new([new("copper", SentText.Of("2")), new("cobalt", SentText.Of("1"))], null, "calcium", "oxidation")).Asked!;
+        var request = new ColourRequest([new("copper", SentText.Of("2")), new("cobalt", SentText.Of("1"))], null, "calcium", "oxidation");
+        var answer = Colours.Resolve(request).Asked!;
         Assert.Equal(ColourBasis.Parts, answer.Basis);
         Assert.Null(answer.Swatch);
         Assert.Contains("No source in this package says how these mix", answer.Explanation.ToString(), StringComparison.Ordinal);
@@ -105,8 +113,20 @@ public class ColourRuleTests
     public void Percentages_above_100_together_a_negative_one_and_a_cone_as_a_number_are_all_said_at_once()
     {
         var request = new ColourRequest(
-            [new("iron", new("60", SentKind.Number)), new("cobalt", new("50", SentKind.Number)), new("nickel", new("-1", SentKind.Number))], null, "calcum", null, new("6", SentKind.Number));
+            [
+                new("iron", new("60", SentKind.Number)), new("cobalt", new("50", SentKind.Number)),
+                new("nickel", new("-1", SentKind.Number)),
+            ],
+            null, "calcum", null, new("6", SentKind.Number));
         var codes = Assert.Throws<RefusedException>(() => Colours.Resolve(request)).Findings.Select(f => (f.Code, f.Field));
-        Assert.Equal([("base-unknown", "/base"), ("cone-as-number", "/cone"), ("percent-out-of-range", "/colorants/2/percent"), ("percent-sum", "/")], codes.Order());
+        Assert.Equal(
+            [
+                ("base-unknown", "/base"), ("cone-as-number", "/cone"), ("percent-out-of-range", "/colorants/2/percent"),
+                ("percent-sum", "/"),
+            ],
+            codes.Order());
     }
+
+    private static bool IsUncovered(Message statement) =>
+        statement.ToString().StartsWith("No source in this package covers", StringComparison.Ordinal);
 }
