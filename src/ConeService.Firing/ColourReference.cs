@@ -1,32 +1,77 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Colours;
+using ConeService.Contract.Texts;
 using ConeService.Data;
-using ConeService.Firing.Colour;
+using ConeService.Firing.Colours;
+using ConeService.Firing.Practice;
 
 namespace ConeService.Firing;
 
 /// <summary>Colorants, and the colours they give by base, atmosphere and company.</summary>
 public sealed class ColourReference
 {
-    private readonly Dataset dataset;
-    private readonly ColorantDescriber describer;
+    private readonly Dataset data;
+    private readonly ColourCatalogue catalogue;
+    private readonly CautionIndex cautions;
     private readonly ColourAnswerer answerer;
 
-    internal ColourReference(Dataset dataset, ColorantDescriber describer, ColourAnswerer answerer) =>
-        (this.dataset, this.describer, this.answerer) = (dataset, describer, answerer);
+    internal ColourReference(ColourCatalogue catalogue)
+    {
+        (this.catalogue, data) = (catalogue, catalogue.Data);
+        cautions = new(data);
+        answerer = new(catalogue, cautions);
+    }
 
     /// <summary>The colorants with the closed vocabularies of colour.</summary>
-    public ColorantList Colorants() => describer.List();
+    public ColorantList Colorants() => new(
+        data.VersionId,
+        Notices.LocalCodes,
+        [.. data.Colorants.Select(ColourAnswers.Of)],
+        [.. data.ColorantForms.Select(ColourAnswers.Of)],
+        [.. data.Additives.Select(ColourAnswers.Of)],
+        [.. data.BaseGlazes.Select(ColourAnswers.Of)],
+        Atmospheres.OfColours,
+        [.. data.ColourWords.Select(ColourAnswers.Of)],
+        [.. data.ColourRules.Select(Rule)]);
 
     /// <summary>A colorant with everything told of it.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
-    public ColorantDetail Colorant(string id) => describer.Describe(
-        Rows.Find(dataset, "colorants", dataset.Colorants, c => c.Id, id, "colorant", "/v1/colorants"));
+    public ColorantDetail Colorant(string id)
+    {
+        var colorant = Rows.Find(data, "colorants", data.Colorants, c => c.Id, id, "colorant", "/v1/colorants");
+        var notes = data.ColourNotes.Where(n => n.Colorant == colorant.Id).ToList();
+        var limits = data.TemperatureLimits.Where(l => l.Colorant == colorant.Id).ToList();
+        var rules = data.ColourRules.Where(r => catalogue.IngredientsOfRule[r.Id].Any(i => i.Ingredient == colorant.Id)).ToList();
+        var exposure = cautions.ExposureLimits(colorant.Cautions);
+        IEnumerable<IEnumerable<string>> cited =
+        [
+            colorant.Sources, .. notes.Select(n => n.Sources), .. limits.Select(l => l.Sources), .. rules.Select(r => r.Sources),
+            .. exposure.Select(e => e.Sources),
+        ];
+        return new(
+            data.VersionId,
+            ColourAnswerer.Standing,
+            ColourAnswers.Of(colorant),
+            [.. data.ColorantForms.Where(f => f.Colorant == colorant.Id).Select(ColourAnswers.Of)],
+            [.. Atmospheres.OfColours.Select(a => Coverage(colorant, a, notes))],
+            [.. notes.Select(n => ColourAnswers.Of(n, catalogue))],
+            [.. limits.Select(ColourAnswers.Of)],
+            [.. rules.Select(Rule)],
+            cautions.Links(colorant.Cautions),
+            exposure,
+            Notices.LeachTest,
+            [.. cited.SelectMany(s => s).Distinct()]);
+    }
 
     /// <summary>The colours of one colorant; without a colorant, every colorant that gives the colour word.</summary>
     /// <exception cref="RefusedException">A parameter can't be read; carries every finding.</exception>
     public ColourAnswer Find(
-        string? colorant = null, string? atmosphere = null, string? @base = null, string? cone = null, string? percent = null, string? kiln = null,
+        string? colorant = null,
+        string? atmosphere = null,
+        string? @base = null,
+        string? cone = null,
+        string? percent = null,
+        string? kiln = null,
         string? colour = null) =>
         answerer.Answer(colorant, atmosphere, @base, cone, percent, kiln, colour);
 
@@ -36,5 +81,16 @@ public sealed class ColourReference
     {
         ColourCheck.Require(request);
         return answerer.Resolve(request);
+    }
+
+    private ColourRule Rule(ColourRuleRow row) => ColourAnswers.Of(row, catalogue.IngredientsOfRule[row.Id]);
+
+    private static AtmosphereCoverage Coverage(ColorantRow colorant, Atmosphere atmosphere, List<ColourNoteRow> notes)
+    {
+        var count = notes.Count(n => n.Atmosphere == Atmosphere.Any || n.Atmosphere == atmosphere);
+        var air = EnumWords.Word(atmosphere);
+        return new(atmosphere, count > 0, count, count > 0
+            ? Message.Of("colours.notes-cover", ("count", count), ("atmosphere", air))
+            : Message.Of("colours.not-covered", ("colorant", colorant.Name.ToLowerInvariant()), ("atmosphere", air)));
     }
 }

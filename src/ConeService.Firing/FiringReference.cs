@@ -1,11 +1,10 @@
 using ConeService.Data;
-using ConeService.Firing.Colour;
+using ConeService.Firing.Colours;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
 using ConeService.Firing.Loads;
 using ConeService.Firing.Materials;
-using ConeService.Firing.Practice;
 using ConeService.Firing.Schedules;
 using ConeService.Firing.Schedules.Fitting;
 
@@ -21,14 +20,13 @@ public sealed class FiringReference
     {
         Dataset = dataset;
         var charts = new ConeCharts(dataset);
-        var catalogue = new ColourCatalogue(charts);
         var book = new ScheduleBook(dataset);
         Cones = new(charts);
         HeatWork = new(new HeatWorkCalculator(charts));
         Schedules = new(book, charts, new ScheduleFitter(book, charts, new KilnModel(dataset)));
         Materials = new(charts.Scale, new MaterialCatalogue(charts));
         Loads = new(new LoadCheck(charts), new MaterialCatalogue(charts));
-        Colours = new(dataset, new ColorantDescriber(catalogue), new ColourAnswerer(catalogue));
+        Colours = new(new ColourCatalogue(charts));
         Practice = new(dataset);
         Package = new(dataset);
     }

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Contract.Datasets;
 using ConeService.Data;
 
@@ -12,16 +13,28 @@ public sealed class PackageReference
     internal PackageReference(Dataset dataset) => this.dataset = dataset;
 
     /// <summary>Version, checksums and change log.</summary>
-    public DatasetDescription Describe() => DatasetDescription.Of(dataset);
+    public DatasetDescription Describe() => new(
+        dataset.VersionId,
+        dataset.Title,
+        dataset.License,
+        dataset.Checksum,
+        [.. dataset.Resources.Select(r => new PackageFile(r.Package, r.Name, r.Path, r.Title, r.Rows, r.Bytes, r.Sha256))],
+        [.. dataset.EndPoints.CountBy(e => e.Confidence).OrderBy(c => c.Key).Select(c => new ConfidenceCount(c.Key, c.Value))],
+        [.. dataset.Corrections.Select(c => new Correction(
+            c.Table, c.Key, c.Field, c.Printed, c.Adopted, c.Reason, c.Evidence, c.Sources, c.Confidence))],
+        dataset.ChangeLog);
 
     /// <summary>The bibliography.</summary>
-    public SourceList Sources() => new(dataset.VersionId, dataset.Sources);
+    public SourceList Sources() => new(dataset.VersionId, [.. dataset.Sources.Select(Of)]);
 
     /// <summary>A source and what rests on it.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
     public SourceDetail Source(string id)
     {
         var row = Rows.Find(dataset, "sources", dataset.Sources, s => s.Id, id, "source", "/v1/sources");
-        return new(dataset.VersionId, row, [.. dataset.Citations[row.Id].GroupBy(c => c.Table).Select(g => new SourceUse(g.Key, g.Count()))]);
+        var cited = dataset.Citations[row.Id].CountBy(c => c.Table);
+        return new(dataset.VersionId, Of(row), [.. cited.Select(c => new SourceUse(c.Key, c.Value))]);
     }
+
+    private static Source Of(SourceRow row) => new(row.Id, row.Kind, row.Citation, row.Year, row.Locator, row.Rights, row.Seen);
 }

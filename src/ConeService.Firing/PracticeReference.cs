@@ -8,42 +8,82 @@ namespace ConeService.Firing;
 /// <summary>Firing processes, cautions, and limits of exposure and food contact.</summary>
 public sealed class PracticeReference
 {
-    private readonly Dataset dataset;
-    private readonly CautionDescriber cautions;
-    private readonly ProcessDescriber processes;
+    private readonly Dataset data;
+    private readonly CautionIndex cautions;
 
-    internal PracticeReference(Dataset dataset)
-    {
-        this.dataset = dataset;
-        cautions = new(dataset);
-        processes = new(dataset);
-    }
+    internal PracticeReference(Dataset dataset) => (data, cautions) = (dataset, new(dataset));
 
     /// <summary>The processes.</summary>
-    public ProcessList Processes() => processes.List();
+    public ProcessList Processes() =>
+        new(data.VersionId, Notices.LocalCodes, Notices.LeachTest, [.. data.Processes.Select(PracticeAnswers.Of)]);
 
-    /// <summary>A process.</summary>
+    /// <summary>A process with what is added, its cautions, and what can be said of food.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
-    public ProcessDetail Process(string id) => processes.Describe(
-        Rows.Find(dataset, "processes", dataset.Processes, r => r.Id, id, "process", "/v1/processes"));
+    public ProcessDetail Process(string id)
+    {
+        var process = Rows.Find(data, "processes", data.Processes, r => r.Id, id, "process", "/v1/processes");
+        var added = data.ProcessAdditions.Where(a => a.Process == process.Id).Select(PracticeAnswers.Of).ToList();
+        var links = cautions.Links(process.Cautions);
+        var limits = cautions.ExposureLimits(process.Cautions);
+        var food = Food(process);
+        IEnumerable<IEnumerable<string>> cited =
+        [
+            process.Sources, .. added.Select(a => a.Sources), .. links.Select(l => l.Sources), .. limits.Select(l => l.Sources),
+            .. food.Limits.Select(l => l.Sources),
+        ];
+        return new(
+            data.VersionId,
+            Notices.LocalCodes,
+            PracticeAnswers.Of(process),
+            food,
+            added,
+            links,
+            limits,
+            [.. cited.SelectMany(s => s).Distinct()]);
+    }
 
     /// <summary>The cautions.</summary>
-    public CautionList Cautions() => cautions.Cautions();
+    public CautionList Cautions() => new(data.VersionId, Notices.LocalCodes, [.. data.Cautions.Select(PracticeAnswers.Of)]);
 
     /// <summary>A caution with everything that belongs to it.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
-    public CautionDetail Caution(string id) => cautions.Describe(
-        Rows.Find(dataset, "cautions", dataset.Cautions, r => r.Id, id, "caution", "/v1/cautions"));
+    public CautionDetail Caution(string id)
+    {
+        var caution = Rows.Find(data, "cautions", data.Cautions, r => r.Id, id, "caution", "/v1/cautions");
+        var food = data.FoodContactLimits.Where(l => l.Cautions.Contains(caution.Id)).Select(PracticeAnswers.Of).ToList();
+        return new(
+            data.VersionId,
+            Notices.LocalCodes,
+            PracticeAnswers.Of(caution),
+            cautions.ExposureLimits([caution.Id]),
+            food,
+            [.. data.Processes.Where(p => p.Cautions.Contains(caution.Id)).Select(p => p.Id)],
+            [.. data.Colorants.Where(c => c.Cautions.Contains(caution.Id)).Select(c => c.Id)],
+            food.Count > 0 || caution.Kind == HazardKind.FoodContact ? Notices.LeachTest : null);
+    }
 
     /// <summary>The limits of exposure and of food contact.</summary>
-    public LimitList Limits() => cautions.Limits();
+    public LimitList Limits() => new(
+        data.VersionId,
+        Notices.LocalCodes,
+        Notices.LeachTest,
+        [.. data.ExposureLimits.Select(PracticeAnswers.Of)],
+        [.. data.FoodContactLimits.Select(PracticeAnswers.Of)]);
 
     /// <summary>A limit.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
     public LimitDetail Limit(string id)
     {
-        if (Rows.TryFind(dataset, "exposure-limits", dataset.ExposureLimits, l => l.Id, id) is { } exposure) return cautions.Describe(exposure);
-        return cautions.Describe(Rows.TryFind(dataset, "food-contact-limits", dataset.FoodContactLimits, l => l.Id, id) ?? throw Rows.Refuse(
-            "limit", id, dataset.ExposureLimits.Select(l => l.Id).Concat(dataset.FoodContactLimits.Select(l => l.Id)), "/v1/limits"));
+        if (Rows.TryFind(data, "exposure-limits", data.ExposureLimits, l => l.Id, id) is { } exposure)
+            return new(data.VersionId, Notices.LocalCodes, PracticeAnswers.Of(exposure), null, null, cautions.Links(exposure.Cautions));
+        var food = Rows.TryFind(data, "food-contact-limits", data.FoodContactLimits, l => l.Id, id) ?? throw Rows.Refuse(
+            "limit", id, data.ExposureLimits.Select(l => l.Id).Concat(data.FoodContactLimits.Select(l => l.Id)), "/v1/limits");
+        return new(data.VersionId, Notices.LocalCodes, null, PracticeAnswers.Of(food), Notices.LeachTest, cautions.Links(food.Cautions));
     }
+
+    private FoodContactAnswer Food(ProcessRow process) => new(
+        process.FoodContact,
+        Notices.LeachTest,
+        process.FoodContactNote,
+        process.FoodContact == ProcessFoodContact.NotApplicable ? [] : PracticeAnswers.InUse(data.FoodContactLimits));
 }

@@ -1,4 +1,5 @@
 using ConeService.Data;
+using ConeService.Firing.Colours;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Schedules;
@@ -18,6 +19,7 @@ internal static class Requirements
         .. HeatWorkDefaults.Requires(dataset),
         .. HeatSettings.Requires(dataset),
         .. ScheduleBook.Requires(dataset),
+        .. ColourCatalogue.Requires(dataset),
     ];
 
     /// <summary>Faults for the ids that a table lacks.</summary>

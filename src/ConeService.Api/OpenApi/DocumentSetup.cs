@@ -1,6 +1,8 @@
+using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 
@@ -14,8 +16,9 @@ internal static partial class DocumentSetup
         options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
         options.AddDocumentTransformer(DescribeDocument);
         options.AddOperationTransformer(DescribeTextBodies);
-        // A message is text wherever it stands.
-        options.CreateSchemaReferenceId = type => type.Type == typeof(Message) ? null : OpenApiOptions.CreateDefaultSchemaReferenceId(type);
+        // A message is text wherever it stands; which atmospheres there may be depends on where the word stands.
+        options.CreateSchemaReferenceId = type => type.Type == typeof(Message) || type.Type == typeof(Atmosphere)
+            ? null : OpenApiOptions.CreateDefaultSchemaReferenceId(type);
         options.AddSchemaTransformer(DescribeMessage);
         options.AddSchemaTransformer(DescribeSentText);
         options.AddSchemaTransformer(DescribeEnum);
@@ -71,6 +74,13 @@ internal static partial class DocumentSetup
     private static Task DescribeEnum(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
         if (context.JsonTypeInfo.Type.IsEnum) schema.Type = JsonSchemaType.String;
+        if (context.JsonPropertyInfo?.AttributeProvider?.GetCustomAttributes(typeof(AtmosphereWordsAttribute), false) is
+            [AtmosphereWordsAttribute words])
+        {
+            var named = schema.Items as OpenApiSchema ?? schema;
+            named.Enum = [.. Atmospheres.Of(words.Use).Select(a => JsonValue.Create(EnumWords.Word(a)))];
+        }
+
         return Task.CompletedTask;
     }
 
@@ -85,6 +95,11 @@ internal static partial class DocumentSetup
     private static Task UnwrapDescriptions(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancel)
     {
         foreach (var schema in document.Components?.Schemas?.Values ?? []) Unwrap(schema);
+        foreach (var operation in document.Paths.Values.SelectMany(p => p.Operations?.Values.AsEnumerable() ?? []))
+        {
+            if (operation.Description is { } text) operation.Description = WrappedLine().Replace(text, " ");
+        }
+
         return Task.CompletedTask;
     }
 

@@ -1,4 +1,6 @@
+using ConeService.Contract.Answers;
 using ConeService.Contract.Practice;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Colours;
@@ -15,13 +17,13 @@ namespace ConeService.Contract.Colours;
 /// <param name="Rules">What several ingredients, heat and atmosphere do together.</param>
 public sealed record ColorantList(
     string DatasetVersion,
-    string Notice,
-    IReadOnlyList<ColorantRow> Colorants,
-    IReadOnlyList<ColorantFormRow> Forms,
-    IReadOnlyList<AdditiveRow> Additives,
-    IReadOnlyList<BaseGlazeRow> Bases,
-    IReadOnlyList<ColourAtmosphere> Atmospheres,
-    IReadOnlyList<ColourWordRow> ColourWords,
+    Message Notice,
+    IReadOnlyList<Colorant> Colorants,
+    IReadOnlyList<ColorantForm> Forms,
+    IReadOnlyList<Additive> Additives,
+    IReadOnlyList<BaseGlaze> Bases,
+    [property: AtmosphereWords(AtmosphereUse.Colour)] IReadOnlyList<Atmosphere> Atmospheres,
+    IReadOnlyList<ColourWord> ColourWords,
     IReadOnlyList<ColourRule> Rules);
 
 /// <summary>One colorant with everything that is told of it.</summary>
@@ -39,16 +41,16 @@ public sealed record ColorantList(
 /// <param name="Sources">Ids of the sources of everything above.</param>
 public sealed record ColorantDetail(
     string DatasetVersion,
-    IReadOnlyList<string> Notices,
-    ColorantRow Colorant,
-    IReadOnlyList<ColorantFormRow> Forms,
+    IReadOnlyList<Message> Notices,
+    Colorant Colorant,
+    IReadOnlyList<ColorantForm> Forms,
     IReadOnlyList<AtmosphereCoverage> Coverage,
     IReadOnlyList<ColourNote> Notes,
-    IReadOnlyList<TemperatureLimitRow> TemperatureLimits,
+    IReadOnlyList<TemperatureLimit> TemperatureLimits,
     IReadOnlyList<ColourRule> Rules,
     IReadOnlyList<CautionLink> Cautions,
-    IReadOnlyList<ExposureLimitRow> ExposureLimits,
-    string FoodContact,
+    IReadOnlyList<ExposureLimit> ExposureLimits,
+    Message FoodContact,
     IReadOnlyList<string> Sources);
 
 /// <summary>Whether a colorant is told of in an atmosphere.</summary>
@@ -56,9 +58,10 @@ public sealed record ColorantDetail(
 /// <param name="Covered">False where no source in the package covers it.</param>
 /// <param name="Notes">Number of notes.</param>
 /// <param name="Statement">The same in a sentence.</param>
-public sealed record AtmosphereCoverage(ColourAtmosphere Atmosphere, bool Covered, int Notes, string Statement);
+public sealed record AtmosphereCoverage(
+    [property: AtmosphereWords(AtmosphereUse.Colour)] Atmosphere Atmosphere, bool Covered, int Notes, Message Statement);
 
 /// <summary>A colour rule with its ingredients.</summary>
 /// <param name="Rule">The rule.</param>
 /// <param name="Ingredients">What it needs or forbids, with amounts.</param>
-public sealed record ColourRule(ColourRuleRow Rule, IReadOnlyList<ColourRuleIngredientRow> Ingredients);
+public sealed record ColourRule(ColourRuleTerms Rule, IReadOnlyList<ColourRuleIngredient> Ingredients);

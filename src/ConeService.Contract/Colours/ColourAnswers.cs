@@ -1,6 +1,6 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Practice;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Colours;
@@ -19,8 +19,8 @@ public sealed record ColourAnswer(
     ColourQuestion Question,
     IReadOnlyList<ResolvedColour> Answers,
     IReadOnlyList<CautionLink> Cautions,
-    string FoodContact,
-    IReadOnlyList<string> Notices,
+    Message FoodContact,
+    IReadOnlyList<Message> Notices,
     IReadOnlyList<string> Sources,
     IReadOnlyList<Assumption> Assumed);
 
@@ -41,9 +41,9 @@ public sealed record ColourResolution(
     ResolvedColour? Asked,
     ColourContrast Contrast,
     IReadOnlyList<CautionLink> Cautions,
-    string FoodContact,
-    IReadOnlyList<FoodContactLimitRow> FoodContactLimits,
-    IReadOnlyList<string> Notices,
+    Message FoodContact,
+    IReadOnlyList<FoodContactLimit> FoodContactLimits,
+    IReadOnlyList<Message> Notices,
     IReadOnlyList<string> Sources,
     IReadOnlyList<Assumption> Assumed);
 
@@ -51,7 +51,7 @@ public sealed record ColourResolution(
 /// <param name="Statement">Both in a sentence.</param>
 /// <param name="Oxidation">In oxidation.</param>
 /// <param name="Reduction">In reduction.</param>
-public sealed record ColourContrast(string Statement, ResolvedColour Oxidation, ResolvedColour Reduction);
+public sealed record ColourContrast(Message Statement, ResolvedColour Oxidation, ResolvedColour Reduction);
 
 /// <summary>A question on colour as it was understood.</summary>
 /// <param name="Sentence">The question in a sentence.</param>
@@ -64,11 +64,11 @@ public sealed record ColourContrast(string Statement, ResolvedColour Oxidation, 
 /// <param name="Kiln">The kiln; null where none was named.</param>
 /// <param name="ColourWord">The colour word that notes were filtered by.</param>
 public sealed record ColourQuestion(
-    string Sentence,
+    Message Sentence,
     IReadOnlyList<AskedIngredient> Colorants,
     IReadOnlyList<AskedIngredient> Additives,
     string Base,
-    IReadOnlyList<ColourAtmosphere> Atmospheres,
+    [property: AtmosphereWords(AtmosphereUse.Colour)] IReadOnlyList<Atmosphere> Atmospheres,
     string? Cone,
     decimal? Celsius,
     KilnHeat? Kiln,

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 
@@ -15,15 +14,16 @@ public static class ColourCheck
     public static void Require(ColourRequest request)
     {
         var check = new RequestCheck();
-        Message[] colorants = [string.Create(CultureInfo.InvariantCulture, $"1 to {Most} colorants")];
-        check.Require(request.Colorants is { Count: > 0 }, "empty-request", "/colorants", null, "The recipe holds no colorants.", colorants);
+        var allowed = Message.Of("colours.colorants-allowed", ("most", Most));
+        check.Require(
+            request.Colorants is { Count: > 0 }, "empty-request", "/colorants", null, Message.Of("colours.no-colorants"), [allowed]);
         check.Require(
             request.Colorants is null or { Count: <= Most }, "too-many-ingredients", "/colorants", null,
-            string.Create(CultureInfo.InvariantCulture, $"The recipe holds {request.Colorants?.Count} colorants."), colorants);
+            Message.Of("colours.too-many-colorants", ("count", request.Colorants?.Count)), [allowed]);
         check.Require(
             request.Additives is null or { Count: <= Most }, "too-many-ingredients", "/additives", null,
-            string.Create(CultureInfo.InvariantCulture, $"The recipe holds {request.Additives?.Count} additives."),
-            [string.Create(CultureInfo.InvariantCulture, $"0 to {Most} additives")]);
+            Message.Of("colours.too-many-additives", ("count", request.Additives?.Count)),
+            [Message.Of("colours.additives-allowed", ("most", Most))]);
         check.Done();
     }
 }

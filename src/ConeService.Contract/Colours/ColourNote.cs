@@ -1,3 +1,4 @@
+using ConeService.Contract.Answers;
 using ConeService.Data;
 
 namespace ConeService.Contract.Colours;
@@ -24,7 +25,7 @@ public sealed record ColourNote(
     string Colorant,
     string Base,
     string? BaseDetail,
-    ColourAtmosphere Atmosphere,
+    [property: AtmosphereWords(AtmosphereUse.ColourNote)] Atmosphere Atmosphere,
     SeenOn SeenOn,
     ToldPercent? Percent,
     string Colour,
@@ -46,7 +47,8 @@ public sealed record ColourNote(
 /// <param name="OxideMax">Greatest, as the counted oxide.</param>
 /// <param name="Sourced">Whether a source that was seen prints the percentage itself.</param>
 /// <param name="Confidence">How far the percentage can be trusted, apart from the colour.</param>
-public sealed record ToldPercent(decimal Min, decimal Max, string Form, bool FormStated, decimal OxideMin, decimal OxideMax, bool Sourced, Confidence Confidence);
+public sealed record ToldPercent(
+    decimal Min, decimal Max, string Form, bool FormStated, decimal OxideMin, decimal OxideMax, bool Sourced, Confidence Confidence);
 
 /// <summary>A colour for the eye.</summary>
 /// <param name="Hex">Red, green and blue, hexadecimal.</param>

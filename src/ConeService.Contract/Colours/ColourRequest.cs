@@ -1,5 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 
 namespace ConeService.Contract.Colours;
 
@@ -11,7 +10,12 @@ namespace ConeService.Contract.Colours;
 /// <param name="Cone">The cone, as text; no heat is decided when absent.</param>
 /// <param name="Kiln">How the kiln is heated: electric, gas, wood, raku or vapour.</param>
 public sealed record ColourRequest(
-    IReadOnlyList<ColorantEntry?>? Colorants, IReadOnlyList<AdditiveEntry?>? Additives = null, string? Base = null, string? Atmosphere = null, SentText Cone = default, string? Kiln = null);
+    IReadOnlyList<ColorantEntry?>? Colorants,
+    IReadOnlyList<AdditiveEntry?>? Additives = null,
+    string? Base = null,
+    string? Atmosphere = null,
+    SentText Cone = default,
+    string? Kiln = null);
 
 /// <summary>A colorant of a recipe.</summary>
 /// <param name="Colorant">A colorant, or a form in which it is weighed, such as copper-carbonate.</param>

@@ -1,4 +1,4 @@
-using ConeService.Contract.Loads;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Colours;
@@ -28,7 +28,7 @@ public sealed record Interaction(
     string Outcome,
     IReadOnlyList<string> ColourWords,
     string? Reason,
-    string Because,
+    Message Because,
     IReadOnlyList<RuleAmount> Amounts,
     string? Figures,
     string? TemperatureLimit,
@@ -49,7 +49,15 @@ public sealed record Interaction(
 /// <param name="Sourced">Whether a source that was seen prints the percentage itself; null where none is told.</param>
 /// <param name="Note">What a reader must know.</param>
 public sealed record RuleAmount(
-    string Ingredient, IngredientRole Role, IngredientOrigin Origin, decimal? Percent, decimal? Min, decimal? Max, PercentMatch Match, bool? Sourced, string? Note);
+    string Ingredient,
+    IngredientRole Role,
+    IngredientOrigin Origin,
+    decimal? Percent,
+    decimal? Min,
+    decimal? Max,
+    PercentMatch Match,
+    bool? Sourced,
+    string? Note);
 
 /// <summary>Whether a rule holds for a recipe.</summary>
 public enum RuleStanding

@@ -1,4 +1,4 @@
-using ConeService.Contract.Loads;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Colours;
 
@@ -8,14 +8,14 @@ namespace ConeService.Contract.Colours;
 /// <param name="PercentMatch">How the percentage fits.</param>
 /// <param name="Why">Both in a sentence.</param>
 /// <param name="Note">The note.</param>
-public sealed record RankedNote(int Rank, BaseMatch BaseMatch, PercentMatch PercentMatch, string Why, ColourNote Note);
+public sealed record RankedNote(int Rank, BaseMatch BaseMatch, PercentMatch PercentMatch, Message Why, ColourNote Note);
 
 /// <summary>A colour that does not apply, and why.</summary>
 /// <param name="Note">Id of the note.</param>
 /// <param name="Colour">The colour in words.</param>
 /// <param name="Reason">Why it does not apply, or what it needs.</param>
 /// <param name="Sources">Ids of the sources.</param>
-public sealed record OtherNote(string Note, string Colour, string Reason, IReadOnlyList<string> Sources);
+public sealed record OtherNote(string Note, string Colour, Message Reason, IReadOnlyList<string> Sources);
 
 /// <summary>How the base of a note fits the question; the order is the ranking.</summary>
 public enum BaseMatch

@@ -20,14 +20,14 @@ namespace ConeService.Contract.Colours;
 /// <param name="Warnings">What may go wrong or hurt.</param>
 /// <param name="Sources">Ids of the sources of the colour and the interactions.</param>
 public sealed record ResolvedColour(
-    ColourAtmosphere Atmosphere,
+    [property: AtmosphereWords(AtmosphereUse.Colour)] Atmosphere Atmosphere,
     bool Covered,
     ColourBasis Basis,
-    string? Colour,
+    Message? Colour,
     IReadOnlyList<string> ColourWords,
     Swatch? Swatch,
     Confidence? Confidence,
-    string Explanation,
+    Message Explanation,
     IReadOnlyList<string> RestsOn,
     IReadOnlyList<ColorantColours> Colorants,
     IReadOnlyList<Interaction> Interactions,
@@ -69,7 +69,7 @@ public sealed record ColorantColours(
     string Colorant,
     decimal? OxidePercent,
     bool Covered,
-    string Statement,
+    Message Statement,
     IReadOnlyList<RankedNote> Notes,
     IReadOnlyList<OtherNote> OnlyWith,
     IReadOnlyList<OtherNote> RuledOut,
@@ -81,4 +81,4 @@ public sealed record ColorantColours(
 /// <param name="Standing">Whether it holds here.</param>
 /// <param name="Message">The warning in a sentence.</param>
 /// <param name="Cautions">The cautions, each with its address.</param>
-public sealed record ColourWarning(string Code, string? Rule, RuleStanding Standing, string Message, IReadOnlyList<CautionLink> Cautions);
+public sealed record ColourWarning(string Code, string? Rule, RuleStanding Standing, Message Message, IReadOnlyList<CautionLink> Cautions);

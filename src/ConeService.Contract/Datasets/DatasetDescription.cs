@@ -1,5 +1,4 @@
 using ConeService.Contract.Cones;
-using ConeService.Data;
 
 namespace ConeService.Contract.Datasets;
 
@@ -17,14 +16,7 @@ public sealed record DatasetDescription(
     string Title,
     string License,
     string Checksum,
-    IReadOnlyList<ResourceSummary> Resources,
+    IReadOnlyList<PackageFile> Resources,
     IReadOnlyList<ConfidenceCount> ConfidenceCounts,
-    IReadOnlyList<CorrectionRow> Corrections,
-    string ChangeLog)
-{
-    /// <summary>Describes a package.</summary>
-    public static DatasetDescription Of(Dataset dataset) => new(
-        dataset.VersionId, dataset.Title, dataset.License, dataset.Checksum, dataset.Resources,
-        [.. dataset.EndPoints.CountBy(e => e.Confidence).OrderBy(c => c.Key).Select(c => new ConfidenceCount(c.Key, c.Value))],
-        dataset.Corrections, dataset.ChangeLog);
-}
+    IReadOnlyList<Correction> Corrections,
+    string ChangeLog);

@@ -1,4 +1,4 @@
-using ConeService.Data;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Practice;
 
@@ -6,7 +6,7 @@ namespace ConeService.Contract.Practice;
 /// <param name="DatasetVersion">Version of the data package.</param>
 /// <param name="Notice">Local codes and licensed practice decide.</param>
 /// <param name="Cautions">The cautions, by id.</param>
-public sealed record CautionList(string DatasetVersion, string Notice, IReadOnlyList<CautionRow> Cautions);
+public sealed record CautionList(string DatasetVersion, Message Notice, IReadOnlyList<Caution> Cautions);
 
 /// <summary>One caution with the limits and the processes that it belongs to.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
@@ -19,10 +19,10 @@ public sealed record CautionList(string DatasetVersion, string Notice, IReadOnly
 /// <param name="FoodContact">What can be said of food, where the caution is about it.</param>
 public sealed record CautionDetail(
     string DatasetVersion,
-    string Notice,
-    CautionRow Caution,
-    IReadOnlyList<ExposureLimitRow> ExposureLimits,
-    IReadOnlyList<FoodContactLimitRow> FoodContactLimits,
+    Message Notice,
+    Caution Caution,
+    IReadOnlyList<ExposureLimit> ExposureLimits,
+    IReadOnlyList<FoodContactLimit> FoodContactLimits,
     IReadOnlyList<string> Processes,
     IReadOnlyList<string> Colorants,
-    string? FoodContact);
+    Message? FoodContact);

@@ -1,4 +1,4 @@
-using ConeService.Data;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Practice;
 
@@ -9,7 +9,11 @@ namespace ConeService.Contract.Practice;
 /// <param name="ExposureLimits">What people breathe at work, each with body and year.</param>
 /// <param name="FoodContactLimits">What ware may give off, each with jurisdiction.</param>
 public sealed record LimitList(
-    string DatasetVersion, string Notice, string FoodContact, IReadOnlyList<ExposureLimitRow> ExposureLimits, IReadOnlyList<FoodContactLimitRow> FoodContactLimits);
+    string DatasetVersion,
+    Message Notice,
+    Message FoodContact,
+    IReadOnlyList<ExposureLimit> ExposureLimits,
+    IReadOnlyList<FoodContactLimit> FoodContactLimits);
 
 /// <summary>One limit, of exposure or of food contact.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
@@ -20,8 +24,8 @@ public sealed record LimitList(
 /// <param name="Cautions">The cautions it belongs to.</param>
 public sealed record LimitDetail(
     string DatasetVersion,
-    string Notice,
-    ExposureLimitRow? ExposureLimit,
-    FoodContactLimitRow? FoodContactLimit,
-    string? FoodContact,
+    Message Notice,
+    ExposureLimit? ExposureLimit,
+    FoodContactLimit? FoodContactLimit,
+    Message? FoodContact,
     IReadOnlyList<CautionLink> Cautions);

@@ -1,4 +1,4 @@
-using ConeService.Contract.Loads;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Practice;
@@ -8,7 +8,8 @@ namespace ConeService.Contract.Practice;
 /// <param name="Notice">Local codes and licensed practice decide.</param>
 /// <param name="FoodContact">Only a leach test tells.</param>
 /// <param name="Processes">The processes, by id; each names its cautions.</param>
-public sealed record ProcessList(string DatasetVersion, string Notice, string FoodContact, IReadOnlyList<ProcessRow> Processes);
+public sealed record ProcessList(
+    string DatasetVersion, Message Notice, Message FoodContact, IReadOnlyList<FiringProcess> Processes);
 
 /// <summary>One firing process.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
@@ -21,12 +22,12 @@ public sealed record ProcessList(string DatasetVersion, string Notice, string Fo
 /// <param name="Sources">Ids of the sources of everything above.</param>
 public sealed record ProcessDetail(
     string DatasetVersion,
-    string Notice,
-    ProcessRow Process,
+    Message Notice,
+    FiringProcess Process,
     FoodContactAnswer FoodContact,
     IReadOnlyList<AddedMaterial> AddedMaterials,
     IReadOnlyList<CautionLink> Cautions,
-    IReadOnlyList<ExposureLimitRow> ExposureLimits,
+    IReadOnlyList<ExposureLimit> ExposureLimits,
     IReadOnlyList<string> Sources);
 
 /// <summary>What can be said of food in ware of a process.</summary>
@@ -34,7 +35,8 @@ public sealed record ProcessDetail(
 /// <param name="Statement">Only a leach test tells.</param>
 /// <param name="Note">On what it depends.</param>
 /// <param name="Limits">Limits in use today, each with jurisdiction; empty where food is no question.</param>
-public sealed record FoodContactAnswer(ProcessFoodContact Verdict, string Statement, string? Note, IReadOnlyList<FoodContactLimitRow> Limits);
+public sealed record FoodContactAnswer(
+    ProcessFoodContact Verdict, Message Statement, string? Note, IReadOnlyList<FoodContactLimit> Limits);
 
 /// <summary>A material that goes into a firing beside clay and glaze.</summary>
 /// <param name="Material">The material.</param>

@@ -84,19 +84,21 @@ internal sealed class RowColumns
         Declares(name, FieldType.String, true, null, words) ? "" : (string)Next()!;
 
     /// <summary>A word of a closed vocabulary.</summary>
-    public T Word<T>(string name)
-        where T : struct, Enum => Declares<T>(name, FieldType.String, true) ? default : EnumWords.Of<T>((string)Next()!);
+    /// <param name="name">Name of the column.</param>
+    /// <param name="of">The words that the column may hold; null: every one of the vocabulary.</param>
+    public T Word<T>(string name, IReadOnlyList<T>? of = null)
+        where T : struct, Enum => Declares(name, FieldType.String, true, of) ? default : EnumWords.Of<T>((string)Next()!);
 
-    public T? OptionalWord<T>(string name)
+    public T? OptionalWord<T>(string name, IReadOnlyList<T>? of = null)
         where T : struct, Enum =>
-        !Declares<T>(name, FieldType.String, false) && Next() is string word ? EnumWords.Of<T>(word) : null;
+        !Declares(name, FieldType.String, false, of) && Next() is string word ? EnumWords.Of<T>(word) : null;
 
     /// <summary>Words of a closed vocabulary, at least one.</summary>
-    public IReadOnlyList<T> WordList<T>(string name)
-        where T : struct, Enum => Declares<T>(name, FieldType.List, true) ? [] : Words<T>();
+    public IReadOnlyList<T> WordList<T>(string name, IReadOnlyList<T>? of = null)
+        where T : struct, Enum => Declares(name, FieldType.List, true, of) ? [] : Words<T>();
 
-    public IReadOnlyList<T> OptionalWordList<T>(string name)
-        where T : struct, Enum => Declares<T>(name, FieldType.List, false) ? [] : Words<T>();
+    public IReadOnlyList<T> OptionalWordList<T>(string name, IReadOnlyList<T>? of = null)
+        where T : struct, Enum => Declares(name, FieldType.List, false, of) ? [] : Words<T>();
 
     /// <summary>The sources of a row, each an id of the bibliography.</summary>
     public IReadOnlyList<string> SourceList() => ReferenceList("source", "sources");
@@ -119,8 +121,9 @@ internal sealed class RowColumns
 
     private object? Next() => _values[_places[_next++]];
 
-    private bool Declares<T>(string name, FieldType type, bool required)
-        where T : struct, Enum => _declared is not null && Declares(name, type, required, null, [.. EnumWords.All<T>()]);
+    private bool Declares<T>(string name, FieldType type, bool required, IReadOnlyList<T>? of)
+        where T : struct, Enum =>
+        _declared is not null && Declares(name, type, required, null, [.. of?.Select(EnumWords.Word) ?? EnumWords.All<T>()]);
 
     /// <summary>True while the table is being defined: there is no value yet.</summary>
     private bool Declares(string name, FieldType type, bool required, string? table = null, ReadOnlySpan<string> words = default)

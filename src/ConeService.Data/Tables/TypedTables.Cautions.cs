@@ -31,7 +31,7 @@ internal static partial class TypedTables
 
     public static TypedTable<ProcessRow> Processes { get; } = new("processes", since: new(1, 3), keyFields: 1, r => new(
         r.Text("id"), r.Text("process"), r.WordList<ProcessKiln>("kilns"), r.OptionalText("kiln_note"),
-        r.OptionalWordList<ProcessAtmosphere>("atmospheres"), r.Text("atmosphere_note"),
+        r.OptionalWordList("atmospheres", Atmospheres.OfFirings), r.Text("atmosphere_note"),
         r.OptionalReference("cone_min", "cones"), r.OptionalReference("cone_max", "cones"), r.Word<Porosity>("porosity"),
         r.Word<WareAnswer>("watertight"), r.OptionalText("watertight_note"), r.Word<ProcessFoodContact>("food_contact"),
         r.OptionalText("food_contact_note"), r.Word<WareAnswer>("microwave"), r.Word<WareAnswer>("dishwasher"),

@@ -29,7 +29,7 @@ internal static partial class TypedTables
 
     public static TypedTable<ColourNoteRow> ColourNotes { get; } = new("colour-notes", since: new(1, 3), keyFields: 1, r => new(
         r.Text("id"), r.Reference("colorant", "colorants"), r.Reference("base", "base-glazes"), r.OptionalText("base_detail"),
-        r.Word<ColourAtmosphere>("atmosphere"), r.Word<SeenOn>("seen_on"), r.OptionalNumber("percent_min"),
+        r.Word("atmosphere", Atmospheres.OfColourNotes), r.Word<SeenOn>("seen_on"), r.OptionalNumber("percent_min"),
         r.OptionalNumber("percent_max"), r.OptionalReference("percent_form", "colorant-forms"),
         r.OptionalWord<Confidence>("percent_confidence"), r.Text("colour"), r.ReferenceList("colour_words", "colour-words"),
         r.Text("swatch"), r.OptionalText("condition"), r.OptionalList("needs"),
@@ -42,7 +42,7 @@ internal static partial class TypedTables
     public static TypedTable<ColourRuleRow> ColourRules { get; } = new("colour-rules", since: new(1, 3), keyFields: 1, r => new(
         r.Text("id"), r.Text("rule"), r.Word<ColourRuleEffect>("effect"), r.Text("outcome"),
         r.OptionalReferenceList("colour_words", "colour-words"), r.OptionalText("reason"), r.OptionalText("figures"),
-        r.OptionalWordList<ColourAtmosphere>("atmospheres"), r.OptionalReferenceList("bases", "base-glazes"),
+        r.OptionalWordList("atmospheres", Atmospheres.OfColours), r.OptionalReferenceList("bases", "base-glazes"),
         r.OptionalReference("limit", "temperature-limits"), r.OptionalReferenceList("shown_by", "colour-notes"),
         r.OptionalReferenceList("cautions", "cautions"), r.SourceList(), r.Confidence(), r.OptionalText("note")));
 

@@ -1,4 +1,4 @@
-using ConeService.Contract.Colours;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.Practice;
 
@@ -6,11 +6,11 @@ namespace ConeService.Firing.Practice;
 internal static class Notices
 {
     /// <summary>What stands above this service.</summary>
-    public const string LocalCodes = "Local codes, the maker of the kiln and licensed practice decide; this answer informs and replaces none of them.";
+    public static Message LocalCodes { get; } = Message.Of("practice.local-codes");
 
     /// <summary>What can be said of food on fired ware.</summary>
-    public const string LeachTest = "Only a leach test tells what ware gives off to food; which limit binds is the law of the place of sale.";
+    public static Message LeachTest { get; } = Message.Of("practice.leach-test");
 
     /// <summary>What a swatch is.</summary>
-    public const string Swatch = "Swatches are estimates for the eye, chosen from the words and not measured; screens and glazes differ.";
+    public static Message Swatch { get; } = Message.Of("colours.swatches");
 }

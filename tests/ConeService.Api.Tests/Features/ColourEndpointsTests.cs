@@ -13,7 +13,10 @@ public class ColourEndpointsTests(Support.Api api)
     [Fact]
     public async Task Half_a_percent_of_copper_beside_tin_is_green_in_oxidation_and_red_in_reduction()
     {
-        using var response = await api.Post(Url, """{"colorants":[{"colorant":"copper","percent":0.5}],"additives":[{"additive":"tin oxide","percent":1}],"base":"calcium","cone":"10"}""");
+        using var response = await api.Post(Url, """
+            {"colorants":[{"colorant":"copper","percent":0.5}],"additives":[{"additive":"tin oxide","percent":1}],
+            "base":"calcium","cone":"10"}
+            """);
         var answer = await Support.Api.Read(response, 200);
         var contrast = answer.GetProperty("contrast");
         Assert.Contains("green", contrast.GetProperty("oxidation").GetProperty("colourWords").Strings());
@@ -21,8 +24,10 @@ public class ColourEndpointsTests(Support.Api api)
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("asked").ValueKind);
         Assert.Contains("leach test", answer.GetProperty("foodContact").GetString(), StringComparison.Ordinal);
         Assert.Contains("Local codes", answer.GetProperty("notices")[0].GetString(), StringComparison.Ordinal);
-        Assert.All(answer.GetProperty("foodContactLimits").EnumerateArray(), l => Assert.NotEmpty(l.GetProperty("jurisdiction").GetString()!));
-        Assert.Empty(OpenApiDocumentFile.Committed.Departures(answer, OpenApiDocumentFile.Committed.ResponseSchema(Url, "post", "200", "application/json")));
+        Assert.All(
+            answer.GetProperty("foodContactLimits").EnumerateArray(), l => Assert.NotEmpty(l.GetProperty("jurisdiction").GetString()!));
+        var document = OpenApiDocumentFile.Committed;
+        Assert.Empty(document.Departures(answer, document.ResponseSchema(Url, "post", "200", "application/json")));
     }
 
     // Common practice: a little iron is yellow in oxidation and green in reduction.
@@ -50,12 +55,17 @@ public class ColourEndpointsTests(Support.Api api)
     public async Task Salt_and_lustre_say_what_goes_in_and_who_is_hurt()
     {
         var salt = await api.Json("/v1/processes/salt");
-        Assert.Contains("hydrogen-chloride-from-salt", salt.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("id").GetString()));
-        Assert.Contains(salt.GetProperty("addedMaterials").EnumerateArray(), m => m.GetProperty("fahrenheitLow") is { ValueKind: JsonValueKind.Number } f && f.GetDecimal() == 2192m);
+        Assert.Contains("hydrogen-chloride-from-salt", Cautions(salt));
+        Assert.Contains(
+            salt.GetProperty("addedMaterials").EnumerateArray(),
+            m => m.GetProperty("fahrenheitLow") is { ValueKind: JsonValueKind.Number } f && f.GetDecimal() == 2192m);
         var lustre = await api.Json("/v1/processes/lustre");
         Assert.Equal("not-for-food", lustre.GetProperty("foodContact").GetProperty("verdict").GetString());
-        Assert.Contains("lustre-solvents", lustre.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("id").GetString()));
+        Assert.Contains("lustre-solvents", Cautions(lustre));
     }
+
+    private static IEnumerable<string?> Cautions(JsonElement answer) =>
+        answer.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("id").GetString());
 
     [Theory]
     [InlineData("colorant=coper", "colorant-unknown", "colorant")]

@@ -1,7 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Practice;
-using ConeService.Firing.Practice;
 
 namespace ConeService.Api.Features.Cautions;
 
@@ -15,7 +14,9 @@ internal static class CautionEndpoints
     }
 
     /// <summary>The cautions.</summary>
-    /// <remarks>Hazards of firing and materials: who is exposed, when, and what controls it. Local codes and licensed practice decide.</remarks>
+    /// <remarks>
+    /// Hazards of firing and materials: who is exposed, when, and what controls it. Local codes and licensed practice decide.
+    /// </remarks>
     internal static IResult List(SnapshotHolder snapshots) =>
         snapshots.Current.Prepare("cautions", static r => JsonBody.Cacheable(r.Practice.Cautions()));
 

@@ -1,7 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Colours;
-using ConeService.Firing.Colour;
 
 namespace ConeService.Api.Features.Colours;
 
@@ -11,16 +10,23 @@ internal static class ColorantEndpoints
     public static void MapColorants(this IEndpointRouteBuilder routes)
     {
         routes.MapRead("/colorants", List).WithQuery().Describe("listColorants", Tags.Colour).Answers<ColorantList>();
-        routes.MapRead("/colorants/{id}", One).WithQuery().Describe("getColorant", Tags.Colour).Answers<ColorantDetail>().Problems(400, 404);
+        routes.MapRead("/colorants/{id}", One).WithQuery()
+            .Describe("getColorant", Tags.Colour).Answers<ColorantDetail>().Problems(400, 404);
     }
 
     /// <summary>The colorants.</summary>
-    /// <remarks>With the forms in which they are weighed, the base glazes, additives, atmospheres and colour words to ask for colours in, and every colour rule.</remarks>
+    /// <remarks>
+    /// With the forms in which they are weighed, the base glazes, additives, atmospheres and colour words to ask for colours in,
+    /// and every colour rule.
+    /// </remarks>
     internal static IResult List(SnapshotHolder snapshots) =>
         snapshots.Current.Prepare("colorants", static r => JsonBody.Cacheable(r.Colours.Colorants()));
 
     /// <summary>One colorant.</summary>
-    /// <remarks>Every colour that is told of it, which atmospheres no source covers, rules, temperature limits, cautions and exposure limits.</remarks>
+    /// <remarks>
+    /// Every colour that is told of it, which atmospheres no source covers, rules, temperature limits, cautions and exposure
+    /// limits.
+    /// </remarks>
     /// <param name="id">Id of the colorant.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult One(string id, SnapshotHolder snapshots) =>

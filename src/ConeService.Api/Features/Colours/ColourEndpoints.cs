@@ -1,7 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Colours;
-using ConeService.Firing.Colour;
 
 namespace ConeService.Api.Features.Colours;
 
@@ -18,7 +17,11 @@ internal static class ColourEndpoints
     }
 
     /// <summary>Colours by colorant, atmosphere, base, cone and percentage.</summary>
-    /// <remarks>Ranks the notes that apply: the base asked for before any, the percentage inside before outside, heat respected. Without an atmosphere oxidation and reduction stand side by side; without a colorant every colorant is told. Says which question it answered and what it assumed.</remarks>
+    /// <remarks>
+    /// Ranks the notes that apply: the base asked for before any, the percentage inside before outside, heat respected. Without an
+    /// atmosphere oxidation and reduction stand side by side; without a colorant every colorant is told. Says which question it
+    /// answered and what it assumed.
+    /// </remarks>
     /// <param name="colorant">A colorant or a form of it: copper, copper-carbonate, Fe2O3. Left out: every colorant.</param>
     /// <param name="atmosphere">oxidation, neutral, reduction, salt-soda, post-fire-reduction or local-reduction.</param>
     /// <param name="base">The base glaze: calcium, tin, boron … (all at /v1/colorants). Left out: any.</param>
@@ -29,7 +32,15 @@ internal static class ColourEndpoints
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult Find(
-        string? colorant, string? atmosphere, string? @base, string? cone, string? percent, string? kiln, string? colour, HttpRequest request, SnapshotHolder snapshots)
+        string? colorant,
+        string? atmosphere,
+        string? @base,
+        string? cone,
+        string? percent,
+        string? kiln,
+        string? colour,
+        HttpRequest request,
+        SnapshotHolder snapshots)
     {
         var snapshot = snapshots.Current;
         return request.QueryString.HasValue
@@ -38,8 +49,12 @@ internal static class ColourEndpoints
     }
 
     /// <summary>The colour of a recipe.</summary>
-    /// <remarks>Several colorants and additives with percentages, base, atmosphere and cone: the interactions with reasons, sources and warnings, and the same recipe in oxidation and in reduction side by side.</remarks>
+    /// <remarks>
+    /// Several colorants and additives with percentages, base, atmosphere and cone: the interactions with reasons, sources and
+    /// warnings, and the same recipe in oxidation and in reduction side by side.
+    /// </remarks>
     /// <param name="body">The recipe.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Resolve(JsonRequest<ColourRequest> body, SnapshotHolder snapshots) => JsonBody.Posted(snapshots.Current.Reference.Colours.Resolve(body.Value));
+    internal static IResult Resolve(JsonRequest<ColourRequest> body, SnapshotHolder snapshots) =>
+        JsonBody.Posted(snapshots.Current.Reference.Colours.Resolve(body.Value));
 }

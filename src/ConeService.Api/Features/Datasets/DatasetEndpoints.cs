@@ -13,5 +13,5 @@ internal static class DatasetEndpoints
     /// <summary>Version, checksums and change log of the data package.</summary>
     /// <remarks>What every answer's datasetVersion refers to.</remarks>
     internal static IResult Get(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("dataset", 0, static (s, _) => JsonBody.Cacheable(DatasetDescription.Of(s.Dataset)));
+        snapshots.Current.Prepare("dataset", static r => JsonBody.Cacheable(r.Package.Describe()));
 }

@@ -1,7 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Practice;
-using ConeService.Firing.Practice;
 
 namespace ConeService.Api.Features.Limits;
 
@@ -15,12 +14,18 @@ internal static class LimitEndpoints
     }
 
     /// <summary>The limits.</summary>
-    /// <remarks>What people breathe at work, each with body and year, and what ware may give off, each with jurisdiction. Only a leach test tells; local codes and licensed practice decide.</remarks>
+    /// <remarks>
+    /// What people breathe at work, each with body and year, and what ware may give off, each with jurisdiction. Only a leach test
+    /// tells; local codes and licensed practice decide.
+    /// </remarks>
     internal static IResult List(SnapshotHolder snapshots) =>
         snapshots.Current.Prepare("limits", static r => JsonBody.Cacheable(r.Practice.Limits()));
 
     /// <summary>One limit.</summary>
-    /// <remarks>A limit of exposure (such as silica-osha-pel) or of food contact (such as lead-flatware-fda) with the cautions it belongs to.</remarks>
+    /// <remarks>
+    /// A limit of exposure (such as silica-osha-pel) or of food contact (such as lead-flatware-fda) with the cautions it belongs
+    /// to.
+    /// </remarks>
     /// <param name="id">Id of the limit.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult One(string id, SnapshotHolder snapshots) =>

@@ -1,7 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Practice;
-using ConeService.Firing.Practice;
 
 namespace ConeService.Api.Features.Processes;
 
@@ -11,7 +10,8 @@ internal static class ProcessEndpoints
     public static void MapProcesses(this IEndpointRouteBuilder routes)
     {
         routes.MapRead("/processes", List).WithQuery().Describe("listProcesses", Tags.Practice).Answers<ProcessList>();
-        routes.MapRead("/processes/{id}", One).WithQuery().Describe("getProcess", Tags.Practice).Answers<ProcessDetail>().Problems(400, 404);
+        routes.MapRead("/processes/{id}", One).WithQuery()
+            .Describe("getProcess", Tags.Practice).Answers<ProcessDetail>().Problems(400, 404);
     }
 
     /// <summary>The firing processes.</summary>
@@ -20,7 +20,9 @@ internal static class ProcessEndpoints
         snapshots.Current.Prepare("processes", static r => JsonBody.Cacheable(r.Practice.Processes()));
 
     /// <summary>One firing process.</summary>
-    /// <remarks>With what is added and when, its cautions, exposure limits, and what can be said of food: only a leach test tells.</remarks>
+    /// <remarks>
+    /// With what is added and when, its cautions, exposure limits, and what can be said of food: only a leach test tells.
+    /// </remarks>
     /// <param name="id">Id of the process.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult One(string id, SnapshotHolder snapshots) =>

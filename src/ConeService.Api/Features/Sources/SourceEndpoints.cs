@@ -1,8 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
-using ConeService.Contract.Answers;
 using ConeService.Contract.Datasets;
-using ConeService.Data;
 
 namespace ConeService.Api.Features.Sources;
 

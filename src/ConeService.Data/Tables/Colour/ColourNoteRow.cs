@@ -28,7 +28,7 @@ public sealed record ColourNoteRow(
     string Colorant,
     string Base,
     string? BaseDetail,
-    ColourAtmosphere Atmosphere,
+    Atmosphere Atmosphere,
     SeenOn SeenOn,
     decimal? PercentMin,
     decimal? PercentMax,

@@ -25,7 +25,7 @@ public sealed record ColourRuleRow(
     IReadOnlyList<string> ColourWords,
     string? Reason,
     string? Figures,
-    IReadOnlyList<ColourAtmosphere> Atmospheres,
+    IReadOnlyList<Atmosphere> Atmospheres,
     IReadOnlyList<string> Bases,
     string? Limit,
     IReadOnlyList<string> ShownBy,

@@ -37,7 +37,7 @@ public sealed record ProcessRow(
     string Process,
     IReadOnlyList<ProcessKiln> Kilns,
     string? KilnNote,
-    IReadOnlyList<ProcessAtmosphere> Atmospheres,
+    IReadOnlyList<Atmosphere> Atmospheres,
     string AtmosphereNote,
     string? ConeMin,
     string? ConeMax,

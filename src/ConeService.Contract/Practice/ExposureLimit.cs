@@ -1,0 +1,40 @@
+using ConeService.Data;
+
+namespace ConeService.Contract.Practice;
+
+/// <summary>A limit of what people breathe at work, as its body states it. What binds a studio is the law of its place.</summary>
+/// <param name="Id">Id of the limit.</param>
+/// <param name="Substance">The substance.</param>
+/// <param name="ChemicalForm">The form or element that the value counts.</param>
+/// <param name="Kind">permissible-exposure-limit (PEL), action-level (AL), recommended-exposure-limit (REL),
+/// workplace-exposure-limit (WEL), threshold-limit-value (TLV), immediately-dangerous (IDLH).</param>
+/// <param name="Averaging">Over what the value is taken: eight-hours, time-weighted (the span was not printed), ceiling (never
+/// above), fifteen-minute-ceiling; null for immediately-dangerous.</param>
+/// <param name="Value">The limit, in unit.</param>
+/// <param name="ShortTermValue">Short-term limit (STEL) that the row also names, in unit.</param>
+/// <param name="Unit">ug/m3 (microgram per cubic metre), mg/m3 (milligram per cubic metre) or ppm (parts per million by volume).</param>
+/// <param name="Body">The body that set it.</param>
+/// <param name="Jurisdiction">Where the body speaks: usa or united-kingdom.</param>
+/// <param name="Standing">legal (binds employers there) or recommended.</param>
+/// <param name="Year">Year of the limit or of the document in which it was seen; null where that has no date.</param>
+/// <param name="Cautions">The cautions it belongs to.</param>
+/// <param name="Sources">Ids of the sources, most important first.</param>
+/// <param name="Confidence">How far this can be trusted.</param>
+/// <param name="Note">What a reader must know.</param>
+public sealed record ExposureLimit(
+    string Id,
+    string Substance,
+    string ChemicalForm,
+    ExposureLimitKind Kind,
+    ExposureAveraging? Averaging,
+    decimal Value,
+    decimal? ShortTermValue,
+    string Unit,
+    string Body,
+    string Jurisdiction,
+    LimitStanding Standing,
+    int? Year,
+    IReadOnlyList<string> Cautions,
+    IReadOnlyList<string> Sources,
+    Confidence Confidence,
+    string? Note);

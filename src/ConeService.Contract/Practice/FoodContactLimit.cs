@@ -1,0 +1,39 @@
+using ConeService.Data;
+
+namespace ConeService.Contract.Practice;
+
+/// <summary>A limit of what ceramic ware may give off. Only a leach test tells.</summary>
+/// <param name="Id">Id of the limit.</param>
+/// <param name="Jurisdiction">Where it applies: usa, usa-local (one county), european-union.</param>
+/// <param name="Instrument">The guide, law or directive.</param>
+/// <param name="Standing">law, guidance (an action level, not a limit in law) or historic (no longer in use).</param>
+/// <param name="Category">Sort of ware.</param>
+/// <param name="Ware">Sort of ware, in the words of the instrument.</param>
+/// <param name="Metals">The metals it is about.</param>
+/// <param name="Value">The limit, in unit; null where the rule is not a number.</param>
+/// <param name="Unit">ug/mL and mg/L (of the test liquid, the same size), ppm (of the test liquid), mg/dm2 (of the surface),
+/// percent (above the limit).</param>
+/// <param name="Rule">How the value is judged, or what is asked instead of a value.</param>
+/// <param name="RuleConfidence">Confidence of the rule where it is less than the row's.</param>
+/// <param name="Test">The leach test it is tied to, as far as seen.</param>
+/// <param name="Cautions">The cautions it belongs to.</param>
+/// <param name="Sources">Ids of the sources, most important first.</param>
+/// <param name="Confidence">How far this can be trusted.</param>
+/// <param name="Note">What a reader must know.</param>
+public sealed record FoodContactLimit(
+    string Id,
+    string Jurisdiction,
+    string Instrument,
+    FoodLimitStanding Standing,
+    string Category,
+    string Ware,
+    IReadOnlyList<string> Metals,
+    decimal? Value,
+    string? Unit,
+    string? Rule,
+    Confidence? RuleConfidence,
+    string? Test,
+    IReadOnlyList<string> Cautions,
+    IReadOnlyList<string> Sources,
+    Confidence Confidence,
+    string? Note);

@@ -1,0 +1,110 @@
+using ConeService.Contract.Practice;
+using ConeService.Contract.Quantities;
+using ConeService.Data;
+
+namespace ConeService.Firing.Practice;
+
+/// <summary>Rows of processes, cautions and limits as answers.</summary>
+internal static class PracticeAnswers
+{
+    public static Caution Of(CautionRow row) => new(
+        Id: row.Id,
+        Hazard: row.Hazard,
+        Kind: row.Kind,
+        Severity: row.Severity,
+        AppliesTo: row.AppliesTo,
+        Who: row.Who,
+        Stages: row.Stages,
+        When: row.When,
+        Control: row.Control,
+        Figures: row.Figures,
+        Sources: row.Sources,
+        Confidence: row.Confidence,
+        Note: row.Note);
+
+    public static ExposureLimit Of(ExposureLimitRow row) => new(
+        Id: row.Id,
+        Substance: row.Substance,
+        ChemicalForm: row.ChemicalForm,
+        Kind: row.Kind,
+        Averaging: row.Averaging,
+        Value: row.Value,
+        ShortTermValue: row.ShortTermValue,
+        Unit: row.Unit,
+        Body: row.Body,
+        Jurisdiction: row.Jurisdiction,
+        Standing: row.Standing,
+        Year: row.Year,
+        Cautions: row.Cautions,
+        Sources: row.Sources,
+        Confidence: row.Confidence,
+        Note: row.Note);
+
+    public static FoodContactLimit Of(FoodContactLimitRow row) => new(
+        Id: row.Id,
+        Jurisdiction: row.Jurisdiction,
+        Instrument: row.Instrument,
+        Standing: row.Standing,
+        Category: row.Category,
+        Ware: row.Ware,
+        Metals: row.Metals,
+        Value: row.Value,
+        Unit: row.Unit,
+        Rule: row.Rule,
+        RuleConfidence: row.RuleConfidence,
+        Test: row.Test,
+        Cautions: row.Cautions,
+        Sources: row.Sources,
+        Confidence: row.Confidence,
+        Note: row.Note);
+
+    /// <summary>The food-contact limits in use today.</summary>
+    public static IReadOnlyList<FoodContactLimit> InUse(IReadOnlyList<FoodContactLimitRow> limits) =>
+        [.. limits.Where(l => l.Standing != FoodLimitStanding.Historic).Select(Of)];
+
+    public static FiringProcess Of(ProcessRow row) => new(
+        Id: row.Id,
+        Process: row.Process,
+        Kilns: row.Kilns,
+        KilnNote: row.KilnNote,
+        Atmospheres: row.Atmospheres,
+        AtmosphereNote: row.AtmosphereNote,
+        ConeMin: row.ConeMin,
+        ConeMax: row.ConeMax,
+        Porosity: row.Porosity,
+        Watertight: row.Watertight,
+        WatertightNote: row.WatertightNote,
+        FoodContact: row.FoodContact,
+        FoodContactNote: row.FoodContactNote,
+        Microwave: row.Microwave,
+        Dishwasher: row.Dishwasher,
+        CareNote: row.CareNote,
+        FiringsMin: row.FiringsMin,
+        FiringsMax: row.FiringsMax,
+        DurationHoursMin: row.DurationHoursMin,
+        DurationHoursMax: row.DurationHoursMax,
+        DurationNote: row.DurationNote,
+        Effect: row.Effect,
+        Use: row.Use,
+        PeopleNearby: row.PeopleNearby,
+        Cautions: row.Cautions,
+        SourcedFields: row.SourcedFields,
+        Sources: row.Sources,
+        Confidence: row.Confidence,
+        Note: row.Note);
+
+    public static AddedMaterial Of(ProcessAdditionRow row) => new(
+        Material: row.Material,
+        When: row.When,
+        CelsiusLow: row.CelsiusLow,
+        CelsiusHigh: row.CelsiusHigh,
+        FahrenheitLow: Fahrenheit(row.CelsiusLow),
+        FahrenheitHigh: Fahrenheit(row.CelsiusHigh),
+        ConeLow: row.ConeLow,
+        ConeHigh: row.ConeHigh,
+        Sources: row.Sources,
+        Confidence: row.Confidence,
+        Note: row.Note);
+
+    private static decimal? Fahrenheit(decimal? celsius) => celsius is { } value ? Temperature.ToFahrenheit(value) : null;
+}
