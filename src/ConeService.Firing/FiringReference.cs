@@ -27,7 +27,7 @@ public sealed class FiringReference
         HeatWork = new(new HeatWorkCalculator(charts));
         Schedules = new(book, charts, new ScheduleFitter(book, charts, new KilnModel(dataset)));
         Materials = new(charts.Scale, new MaterialCatalogue(charts));
-        Loads = new(new LoadCheck(charts), new MaterialCatalogue(charts));
+        Loads = new(new LoadCheck(charts), new LoadRuleCatalogue(dataset));
         Colours = new(dataset, new ColorantDescriber(catalogue), new ColourAnswerer(catalogue));
         Practice = new(dataset);
         Package = new(dataset);

@@ -1,5 +1,6 @@
 using ConeService.Data;
 using ConeService.Firing.Cones;
+using ConeService.Firing.Loads;
 using ConeService.Firing.Schedules;
 
 namespace ConeService.Firing;
@@ -11,7 +12,12 @@ namespace ConeService.Firing;
 internal static class Requirements
 {
     /// <summary>Everything missing; empty when the computations can be built.</summary>
-    public static IReadOnlyList<PackageFault> Of(Dataset dataset) => [.. ConeCharts.Requires(dataset), .. ScheduleBook.Requires(dataset)];
+    public static IReadOnlyList<PackageFault> Of(Dataset dataset) =>
+    [
+        .. ConeCharts.Requires(dataset),
+        .. ScheduleBook.Requires(dataset),
+        .. LoadTables.Requires(dataset),
+    ];
 
     /// <summary>Faults for the ids that a table lacks.</summary>
     /// <param name="dataset">The package.</param>

@@ -13,7 +13,7 @@ public sealed class LoadPropertyTests
 {
     private const int Samples = 2000;
 
-    private static readonly ConeMarks Marks = new(Reference.Charts.Scale);
+    private static readonly PotterScale Marks = new(Reference.Charts.Scale);
 
     public static TheoryData<string> Bodies => [.. Reference.Dataset.ClayBodies.Where(b => b.MatureConeBest is not null).Select(b => b.Id)];
 
@@ -107,7 +107,7 @@ public sealed class LoadPropertyTests
     }
 
     private static string Told(LoadAnswer answer) => string.Join('\n',
-        answer.Pieces.OrderBy(p => p.Id, StringComparer.Ordinal).Select(p => $"{p.Id} {p.Verdict} {string.Join(' ', p.Reasons.Select(r => r.Code + r.Message))}")
+        answer.Pieces.OrderBy(p => p.Id, StringComparer.Ordinal).Select(p => $"{p.Id} {p.Verdict} {string.Join(' ', p.Reasons.Select(r => $"{r.Code}{r.Message}"))}")
             .Append($"{answer.Verdict} {string.Join(' ', answer.Load.Reasons.Select(r => r.Message))}")
             .Concat(answer.SuggestedFirings.Select(f => $"{f.Kind} {f.Cone} {f.Atmosphere} {f.InThisKiln} {string.Join(' ', f.PieceIds.Order(StringComparer.Ordinal))}").Order(StringComparer.Ordinal))
             .Concat(answer.Unplaced.SelectMany(u => u.PieceIds.Select(i => $"{i} {u.Message}")).Order(StringComparer.Ordinal)));

@@ -76,7 +76,7 @@ public sealed class NeighbourTests
 
         Assert.Equal([Verdict.Review, Verdict.Accept, Verdict.Refuse], answer.Pieces.Select(p => p.Verdict));
         Assert.Equal(ReasonCode.UnknownMaterial, answer.Pieces[0].Reasons[0].Code);
-        Assert.Contains("ownBody", answer.Pieces[0].Reasons[0].Instead, StringComparison.Ordinal);
+        Assert.Contains("ownBody", answer.Pieces[0].Reasons[0].Instead!.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -87,7 +87,7 @@ public sealed class NeighbourTests
 
         Assert.Equal(Verdict.Refuse, answer.Verdict);
         Assert.Equal(ReasonCode.ConeZeroMixUp, answer.Pieces[0].Reasons[0].Code);
-        Assert.Contains("cone 5 to 7", answer.Pieces[0].Reasons[0].Message, StringComparison.Ordinal);
+        Assert.Contains("cone 5 to 7", answer.Pieces[0].Reasons[0].Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -6,11 +6,11 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>One rule on a piece in a firing. It must not depend on the other pieces.</summary>
 internal interface IPieceRule
 {
-    void Judge(PieceCase c, ReasonSink into);
+    void Judge(PieceCase c, Judgement judgement);
 }
 
 /// <summary>A piece in a firing.</summary>
-internal readonly record struct PieceCase(LoadBook Book, Kiln Kiln, Firing Firing, Piece Piece)
+internal readonly record struct PieceCase(LoadTables Tables, Kiln Kiln, PlannedFiring Firing, Piece Piece)
 {
     /// <summary>
     /// True when this firing has to do something for the coat. In an overglaze firing the glaze below was fired before; in a

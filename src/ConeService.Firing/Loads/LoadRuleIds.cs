@@ -1,9 +1,9 @@
-namespace ConeService.Data;
+namespace ConeService.Firing.Loads;
 
 /// <summary>
 /// The load rules that the load check applies. A package without one of them is refused: its reasons would rest on nothing.
 /// </summary>
-public static class LoadRuleIds
+internal static class LoadRuleIds
 {
     /// <summary>A bisque suits its lowest-maturing body.</summary>
     public const string SharedBisque = "bisque-suits-lowest-body";
