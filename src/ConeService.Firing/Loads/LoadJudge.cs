@@ -8,6 +8,10 @@ namespace ConeService.Firing.Loads;
 /// <summary>Judges what holds for the load as a whole, and what pieces do to each other.</summary>
 internal static class LoadJudge
 {
+    /// <summary>Ids of the load rules that reasons of a load rest on, beside those of its kiln.</summary>
+    public static IReadOnlyList<string> RestsOn { get; } =
+        [LoadRuleIds.SuspectTheZero, LoadRuleIds.GlazesShareCone, LoadRuleIds.ChromeAndTin, LoadRuleIds.CopperInReduction];
+
     /// <summary>The reasons of the load; those of neighbours are added to their pieces.</summary>
     public static IReadOnlyList<Reason> Judge(LoadTables tables, PieceJudge judge, Load load, IReadOnlyList<PieceClass> classes)
     {

@@ -11,11 +11,15 @@ internal sealed class PieceJudge(LoadTables tables)
     // Those that another cone would mend.
     private static readonly IPieceRule[] ConeRules = [new BodyOverRule(), new BodyUnderRule(), new BisqueRangeRule(), new CoatRangeRule()];
 
-    private static readonly IPieceRule[] Rules =
+    /// <summary>The rules; of reasons that weigh the same those of the first come first.</summary>
+    internal static readonly IReadOnlyList<IPieceRule> Rules =
     [
         new DrynessRule(), new OrderRule(), new KilnRule(), new OverglazeRule(), new VapourCoatRule(), .. ConeRules, new ThermalShockRule(),
         new AtmosphereRule(), new FoodRule(), new RoomRule(), new UnknownRule(),
     ];
+
+    /// <summary>Ids of the load rules that reasons of a piece rest on.</summary>
+    public static IEnumerable<string> RestsOn => Rules.SelectMany(r => r.RestsOn).Append(LoadRuleIds.SuspectTheZero);
 
     private readonly Judgement quiet = new(tables, quiet: true);
 
@@ -93,7 +97,9 @@ internal sealed class PieceJudge(LoadTables tables)
             Message.Of("loads.correct-marks", ("name", name), ("now", now)));
     }
 
-    /// <summary>The piece with the cones of its caller's own glazes flipped, or else of its own body; null where there is none to flip.</summary>
+    /// <summary>
+    /// The piece with the cones of its caller's own glazes flipped, or else of its own body; null where there is none to flip.
+    /// </summary>
     private static Piece? Flipped(Piece piece)
     {
         if (piece.Coats.Any(x => x.Coat.Id is null))

@@ -31,6 +31,21 @@ public sealed class NeighbourTests
         Assert.Equal(["c"], Assert.Single(answer.SuggestedFirings).PieceIds);
     }
 
+    [Theory]
+    // Celadon is best at 10, iron saturate red at 6: where both lie on a piece, the one that melts first decides.
+    [InlineData("celadon;iron-red")]
+    [InlineData("iron-red;celadon")]
+    public void Of_several_glazes_on_a_piece_the_most_fluid_decides_its_cone(string coats)
+    {
+        var answer = Loads.Check.Check(Loads.Load(Loads.Gas, Reduction,
+            Loads.Piece("both", "high-fire-stoneware-light", coats),
+            Loads.Piece("a", "high-fire-stoneware-light", "celadon"),
+            Loads.Piece("b", "high-fire-stoneware-light", "tenmoku")));
+
+        var reason = Assert.Single(answer.Pieces[0].Reasons, r => r.Code == ReasonCode.GlazeConesApart);
+        Assert.StartsWith("Its glaze is best at cone 6, most others", reason.Message.ToString(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Chrome_near_tin_white_is_for_review_and_split()
     {

@@ -10,6 +10,8 @@ namespace ConeService.Firing.Loads.Rules;
 /// </summary>
 internal sealed class AtmosphereRule : IPieceRule
 {
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.GlazeAtmosphere, LoadRuleIds.KilnMadeFor];
+
     public void Judge(PieceCase c, Judgement judgement)
     {
         // The fire in the bin or the box decides there, not that in the kiln.

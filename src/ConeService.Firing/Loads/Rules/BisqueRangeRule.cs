@@ -7,6 +7,8 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>A bisque below the range of the body leaves it soft and full of carbon, above it too tight to take glaze.</summary>
 internal sealed class BisqueRangeRule : IPieceRule
 {
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.BisqueRange, LoadRuleIds.BisqueBelowMaturity];
+
     public void Judge(PieceCase c, Judgement judgement)
     {
         if (c.Firing.Kind != FiringKind.Bisque || c.Piece.Body is not { } body || c.Piece.State >= PieceState.Bisqued) return;

@@ -14,6 +14,8 @@ internal sealed class BodyOverRule : IPieceRule
 {
     private const int ForReview = 1;
 
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.SharedBisque, LoadRuleIds.BodyStandsCone];
+
     public void Judge(PieceCase c, Judgement judgement)
     {
         if (c.Piece.Body is not { Mature: { } mature } body) return;

@@ -11,6 +11,8 @@ internal sealed class BodyUnderRule : IPieceRule
 {
     private const int WellBelowBest = 1;
 
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.BodyBelowRange, LoadRuleIds.BodyBelowBest];
+
     public void Judge(PieceCase c, Judgement judgement)
     {
         if (c.Piece.Body is not { Mature: { } mature } body || c.Piece.State == PieceState.GlazeFired) return;

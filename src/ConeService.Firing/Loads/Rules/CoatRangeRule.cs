@@ -11,6 +11,12 @@ namespace ConeService.Firing.Loads.Rules;
 /// </summary>
 internal sealed class CoatRangeRule : IPieceRule
 {
+    public IReadOnlyList<string> RestsOn { get; } =
+    [
+        LoadRuleIds.GlazeBelowRange, LoadRuleIds.GlazeAboveRange,
+        LoadRuleIds.FootMargin, LoadRuleIds.SigillataBisque,
+    ];
+
     public void Judge(PieceCase c, Judgement judgement)
     {
         foreach (var item in c.Piece.Coats)

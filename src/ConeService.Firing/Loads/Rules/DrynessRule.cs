@@ -12,6 +12,12 @@ internal sealed class DrynessRule : IPieceRule
     /// <summary>Of candle-thick-walls-longer: an hour for each such step of thickness, mm.</summary>
     private const decimal StepMillimetres = 3;
 
+    public IReadOnlyList<string> RestsOn { get; } =
+    [
+        LoadRuleIds.NothingRawWithOverglaze, LoadRuleIds.BoneDry,
+        LoadRuleIds.VeryThick, LoadRuleIds.ThickWall,
+    ];
+
     public void Judge(PieceCase c, Judgement judgement)
     {
         if (c.Piece.State < PieceState.BoneDry) Damp(c, judgement);

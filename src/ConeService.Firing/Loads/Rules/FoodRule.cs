@@ -9,6 +9,12 @@ namespace ConeService.Firing.Loads.Rules;
 /// </summary>
 internal sealed class FoodRule : IPieceRule
 {
+    public IReadOnlyList<string> RestsOn { get; } =
+    [
+        LoadRuleIds.SmokedNotForFood, LoadRuleIds.FoodNeedsDenseWare,
+        LoadRuleIds.OverglazeAndFood, LoadRuleIds.LeadNotForFood,
+    ];
+
     public void Judge(PieceCase c, Judgement judgement)
     {
         var food = c.Piece.Use == PieceUse.Food;

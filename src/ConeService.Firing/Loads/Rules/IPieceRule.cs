@@ -6,6 +6,10 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>One rule on a piece in a firing. It must not depend on the other pieces.</summary>
 internal interface IPieceRule
 {
+    /// <summary>Ids of the load rules that its reasons rest on; a package without one of them is refused.</summary>
+    IReadOnlyList<string> RestsOn { get; }
+
+    /// <summary>Adds what it finds.</summary>
     void Judge(PieceCase c, Judgement judgement);
 }
 

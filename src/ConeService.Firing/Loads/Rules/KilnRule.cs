@@ -6,6 +6,12 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>The kiln must reach the cone, hold the atmosphere and be made for the kind of firing.</summary>
 internal sealed class KilnRule : IPieceRule
 {
+    public IReadOnlyList<string> RestsOn { get; } =
+    [
+        LoadRuleIds.KilnHighestCone, LoadRuleIds.KilnMadeFor,
+        LoadRuleIds.GlazeAtmosphere, LoadRuleIds.VapourKiln,
+    ];
+
     public void Judge(PieceCase c, Judgement judgement) => Judge(c.Tables, c.Kiln, c.Firing, judgement);
 
     /// <summary>The same for the load as a whole.</summary>

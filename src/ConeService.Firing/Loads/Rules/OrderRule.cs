@@ -6,6 +6,12 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>Raw, bisqued, glaze-fired, overglaze: each firing takes ware that the one before has made ready.</summary>
 internal sealed class OrderRule : IPieceRule
 {
+    public IReadOnlyList<string> RestsOn { get; } =
+    [
+        LoadRuleIds.NothingRawWithOverglaze, LoadRuleIds.FiringOrder, LoadRuleIds.RawGlaze,
+        LoadRuleIds.BisqueWithGlaze, LoadRuleIds.OverglazeOnGlaze, LoadRuleIds.Refire,
+    ];
+
     public void Judge(PieceCase c, Judgement judgement)
     {
         switch (c.Piece.State)

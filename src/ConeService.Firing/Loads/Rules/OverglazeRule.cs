@@ -7,6 +7,8 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>Lustre, enamel and decals: on glaze-fired ware only, in their own firing, the hottest first.</summary>
 internal sealed class OverglazeRule : IPieceRule
 {
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.OverglazeOnGlaze, LoadRuleIds.HottestFirst];
+
     public void Judge(PieceCase c, Judgement judgement)
     {
         Coat? lustre = null, hotter = null;

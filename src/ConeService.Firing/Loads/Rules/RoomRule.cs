@@ -6,6 +6,8 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>The piece fits in with room above it and around it. Shelves and posts are not known here.</summary>
 internal sealed class RoomRule : IPieceRule
 {
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.RoomAbove, LoadRuleIds.RoomToElements, LoadRuleIds.RoomToWalls];
+
     public void Judge(PieceCase c, Judgement judgement)
     {
         if (c.Piece.Size is not { } size || c.Kiln.Interior is not { } room) return;

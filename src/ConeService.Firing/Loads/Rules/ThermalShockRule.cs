@@ -6,6 +6,8 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>Raku ware is drawn red hot and pit ware heats and cools unevenly: only open bodies stand it.</summary>
 internal sealed class ThermalShockRule : IPieceRule
 {
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.OpenBodies];
+
     public void Judge(PieceCase c, Judgement judgement)
     {
         if (c.Firing.Kind is not (FiringKind.Raku or FiringKind.Pit)) return;

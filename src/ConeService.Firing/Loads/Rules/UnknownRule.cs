@@ -6,6 +6,8 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>What nobody knows cannot be judged; the rest of the piece still is.</summary>
 internal sealed class UnknownRule : IPieceRule
 {
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.KnownMaterials];
+
     public void Judge(PieceCase c, Judgement judgement)
     {
         foreach (var unknown in c.Piece.Unknown)

@@ -6,6 +6,8 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>A salt or soda skin forms in its own firing only.</summary>
 internal sealed class VapourCoatRule : IPieceRule
 {
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.VapourKiln];
+
     public void Judge(PieceCase c, Judgement judgement)
     {
         foreach (var item in c.Piece.Coats)
