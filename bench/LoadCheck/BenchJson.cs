@@ -3,7 +3,6 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using ConeService.Contract.Json;
 using ConeService.Contract.Loads;
-using ConeService.Firing.Loads;
 
 namespace ConeService.Bench.LoadCheck;
 
@@ -27,6 +26,7 @@ internal static class BenchJson
         };
         options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
         options.Converters.Add(new SentTextConverter());
+        options.Converters.Add(new MessageConverter());
         options.TypeInfoResolverChain.Insert(0, BenchJsonContext.Default);
         options.MakeReadOnly();
         return options;

@@ -25,8 +25,8 @@ public sealed class FiringReference
         HeatWork = new(new HeatWorkCalculator(charts));
         Schedules = new(book, charts, new ScheduleFitter(book, charts, new KilnModel(dataset)));
         Materials = new(charts.Scale, new MaterialCatalogue(charts));
-        Loads = new(new LoadCheck(charts), new MaterialCatalogue(charts));
         Colours = new(new ColourCatalogue(charts));
+        Loads = new(new LoadCheck(charts), new LoadRuleCatalogue(dataset));
         Practice = new(dataset);
         Package = new(dataset);
     }

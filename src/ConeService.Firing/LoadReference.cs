@@ -1,8 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
-using ConeService.Contract.Materials;
 using ConeService.Firing.Loads;
-using ConeService.Firing.Materials;
 
 namespace ConeService.Firing;
 
@@ -10,9 +8,9 @@ namespace ConeService.Firing;
 public sealed class LoadReference
 {
     private readonly LoadCheck check;
-    private readonly MaterialCatalogue catalogue;
+    private readonly LoadRuleCatalogue catalogue;
 
-    internal LoadReference(LoadCheck check, MaterialCatalogue catalogue) => (this.check, this.catalogue) = (check, catalogue);
+    internal LoadReference(LoadCheck check, LoadRuleCatalogue catalogue) => (this.check, this.catalogue) = (check, catalogue);
 
     /// <summary>Judges a load.</summary>
     /// <exception cref="RefusedException">The request can't be read; carries every finding.</exception>
@@ -27,7 +25,7 @@ public sealed class LoadReference
 
     /// <summary>A rule of loading.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
-    public LoadRuleDetail Rule(string id) => catalogue.Describe(catalogue.Rule(id));
+    public LoadRuleDetail Rule(string id) => catalogue.Rule(id);
 
     /// <summary>The kinds of firing and what heats kilns.</summary>
     public FiringKindList Kinds() => catalogue.Kinds();

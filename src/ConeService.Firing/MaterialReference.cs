@@ -15,25 +15,19 @@ public sealed class MaterialReference
 
     /// <summary>Clay bodies that are mature at a cone and used in an atmosphere; without either, all.</summary>
     /// <exception cref="RefusedException">A filter can't be read; carries every finding.</exception>
-    public ClayBodyList Bodies(string? cone = null, string? atmosphere = null)
-    {
-        var filter = MaterialFilter.Read(scale, cone, atmosphere);
-        return catalogue.Bodies(filter.Cone, filter.Atmosphere);
-    }
+    public ClayBodyList Bodies(string? cone = null, string? atmosphere = null) =>
+        catalogue.Bodies(MaterialFilter.Read(scale, cone, atmosphere));
 
     /// <summary>A clay body.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
-    public ClayBodyDetail Body(string id) => catalogue.Describe(catalogue.Body(id));
+    public ClayBodyDetail Body(string id) => catalogue.Body(id);
 
     /// <summary>Glazes and decorations that suit a cone and an atmosphere; without either, all.</summary>
     /// <exception cref="RefusedException">A filter can't be read; carries every finding.</exception>
-    public GlazeList Glazes(string? cone = null, string? atmosphere = null)
-    {
-        var filter = MaterialFilter.Read(scale, cone, atmosphere);
-        return catalogue.Glazes(filter.Cone, filter.Atmosphere);
-    }
+    public GlazeList Glazes(string? cone = null, string? atmosphere = null) =>
+        catalogue.Glazes(MaterialFilter.Read(scale, cone, atmosphere));
 
     /// <summary>A glaze or decoration.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
-    public GlazeDetail Glaze(string id) => catalogue.Describe(catalogue.Glaze(id));
+    public GlazeDetail Glaze(string id) => catalogue.Glaze(id);
 }

@@ -2,6 +2,7 @@ using ConeService.Data;
 using ConeService.Firing.Colours;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
+using ConeService.Firing.Loads;
 using ConeService.Firing.Schedules;
 
 namespace ConeService.Firing;
@@ -20,6 +21,7 @@ internal static class Requirements
         .. HeatSettings.Requires(dataset),
         .. ScheduleBook.Requires(dataset),
         .. ColourCatalogue.Requires(dataset),
+        .. LoadTables.Requires(dataset),
     ];
 
     /// <summary>Faults for the ids that a table lacks.</summary>

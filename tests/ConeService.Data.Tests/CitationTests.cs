@@ -18,9 +18,9 @@ public sealed class CitationTests
     [Fact]
     public void Every_table_that_refers_to_the_bibliography_is_covered()
     {
-        // Every table but the bibliography itself names sources.
+        // Every table names sources but the bibliography itself, and those that hold no values: sentences, and ids of before.
         Assert.Equal(
-            Embedded.Resources.Select(r => r.Name).Except(["sources"]).Order(StringComparer.Ordinal),
+            Embedded.Resources.Select(r => r.Name).Except(["sources", "messages", "renamed-ids"]).Order(StringComparer.Ordinal),
             Citing.Select(c => c.Table).Order(StringComparer.Ordinal));
         var withRows = Citing.Where(c => Rows(c.File).Count > 1).Select(c => c.Table).Order(StringComparer.Ordinal);
 

@@ -28,9 +28,14 @@ public sealed class RenamedIdTests
     {
         var earlier = DatasetLoader.Load(EarlierPackage.Create());
 
-        var tables = typeof(Dataset).GetProperties().Where(p => p.Name is not nameof(Dataset.Resources) && p.PropertyType.IsGenericType);
+        // An older package has no messages; the embedded ones are said.
+        var tables = typeof(Dataset).GetProperties()
+            .Where(p => p.PropertyType.IsGenericType)
+            .Where(p => p.Name is not (nameof(Dataset.Resources) or nameof(Dataset.Messages) or nameof(Dataset.Citations)));
         foreach (var table in tables)
             Assert.Equal(Rows(table.GetValue(Embedded)), Rows(table.GetValue(earlier)));
+        // Citations stand in the order of the rows, which was that of the old ids.
+        Assert.All(Embedded.Citations, c => Assert.Equal(Rows(c.Value), Rows(earlier.Citations[c.Key])));
     }
 
     [Fact]
@@ -117,5 +122,14 @@ public sealed class RenamedIdTests
     }
 
     private static List<string> Rows(object? table) =>
-        [.. ((IEnumerable)table!).Cast<object>().Select(r => JsonSerializer.Serialize(r, r.GetType())).Order(StringComparer.Ordinal)];
+        [.. ((IEnumerable)table!).Cast<object>().Select(Row).Order(StringComparer.Ordinal)];
+
+    // What later columns say the earlier package can't.
+    private static string Row(object row)
+    {
+        var json = JsonSerializer.SerializeToNode(row, row.GetType())!.AsObject();
+        foreach (var later in (string[])[nameof(ChartRow.ReductionSensitive), nameof(ChartRow.BendsLater), nameof(BendingEnergyRow.Oddity)])
+            json.Remove(later);
+        return json.ToJsonString();
+    }
 }

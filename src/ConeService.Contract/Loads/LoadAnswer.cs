@@ -27,7 +27,9 @@ public enum Verdict
 /// <param name="Unplaced">Pieces that no firing accepts as they are, with the reason.</param>
 /// <param name="SuggestionBasis">Whether fewer firings are impossible, or were merely not found.</param>
 /// <param name="Cautions">What the load raises, each once.</param>
-/// <param name="Basis">Always printed: the ranges of the tables as they stand, nothing interpolated. How far each can be trusted stands in the reasons.</param>
+/// <param name="Basis">
+/// Always printed: the ranges of the tables as they stand, nothing interpolated. How far each can be trusted stands in the reasons.
+/// </param>
 /// <param name="Sources">Ids of the sources of all reasons.</param>
 /// <param name="Assumed">What was left out, and what was taken instead.</param>
 public sealed record LoadAnswer(
@@ -61,7 +63,14 @@ public sealed record LoadReasons(IReadOnlyList<Reason> Reasons);
 /// <param name="Rule">The load rule it rests on, at /v1/load-rules/{id}.</param>
 /// <param name="Sources">Ids of the sources of the rule and of the material.</param>
 /// <param name="Confidence">The weaker confidence of the rule and of the material.</param>
-public sealed record Reason(ReasonCode Code, ReasonSeverity Severity, string Message, string? Instead, string Rule, IReadOnlyList<string> Sources, Confidence Confidence);
+public sealed record Reason(
+    ReasonCode Code,
+    ReasonSeverity Severity,
+    Message Message,
+    Message? Instead,
+    string Rule,
+    IReadOnlyList<string> Sources,
+    Confidence Confidence);
 
 /// <summary>A firing that accepts the pieces named.</summary>
 /// <param name="Kind">Kind of the firing.</param>
@@ -70,13 +79,19 @@ public sealed record Reason(ReasonCode Code, ReasonSeverity Severity, string Mes
 /// <param name="PieceIds">The pieces, in the order sent.</param>
 /// <param name="InThisKiln">True when the kiln of the request can do it.</param>
 /// <param name="KilnHeats">The kilns that such a firing is done in.</param>
-public sealed record SuggestedFiring(FiringKind Kind, string Cone, FiringAtmosphere Atmosphere, IReadOnlyList<string> PieceIds, bool InThisKiln, IReadOnlyList<KilnHeat> KilnHeats);
+public sealed record SuggestedFiring(
+    FiringKind Kind,
+    string Cone,
+    FiringAtmosphere Atmosphere,
+    IReadOnlyList<string> PieceIds,
+    bool InThisKiln,
+    IReadOnlyList<KilnHeat> KilnHeats);
 
 /// <summary>Pieces that no firing accepts as they are.</summary>
 /// <param name="PieceIds">The pieces, in the order sent.</param>
 /// <param name="Message">Why, in a sentence.</param>
 /// <param name="Reasons">What stands against the firing that comes nearest.</param>
-public sealed record UnplacedPieces(IReadOnlyList<string> PieceIds, string Message, IReadOnlyList<Reason> Reasons);
+public sealed record UnplacedPieces(IReadOnlyList<string> PieceIds, Message Message, IReadOnlyList<Reason> Reasons);
 
 /// <summary>How the suggestion was found.</summary>
 public enum SuggestionBasis
@@ -128,4 +143,4 @@ public sealed record PairingFiring(FiringKind Kind, string Cone, FiringAtmospher
 /// <summary>Why no firing accepts the pairing.</summary>
 /// <param name="Message">Why, in a sentence.</param>
 /// <param name="Reasons">What stands against the firing that comes nearest.</param>
-public sealed record PairingUnplaced(string Message, IReadOnlyList<Reason> Reasons);
+public sealed record PairingUnplaced(Message Message, IReadOnlyList<Reason> Reasons);

@@ -22,7 +22,8 @@ public sealed record KilnRequest(SentText Heat = default, SentText MaxCone = def
 /// <param name="Cone">The cone it is fired to, as text.</param>
 /// <param name="Atmosphere">oxidation, neutral or reduction.</param>
 /// <param name="Schedule">The caller's name for the schedule; the check does not read schedules.</param>
-public sealed record FiringRequest(SentText Kind = default, SentText Cone = default, SentText Atmosphere = default, SentText Schedule = default);
+public sealed record FiringRequest(
+    SentText Kind = default, SentText Cone = default, SentText Atmosphere = default, SentText Schedule = default);
 
 /// <summary>A piece, or several alike.</summary>
 /// <param name="Id">The caller's name for it; each once.</param>
@@ -53,7 +54,12 @@ public sealed record PieceRequest(
 /// <param name="MatureBest">Best cone.</param>
 /// <param name="MatureMax">Highest cone it stands.</param>
 public sealed record OwnBodyRequest(
-    SentText Name = default, SentText BisqueMin = default, SentText BisqueMax = default, SentText MatureMin = default, SentText MatureBest = default, SentText MatureMax = default);
+    SentText Name = default,
+    SentText BisqueMin = default,
+    SentText BisqueMax = default,
+    SentText MatureMin = default,
+    SentText MatureBest = default,
+    SentText MatureMax = default);
 
 /// <summary>One coat of a piece.</summary>
 /// <param name="Glaze">Id of a glaze or decoration, of the data package or an overlay.</param>
@@ -67,7 +73,12 @@ public sealed record CoatRequest(SentText Glaze = default, OwnGlazeRequest? OwnG
 /// <param name="ConeBest">Best cone.</param>
 /// <param name="ConeMax">Highest cone.</param>
 /// <param name="Atmospheres">Atmospheres it is made for; left out: any.</param>
-public sealed record OwnGlazeRequest(SentText Name = default, SentText ConeMin = default, SentText ConeBest = default, SentText ConeMax = default, IReadOnlyList<SentText>? Atmospheres = null);
+public sealed record OwnGlazeRequest(
+    SentText Name = default,
+    SentText ConeMin = default,
+    SentText ConeBest = default,
+    SentText ConeMax = default,
+    IReadOnlyList<SentText>? Atmospheres = null);
 
 /// <summary>A size, mm.</summary>
 /// <param name="HeightMillimetres">Height.</param>

@@ -149,9 +149,6 @@ public static class FaultRules
     /// <summary>A body's steps over its best cone do not rise, or have nothing to count from.</summary>
     public const string OverfireSteps = "overfire-steps";
 
-    /// <summary>A row that the load check looks up by name is missing.</summary>
-    public const string ContractRows = "contract-rows";
-
     /// <summary>A disagreement concerns a row that is not there.</summary>
     public const string DisagreementConcerns = "disagreement-concerns";
 

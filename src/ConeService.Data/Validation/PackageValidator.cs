@@ -25,7 +25,6 @@ internal static class PackageValidator
         new KilnSizeRule(),
         new ConeRangeRule(),
         new OverfireStepsRule(),
-        new ContractRowsRule(),
         new DisagreementConcernsRule(),
         new RangeOrderRule(),
         new PercentEvidenceRule(),

@@ -1,12 +1,11 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Data;
 using ConeService.Firing.Materials;
 
 namespace ConeService.Firing.Loads;
 
 /// <summary>A load that was read without findings.</summary>
-internal sealed record Load(Kiln Kiln, Firing Firing, IReadOnlyList<Piece> Pieces, IReadOnlyList<Assumption> Assumed);
+internal sealed record Load(Kiln Kiln, PlannedFiring Firing, IReadOnlyList<Piece> Pieces, IReadOnlyList<Assumption> Assumed);
 
 /// <summary>The kiln.</summary>
 /// <param name="Heat">What heats it.</param>
@@ -14,10 +13,10 @@ internal sealed record Load(Kiln Kiln, Firing Firing, IReadOnlyList<Piece> Piece
 /// <param name="MaxCone">Its highest cone as text.</param>
 /// <param name="Atmospheres">What it can hold.</param>
 /// <param name="Interior">Its room; null when not told.</param>
-internal sealed record Kiln(KilnHeat Heat, int MaxOrder, string MaxCone, WordSet<FiringAtmosphere> Atmospheres, Size? Interior);
+internal sealed record Kiln(KilnHeat Heat, int MaxOrder, string MaxCone, EnumSet<FiringAtmosphere> Atmospheres, Size? Interior);
 
-/// <summary>The firing.</summary>
-internal sealed record Firing(KindNeeds Needs, ConeMark Cone, FiringAtmosphere Atmosphere)
+/// <summary>The firing as it is planned.</summary>
+internal sealed record PlannedFiring(FiringNeeds Needs, PotterCone Cone, FiringAtmosphere Atmosphere)
 {
     public FiringKind Kind => Needs.Row.Id;
 
@@ -67,13 +66,26 @@ internal sealed record Piece
 
     /// <summary>Pieces with the same key are judged once: nothing but their names differs.</summary>
     public required string Key { get; init; }
-
-    /// <summary>The body in a sentence.</summary>
-    public string BodyName => Body?.Name ?? "a body that is not known";
 }
 
 /// <summary>A coat with what this one holds beyond what all of its sort do.</summary>
-internal sealed record CoatOnPiece(Coat Coat, WordSet<Fume> GivesOff, WordSet<Fume> SpoiledBy);
+internal sealed record CoatOnPiece(Coat Coat, EnumSet<Fume> GivesOff, EnumSet<Fume> SpoiledBy);
 
 /// <summary>A material that was named and is not known.</summary>
-internal sealed record UnknownMaterial(string What, string Sent, IReadOnlyList<string> Near);
+/// <param name="What">What it was named as.</param>
+/// <param name="Sent">What was sent.</param>
+/// <param name="Near">Ids that the caller may have meant.</param>
+internal sealed record UnknownMaterial(UnknownAs What, string Sent, IReadOnlyList<string> Near);
+
+/// <summary>What a material that is not known was named as.</summary>
+internal enum UnknownAs
+{
+    /// <summary>The body.</summary>
+    Body,
+
+    /// <summary>A body whose base clay decides, and the base clay is not named.</summary>
+    BaseClay,
+
+    /// <summary>A coat.</summary>
+    Coat,
+}

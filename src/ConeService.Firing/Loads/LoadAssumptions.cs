@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Loads;
@@ -9,10 +10,13 @@ internal static class LoadAssumptions
     public static IEnumerable<Assumption> Of(Load load)
     {
         if (load.Pieces.Any(p => p.Use is null))
-            yield return new("use", "not stated", "Pieces without a use are judged as ware; nothing is promised for food, and only a leach test tells.");
+            yield return new("use", "not stated", Message.Of("loads.use-assumed"));
         if (load.Pieces.Any(p => p is { Thickness: null, State: PieceState.BoneDry }))
-            yield return new("thicknessMillimetres", "12 or less", "Raw pieces without a thickness are taken to have ordinary walls.");
-        if (load.Firing.MeltsGlazes && load.Pieces.Any(p => p is { State: PieceState.Bisqued, Body: { MaturesInBisque: true, Mature: { } m } } && load.Firing.Cone.IsBelow(m.Min)))
-            yield return new("state", "bisqued within the range of its body", "Bodies that mature in the bisque are taken to have had the bisque they need.");
+            yield return new("thicknessMillimetres", "12 or less", Message.Of("loads.thickness-assumed"));
+        if (load.Firing.MeltsGlazes && load.Pieces.Any(p => WasMaturedBefore(p, load.Firing)))
+            yield return new("state", "bisqued within the range of its body", Message.Of("loads.bisque-assumed"));
     }
+
+    private static bool WasMaturedBefore(Piece piece, PlannedFiring firing) =>
+        piece is { State: PieceState.Bisqued, Body: { MaturesInBisque: true, Mature: { } mature } } && firing.Cone.IsBelow(mature.Min);
 }

@@ -6,9 +6,9 @@ namespace ConeService.Firing.Loads;
 /// <summary>The cautions that a load raises: of the kiln, of the firing, and of what is in it; each once.</summary>
 internal static class LoadCautions
 {
-    public static IReadOnlyList<LoadCaution> Of(LoadBook book, Load load, IReadOnlyList<PieceClass> classes)
+    public static IReadOnlyList<LoadCaution> Of(LoadTables tables, Load load, IReadOnlyList<PieceClass> classes)
     {
-        var ids = new HashSet<string>(book.Heat(load.Kiln.Heat).Cautions, StringComparer.Ordinal);
+        var ids = new HashSet<string>(tables.Heat(load.Kiln.Heat).Cautions, StringComparer.Ordinal);
         ids.UnionWith(load.Firing.Needs.Row.Cautions);
         if (load.Firing.IsReduction) ids.Add(LoadCautionIds.CarbonMonoxide);
         if (load.Firing.IsReduction && load.Kiln.Heat == KilnHeat.Gas) ids.Add(LoadCautionIds.ExplosiveReduction);
@@ -25,7 +25,8 @@ internal static class LoadCautions
             }
         }
 
-        return [.. ids.Select(book.Caution).OrderByDescending(c => c.Severity).ThenBy(c => c.Id, StringComparer.Ordinal)
+        return [.. ids.Select(tables.Caution)
+            .OrderByDescending(c => c.Severity).ThenBy(c => c.Id, StringComparer.Ordinal)
             .Select(c => new LoadCaution(c.Id, c.Hazard, c.Severity, c.When, c.Control, c.Sources))];
     }
 }

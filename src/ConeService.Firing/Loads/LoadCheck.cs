@@ -9,20 +9,20 @@ namespace ConeService.Firing.Loads;
 /// <summary>Answers: will this load survive? Rule by rule in docs/load-check.md.</summary>
 internal sealed class LoadCheck
 {
-    private readonly LoadBook book;
+    private readonly LoadTables tables;
 
     /// <summary>Makes the check over a data package.</summary>
-    public LoadCheck(ConeCharts charts) => book = new(charts);
+    public LoadCheck(ConeCharts charts) => tables = new(charts);
 
     /// <summary>Checks a load.</summary>
     /// <exception cref="RefusedException">The request can't be read; every finding is in it.</exception>
-    public LoadAnswer Check(LoadRequest request) => Check(LoadReader.Read(book, request));
+    public LoadAnswer Check(LoadRequest request) => Check(LoadReader.Read(tables, request));
 
     /// <summary>Checks one body with its coats in one firing.</summary>
     /// <exception cref="RefusedException">The request can't be read; every finding is in it.</exception>
     public PairingAnswer Check(PairingRequest request)
     {
-        var answer = Check(LoadReader.Read(book, request));
+        var answer = Check(LoadReader.Read(tables, request));
         return new(
             answer.DatasetVersion,
             answer.Verdict,
@@ -38,11 +38,11 @@ internal sealed class LoadCheck
     private LoadAnswer Check(Load load)
     {
         // A judge remembers its last verdict, so that each check has its own.
-        var judge = new PieceJudge(book);
+        var judge = new PieceJudge(tables);
         var classes = PieceClass.Group(load.Pieces);
         foreach (var c in classes) c.Judged(judge.Judge(c.First, load.Kiln, load.Firing));
-        var loadReasons = LoadJudge.Judge(book, judge, load, classes);
-        var (firings, unplaced, basis) = new Suggester(book, judge, load).Suggest([.. classes.Where(c => c.Verdict != Verdict.Accept)]);
+        var loadReasons = LoadJudge.Judge(tables, judge, load, classes);
+        var (firings, unplaced, basis) = new Suggester(tables, judge, load).Suggest([.. classes.Where(c => c.Verdict != Verdict.Accept)]);
 
         var pieces = new PieceAnswer[load.Pieces.Count];
         foreach (var c in classes)
@@ -52,14 +52,14 @@ internal sealed class LoadCheck
 
         var reasons = classes.SelectMany(c => c.Reasons).Concat(loadReasons).ToList();
         return new(
-            book.Dataset.VersionId,
+            tables.Dataset.VersionId,
             (Verdict)(int)reasons.Select(r => r.Severity).DefaultIfEmpty().Max(),
             pieces,
             new(loadReasons),
             firings,
             unplaced,
             basis,
-            LoadCautions.Of(book, load, classes),
+            LoadCautions.Of(tables, load, classes),
             Basis.Printed,
             [.. reasons.SelectMany(r => r.Sources).Distinct().Order(StringComparer.Ordinal)],
             [.. load.Assumed, .. LoadAssumptions.Of(load)]);

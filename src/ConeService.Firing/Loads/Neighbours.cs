@@ -22,15 +22,15 @@ internal static class Neighbours
     }
 
     /// <summary>What the piece gives off in this firing that reaches others.</summary>
-    public static WordSet<Fume> GivenOff(Piece piece, Firing firing) => Collect(piece, firing, static c => c.GivesOff);
+    public static EnumSet<Fume> GivenOff(Piece piece, PlannedFiring firing) => Collect(piece, firing, static c => c.GivesOff);
 
     /// <summary>What spoils the piece in this firing.</summary>
-    public static WordSet<Fume> SpoiledBy(Piece piece, Firing firing) => Collect(piece, firing, static c => c.SpoiledBy);
+    public static EnumSet<Fume> SpoiledBy(Piece piece, PlannedFiring firing) => Collect(piece, firing, static c => c.SpoiledBy);
 
     /// <summary>The first of the two neighbouring best cones that suit most glazes; null when all glazes are near enough.</summary>
     /// <param name="bests">Best step of each glaze, with how many pieces have it.</param>
     /// <param name="cone">The cone of the firing: of equally good choices the nearer one is taken.</param>
-    public static int? Window(IReadOnlyCollection<(int Step, int Pieces)> bests, ConeMark cone)
+    public static int? Window(IReadOnlyCollection<(int Step, int Pieces)> bests, PotterCone cone)
     {
         if (bests.Count == 0 || bests.Max(b => b.Step) - bests.Min(b => b.Step) <= ConesApart) return null;
         return bests.Select(b => b.Step).Distinct()
@@ -43,14 +43,14 @@ internal static class Neighbours
     /// <summary>True when a glaze is near enough to the others.</summary>
     public static bool InWindow(int? best, int window) => best is null || (best >= window && best <= window + ConesApart);
 
-    private static WordSet<Fume> Collect(Piece piece, Firing firing, Func<CoatOnPiece, WordSet<Fume>> of)
+    private static EnumSet<Fume> Collect(Piece piece, PlannedFiring firing, Func<CoatOnPiece, EnumSet<Fume>> of)
     {
         if (!firing.MeltsGlazes) return default;
-        var all = default(WordSet<Fume>);
+        var all = default(EnumSet<Fume>);
         foreach (var item in piece.Coats) all = all.With(of(item));
         return all.Common(firing.IsReduction ? Travelling : TravellingInOxidation);
     }
 
-    private static readonly WordSet<Fume> Travelling = new([Fume.Chrome, Fume.Copper]);
-    private static readonly WordSet<Fume> TravellingInOxidation = new([Fume.Chrome]);
+    private static readonly EnumSet<Fume> Travelling = new([Fume.Chrome, Fume.Copper]);
+    private static readonly EnumSet<Fume> TravellingInOxidation = new([Fume.Chrome]);
 }

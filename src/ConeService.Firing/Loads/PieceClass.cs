@@ -1,5 +1,4 @@
 using ConeService.Contract.Loads;
-using ConeService.Data;
 
 namespace ConeService.Firing.Loads;
 
@@ -36,12 +35,12 @@ internal sealed class PieceClass
     }
 
     /// <summary>Takes the verdict.</summary>
-    public void Judged(ReasonSink sink) => (Reasons, Verdict) = (sink.Reasons, (Verdict)(int)sink.Worst);
+    public void Judged(Judgement judgement) => (Reasons, Verdict) = (judgement.Reasons, (Verdict)(int)judgement.Worst);
 
     /// <summary>Adds what the neighbours do.</summary>
     public void Add(Reason reason)
     {
-        Reasons = [.. Reasons.Append(reason).OrderByDescending(r => r.Code == ReasonCode.ConeZeroMixUp).ThenByDescending(r => r.Severity)];
+        Reasons = Judgement.InOrder(Reasons.Append(reason));
         if ((int)reason.Severity > (int)Verdict) Verdict = (Verdict)(int)reason.Severity;
     }
 }

@@ -1,4 +1,5 @@
 using ConeService.Contract.Materials;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Materials;
@@ -7,10 +8,10 @@ namespace ConeService.Firing.Materials;
 internal sealed class Body : Material
 {
     /// <summary>Lowest cone of its bisque.</summary>
-    public required ConeMark BisqueMin { get; init; }
+    public required PotterCone BisqueMin { get; init; }
 
     /// <summary>Highest cone of its bisque.</summary>
-    public required ConeMark BisqueMax { get; init; }
+    public required PotterCone BisqueMax { get; init; }
 
     /// <summary>Where it is mature; null where its base clay decides.</summary>
     public required ConeRange? Mature { get; init; }
@@ -34,12 +35,12 @@ internal sealed class Body : Material
     public decimal BloatSoonerInReduction { get; init; }
 
     /// <summary>What it is like below its range.</summary>
-    public required string Underfired { get; init; }
+    public required Message Underfired { get; init; }
 
     /// <summary>What it is like above its range.</summary>
-    public required string Overfired { get; init; }
+    public required Message Overfired { get; init; }
 
-    /// <summary>How it sticks to the shelf; null where nothing is known.</summary>
+    /// <summary>How it sticks to the shelf, for the middle of a sentence; null where nothing is known.</summary>
     public string? Shelf { get; init; }
 
     /// <summary>Whether it holds water.</summary>
@@ -49,7 +50,7 @@ internal sealed class Body : Material
     public ThermalShock ThermalShock { get; init; }
 
     /// <summary>Atmospheres it is used in.</summary>
-    public required WordSet<FiringAtmosphere> Atmospheres { get; init; }
+    public required EnumSet<FiringAtmosphere> Atmospheres { get; init; }
 
     /// <summary>
     /// True when its own bisque already matures it, as with most earthenware and bone china: a later, cooler glaze fire then
@@ -78,7 +79,7 @@ internal sealed class Body : Material
     /// <summary>What the body comes to at a cone above its best.</summary>
     /// <param name="cone">The cone.</param>
     /// <param name="reduction">True in a reducing fire.</param>
-    public OverfireStep StepAt(ConeMark cone, bool reduction)
+    public OverfireStep StepAt(PotterCone cone, bool reduction)
     {
         if (Mature is null) return OverfireStep.None;
         var over = Mature.Best.StepsTo(cone);
@@ -94,8 +95,10 @@ internal sealed class Body : Material
 /// <param name="Min">Lowest.</param>
 /// <param name="Best">Best.</param>
 /// <param name="Max">Highest.</param>
-internal sealed record ConeRange(ConeMark Min, ConeMark Best, ConeMark Max)
+internal sealed record ConeRange(PotterCone Min, PotterCone Best, PotterCone Max)
 {
     /// <summary>The range as people say it.</summary>
-    public override string ToString() => Min == Max ? $"cone {Min}" : $"cone {Min} to {Max}";
+    public Message Spoken => Min == Max
+        ? Message.Of("materials.cone", ("cone", Min.Text))
+        : Message.Of("materials.cones", ("min", Min.Text), ("max", Max.Text));
 }

@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Materials;
@@ -9,16 +10,16 @@ internal sealed class Coat : Material
     public CoatKind Kind { get; init; }
 
     /// <summary>Lowest cone.</summary>
-    public required ConeMark Min { get; init; }
+    public required PotterCone Min { get; init; }
 
     /// <summary>Best cone; null where the body decides.</summary>
-    public required ConeMark? Best { get; init; }
+    public required PotterCone? Best { get; init; }
 
     /// <summary>Highest cone; null where the body decides.</summary>
-    public required ConeMark? Max { get; init; }
+    public required PotterCone? Max { get; init; }
 
     /// <summary>Atmospheres in which it gives what it is meant to give.</summary>
-    public required WordSet<FiringAtmosphere> Atmospheres { get; init; }
+    public required EnumSet<FiringAtmosphere> Atmospheres { get; init; }
 
     /// <summary>What any other atmosphere leads to.</summary>
     public ReasonSeverity WrongAtmosphere { get; init; }
@@ -30,25 +31,25 @@ internal sealed class Coat : Material
     public string? Alternative { get; init; }
 
     /// <summary>Kinds of firing it is fired in.</summary>
-    public required WordSet<FiringKind> FiredIn { get; init; }
+    public required EnumSet<FiringKind> FiredIn { get; init; }
 
     /// <summary>States of the ware it goes on.</summary>
-    public required WordSet<PieceState> AppliedOn { get; init; }
+    public required EnumSet<PieceState> AppliedOn { get; init; }
 
-    /// <summary>What it is like below its range.</summary>
-    public required string Underfired { get; init; }
+    /// <summary>What it is like below its range, for the middle of a sentence.</summary>
+    public required Message Underfired { get; init; }
 
     /// <summary>What it is like above its range; null where nothing is known.</summary>
-    public string? Overfired { get; init; }
+    public Message? Overfired { get; init; }
 
     /// <summary>How readily it runs above its range.</summary>
     public RunRisk RunRisk { get; init; }
 
     /// <summary>What it gives off that reaches neighbours.</summary>
-    public WordSet<Fume> GivesOff { get; init; }
+    public EnumSet<Fume> GivesOff { get; init; }
 
     /// <summary>Vapours of neighbours that spoil it.</summary>
-    public WordSet<Fume> SpoiledBy { get; init; }
+    public EnumSet<Fume> SpoiledBy { get; init; }
 
     /// <summary>True when it leaves a metal film.</summary>
     public bool IsMetallic { get; init; }
@@ -85,5 +86,7 @@ internal sealed class Coat : Material
     };
 
     /// <summary>The range as people say it.</summary>
-    public string Range => Max is null ? $"cone {Min} and above" : Min == Max ? $"cone {Min}" : $"cone {Min} to {Max}";
+    public Message Range => Max is null
+        ? Message.Of("materials.cone-and-above", ("cone", Min.Text))
+        : new ConeRange(Min, Best ?? Max, Max).Spoken;
 }

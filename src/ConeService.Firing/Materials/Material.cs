@@ -12,7 +12,7 @@ internal abstract class Material
     public required string Name { get; init; }
 
     /// <summary>The name at the beginning of a sentence.</summary>
-    public string Capital => Loads.Sentences.Capital(Name);
+    public string NameFirst => char.ToUpperInvariant(Name[0]) + Name[1..];
 
     /// <summary>Ids of the sources; none for a caller's own.</summary>
     public required IReadOnlyList<string> Sources { get; init; }

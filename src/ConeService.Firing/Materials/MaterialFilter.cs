@@ -5,7 +5,7 @@ using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.Materials;
 
-/// <summary>The filters of a material list. Few enough combinations exist to keep an answer for each.</summary>
+/// <summary>The filters of a material list.</summary>
 /// <param name="Cone">A cone of the scale; null for all.</param>
 /// <param name="Atmosphere">An atmosphere; null for all.</param>
 internal sealed record MaterialFilter(Cone? Cone, FiringAtmosphere? Atmosphere)
@@ -26,16 +26,9 @@ internal sealed record MaterialFilter(Cone? Cone, FiringAtmosphere? Atmosphere)
         if (atmosphere is not null)
         {
             if (EnumWords.TryRead<FiringAtmosphere>(atmosphere, out var found)) word = found;
-            else findings.Add(Unknown(atmosphere));
+            else findings.Add(UnknownWord.Of<FiringAtmosphere>(atmosphere, "atmosphere", "atmosphere"));
         }
 
         return findings.Count == 0 ? new(read, word) : throw new RefusedException(findings);
-    }
-
-    private static Finding Unknown(string atmosphere)
-    {
-        var words = EnumWords.All<FiringAtmosphere>();
-        var near = NearMatches.Find(atmosphere, words);
-        return new("word-unknown", "atmosphere", atmosphere, $"“{atmosphere}” is none of the words for atmosphere.", [.. words], near.Count > 0 ? $"Probably {near[0]}." : null);
     }
 }

@@ -7,13 +7,16 @@ namespace ConeService.Api.Tests.Features;
 /// <summary>The load check over HTTP.</summary>
 public class LoadCheckTests(Support.Api api)
 {
-    private const string Electric = """ "kiln":{"id":"toploader","heat":"electric","maxCone":"10","atmospheres":["oxidation","neutral"]} """;
+    private const string Electric =
+        """ "kiln":{"id":"toploader","heat":"electric","maxCone":"10","atmospheres":["oxidation","neutral"]} """;
     private const string Gas = """ "kiln":{"heat":"gas","maxCone":"11","atmospheres":["oxidation","neutral","reduction"]} """;
 
     [Fact]
     public async Task Earthenware_in_cone_10_reduction_is_refused_as_melting_onto_the_shelf()
     {
-        var answer = await Check(Gas, "glaze", "10", "reduction", """{"id":"bowl","body":"red-earthenware","state":"bisqued","coats":[{"glaze":"low-fire-boron-clear"}]}""");
+        var answer = await Check(
+            Gas, "glaze", "10", "reduction",
+            """{"id":"bowl","body":"red-earthenware","state":"bisqued","coats":[{"glaze":"low-fire-boron-clear"}]}""");
 
         Assert.Equal("refuse", answer.GetProperty("verdict").GetString());
         var reason = answer.GetProperty("pieces")[0].GetProperty("reasons")[0];
@@ -26,9 +29,12 @@ public class LoadCheckTests(Support.Api api)
     [Fact]
     public async Task A_cone_10_porcelain_glaze_at_cone_04_is_refused_as_unmelted()
     {
-        var answer = await Check(Electric, "glaze", "04", "oxidation", """{"id":"cup","body":"high-fire-porcelain","state":"bisqued","coats":[{"glaze":"high-fire-clear"}]}""");
+        var answer = await Check(
+            Electric, "glaze", "04", "oxidation",
+            """{"id":"cup","body":"high-fire-porcelain","state":"bisqued","coats":[{"glaze":"high-fire-clear"}]}""");
 
-        var reason = answer.GetProperty("pieces")[0].GetProperty("reasons").EnumerateArray().Single(r => r.GetProperty("code").GetString() == "glaze-underfired");
+        var reason = answer.GetProperty("pieces")[0].GetProperty("reasons").EnumerateArray()
+            .Single(r => r.GetProperty("code").GetString() == "glaze-underfired");
         Assert.Equal("refuse", reason.GetProperty("severity").GetString());
         Assert.Contains("does not melt", reason.GetProperty("message").GetString(), StringComparison.Ordinal);
     }
@@ -37,13 +43,17 @@ public class LoadCheckTests(Support.Api api)
     public async Task A_mixed_bisque_at_06_is_accepted_with_version_basis_sources_and_assumptions()
     {
         var answer = await Check(Electric, "bisque", "06", "oxidation", """
-            {"id":"a","body":"red-earthenware","state":"bone-dry"},{"id":"b","body":"mid-range-stoneware-light","state":"bone-dry","count":12},{"id":"c","body":"high-fire-porcelain","state":"bone-dry"}
+            {"id":"a","body":"red-earthenware","state":"bone-dry"},
+            {"id":"b","body":"mid-range-stoneware-light","state":"bone-dry","count":12},
+            {"id":"c","body":"high-fire-porcelain","state":"bone-dry"}
             """);
 
         Assert.Equal("accept", answer.GetProperty("verdict").GetString());
         Assert.Equal("printed", answer.GetProperty("basis").GetString());
         Assert.NotEmpty(answer.GetProperty("datasetVersion").GetString()!);
-        Assert.Contains("thicknessMillimetres", answer.GetProperty("assumed").EnumerateArray().Select(a => a.GetProperty("parameter").GetString()));
+        Assert.Contains(
+            "thicknessMillimetres",
+            answer.GetProperty("assumed").EnumerateArray().Select(a => a.GetProperty("parameter").GetString()));
     }
 
     [Fact]
@@ -52,14 +62,18 @@ public class LoadCheckTests(Support.Api api)
         using var response = await api.Post("/v1/loads/check", """
             {"kiln":{"maxCone":10,"atmospheres":["smoky"]},"firing":{"kind":"glase","cone":6,"atmosphere":"oxydation"},
              "pieces":[{"id":"a","count":0,"body":"red-earthenware","state":"bisqued","thicknessMillimetres":-3},
-                       {"id":"a","count":10001,"ownBody":{"name":"x","bisqueMin":"04","bisqueMax":"06","matureMin":"5","matureBest":"6","matureMax":"7"},"state":"bisqued"},null]}
+                       {"id":"a","count":10001,
+                        "ownBody":{"name":"x","bisqueMin":"04","bisqueMax":"06","matureMin":"5","matureBest":"6","matureMax":"7"},
+                        "state":"bisqued"},null]}
             """);
         var findings = await Problems.Findings(response, 400, "invalid-request");
 
         Assert.Equal(
             [
-                "member-missing /kiln/heat", "cone-as-number /kiln/maxCone", "word-unknown /kiln/atmospheres/0", "word-unknown /firing/kind", "cone-as-number /firing/cone",
-                "word-unknown /firing/atmosphere", "number-out-of-range /pieces/0/count", "number-out-of-range /pieces/0/thicknessMillimetres", "number-out-of-range /pieces/1/count",
+                "member-missing /kiln/heat", "cone-as-number /kiln/maxCone", "word-unknown /kiln/atmospheres/0",
+                "word-unknown /firing/kind", "cone-as-number /firing/cone", "word-unknown /firing/atmosphere",
+                "number-out-of-range /pieces/0/count", "number-out-of-range /pieces/0/thicknessMillimetres",
+                "number-out-of-range /pieces/1/count",
                 "range-inverted /pieces/1/ownBody/bisqueMax", "piece-id-repeated /pieces/1/id", "member-missing /pieces/2",
             ],
             findings.Select(f => $"{f.GetProperty("code").GetString()} {f.GetProperty("field").GetString()}"));
@@ -69,12 +83,17 @@ public class LoadCheckTests(Support.Api api)
     [InlineData("\"pieces\":[]", "empty-request", "/pieces")]
     [InlineData("\"pieces\":[{\"id\":\"a\",\"state\":\"bisqued\"}]", "member-missing", "/pieces/0/body")]
     [InlineData("\"pieces\":[{\"id\":7,\"body\":\"red-earthenware\",\"state\":\"bisqued\"}]", "text-expected", "/pieces/0/id")]
-    [InlineData("\"pieces\":[{\"id\":\"a\",\"count\":\"3\",\"body\":\"red-earthenware\",\"state\":\"bisqued\"}]", "number-expected", "/pieces/0/count")]
-    [InlineData("\"pieces\":[{\"id\":\"a\",\"body\":\"red-earthenware\",\"ownBody\":{},\"state\":\"bisqued\"}]", "material-ambiguous", "/pieces/0/ownBody")]
+    [InlineData("""
+        "pieces":[{"id":"a","count":"3","body":"red-earthenware","state":"bisqued"}]
+        """, "number-expected", "/pieces/0/count")]
+    [InlineData("""
+        "pieces":[{"id":"a","body":"red-earthenware","ownBody":{},"state":"bisqued"}]
+        """, "material-ambiguous", "/pieces/0/ownBody")]
     [InlineData("\"pieces\":[{\"id\":\"a\",\"bodi\":\"red-earthenware\",\"state\":\"bisqued\"}]", "unknown-member", "/pieces/0/bodi")]
     public async Task A_load_that_cannot_be_read_is_refused_with_the_place(string pieces, string code, string field)
     {
-        using var response = await api.Post("/v1/loads/check", $$"""{{{Electric}},"firing":{"kind":"glaze","cone":"04","atmosphere":"oxidation"},{{pieces}}}""");
+        using var response = await api.Post(
+            "/v1/loads/check", $$"""{{{Electric}},"firing":{"kind":"glaze","cone":"04","atmosphere":"oxidation"},{{pieces}}}""");
         var finding = Assert.Single(await Problems.Findings(response, 400, code));
 
         Assert.Equal(field, finding.GetProperty("field").GetString());
@@ -83,9 +102,13 @@ public class LoadCheckTests(Support.Api api)
     [Fact]
     public async Task Two_thousand_pieces_are_checked_and_one_more_is_refused()
     {
-        var piece = (int i) => $$$"""{"id":"p{{{i}}}","body":"mid-range-stoneware-light","state":"bisqued","coats":[{"ownGlaze":{"name":"tile {{{i % 37}}}","coneMin":"5","coneBest":"6","coneMax":"7"}}]}""";
-        var answer = await Check(Electric, "glaze", "6", "oxidation", string.Join(',', Enumerable.Range(0, 2000).Select(piece)));
-        using var refused = await api.Post("/v1/loads/check", Body(Electric, "glaze", "6", "oxidation", string.Join(',', Enumerable.Range(0, 2001).Select(piece))));
+        var piece = (int i) => $$$"""
+            {"id":"p{{{i}}}","body":"mid-range-stoneware-light","state":"bisqued",
+             "coats":[{"ownGlaze":{"name":"tile {{{i % 37}}}","coneMin":"5","coneBest":"6","coneMax":"7"}}]}
+            """;
+        var pieces = (int count) => string.Join(',', Enumerable.Range(0, count).Select(piece));
+        var answer = await Check(Electric, "glaze", "6", "oxidation", pieces(2000));
+        using var refused = await api.Post("/v1/loads/check", Body(Electric, "glaze", "6", "oxidation", pieces(2001)));
 
         Assert.Equal((2000, "accept"), (answer.GetProperty("pieces").GetArrayLength(), answer.GetProperty("verdict").GetString()));
         var finding = Assert.Single(await Problems.Findings(refused, 400, "too-many-pieces"));
@@ -95,19 +118,26 @@ public class LoadCheckTests(Support.Api api)
     [Fact]
     public async Task A_pairing_says_what_it_assumed_and_what_would_work()
     {
-        using var response = await api.Post("/v1/pairings/check", """{"body":"mid-range-stoneware-light","coats":[{"glaze":"mid-range-gloss"}],"firing":{"kind":"glaze","cone":"06","atmosphere":"oxidation"}}""");
+        using var response = await api.Post("/v1/pairings/check", """
+            {"body":"mid-range-stoneware-light","coats":[{"glaze":"mid-range-gloss"}],
+             "firing":{"kind":"glaze","cone":"06","atmosphere":"oxidation"}}
+            """);
         var answer = await Support.Api.Read(response, 200);
 
         Assert.Equal("refuse", answer.GetProperty("verdict").GetString());
         Assert.Equal("cone-zero-mix-up", answer.GetProperty("reasons")[0].GetProperty("code").GetString());
         Assert.Equal("6", answer.GetProperty("suggestedFirings")[0].GetProperty("cone").GetString());
-        Assert.Equal(["/kiln", "/state", "use"], answer.GetProperty("assumed").EnumerateArray().Select(a => a.GetProperty("parameter").GetString()));
+        Assert.Equal(
+            ["/kiln", "/state", "use"],
+            answer.GetProperty("assumed").EnumerateArray().Select(a => a.GetProperty("parameter").GetString()));
     }
 
     [Fact]
     public async Task Every_rule_that_a_reason_names_has_an_address()
     {
-        var answer = await Check(Electric, "overglaze", "018", "reduction", """{"id":"a","body":"red-earthenware","state":"wet","coats":[{"glaze":"celadon"}],"use":"food"}""");
+        var answer = await Check(
+            Electric, "overglaze", "018", "reduction",
+            """{"id":"a","body":"red-earthenware","state":"wet","coats":[{"glaze":"celadon"}],"use":"food"}""");
         foreach (var reason in answer.GetProperty("pieces")[0].GetProperty("reasons").EnumerateArray())
         {
             var rule = await api.Json("/v1/load-rules/" + reason.GetProperty("rule").GetString());
@@ -118,13 +148,25 @@ public class LoadCheckTests(Support.Api api)
     [Fact]
     public Task Whatever_stands_in_a_member_the_answer_is_never_a_500()
     {
-        string[] junk = ["null", "true", "0", "-1", "1e400", "0.5", "6", "\"\"", "\" \"", "\"06\"", "\"\\u0000\"", "\"🔥\"", "[]", "{}", "[null]", "[[1]]", "\"06a\"", "\"26\"", "\"05.5\"", "\"paper-clay\"", "\"bone-china\""];
-        const string valid = """{"kiln":{"id":"a","heat":"gas","maxCone":"11","atmospheres":["oxidation"],"interior":{"heightMillimetres":400}},"firing":{"kind":"glaze","cone":"6","atmosphere":"oxidation","schedule":"s"},"pieces":[{"id":"a","count":2,"body":"red-earthenware","coats":[{"glaze":"celadon","contains":["tin"]},{"ownGlaze":{"name":"x","coneMin":"5","coneBest":"6","coneMax":"7","atmospheres":["oxidation"]}}],"state":"bisqued","thicknessMillimetres":5,"size":{"heightMillimetres":9},"use":"food"}]}""";
+        string[] junk =
+        [
+            "null", "true", "0", "-1", "1e400", "0.5", "6", "\"\"", "\" \"", "\"06\"", "\"\\u0000\"", "\"🔥\"", "[]", "{}", "[null]", "[[1]]",
+            "\"06a\"", "\"26\"", "\"05.5\"", "\"paper-clay\"", "\"bone-china\"",
+        ];
+        const string valid = """
+            {"kiln":{"id":"a","heat":"gas","maxCone":"11","atmospheres":["oxidation"],"interior":{"heightMillimetres":400}},
+             "firing":{"kind":"glaze","cone":"6","atmosphere":"oxidation","schedule":"s"},
+             "pieces":[{"id":"a","count":2,"body":"red-earthenware",
+                        "coats":[{"glaze":"celadon","contains":["tin"]},
+                                 {"ownGlaze":{"name":"x","coneMin":"5","coneBest":"6","coneMax":"7","atmospheres":["oxidation"]}}],
+                        "state":"bisqued","thicknessMillimetres":5,"size":{"heightMillimetres":9},"use":"food"}]}
+            """;
         var places = System.Text.RegularExpressions.Regex.Matches(valid, """(?<=":)("[^"]*"|\d+|\[[^\[\]{}]*\])""").ToList();
         return Gen.Select(Gen.Int[0, places.Count - 1], Gen.Int[0, junk.Length - 1]).SampleAsync(async (place, with) =>
         {
             var body = valid[..places[place].Index] + junk[with] + valid[(places[place].Index + places[place].Length)..];
-            using var response = await api.Client.PostAsync(new Uri("/v1/loads/check", UriKind.Relative), new StringContent(body, System.Text.Encoding.UTF8, "application/json"));
+            using var content = new StringContent(body, System.Text.Encoding.UTF8, "application/json");
+            using var response = await api.Client.PostAsync(new Uri("/v1/loads/check", UriKind.Relative), content);
             Assert.True((int)response.StatusCode is 200 or 400, body);
         }, iter: 500, threads: 1);
     }

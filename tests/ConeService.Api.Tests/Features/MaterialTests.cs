@@ -23,7 +23,8 @@ public class MaterialTests(Support.Api api)
     [Fact]
     public async Task Bodies_are_filtered_by_cone()
     {
-        var ids = (await api.Json("/v1/clay-bodies?cone=06")).GetProperty("clayBodies").EnumerateArray().Select(b => b.GetProperty("id").GetString()!).ToList();
+        var list = await api.Json("/v1/clay-bodies?cone=06");
+        var ids = list.GetProperty("clayBodies").EnumerateArray().Select(b => b.GetProperty("id").GetString()!).ToList();
 
         // Mature at 06 by the trade table.
         Assert.Equal(["brick-tile", "low-fire-white", "raku-body", "red-earthenware", "talc-body", "terracotta", "white-earthenware"], ids);
@@ -44,8 +45,12 @@ public class MaterialTests(Support.Api api)
         // Best 6; melts 7 whole cones over: 13.
         var body = await api.Json("/v1/clay-bodies/mid-range-stoneware-light");
 
-        Assert.Equal(["warps 8", "bloats 9", "slumps 10", "melts 13"], body.GetProperty("overfireSteps").EnumerateArray().Select(s => $"{s.GetProperty("step").GetString()} {s.GetProperty("cone").GetString()}"));
-        Assert.Equal("bisque-of-stoneware", Assert.Single(body.GetProperty("disagreements").EnumerateArray()).GetProperty("id").GetString());
+        Assert.Equal(
+            ["warps 8", "bloats 9", "slumps 10", "melts 13"],
+            body.GetProperty("overfireSteps").EnumerateArray()
+                .Select(s => $"{s.GetProperty("step").GetString()} {s.GetProperty("cone").GetString()}"));
+        var disagreement = Assert.Single(body.GetProperty("disagreements").EnumerateArray());
+        Assert.Equal("bisque-of-stoneware", disagreement.GetProperty("id").GetString());
     }
 
     [Theory]
@@ -63,10 +68,12 @@ public class MaterialTests(Support.Api api)
     public async Task A_studio_overlay_adds_its_own_bodies_and_glazes_end_to_end()
     {
         var overlay = Path.Combine(Repository.Root, "samples", "harbour-yard-overlay");
-        using var factory = new WebApplicationFactory<Program>().WithWebHostBuilder(b => b.UseSetting("ConeService:Data:Overlays:0", overlay));
+        using var factory = new WebApplicationFactory<Program>()
+            .WithWebHostBuilder(b => b.UseSetting("ConeService:Data:Overlays:0", overlay));
         using var client = factory.CreateClient();
         using var content = new StringContent("""
-            {"kiln":{"heat":"electric","maxCone":"8","atmospheres":["oxidation"]},"firing":{"kind":"glaze","cone":"6","atmosphere":"oxidation"},
+            {"kiln":{"heat":"electric","maxCone":"8","atmospheres":["oxidation"]},
+             "firing":{"kind":"glaze","cone":"6","atmosphere":"oxidation"},
              "pieces":[{"id":"mug","body":"harbour-yard-slipway-white","state":"bisqued","coats":[{"glaze":"harbour-yard-tide-blue"}]},
                        {"id":"dish","body":"harbour-yard-quay-red","state":"bisqued","coats":[{"glaze":"harbour-yard-tin-sail"}]}]}
             """, System.Text.Encoding.UTF8, "application/json");
@@ -77,7 +84,9 @@ public class MaterialTests(Support.Api api)
         Assert.Equal(["accept", "refuse"], answer.GetProperty("pieces").EnumerateArray().Select(p => p.GetProperty("verdict").GetString()));
         // Quay Red: best 04, melts 8 over; cone 6 is 9 over.
         var reasons = answer.GetProperty("pieces")[1].GetProperty("reasons").EnumerateArray().ToList();
-        Assert.Contains(reasons, r => r.GetProperty("message").GetString()!.StartsWith("Quay Red melts onto the shelf", StringComparison.Ordinal) && r.GetProperty("sources").Strings().Contains("harbour-yard-tests"));
+        Assert.Contains(reasons, r =>
+            r.GetProperty("message").GetString()!.StartsWith("Quay Red melts onto the shelf", StringComparison.Ordinal)
+            && r.GetProperty("sources").Strings().Contains("harbour-yard-tests"));
         Assert.Equal("04", answer.GetProperty("suggestedFirings")[0].GetProperty("cone").GetString());
     }
 }

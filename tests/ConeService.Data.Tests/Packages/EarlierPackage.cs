@@ -4,8 +4,8 @@ using CsvHelper;
 namespace ConeService.Data.Tests;
 
 /// <summary>
-/// The reference package as it stood before ids became words: old ids in keys and references,
-/// in the order of the old ids, without the table of renamed ids.
+/// The reference package as it stood at 1.4.0, before ids became words: old ids in keys and references, in the order of the
+/// old ids, without the tables and columns that came later.
 /// </summary>
 internal static class EarlierPackage
 {
@@ -20,30 +20,45 @@ internal static class EarlierPackage
         ["colour-rules"] = "rule[0-9]{2}",
     };
 
+    /// <summary>Tables that came with 1.5.</summary>
+    public static IReadOnlyList<string> LaterTables { get; } = ["renamed-ids", "messages"];
+
+    /// <summary>Columns that came with 1.5, with their table.</summary>
+    public static IReadOnlyList<(string Table, string Field)> LaterColumns { get; } =
+        [("charts", "reduction_sensitive"), ("charts", "bends_later"), ("bending-energies", "oddity")];
+
     public static InMemoryPackage Create()
     {
         var old = DatasetLoader.LoadEmbedded().RenamedIds.ToDictionary(r => (r.Table, r.New), r => r.Old);
         var package = new InMemoryPackage("earlier");
         var json = JsonNode.Parse(Repository.Data("datapackage.json"))!;
-        json["resources"]!.AsArray().Remove(InMemoryPackage.Table(json, "renamed-ids"));
+        json["version"] = "1.4.0";
+        foreach (var later in LaterTables)
+            json["resources"]!.AsArray().Remove(InMemoryPackage.Table(json, later));
         foreach (var table in json["resources"]!.AsArray())
         {
             var (name, path) = ((string)table!["name"]!, (string)table["path"]!);
             var schema = table["schema"]!;
-            var fields = schema["fields"]!.AsArray().Select(f => Target(name, schema, f!)).ToList();
             var lines = Repository.Data(path).TrimEnd('\n').Split('\n');
-            var rows = lines[1..].Select(Cells).Select(c => c.Select((cell, i) => Old(cell, fields[i], old)).ToArray());
+            var kept = Cells(lines[0]).Index().Where(c => !LaterColumns.Contains((name, c.Item))).Select(c => c.Index).ToList();
+            var described = schema["fields"]!.AsArray();
+            foreach (var place in Enumerable.Range(0, described.Count).Except(kept).OrderDescending())
+                described.RemoveAt(place);
+            var fields = described.Select(f => Target(name, schema, f!)).ToList();
+            var all = lines.Select(Cells).Select(c => kept.Select(i => c[i]).ToArray()).ToList();
+            var rows = all.Skip(1).Select(c => c.Select((cell, i) => Old(cell, fields[i], old)).ToArray());
             if (schema["primaryKey"]!.AsArray() is [var only] && (string?)only == "id" && old.Keys.Any(k => k.Table == name))
                 (rows, table["rowOrder"]) = (rows.OrderBy(r => r[0], StringComparer.Ordinal), new JsonArray("id"));
             else if (name == "colour-rule-ingredients")
                 rows = rows.OrderBy(r => r[0], StringComparer.Ordinal).ThenBy(r => r[1], StringComparer.Ordinal);
             if (Forms.TryGetValue(name, out var form))
                 schema["fields"]!.AsArray()[0]!["constraints"]!["pattern"] = form;
-            package.Put(path, lines[0] + "\n" + string.Concat(rows.Select(r => string.Join(',', r.Select(Quoted)) + "\n")));
+            package.Put(path, string.Join(',', all[0]) + "\n" + string.Concat(rows.Select(r => string.Join(',', r.Select(Quoted)) + "\n")));
         }
 
         package.Put("datapackage.json", json.ToJsonString());
-        package.Put("CHANGELOG.md", Repository.Data("CHANGELOG.md"));
+        var changes = Repository.Data("CHANGELOG.md");
+        package.Put("CHANGELOG.md", "# Change log\n\n" + changes[changes.IndexOf("## 1.4.0", StringComparison.Ordinal)..]);
         return package;
     }
 

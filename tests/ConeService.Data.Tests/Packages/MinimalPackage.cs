@@ -105,17 +105,20 @@ internal static class MinimalPackage
             drying,50,20,100,25,common-practice,common-practice,
 
             """,
-        "cautions" => string.Concat(LoadCautionIds.All.Order(StringComparer.Ordinal).Select(id => $"{id},Hazard,dust,low,every-kiln,maker,firing,Always.,Care.,,seen-chart,published,\n")),
+        "cautions" => """
+            carbon-monoxide,Hazard,dust,low,every-kiln,maker,firing,Always.,Care.,,seen-chart,published,
+            copper-fume,Hazard,dust,low,every-kiln,maker,firing,Always.,Care.,,seen-chart,published,
+
+            """,
         "kiln-heats" => """
             electric,electric kiln,harms-elements,25,carbon-monoxide,seen-chart,published,
             gas,gas kiln,usual,50,carbon-monoxide,seen-chart,published,
-            raku,raku kiln,outside-the-kiln,50,carbon-monoxide,seen-chart,published,
-            vapour,vapour kiln,usual,50,carbon-monoxide,seen-chart,published,
-            wood,wood kiln,usual,50,carbon-monoxide,seen-chart,published,
 
             """,
-        "firing-kinds" => string.Concat(EnumWords.All<FiringKind>().Order(StringComparer.Ordinal).Select(kind =>
-            $"{kind},{kind} firing,electric;gas,oxidation,note,,06,10,bisqued,no,as-glaze,Ware.,Nothing.,carbon-monoxide,seen-chart,published,\n")),
+        "firing-kinds" => """
+            bisque,bisque firing,electric;gas,oxidation,note,,06,10,bisqued,no,as-glaze,Ware.,Nothing.,carbon-monoxide,seen-chart,published,
+
+            """,
         "clay-bodies" => """
             test-clay,test clay,,06,04,5,6,7,warps,1,2,3,4,,Soft.,Melts.,,when-mature,dense,oxidation,,,,,,,,,,seen-chart,published,published,
 
@@ -124,8 +127,11 @@ internal static class MinimalPackage
             test-glaze,test glaze,glaze,5,6,7,oxidation,,refuse,,,glaze,bisqued,,Dry.,Runs.,low,,,,no,leach-test,,,,,seen-chart,published,published,
 
             """,
-        "load-rules" => string.Concat(LoadRuleIds.All.Order(StringComparer.Ordinal)
-        .Select(id => $"{id},clearance,Rule.,must,,,,,,every-firing,,,seen-chart,published,\n")),
+        "load-rules" => """
+            bisque-suits-lowest-body,clearance,Rule.,must,,,,,,every-firing,,,seen-chart,published,
+            suspect-the-zero-first,clearance,Rule.,must,,,,,,every-firing,,,seen-chart,published,
+
+            """,
         "disagreements" => """
             cone-of-test-clay,Cone,clay-bodies/test-clay,Six.,seen-chart,Seven.,common-practice,,Six.,seen-chart,published,
 

@@ -11,11 +11,16 @@ namespace ConeService.Firing.Tests.Loads;
 /// <summary>Half the loads as a studio sends them, half as none would: anything beside anything.</summary>
 internal static class LoadGen
 {
-    private static readonly string[] Whole = [.. Reference.Dataset.Cones.Where(c => c.WholeStep is not null).OrderBy(c => c.WholeStep).Select(c => c.Id)];
+    private static readonly string[] Whole =
+        [.. Reference.Dataset.Cones.Where(c => c.WholeStep is not null).OrderBy(c => c.WholeStep).Select(c => c.Id)];
 
     public static Gen<string> Cone { get; } = Gen.Int[0, Whole.Length - 1].Select(i => Whole[i]);
 
-    public static Gen<KilnRequest> Kiln { get; } = Gen.Select(Word<KilnHeat>(), Cone, Any("oxidation", "oxidation;neutral", "oxidation;neutral;reduction", "reduction"), (h, c, a) => Loads.Kiln(h, c, a));
+    public static Gen<KilnRequest> Kiln { get; } = Gen.Select(
+        Word<KilnHeat>(),
+        Cone,
+        Any("oxidation", "oxidation;neutral", "oxidation;neutral;reduction", "reduction"),
+        (h, c, a) => Loads.Kiln(h, c, a));
 
     public static Gen<FiringRequest> Firing { get; } = Gen.Select(Word<FiringKind>(), Cone, Word<FiringAtmosphere>(), Loads.Firing);
 
@@ -31,7 +36,8 @@ internal static class LoadGen
         Gen.Select(UsualKiln, UsualFiring, UsualPiece.List[1, 12], (k, f, p) => new LoadRequest(k, f, Named(p))));
 
     /// <summary>The pieces with names of their own.</summary>
-    public static IReadOnlyList<PieceRequest> Named(IEnumerable<PieceRequest> pieces) => [.. pieces.Select((p, i) => p with { Id = Loads.T($"p{i:00}") })];
+    public static IReadOnlyList<PieceRequest> Named(IEnumerable<PieceRequest> pieces) =>
+        [.. pieces.Select((p, i) => p with { Id = Loads.T($"p{i:00}") })];
 
     private static Gen<KilnRequest> UsualKiln => Any(Loads.Gas, Loads.Electric);
 
@@ -40,14 +46,27 @@ internal static class LoadGen
         Loads.Firing("glaze", "10", "reduction"), Loads.Firing("glaze", "9", "oxidation"), Loads.Firing("overglaze", "018", "oxidation"));
 
     private static Gen<PieceRequest> UsualPiece => Any(
-        Loads.Piece("", "red-earthenware", "", "bone-dry"), Loads.Piece("", "mid-range-stoneware-light", "", "bone-dry"), Loads.Piece("", "high-fire-porcelain", "", "bone-dry"),
-        Loads.Piece("", "red-earthenware", "majolica"), Loads.Piece("", "white-earthenware", "low-fire-boron-clear"), Loads.Piece("", "mid-range-stoneware-light", "mid-range-gloss"),
-        Loads.Piece("", "mid-range-porcelain", "mid-range-matte"), Loads.Piece("", "high-fire-porcelain", "celadon"), Loads.Piece("", "high-fire-stoneware-light", "tenmoku"),
-        Loads.Piece("", "high-fire-stoneware-light", "iron-red"), Loads.Piece("", "high-fire-porcelain", "copper-red"), Loads.Piece("", "high-fire-stoneware-light", "shino"),
-        Loads.Piece("", "high-fire-porcelain", "high-fire-clear"), Loads.Piece("", "high-fire-porcelain", "lustre-resinate", "glaze-fired"), Loads.Piece("", "white-earthenware", "china-paint", "glaze-fired"),
-        Loads.Piece("", "raku-body", "raku-glaze"), Loads.Piece("", "salt-soda-body", "salt-vapour"), Loads.Piece("", "mid-range-stoneware-light", "mid-range-gloss", "leather-hard"));
+        Loads.Piece("", "red-earthenware", "", "bone-dry"),
+        Loads.Piece("", "mid-range-stoneware-light", "", "bone-dry"),
+        Loads.Piece("", "high-fire-porcelain", "", "bone-dry"),
+        Loads.Piece("", "red-earthenware", "majolica"),
+        Loads.Piece("", "white-earthenware", "low-fire-boron-clear"),
+        Loads.Piece("", "mid-range-stoneware-light", "mid-range-gloss"),
+        Loads.Piece("", "mid-range-porcelain", "mid-range-matte"),
+        Loads.Piece("", "high-fire-porcelain", "celadon"),
+        Loads.Piece("", "high-fire-stoneware-light", "tenmoku"),
+        Loads.Piece("", "high-fire-stoneware-light", "iron-red"),
+        Loads.Piece("", "high-fire-porcelain", "copper-red"),
+        Loads.Piece("", "high-fire-stoneware-light", "shino"),
+        Loads.Piece("", "high-fire-porcelain", "high-fire-clear"),
+        Loads.Piece("", "high-fire-porcelain", "lustre-resinate", "glaze-fired"),
+        Loads.Piece("", "white-earthenware", "china-paint", "glaze-fired"),
+        Loads.Piece("", "raku-body", "raku-glaze"),
+        Loads.Piece("", "salt-soda-body", "salt-vapour"),
+        Loads.Piece("", "mid-range-stoneware-light", "mid-range-gloss", "leather-hard"));
 
-    private static Gen<CoatRequest> Own => Gen.Select(Gen.Int[0, Whole.Length - 3], Gen.Int[0, 2], Gen.Bool, (low, width, copper) => new CoatRequest(
+    private static Gen<CoatRequest> Own => Gen.Select(
+        Gen.Int[0, Whole.Length - 3], Gen.Int[0, 2], Gen.Bool, (low, width, copper) => new CoatRequest(
         OwnGlaze: new(Loads.T($"own {Whole[low]}"), Loads.T(Whole[low]), Loads.T(Whole[low + (width / 2)]), Loads.T(Whole[low + width])),
         Contains: copper ? [Loads.T("copper")] : [Loads.T("tin")]));
 

@@ -13,7 +13,7 @@ public sealed class LoadPropertyTests
 {
     private const int Samples = 2000;
 
-    private static readonly ConeMarks Marks = new(Reference.Charts.Scale);
+    private static readonly PotterScale Scale = new(Reference.Charts.Scale);
 
     public static TheoryData<string> Bodies => [.. Reference.Dataset.ClayBodies.Where(b => b.MatureConeBest is not null).Select(b => b.Id)];
 
@@ -29,7 +29,8 @@ public sealed class LoadPropertyTests
                 var coat = Reference.Dataset.Glazes.SingleOrDefault(g => g.Id == glaze);
                 var from = Math.Max(Step(body.MatureConeMin!), coat is null ? 0 : Step(coat.ConeMin));
                 var to = Math.Min(Step(body.MatureConeMax!), coat?.ConeMax is null ? 35 : Step(coat.ConeMax));
-                var verdicts = Enumerable.Range(from, Math.Max(0, to - from + 1)).Select(s => Judge(Marks.Whole[s].Text, atmosphere, id, glaze)).ToList();
+                var verdicts = Enumerable.Range(from, Math.Max(0, to - from + 1))
+                    .Select(s => Judge(Scale.Whole[s].Text, atmosphere, id, glaze)).ToList();
                 var first = verdicts.IndexOf(Verdict.Accept);
                 if (first >= 0) Assert.DoesNotContain(Verdict.Refuse, verdicts.Skip(first));
             }
@@ -41,7 +42,7 @@ public sealed class LoadPropertyTests
     public void Above_its_best_cone_a_bare_body_only_gets_worse(string id)
     {
         var best = Step(Reference.Dataset.ClayBodies.Single(b => b.Id == id).MatureConeBest!);
-        var verdicts = Marks.Whole.Skip(best).Select(c => (int)Judge(c.Text, "oxidation", id, "")).ToList();
+        var verdicts = Scale.Whole.Skip(best).Select(c => (int)Judge(c.Text, "oxidation", id, "")).ToList();
 
         Assert.Equal(verdicts.Order(), verdicts);
     }
@@ -103,17 +104,26 @@ public sealed class LoadPropertyTests
     {
         var kiln = firing.InThisKiln ? load.Kiln! : Loads.Kiln(EnumWords.Word(firing.KilnHeats[0]), "14", "oxidation;neutral;reduction");
         var pieces = load.Pieces!.Where(p => firing.PieceIds.Contains(p!.Id.Text!)).ToList();
-        return Loads.Check.Check(new LoadRequest(kiln, Loads.Firing(EnumWords.Word(firing.Kind), firing.Cone, EnumWords.Word(firing.Atmosphere)), pieces));
+        var booked = Loads.Firing(EnumWords.Word(firing.Kind), firing.Cone, EnumWords.Word(firing.Atmosphere));
+        return Loads.Check.Check(new LoadRequest(kiln, booked, pieces));
     }
 
     private static string Told(LoadAnswer answer) => string.Join('\n',
-        answer.Pieces.OrderBy(p => p.Id, StringComparer.Ordinal).Select(p => $"{p.Id} {p.Verdict} {string.Join(' ', p.Reasons.Select(r => r.Code + r.Message))}")
-            .Append($"{answer.Verdict} {string.Join(' ', answer.Load.Reasons.Select(r => r.Message))}")
-            .Concat(answer.SuggestedFirings.Select(f => $"{f.Kind} {f.Cone} {f.Atmosphere} {f.InThisKiln} {string.Join(' ', f.PieceIds.Order(StringComparer.Ordinal))}").Order(StringComparer.Ordinal))
+        answer.Pieces.OrderBy(p => p.Id, StringComparer.Ordinal).Select(p => $"{p.Id} {p.Verdict} {Told(p.Reasons)}")
+            .Append($"{answer.Verdict} {Told(answer.Load.Reasons)}")
+            .Concat(answer.SuggestedFirings
+                .Select(f => $"{f.Kind} {f.Cone} {f.Atmosphere} {f.InThisKiln} {Sorted(f.PieceIds)}").Order(StringComparer.Ordinal))
             .Concat(answer.Unplaced.SelectMany(u => u.PieceIds.Select(i => $"{i} {u.Message}")).Order(StringComparer.Ordinal)));
 
-    private static Verdict Judge(string cone, string atmosphere, string body, string glaze) =>
-        Loads.Check.Check(Loads.Load(Loads.Kiln("gas", "14", "oxidation;neutral;reduction"), Loads.Firing("glaze", cone, atmosphere), Loads.Piece("p", body, glaze, use: "decorative"))).Verdict;
+    private static string Told(IEnumerable<Reason> reasons) => string.Join(' ', reasons.Select(r => $"{r.Code} {r.Message}"));
 
-    private static int Step(string cone) => Marks.Of(cone).Step;
+    private static string Sorted(IEnumerable<string> ids) => string.Join(' ', ids.Order(StringComparer.Ordinal));
+
+    private static Verdict Judge(string cone, string atmosphere, string body, string glaze) =>
+        Loads.Check.Check(Loads.Load(
+            Loads.Kiln("gas", "14", "oxidation;neutral;reduction"),
+            Loads.Firing("glaze", cone, atmosphere),
+            Loads.Piece("p", body, glaze, use: "decorative"))).Verdict;
+
+    private static int Step(string cone) => Scale.Of(cone).Step;
 }

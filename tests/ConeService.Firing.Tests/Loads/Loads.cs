@@ -24,7 +24,10 @@ internal static class Loads
     public static FiringRequest Firing(string kind, string cone, string atmosphere) => new(T(kind), T(cone), T(atmosphere));
 
     public static PieceRequest Piece(string id, string body, string coats = "", string state = "bisqued", string? use = null) =>
-        new(T(id), default, T(body), null, [.. coats.Split(';', StringSplitOptions.RemoveEmptyEntries).Select(c => new CoatRequest(T(c)))], T(state), Use: T(use));
+        new(
+            T(id), default, T(body), null,
+            [.. coats.Split(';', StringSplitOptions.RemoveEmptyEntries).Select(c => new CoatRequest(T(c)))],
+            T(state), Use: T(use));
 
     public static LoadRequest Load(KilnRequest kiln, FiringRequest firing, params PieceRequest[] pieces) => new(kiln, firing, pieces);
 

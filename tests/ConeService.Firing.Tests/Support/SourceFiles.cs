@@ -1,6 +1,6 @@
 namespace ConeService.Firing.Tests.Support;
 
-/// <summary>The code of Firing as it is committed, for tests of what must not be written there.</summary>
+/// <summary>Files as they are committed, for tests of what must not be written there and of changed packages.</summary>
 internal static class SourceFiles
 {
     /// <summary>Every C# file of a directory of src/ConeService.Firing.</summary>

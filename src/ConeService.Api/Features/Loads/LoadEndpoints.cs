@@ -1,9 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Loads;
-using ConeService.Contract.Materials;
-using ConeService.Firing.Loads;
-using ConeService.Firing.Materials;
 
 namespace ConeService.Api.Features.Loads;
 
@@ -17,22 +14,29 @@ internal static class LoadEndpoints
         routes.MapPost("/pairings/check", CheckPairing).WithQuery().Accepts<PairingRequest>(JsonBody.MediaType)
             .Describe("checkPairing", Tags.Loads).Answers<PairingAnswer>().Problems(400, 413, 415);
         routes.MapRead("/load-rules", Rules).WithQuery().Describe("listLoadRules", Tags.Loads).Answers<LoadRuleList>();
-        routes.MapRead("/load-rules/{id}", Rule).WithQuery().Describe("getLoadRule", Tags.Loads).Answers<LoadRuleDetail>().Problems(400, 404);
+        routes.MapRead("/load-rules/{id}", Rule).WithQuery()
+            .Describe("getLoadRule", Tags.Loads).Answers<LoadRuleDetail>().Problems(400, 404);
         routes.MapRead("/firing-kinds", Kinds).WithQuery().Describe("listFiringKinds", Tags.Loads).Answers<FiringKindList>();
         routes.MapRead("/disagreements", Disagreements).WithQuery().Describe("listDisagreements", Tags.Data).Answers<DisagreementList>();
     }
 
     /// <summary>Will this load survive?</summary>
-    /// <remarks>A kiln, a firing and up to 2,000 pieces: a verdict for each piece and for the load, each with reasons that can be shown to a student, and the fewest firings that accept what this one does not. A material nobody knows is for review; the other pieces still get their verdicts. The check knows cones and materials, not shelves, draughts or schedules: whoever fires decides.</remarks>
+    /// <remarks>
+    /// A kiln, a firing and up to 2,000 pieces: a verdict for each piece and for the load, each with reasons that can be shown to a
+    /// student, and the fewest firings that accept what this one does not. A material nobody knows is for review; the other pieces
+    /// still get their verdicts. The check knows cones and materials, not shelves, draughts or schedules: whoever fires decides.
+    /// </remarks>
     /// <param name="body">The load.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult CheckLoad(JsonRequest<LoadRequest> body, SnapshotHolder snapshots) => JsonBody.Posted(snapshots.Current.Reference.Loads.Check(body.Value));
+    internal static IResult CheckLoad(JsonRequest<LoadRequest> body, SnapshotHolder snapshots) =>
+        JsonBody.Posted(snapshots.Current.Reference.Loads.Check(body.Value));
 
     /// <summary>Do this clay, these coats and this firing go together?</summary>
     /// <remarks>The load check for a single piece; what is left out is assumed and said so.</remarks>
     /// <param name="body">The pairing.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult CheckPairing(JsonRequest<PairingRequest> body, SnapshotHolder snapshots) => JsonBody.Posted(snapshots.Current.Reference.Loads.Check(body.Value));
+    internal static IResult CheckPairing(JsonRequest<PairingRequest> body, SnapshotHolder snapshots) =>
+        JsonBody.Posted(snapshots.Current.Reference.Loads.Check(body.Value));
 
     /// <summary>The rules of loading.</summary>
     /// <remarks>Those with reason codes are applied by the load check; the others are for whoever loads the kiln.</remarks>

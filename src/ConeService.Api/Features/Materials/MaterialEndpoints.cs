@@ -1,8 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Materials;
-using ConeService.Firing.Materials;
 
 namespace ConeService.Api.Features.Materials;
 
@@ -11,10 +9,14 @@ internal static class MaterialEndpoints
 {
     public static void MapMaterials(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/clay-bodies", Bodies).WithQuery("cone", "atmosphere").Describe("listClayBodies", Tags.Loads).Answers<ClayBodyList>().Problems(400);
-        routes.MapRead("/clay-bodies/{id}", Body).WithQuery().Describe("getClayBody", Tags.Loads).Answers<ClayBodyDetail>().Problems(400, 404);
-        routes.MapRead("/glazes", Glazes).WithQuery("cone", "atmosphere").Describe("listGlazes", Tags.Loads).Answers<GlazeList>().Problems(400);
-        routes.MapRead("/glazes/{id}", Glaze).WithQuery().Describe("getGlaze", Tags.Loads).Answers<GlazeDetail>().Problems(400, 404);
+        routes.MapRead("/clay-bodies", Bodies).WithQuery("cone", "atmosphere")
+            .Describe("listClayBodies", Tags.Loads).Answers<ClayBodyList>().Problems(400);
+        routes.MapRead("/clay-bodies/{id}", Body).WithQuery()
+            .Describe("getClayBody", Tags.Loads).Answers<ClayBodyDetail>().Problems(400, 404);
+        routes.MapRead("/glazes", Glazes).WithQuery("cone", "atmosphere")
+            .Describe("listGlazes", Tags.Loads).Answers<GlazeList>().Problems(400);
+        routes.MapRead("/glazes/{id}", Glaze).WithQuery()
+            .Describe("getGlaze", Tags.Loads).Answers<GlazeDetail>().Problems(400, 404);
     }
 
     /// <summary>Clay bodies.</summary>
@@ -43,7 +45,9 @@ internal static class MaterialEndpoints
         : JsonBody.Cacheable(snapshots.Current.Reference.Materials.Glazes(cone, atmosphere));
 
     /// <summary>One glaze or decoration.</summary>
-    /// <remarks>Its range, atmospheres and order of firing, what happens outside them, and where sources contradict each other on it.</remarks>
+    /// <remarks>
+    /// Its range, atmospheres and order of firing, what happens outside them, and where sources contradict each other on it.
+    /// </remarks>
     /// <param name="id">Id of the coat.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult Glaze(string id, SnapshotHolder snapshots) =>

@@ -1,6 +1,6 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Materials;
@@ -8,23 +8,30 @@ using ConeService.Firing.Materials;
 namespace ConeService.Firing.Loads.Reading;
 
 /// <summary>Reads single members of a load and collects everything that is wrong with them.</summary>
-internal sealed class FieldReader(LoadBook book)
+internal sealed class FieldReader(LoadTables tables)
 {
-    private readonly Dictionary<(string, bool), ConeMark> known = [];
+    private readonly Dictionary<(string, bool), PotterCone> known = [];
 
     public List<Finding> Findings { get; } = [];
 
     public List<Assumption> Assumed { get; } = [];
 
-    public void Add(string code, string field, string? value, string message, IReadOnlyList<string> allowed, string? likely = null) =>
-        Findings.Add(new(code, field, value, message, [.. allowed], likely));
+    public void Add(string code, string field, string? value, Message message, IReadOnlyList<Message> allowed, Message? likely = null) =>
+        Findings.Add(new(code, field, value, message, allowed, likely));
 
     /// <summary>A text that must be there.</summary>
     public string? Text(SentText sent, string field, string example)
     {
         if (sent is { Kind: SentKind.Text, IsAbsent: false }) return sent.Text!.Trim();
-        if (sent.IsAbsent) Missing(field, [$"\"{example}\""]);
-        else Add("text-expected", field, sent.Text, $"{Name(field)} is text.", [$"\"{example}\""], sent.Kind == SentKind.Number ? $"Put it in quotation marks: \"{sent.Text}\"." : null);
+        if (sent.IsAbsent)
+        {
+            Missing(field, [Message.Verbatim($"\"{example}\"")]);
+            return null;
+        }
+
+        Add("text-expected", field, sent.Text,
+            Message.Of("loads.text-expected", ("member", Name(field))), [Message.Verbatim($"\"{example}\"")],
+            sent.Kind == SentKind.Number ? Message.Of("loads.add-quotation-marks", ("sent", sent.Text)) : null);
         return null;
     }
 
@@ -32,10 +39,9 @@ internal sealed class FieldReader(LoadBook book)
     public T? Word<T>(SentText sent, string field)
         where T : struct, Enum
     {
-        var words = EnumWords.All<T>();
         if (sent.IsAbsent)
         {
-            Missing(field, words);
+            Missing(field, Message.Verbatim(EnumWords.All<T>()));
             return null;
         }
 
@@ -48,19 +54,17 @@ internal sealed class FieldReader(LoadBook book)
     {
         if (sent.IsAbsent) return null;
         if (sent.Kind == SentKind.Text && EnumWords.TryRead<T>(sent.Text, out var value)) return value;
-        var words = EnumWords.All<T>();
-        var near = sent.Text is { } text ? NearMatches.Find(text, words) : [];
-        Add("word-unknown", field, sent.Text, $"“{sent.Text}” is none of the words for {Name(field)}.", words, near.Count > 0 ? $"Probably {near[0]}." : null);
+        Findings.Add(UnknownWord.Of<T>(sent.Text, field, Name(field)));
         return null;
     }
 
     /// <summary>A list of words, at least one.</summary>
-    public WordSet<T>? Words<T>(IReadOnlyList<SentText>? sent, string field)
+    public EnumSet<T>? Words<T>(IReadOnlyList<SentText>? sent, string field)
         where T : struct, Enum
     {
         if (sent is null or [])
         {
-            Missing(field, EnumWords.All<T>());
+            Missing(field, Message.Verbatim(EnumWords.All<T>()));
             return null;
         }
 
@@ -71,53 +75,52 @@ internal sealed class FieldReader(LoadBook book)
             if (Word<T>(sent[i], Item(field, i)) is { } word) read.Add(word);
         }
 
-        return Findings.Count == before ? new WordSet<T>(read) : null;
+        return Findings.Count == before ? new EnumSet<T>(read) : null;
     }
 
     /// <summary>A cone that must be there.</summary>
     /// <param name="sent">The member.</param>
     /// <param name="field">Its pointer.</param>
     /// <param name="beyond">True when a cone above 14 will do, as for the highest cone of a kiln.</param>
-    public ConeMark? Cone(SentText sent, string field, bool beyond = false)
+    public PotterCone? Cone(SentText sent, string field, bool beyond = false)
     {
         if (sent.IsAbsent)
         {
-            Missing(field, ["\"06\"", "\"6\""]);
+            Missing(field, [Message.Verbatim("\"06\""), Message.Verbatim("\"6\"")]);
             return null;
         }
 
-        if (sent.Kind == SentKind.Text && known.TryGetValue((sent.Text!, beyond), out var mark)) return mark;
-        if (!ConeInput.TryRead(book.Scale, sent, field, out var cone, out var finding))
+        if (sent.Kind == SentKind.Text && known.TryGetValue((sent.Text!, beyond), out var before)) return before;
+        if (!ConeInput.TryRead(tables.Cones, sent, field, out var cone, out var finding))
         {
             Findings.Add(finding!);
             return null;
         }
 
-        mark = book.Marks.Find(cone) ?? (beyond && cone.Position > 14 ? new ConeMark(cone.ToString(), int.MaxValue, int.MaxValue) : null);
-        if (mark is not null) return known[(sent.Text!, beyond)] = mark;
-        Add("cone-outside-load-check", field, sent.Text, $"Cone {cone} is not on the potter's scale, on which a load is judged.", ["022 … 01", "1 … 14"],
-            cone.HasLetter ? $"Without the letter: {cone.WithLetter(false)}." : null);
+        var counted = tables.PotterScale.Find(cone);
+        if (counted is null && beyond && cone.Position > 14) counted = new(cone.ToString(), int.MaxValue, int.MaxValue);
+        if (counted is not null) return known[(sent.Text!, beyond)] = counted;
+        Add("cone-outside-load-check", field, sent.Text,
+            Message.Of("loads.cone-outside-scale", ("cone", cone.ToString())),
+            [Message.Verbatim("022 … 01"), Message.Verbatim("1 … 14")],
+            cone.HasLetter ? Message.Of("loads.cone-without-letter", ("cone", cone.WithLetter(false).ToString())) : null);
         return null;
     }
 
-    /// <summary>A number in a span; null when left out.</summary>
-    public decimal? Number(SentText sent, string field, decimal least, decimal most, bool whole = false)
+    /// <summary>Checks a whole number in a span, ends included; passes when left out.</summary>
+    public void Count(SentText sent, string field, int least, int most) => Number(sent, field, least, most, whole: true);
+
+    /// <summary>A length above 0, mm; null when left out.</summary>
+    public decimal? Millimetres(SentText sent, string field, int most) => Number(sent, field, 0, most, whole: false);
+
+    public void Missing(string field, IReadOnlyList<Message> allowed)
     {
-        if (sent.IsAbsent) return null;
-        string Allowed() => whole ? string.Create(CultureInfo.InvariantCulture, $"a whole number from {least} to {most:N0}") : string.Create(CultureInfo.InvariantCulture, $"a number of {Unit(field)} above {least} and up to {most:N0}");
-        if (sent.Kind != SentKind.Number || !decimal.TryParse(sent.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
-        {
-            Add("number-expected", field, sent.Text, $"{Name(field)} is a number.", [Allowed()], sent.Kind == SentKind.Text ? "Leave the quotation marks out." : null);
-            return null;
-        }
-
-        if (value <= most && (whole ? value >= least && value == Math.Truncate(value) : value > least)) return value;
-        Add("number-out-of-range", field, sent.Text, $"{Name(field)} is {sent.Text}.", [Allowed()]);
-        return null;
+        // An entry of a list has a number for a name.
+        var message = char.IsAsciiDigit(field[^1])
+            ? Message.Of("loads.entry-null", ("member", Name(field)))
+            : Message.Of("loads.member-missing", ("member", Name(field)));
+        Add("member-missing", field, null, message, allowed);
     }
-
-    public void Missing(string field, IReadOnlyList<string> allowed) =>
-        Add("member-missing", field, null, char.IsAsciiDigit(field[^1]) ? $"An entry of {Name(field)} is null." : $"{Name(field)} is missing.", allowed);
 
     public static string Item(string field, int index) => string.Create(CultureInfo.InvariantCulture, $"{field}/{index}");
 
@@ -128,5 +131,25 @@ internal sealed class FieldReader(LoadBook book)
         return char.IsAsciiDigit(parts[^1][0]) ? parts[^2] : parts[^1];
     }
 
-    private static string Unit(string field) => field.EndsWith("Millimetres", StringComparison.Ordinal) ? "millimetres" : "units";
+    private decimal? Number(SentText sent, string field, int least, int most, bool whole)
+    {
+        if (sent.IsAbsent) return null;
+        if (sent.Kind != SentKind.Number
+            || !decimal.TryParse(sent.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
+        {
+            Add("number-expected", field, sent.Text,
+                Message.Of("loads.number-expected", ("member", Name(field))), [Allowed(least, most, whole)],
+                sent.Kind == SentKind.Text ? Message.Of("loads.drop-quotation-marks") : null);
+            return null;
+        }
+
+        if (value <= most && (whole ? value >= least && value == Math.Truncate(value) : value > least)) return value;
+        Add("number-out-of-range", field, sent.Text,
+            Message.Of("loads.number-out-of-range", ("member", Name(field)), ("sent", sent.Text)), [Allowed(least, most, whole)]);
+        return null;
+    }
+
+    private static Message Allowed(int least, int most, bool whole) => whole
+        ? Message.Of("loads.whole-number-allowed", ("least", least), ("most", most))
+        : Message.Of("loads.millimetres-allowed", ("least", least), ("most", most));
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Reading;
@@ -13,44 +14,45 @@ internal sealed class LoadReader
 
     private const int MostAlike = 10_000;
     private const int MostCoats = 12;
-    private const decimal MostMillimetres = 5000;
+    private const int MostMillimetres = 5000;
 
-    private readonly LoadBook book;
+    private readonly LoadTables tables;
     private readonly FieldReader fields;
     private readonly MaterialReader materials;
 
-    private LoadReader(LoadBook book)
+    private LoadReader(LoadTables tables)
     {
-        this.book = book;
-        fields = new(book);
-        materials = new(book, fields);
+        this.tables = tables;
+        fields = new(tables);
+        materials = new(tables, fields);
     }
 
     /// <summary>Reads a load.</summary>
     /// <exception cref="RefusedException">Something is wrong; every finding is in it.</exception>
-    public static Load Read(LoadBook book, LoadRequest request)
+    public static Load Read(LoadTables tables, LoadRequest request)
     {
-        var reader = new LoadReader(book);
+        var reader = new LoadReader(tables);
         var kiln = reader.Kiln(request.Kiln, "/kiln");
         var firing = reader.Firing(request.Firing, "/firing");
         var pieces = reader.Pieces(request.Pieces);
         if (kiln is { Interior: null } && pieces.Exists(p => p.Size is not null))
-            reader.fields.Assumed.Add(new("/kiln/interior", "tall enough", "The kiln's room was not told; no piece was measured against it."));
+            reader.fields.Assumed.Add(new("/kiln/interior", "tall enough", Message.Of("loads.room-assumed")));
         return reader.Done(new Load(kiln!, firing!, pieces, reader.fields.Assumed));
     }
 
     /// <summary>Reads a pairing as a load of one piece.</summary>
     /// <exception cref="RefusedException">Something is wrong; every finding is in it.</exception>
-    public static Load Read(LoadBook book, PairingRequest request)
+    public static Load Read(LoadTables tables, PairingRequest request)
     {
-        var reader = new LoadReader(book);
+        var reader = new LoadReader(tables);
         var firing = reader.Firing(request.Firing, "/firing");
         var kiln = request.Kiln is null ? null : reader.Kiln(request.Kiln, "/kiln");
-        var sent = new PieceRequest(SentText.Of("pairing"), default, request.Body, request.OwnBody, request.Coats, request.State, Use: request.Use);
+        var sent = new PieceRequest(
+            SentText.Of("pairing"), default, request.Body, request.OwnBody, request.Coats, request.State, Use: request.Use);
         if (request.Kiln is null && firing is not null)
         {
-            kiln = Kilns.Suiting(book, firing.Needs, firing.Atmosphere);
-            reader.fields.Assumed.Add(new("/kiln", EnumWords.Word(kiln.Heat), "No kiln was named; one that suits the firing is taken."));
+            kiln = KilnSuitability.Suiting(tables, firing.Needs, firing.Atmosphere);
+            reader.fields.Assumed.Add(new("/kiln", EnumWords.Word(kiln.Heat), Message.Of("loads.kiln-assumed")));
         }
 
         if (request.State.IsAbsent && firing is not null)
@@ -58,7 +60,9 @@ internal sealed class LoadReader
             // The last of the states it takes, but for a glaze fire, which is the first of bisqued ware before a refire.
             var state = firing.Needs.Takes.Has(PieceState.Bisqued) ? PieceState.Bisqued : firing.Needs.Row.Takes[0];
             sent = sent with { State = SentText.Of(EnumWords.Word(state)) };
-            reader.fields.Assumed.Add(new("/state", EnumWords.Word(state), $"No state was named; it is what {firing.Needs.AName} takes."));
+            reader.fields.Assumed.Add(new(
+                "/state", EnumWords.Word(state),
+                Message.Of("loads.state-assumed", ("kind", firing.Needs.Kind), ("firing", firing.Needs.Name))));
         }
         else if (request.State.IsAbsent)
         {
@@ -69,13 +73,15 @@ internal sealed class LoadReader
         return reader.Done(new Load(kiln!, firing!, piece is null ? [] : [piece], reader.fields.Assumed));
     }
 
+    private static Message PiecesAllowed => Message.Of("loads.pieces-allowed", ("most", MostPieces));
+
     private Load Done(Load load) => fields.Findings.Count == 0 ? load : throw new RefusedException(fields.Findings);
 
     private Kiln? Kiln(KilnRequest? sent, string at)
     {
         if (sent is null)
         {
-            fields.Missing(at, ["an object with heat, maxCone and atmospheres"]);
+            fields.Missing(at, [Message.Of("loads.kiln-object")]);
             return null;
         }
 
@@ -87,11 +93,11 @@ internal sealed class LoadReader
         return heat is null || max is null || atmospheres is null ? null : new(heat.Value, max.Order, max.Text, atmospheres.Value, interior);
     }
 
-    private Firing? Firing(FiringRequest? sent, string at)
+    private PlannedFiring? Firing(FiringRequest? sent, string at)
     {
         if (sent is null)
         {
-            fields.Missing(at, ["an object with kind, cone and atmosphere"]);
+            fields.Missing(at, [Message.Of("loads.firing-object")]);
             return null;
         }
 
@@ -99,8 +105,8 @@ internal sealed class LoadReader
         var cone = fields.Cone(sent.Cone, at + "/cone");
         var atmosphere = fields.Word<FiringAtmosphere>(sent.Atmosphere, at + "/atmosphere");
         if (!sent.Schedule.IsAbsent && fields.Text(sent.Schedule, at + "/schedule", "slow-bisque") is { } schedule)
-            fields.Assumed.Add(new(at + "/schedule", schedule, "Schedules are not read by the load check: it takes the cone to be reached, with no hold that would take the ware further."));
-        return kind is null || cone is null || atmosphere is null ? null : new(book.Kind(kind.Value), cone, atmosphere.Value);
+            fields.Assumed.Add(new(at + "/schedule", schedule, Message.Of("loads.schedule-not-read")));
+        return kind is null || cone is null || atmosphere is null ? null : new(tables.Kind(kind.Value), cone, atmosphere.Value);
     }
 
     private List<Piece> Pieces(IReadOnlyList<PieceRequest?>? sent)
@@ -108,25 +114,33 @@ internal sealed class LoadReader
         var pieces = new List<Piece>(sent?.Count ?? 0);
         if (sent is null or [])
         {
-            fields.Add("empty-request", "/pieces", null, "The load holds no pieces.", ["1 to 2,000 pieces"]);
+            fields.Add("empty-request", "/pieces", null, Message.Of("loads.no-pieces"), [PiecesAllowed]);
             return pieces;
         }
 
         if (sent.Count > MostPieces)
-            fields.Add("too-many-pieces", "/pieces", sent.Count.ToString(CultureInfo.InvariantCulture), $"The load holds {sent.Count} pieces.", ["1 to 2,000 pieces"], "Several alike are one piece with a count.");
+        {
+            fields.Add("too-many-pieces", "/pieces", sent.Count.ToString(CultureInfo.InvariantCulture),
+                Message.Of("loads.too-many-pieces", ("pieces", sent.Count)), [PiecesAllowed], Message.Of("loads.use-a-count"));
+        }
+
         var first = new Dictionary<string, int>(StringComparer.Ordinal);
         for (var i = 0; i < Math.Min(sent.Count, MostPieces); i++)
         {
             var at = FieldReader.Item("/pieces", i);
             if (sent[i] is not { } request)
             {
-                fields.Missing(at, ["an object with id, body and state"]);
+                fields.Missing(at, [Message.Of("loads.piece-object")]);
                 continue;
             }
 
             if (Piece(request, i, at) is { } piece) pieces.Add(piece);
             if (request.Id is { Kind: SentKind.Text, IsAbsent: false } && !first.TryAdd(request.Id.Text!.Trim(), i))
-                fields.Add("piece-id-repeated", at + "/id", request.Id.Text, $"The id “{request.Id.Text}” is that of piece {first[request.Id.Text!.Trim()]} already.", ["each id once"], "Several alike are one piece with a count.");
+            {
+                fields.Add("piece-id-repeated", at + "/id", request.Id.Text,
+                    Message.Of("loads.piece-id-repeated", ("id", request.Id.Text), ("place", first[request.Id.Text!.Trim()])),
+                    [Message.Of("loads.each-id-once")], Message.Of("loads.use-a-count"));
+            }
         }
 
         return pieces;
@@ -136,13 +150,18 @@ internal sealed class LoadReader
     {
         var before = fields.Findings.Count;
         var id = fields.Text(sent.Id, at + "/id", "mug-7");
-        fields.Number(sent.Count, at + "/count", 1, MostAlike, whole: true);
+        fields.Count(sent.Count, at + "/count", 1, MostAlike);
         var unknown = new List<UnknownMaterial>();
         var body = materials.Body(sent.Body, sent.OwnBody, at, unknown);
-        if (sent.Coats?.Count > MostCoats) fields.Add("too-many-coats", at + "/coats", null, $"The piece has {sent.Coats.Count} coats.", [$"up to {MostCoats} coats"]);
+        if (sent.Coats?.Count > MostCoats)
+        {
+            fields.Add("too-many-coats", at + "/coats", null,
+                Message.Of("loads.too-many-coats", ("coats", sent.Coats.Count)), [Message.Of("loads.coats-allowed", ("most", MostCoats))]);
+        }
+
         var coats = materials.Coats(sent.Coats, at, unknown);
         var state = fields.Word<PieceState>(sent.State, at + "/state");
-        var thickness = fields.Number(sent.ThicknessMillimetres, at + "/thicknessMillimetres", 0, MostMillimetres);
+        var thickness = fields.Millimetres(sent.ThicknessMillimetres, at + "/thicknessMillimetres", MostMillimetres);
         var size = Size(sent.Size, at + "/size");
         var use = fields.OptionalWord<PieceUse>(sent.Use, at + "/use");
         return fields.Findings.Count > before ? null : new Piece
@@ -163,10 +182,10 @@ internal sealed class LoadReader
     private Size? Size(SizeRequest? sent, string at)
     {
         if (sent is null) return null;
-        if (sent.HeightMillimetres.IsAbsent) fields.Missing(at + "/heightMillimetres", ["a number of millimetres"]);
-        var height = fields.Number(sent.HeightMillimetres, at + "/heightMillimetres", 0, MostMillimetres);
-        var width = fields.Number(sent.WidthMillimetres, at + "/widthMillimetres", 0, MostMillimetres);
-        var depth = fields.Number(sent.DepthMillimetres, at + "/depthMillimetres", 0, MostMillimetres);
+        if (sent.HeightMillimetres.IsAbsent) fields.Missing(at + "/heightMillimetres", [Message.Of("loads.millimetres")]);
+        var height = fields.Millimetres(sent.HeightMillimetres, at + "/heightMillimetres", MostMillimetres);
+        var width = fields.Millimetres(sent.WidthMillimetres, at + "/widthMillimetres", MostMillimetres);
+        var depth = fields.Millimetres(sent.DepthMillimetres, at + "/depthMillimetres", MostMillimetres);
         return height is null ? null : new(height.Value, width, depth ?? width);
     }
 }

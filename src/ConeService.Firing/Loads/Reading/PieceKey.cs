@@ -34,7 +34,12 @@ internal static class PieceKey
         }
 
         key.Append('|');
-        foreach (var t in (ReadOnlySpan<SentText>)[p.State, p.Use, p.ThicknessMillimetres, p.Size?.HeightMillimetres ?? default, p.Size?.WidthMillimetres ?? default, p.Size?.DepthMillimetres ?? default]) Add(t);
+        Add(p.State);
+        Add(p.Use);
+        Add(p.ThicknessMillimetres);
+        Add(p.Size?.HeightMillimetres ?? default);
+        Add(p.Size?.WidthMillimetres ?? default);
+        Add(p.Size?.DepthMillimetres ?? default);
         return key.ToString();
     }
 }

@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Materials;
 
@@ -9,35 +10,61 @@ namespace ConeService.Firing.Loads.Rules;
 /// </summary>
 internal sealed class AtmosphereRule : IPieceRule
 {
-    public void Judge(PieceCase c, ReasonSink into)
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.GlazeAtmosphere, LoadRuleIds.KilnMadeFor];
+
+    public void Judge(PieceCase c, Judgement judgement)
     {
         // The fire in the bin or the box decides there, not that in the kiln.
         if (c.Firing.Kind is FiringKind.Raku or FiringKind.Pit or FiringKind.Saggar) return;
         var atmosphere = c.Firing.Atmosphere;
         if (c.Piece.Body is { } body && !body.Atmospheres.Has(atmosphere) && c.Firing.Kind != FiringKind.Overglaze)
         {
-            into.Add(ReasonCode.AtmosphereMismatch, ReasonSeverity.Review, LoadRuleIds.GlazeAtmosphere, body,
-                $"{body.Capital} is not used in {EnumWords.Word(atmosphere)}: nothing is known of how it turns out.", $"Fire it in {body.Atmospheres}.");
+            judgement.Find(ReasonCode.AtmosphereMismatch, ReasonSeverity.Review)?.Because(LoadRuleIds.GlazeAtmosphere, body,
+                Message.Of("loads.body-in-other-atmosphere", ("body", body.NameFirst), ("atmosphere", EnumWords.Word(atmosphere))),
+                Message.Of("loads.fire-in", ("atmospheres", body.Atmospheres.Spoken)));
         }
 
         foreach (var item in c.Piece.Coats)
         {
-            if (c.Judges(item.Coat) && !item.Coat.Atmospheres.Has(atmosphere)) Judge(c, item.Coat, into);
+            if (c.Judges(item.Coat) && !item.Coat.Atmospheres.Has(atmosphere)) Judge(c, item.Coat, judgement);
         }
     }
 
-    private static void Judge(PieceCase c, Coat coat, ReasonSink into)
+    private static void Judge(PieceCase c, Coat coat, Judgement judgement)
     {
-        var severity = c.Firing.Atmosphere == FiringAtmosphere.Neutral && coat.WrongAtmosphere == ReasonSeverity.Refuse ? ReasonSeverity.Review : coat.WrongAtmosphere;
-        into.Add(ReasonCode.AtmosphereMismatch, severity, LoadRuleIds.GlazeAtmosphere, coat,
-            $"{coat.Capital} is made for {coat.Atmospheres}; this firing is in {EnumWords.Word(c.Firing.Atmosphere)}. {coat.WrongAtmosphereEffect}",
-            $"Book {Sentences.WithArticle(coat.Atmospheres.ToString())} firing at {coat.Range}{Kiln(coat)}{(coat.Alternative is { } other ? $", or use {other} for {EnumWords.Word(c.Firing.Atmosphere)}" : "")}.");
-        var held = c.Kiln.Atmospheres;
-        if (coat.Atmospheres.Overlaps(held) || severity != ReasonSeverity.Refuse) return;
-        into.Add(ReasonCode.KilnCannotHoldAtmosphere, severity, LoadRuleIds.KilnMadeFor, coat,
-            $"This {c.Book.Heat(c.Kiln.Heat).Name} holds {held} only, so no firing in it suits {coat.Name}.", $"Another kiln that holds {coat.Atmospheres} is needed.");
+        var severity = c.Firing.Atmosphere == FiringAtmosphere.Neutral && coat.WrongAtmosphere == ReasonSeverity.Refuse
+            ? ReasonSeverity.Review
+            : coat.WrongAtmosphere;
+        judgement.Find(ReasonCode.AtmosphereMismatch, severity)?.Because(LoadRuleIds.GlazeAtmosphere, coat,
+            Message.Of(
+                "loads.coat-in-other-atmosphere",
+                ("coat", coat.NameFirst),
+                ("atmospheres", coat.Atmospheres.Spoken),
+                ("atmosphere", EnumWords.Word(c.Firing.Atmosphere)),
+                ("effect", coat.WrongAtmosphereEffect)),
+            Instead(c, coat));
+        if (coat.Atmospheres.Overlaps(c.Kiln.Atmospheres) || severity != ReasonSeverity.Refuse) return;
+        judgement.Find(ReasonCode.KilnCannotHoldAtmosphere, severity)?.Because(LoadRuleIds.KilnMadeFor, coat,
+            Message.Of(
+                "loads.kiln-never-suits-coat",
+                ("kiln", c.Tables.Heat(c.Kiln.Heat).Name),
+                ("held", c.Kiln.Atmospheres.Spoken),
+                ("coat", coat.Name)),
+            Message.Of("loads.kiln-that-holds-needed", ("atmospheres", coat.Atmospheres.Spoken)));
     }
 
-    private static string Kiln(Coat coat) =>
-        coat.Atmospheres.Has(FiringAtmosphere.Oxidation) ? "" : coat.IsOverglaze ? " in a gas kiln" : " in a gas or wood kiln";
+    private static Message Instead(PieceCase c, Coat coat)
+    {
+        // The first of several atmospheres stands before the word firing and decides its article.
+        var first = EnumWords.Word(coat.Atmospheres.Items().First());
+        var kiln = coat.Atmospheres.Has(FiringAtmosphere.Oxidation) ? "any" : coat.IsOverglaze ? "gas" : "gas-or-wood";
+        return coat.Alternative is null
+            ? Message.Of(
+                "loads.book-atmosphere",
+                ("first", first), ("atmospheres", coat.Atmospheres.Spoken), ("range", coat.Range), ("kiln", kiln))
+            : Message.Of(
+                "loads.book-atmosphere-or-use",
+                ("first", first), ("atmospheres", coat.Atmospheres.Spoken), ("range", coat.Range), ("kiln", kiln),
+                ("alternative", coat.Alternative), ("atmosphere", EnumWords.Word(c.Firing.Atmosphere)));
+    }
 }

@@ -1,4 +1,5 @@
 using ConeService.Contract.Materials;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Materials;
 
@@ -13,60 +14,68 @@ internal sealed class BodyOverRule : IPieceRule
 {
     private const int ForReview = 1;
 
-    public void Judge(PieceCase c, ReasonSink into)
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.SharedBisque, LoadRuleIds.BodyStandsCone];
+
+    public void Judge(PieceCase c, Judgement judgement)
     {
         if (c.Piece.Body is not { Mature: { } mature } body) return;
         var cone = c.Firing.Cone;
         var step = body.StepAt(cone, c.Firing.IsReduction);
         if (cone.Order <= mature.Max.Order)
         {
-            WithinRange(c, body, step, into);
+            WithinRange(c, body, step, judgement);
             return;
         }
 
         var above = mature.Max.StepsTo(cone);
         var severity = step >= OverfireStep.Bloats || above > ForReview ? ReasonSeverity.Refuse : ReasonSeverity.Review;
-        var over = mature.Best.StepsTo(cone);
-        into.Add(ReasonCode.BodyOverfired, severity, c.Firing.Kind == FiringKind.Bisque ? LoadRuleIds.SharedBisque : LoadRuleIds.BodyStandsCone, body,
-            $"{body.Capital} {Consequence(body, step)} at cone {cone}: its best cone is {mature.Best}, it stands cone {mature.Max} at most, and {cone} is {Cones(over)} over its best. {Detail(body, step)}",
-            $"{Instead(c, body, mature)}");
+        judgement.Find(ReasonCode.BodyOverfired, severity)?.Because(
+            c.Firing.Kind == FiringKind.Bisque ? LoadRuleIds.SharedBisque : LoadRuleIds.BodyStandsCone, body,
+            Above(cone, body, mature, step),
+            c.Firing.Kind == FiringKind.Bisque
+                ? BisqueRangeRule.BisqueAt(body)
+                : Message.Of(
+                    "loads.fire-body-at", ("range", mature.Spoken), ("best", mature.Best.Text), ("cone", cone.Text)));
     }
 
-    private static void WithinRange(PieceCase c, Body body, OverfireStep step, ReasonSink into)
+    private static Message Above(PotterCone cone, Body body, ConeRange mature, OverfireStep step)
+    {
+        var over = mature.Best.StepsTo(cone);
+        return step switch
+        {
+            OverfireStep.Melts => Message.Of(
+                "loads.body-melts",
+                ("body", body.NameFirst), ("cone", cone.Text), ("best", mature.Best.Text), ("max", mature.Max.Text), ("over", over)),
+            >= OverfireStep.Bloats when body.Shelf is not null => Message.Of(
+                "loads.body-overfired-on-shelf",
+                ("body", body.NameFirst), ("step", Step(body, step)), ("cone", cone.Text), ("best", mature.Best.Text),
+                ("max", mature.Max.Text), ("over", over), ("overfired", body.Overfired), ("shelf", body.Shelf)),
+            _ => Message.Of(
+                "loads.body-overfired",
+                ("body", body.NameFirst), ("step", Step(body, step)), ("cone", cone.Text), ("best", mature.Best.Text),
+                ("max", mature.Max.Text), ("over", over), ("overfired", body.Overfired)),
+        };
+    }
+
+    private static void WithinRange(PieceCase c, Body body, OverfireStep step, Judgement judgement)
     {
         if (step < OverfireStep.Warps || c.Firing.Kind == FiringKind.Overglaze) return;
-        into.Add(ReasonCode.BodyOverfired, step >= OverfireStep.Bloats ? ReasonSeverity.Review : ReasonSeverity.Note, LoadRuleIds.BodyStandsCone, body,
-            $"Cone {c.Firing.Cone} is within the range of {body.Name}, but past the cone where it {Begins(body, step)}{(c.Firing.IsReduction && body.BloatSoonerInReduction > 0 ? ", which reduction brings on sooner" : "")}. {body.Overfired}",
-            $"Its best cone is {body.Mature!.Best}; hotter or in reduction keep wide and thin forms out and leave room around the piece.", withinRange: true);
+        var severity = step >= OverfireStep.Bloats ? ReasonSeverity.Review : ReasonSeverity.Note;
+        judgement.Find(ReasonCode.BodyOverfired, severity, withinRange: true)?.Because(LoadRuleIds.BodyStandsCone, body,
+            c.Firing.IsReduction && body.BloatSoonerInReduction > 0
+                ? Message.Of(
+                    "loads.body-past-a-step-in-reduction",
+                    ("cone", c.Firing.Cone.Text), ("body", body.Name), ("step", Step(body, step)), ("overfired", body.Overfired))
+                : Message.Of(
+                    "loads.body-past-a-step",
+                    ("cone", c.Firing.Cone.Text), ("body", body.Name), ("step", Step(body, step)), ("overfired", body.Overfired)),
+            Message.Of("loads.body-best-cone", ("best", body.Mature!.Best.Text)));
     }
 
-    private static string Consequence(Body body, OverfireStep step) => step switch
+    // The words by which sentences choose what the body does.
+    private static string Step(Body body, OverfireStep step) => step switch
     {
-        OverfireStep.Melts => "melts onto the shelf",
-        OverfireStep.Slumps => "slumps and sticks to the shelf",
-        OverfireStep.Bloats => "bloats and blisters",
-        OverfireStep.Warps => body.FirstStep == FirstStep.Tightens ? "tightens too far" : "warps",
-        _ => "is over-fired",
+        OverfireStep.Warps when body.FirstStep == FirstStep.Tightens => "tightens",
+        _ => EnumWords.Word(step),
     };
-
-    private static string Begins(Body body, OverfireStep step) => step switch
-    {
-        OverfireStep.Melts => "melts",
-        OverfireStep.Slumps => "begins to slump",
-        OverfireStep.Bloats => "begins to bloat",
-        _ => body.FirstStep == FirstStep.Tightens ? "begins to tighten" : "begins to warp",
-    };
-
-    private static string Detail(Body body, OverfireStep step) => step switch
-    {
-        OverfireStep.Melts => "It runs into a puddle and takes the shelf, and what stands on it, along.",
-        >= OverfireStep.Bloats when body.Shelf is { } shelf => $"{body.Overfired} On the shelf: {Sentences.Lower(shelf)}",
-        _ => body.Overfired,
-    };
-
-    private static string Instead(PieceCase c, Body body, ConeRange mature) => c.Firing.Kind == FiringKind.Bisque
-        ? $"Bisque it at cone {body.BisqueMin} to {body.BisqueMax}."
-        : $"Fire it at {mature}, best at {mature.Best}, with a glaze for that range; for cone {c.Firing.Cone} make the piece of another clay.";
-
-    internal static string Cones(int steps) => steps == 1 ? "1 whole cone" : $"{steps} whole cones";
 }

@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Rules;
@@ -10,7 +11,9 @@ internal sealed class BodyUnderRule : IPieceRule
 {
     private const int WellBelowBest = 1;
 
-    public void Judge(PieceCase c, ReasonSink into)
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.BodyBelowRange, LoadRuleIds.BodyBelowBest];
+
+    public void Judge(PieceCase c, Judgement judgement)
     {
         if (c.Piece.Body is not { Mature: { } mature } body || c.Piece.State == PieceState.GlazeFired) return;
         if (c.Firing.Kind is FiringKind.Bisque or FiringKind.Overglaze or FiringKind.Raku or FiringKind.Pit or FiringKind.Saggar) return;
@@ -18,15 +21,22 @@ internal sealed class BodyUnderRule : IPieceRule
         var (cone, food) = (c.Firing.Cone, c.Piece.Use == PieceUse.Food);
         if (cone.IsBelow(mature.Min))
         {
-            into.Add(ReasonCode.BodyUnderfired, food ? ReasonSeverity.Refuse : ReasonSeverity.Review, LoadRuleIds.BodyBelowRange, body,
-                $"{body.Capital} is not mature at cone {cone}: it needs {mature}, {BodyOverRule.Cones(cone.StepsTo(mature.Min))} hotter at least. It stays porous and weak, leaks, and its glaze crazes later. {body.Underfired}",
-                $"Fire it at {mature}, best at {mature.Best}; at cone {cone} use a clay made for it.");
+            var severity = food ? ReasonSeverity.Refuse : ReasonSeverity.Review;
+            judgement.Find(ReasonCode.BodyUnderfired, severity)?.Because(LoadRuleIds.BodyBelowRange, body,
+                Message.Of(
+                    "loads.body-underfired",
+                    ("body", body.NameFirst), ("cone", cone.Text), ("range", mature.Spoken), ("steps", cone.StepsTo(mature.Min)),
+                    ("underfired", body.Underfired)),
+                Message.Of("loads.fire-body-hotter", ("range", mature.Spoken), ("best", mature.Best.Text), ("cone", cone.Text)));
         }
         else if (cone.StepsTo(mature.Best) > WellBelowBest)
         {
-            into.Add(ReasonCode.BodyUnderfired, food ? ReasonSeverity.Review : ReasonSeverity.Note, LoadRuleIds.BodyBelowBest, body,
-                $"Cone {cone} is within the range of {body.Name}, but {BodyOverRule.Cones(cone.StepsTo(mature.Best))} below its best, {mature.Best}: it takes up more water there, and the glaze may craze later.",
-                $"Fire it nearer to cone {mature.Best}, or try a glass of water in it for a night before it is used.", withinRange: true);
+            var severity = food ? ReasonSeverity.Review : ReasonSeverity.Note;
+            judgement.Find(ReasonCode.BodyUnderfired, severity, withinRange: true)?.Because(LoadRuleIds.BodyBelowBest, body,
+                Message.Of(
+                    "loads.body-below-best",
+                    ("cone", cone.Text), ("body", body.Name), ("steps", cone.StepsTo(mature.Best)), ("best", mature.Best.Text)),
+                Message.Of("loads.fire-body-nearer-best", ("best", mature.Best.Text)));
         }
     }
 }

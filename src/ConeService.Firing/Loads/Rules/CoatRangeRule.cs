@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Materials;
 
@@ -10,67 +11,93 @@ namespace ConeService.Firing.Loads.Rules;
 /// </summary>
 internal sealed class CoatRangeRule : IPieceRule
 {
-    public void Judge(PieceCase c, ReasonSink into)
+    public IReadOnlyList<string> RestsOn { get; } =
+    [
+        LoadRuleIds.GlazeBelowRange, LoadRuleIds.GlazeAboveRange,
+        LoadRuleIds.FootMargin, LoadRuleIds.SigillataBisque,
+    ];
+
+    public void Judge(PieceCase c, Judgement judgement)
     {
         foreach (var item in c.Piece.Coats)
         {
-            if (c.Judges(item.Coat)) Judge(c, item.Coat, into);
-            else if (item.Coat.Kind == CoatKind.TerraSigillata) Sigillata(c, item.Coat, into);
+            if (c.Judges(item.Coat)) Judge(c, item.Coat, judgement);
+            else if (item.Coat.Kind == CoatKind.TerraSigillata) Sigillata(c, item.Coat, judgement);
         }
     }
 
-    private static void Judge(PieceCase c, Coat coat, ReasonSink into)
+    private static void Judge(PieceCase c, Coat coat, Judgement judgement)
     {
         var cone = c.Firing.Cone;
-        if (cone.IsBelow(coat.Min)) Under(c, coat, cone.StepsTo(coat.Min), into);
-        else if (coat.Max is { } max && cone.Order > max.Order) Over(c, coat, max, max.StepsTo(cone), into);
-        else if (coat.Max == cone && coat.RunRisk >= RunRisk.High) AtTheTop(c, coat, into);
-        else if (coat.Kind == CoatKind.TerraSigillata) Sigillata(c, coat, into);
+        if (cone.IsBelow(coat.Min)) Under(c, coat, cone.StepsTo(coat.Min), judgement);
+        else if (coat.Max is { } max && cone.Order > max.Order) Over(c, coat, max, max.StepsTo(cone), judgement);
+        else if (coat.Max == cone && coat.RunRisk >= RunRisk.High) AtTheTop(c, coat, judgement);
+        else if (coat.Kind == CoatKind.TerraSigillata) Sigillata(c, coat, judgement);
     }
 
-    private static void Under(PieceCase c, Coat coat, int below, ReasonSink into)
+    private static void Under(PieceCase c, Coat coat, int below, Judgement judgement)
     {
-        var severity = Severity(coat, below > c.Book.Figure(LoadRuleIds.GlazeBelowRange));
-        into.Add(ReasonCode.GlazeUnderfired, severity, LoadRuleIds.GlazeBelowRange, coat,
-            $"{coat.Capital} does not melt at cone {c.Firing.Cone}: it needs {coat.Range}, {Steps(below)} hotter at least. It comes out {Sentences.Lower(coat.Underfired)}",
-            $"Fire it at {coat.Range}{Best(coat)}, on a clay that stands it.");
+        var severity = Severity(coat, below > c.Tables.Figure(LoadRuleIds.GlazeBelowRange));
+        judgement.Find(ReasonCode.GlazeUnderfired, severity)?.Because(LoadRuleIds.GlazeBelowRange, coat,
+            Message.Of(
+                "loads.coat-underfired",
+                ("coat", coat.NameFirst), ("cone", c.Firing.Cone.Text), ("range", coat.Range), ("steps", below),
+                ("underfired", coat.Underfired)),
+            Message.Of("loads.fire-coat-hotter", ("range", coat.Range), ("best", Best(coat))));
     }
 
-    private static void Over(PieceCase c, Coat coat, ConeMark max, int above, ReasonSink into)
+    private static void Over(PieceCase c, Coat coat, PotterCone max, int above, Judgement judgement)
     {
         var readily = coat.RunRisk >= RunRisk.High;
-        var severity = Severity(coat, readily || above > c.Book.Figure(LoadRuleIds.GlazeAboveRange));
+        var severity = Severity(coat, readily || above > c.Tables.Figure(LoadRuleIds.GlazeAboveRange));
         var runs = coat.Melts || coat.Kind == CoatKind.Vapour;
-        into.Add(ReasonCode.GlazeOverfired, severity, LoadRuleIds.GlazeAboveRange, coat,
-            $"{coat.Capital} is over-fired at cone {c.Firing.Cone}: it stands cone {max} at most, and {c.Firing.Cone} is {Steps(above)} above that. {coat.Overfired}{(runs ? " It runs off the foot onto the shelf." : "")}",
-            $"Fire it at {coat.Range}{Best(coat)}.{(runs && severity == ReasonSeverity.Review ? Foot(c) : "")}");
+        judgement.Find(ReasonCode.GlazeOverfired, severity)?.Because(LoadRuleIds.GlazeAboveRange, coat,
+            Message.Of(
+                "loads.coat-overfired",
+                ("coat", coat.NameFirst), ("cone", c.Firing.Cone.Text), ("max", max.Text), ("steps", above),
+                ("overfired", coat.Overfired), ("runs", runs ? "yes" : "no")),
+            runs && severity == ReasonSeverity.Review
+                ? WithFoot(c, coat)
+                : Message.Of("loads.fire-coat-at", ("range", coat.Range), ("best", Best(coat))));
     }
 
-    private static void AtTheTop(PieceCase c, Coat coat, ReasonSink into) =>
-        into.Add(ReasonCode.GlazeOverfired, ReasonSeverity.Note, LoadRuleIds.FootMargin, coat,
-            $"Cone {c.Firing.Cone} is the top of the range of {coat.Name}, which runs readily there.",
-            $"Keep to a cone below, or:{Foot(c)}", withinRange: true);
-
-    private static void Sigillata(PieceCase c, Coat coat, ReasonSink into)
+    private static void AtTheTop(PieceCase c, Coat coat, Judgement judgement)
     {
-        var rule = c.Book.Rule(LoadRuleIds.SigillataBisque);
-        if (rule.ConeMax is not { } limit || c.Firing.Cone.Order <= c.Book.Marks.Of(limit).Order) return;
-        into.Add(ReasonCode.GlazeOverfired, ReasonSeverity.Review, LoadRuleIds.SigillataBisque, coat,
-            $"Polished {coat.Name.Replace("polished ", "", StringComparison.Ordinal)} loses its shine above cone {limit}, and this firing goes to cone {c.Firing.Cone}.",
-            $"Fire it at cone {rule.ConeMin} to {limit}, apart from the normal bisque.", withinRange: true);
+        judgement.Find(ReasonCode.GlazeOverfired, ReasonSeverity.Note, withinRange: true)?.Because(LoadRuleIds.FootMargin, coat,
+            Message.Of("loads.coat-at-top", ("cone", c.Firing.Cone.Text), ("coat", coat.Name)),
+            KeepBelow(c));
     }
 
-    private static string Foot(PieceCase c)
+    private static void Sigillata(PieceCase c, Coat coat, Judgement judgement)
     {
-        var rule = c.Book.Rule(LoadRuleIds.FootMargin);
-        return System.FormattableString.Invariant($" leave {rule.ValueMin} to {rule.ValueMax} mm of the foot free of glaze, set the piece on a cookie or catcher, and wash the shelf.");
+        var rule = c.Tables.Rule(LoadRuleIds.SigillataBisque);
+        if (rule.ConeMax is not { } limit || c.Firing.Cone.Order <= c.Tables.PotterScale.Of(limit).Order) return;
+        judgement.Find(ReasonCode.GlazeOverfired, ReasonSeverity.Review, withinRange: true)?.Because(LoadRuleIds.SigillataBisque, coat,
+            Message.Of(
+                "loads.sigillata-loses-shine",
+                ("coat", coat.Name.Replace("polished ", "", StringComparison.Ordinal)), ("limit", limit), ("cone", c.Firing.Cone.Text)),
+            Message.Of("loads.fire-sigillata-apart", ("min", rule.ConeMin), ("max", limit)));
+    }
+
+    private static Message WithFoot(PieceCase c, Coat coat)
+    {
+        var rule = c.Tables.Rule(LoadRuleIds.FootMargin);
+        return Message.Of(
+            "loads.fire-coat-at-with-foot",
+            ("range", coat.Range), ("best", Best(coat)), ("from", rule.ValueMin), ("to", rule.ValueMax));
+    }
+
+    private static Message KeepBelow(PieceCase c)
+    {
+        var rule = c.Tables.Rule(LoadRuleIds.FootMargin);
+        return Message.Of("loads.cone-below-or-foot", ("from", rule.ValueMin), ("to", rule.ValueMax));
     }
 
     private static ReasonSeverity Severity(Coat coat, bool far) =>
-        far && coat.Kind is not (CoatKind.Underglaze or CoatKind.Slip or CoatKind.TerraSigillata) ? ReasonSeverity.Refuse : ReasonSeverity.Review;
+        far && coat.Kind is not (CoatKind.Underglaze or CoatKind.Slip or CoatKind.TerraSigillata)
+            ? ReasonSeverity.Refuse
+            : ReasonSeverity.Review;
 
-    private static string Best(Coat coat) => coat.Best is null || coat.Min == coat.Max ? "" : $", best at {coat.Best}";
-
-    // A half cone beyond a whole one is less than a whole step away.
-    private static string Steps(int steps) => steps == 0 ? "half a cone" : BodyOverRule.Cones(steps);
+    // Where the range is a single cone, or the body decides, there is no best to name.
+    private static string Best(Coat coat) => coat.Best is null || coat.Min == coat.Max ? "none" : coat.Best.Text;
 }

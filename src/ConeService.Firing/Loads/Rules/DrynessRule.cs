@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Rules;
@@ -11,27 +12,40 @@ internal sealed class DrynessRule : IPieceRule
     /// <summary>Of candle-thick-walls-longer: an hour for each such step of thickness, mm.</summary>
     private const decimal StepMillimetres = 3;
 
-    public void Judge(PieceCase c, ReasonSink into)
+    public IReadOnlyList<string> RestsOn { get; } =
+    [
+        LoadRuleIds.NothingRawWithOverglaze, LoadRuleIds.BoneDry,
+        LoadRuleIds.VeryThick, LoadRuleIds.ThickWall,
+    ];
+
+    public void Judge(PieceCase c, Judgement judgement)
     {
-        if (c.Piece.State < PieceState.BoneDry)
-        {
-            var overglaze = c.Firing.Kind == FiringKind.Overglaze;
-            into.Add(ReasonCode.NotDry, ReasonSeverity.Refuse, overglaze ? LoadRuleIds.NothingRawWithOverglaze : LoadRuleIds.BoneDry, null,
-                $"The piece is {(c.Piece.State == PieceState.Wet ? "wet" : "leather-hard")}: its water turns to steam and bursts it{(overglaze ? ", and the damp spoils the overglaze around it" : ", and the pieces go through the load")}.",
-                $"Dry it until it no longer feels cold to the cheek, then book {(c.Firing.Needs.Takes.Has(PieceState.BoneDry) ? "this firing again" : "a bisque")}.");
-        }
+        if (c.Piece.State < PieceState.BoneDry) Damp(c, judgement);
         else if (c.Piece.State == PieceState.BoneDry && c.Piece.Thickness > Thick && c.Firing.Needs.Takes.Has(PieceState.BoneDry))
-        {
-            ThickWall(c, c.Piece.Thickness.Value, into);
-        }
+            ThickWall(c, c.Piece.Thickness.Value, judgement);
     }
 
-    private static void ThickWall(PieceCase c, decimal thickness, ReasonSink into)
+    private static void Damp(PieceCase c, Judgement judgement)
     {
-        var very = thickness > c.Book.Figure(LoadRuleIds.VeryThick);
-        var hours = decimal.Ceiling((thickness - Thick) / StepMillimetres) * c.Book.Figure(LoadRuleIds.ThickWall);
-        into.Add(ReasonCode.NotDry, very ? ReasonSeverity.Review : ReasonSeverity.Note, very ? LoadRuleIds.VeryThick : LoadRuleIds.ThickWall, null,
-            $"A wall of {thickness} mm dries slowly: its heart may be damp when its skin is dry.",
-            $"Candle at 80 to 95 °C, {hours} h longer for the thickness{(very ? "; whoever fires looks at it first" : "")}.");
+        var overglaze = c.Firing.Kind == FiringKind.Overglaze;
+        var state = EnumWords.Word(c.Piece.State);
+        judgement.Find(ReasonCode.NotDry, ReasonSeverity.Refuse)?.Because(
+            overglaze ? LoadRuleIds.NothingRawWithOverglaze : LoadRuleIds.BoneDry, null,
+            overglaze
+                ? Message.Of("loads.damp-with-overglaze", ("state", state))
+                : Message.Of("loads.damp", ("state", state)),
+            c.Firing.Needs.Takes.Has(PieceState.BoneDry)
+                ? Message.Of("loads.dry-and-book-again")
+                : Message.Of("loads.dry-and-book-bisque"));
+    }
+
+    private static void ThickWall(PieceCase c, decimal thickness, Judgement judgement)
+    {
+        var very = thickness > c.Tables.Figure(LoadRuleIds.VeryThick);
+        var hours = decimal.Ceiling((thickness - Thick) / StepMillimetres) * c.Tables.Figure(LoadRuleIds.ThickWall);
+        judgement.Find(ReasonCode.NotDry, very ? ReasonSeverity.Review : ReasonSeverity.Note)?.Because(
+            very ? LoadRuleIds.VeryThick : LoadRuleIds.ThickWall, null,
+            Message.Of("loads.thick-wall", ("thickness", thickness)),
+            very ? Message.Of("loads.candle-very-thick", ("hours", hours)) : Message.Of("loads.candle-thick", ("hours", hours)));
     }
 }

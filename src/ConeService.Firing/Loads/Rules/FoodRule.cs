@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Rules;
@@ -8,65 +9,77 @@ namespace ConeService.Firing.Loads.Rules;
 /// </summary>
 internal sealed class FoodRule : IPieceRule
 {
-    public void Judge(PieceCase c, ReasonSink into)
+    public IReadOnlyList<string> RestsOn { get; } =
+    [
+        LoadRuleIds.SmokedNotForFood, LoadRuleIds.FoodNeedsDenseWare,
+        LoadRuleIds.OverglazeAndFood, LoadRuleIds.LeadNotForFood,
+    ];
+
+    public void Judge(PieceCase c, Judgement judgement)
     {
         var food = c.Piece.Use == PieceUse.Food;
-        if (c.Firing.Kind != FiringKind.Bisque && c.Piece.Use != PieceUse.Decorative) Firing(c, food, into);
-        if (c.Firing.Kind != FiringKind.Bisque && food) Body(c, into);
-        foreach (var item in c.Piece.Coats) Coat(c, item, food, into);
+        if (c.Firing.Kind != FiringKind.Bisque && c.Piece.Use != PieceUse.Decorative) Firing(c, food, judgement);
+        if (c.Firing.Kind != FiringKind.Bisque && food) Body(c, judgement);
+        foreach (var item in c.Piece.Coats) Coat(c, item, food, judgement);
     }
 
-    private static void Firing(PieceCase c, bool food, ReasonSink into)
+    private static void Firing(PieceCase c, bool food, Judgement judgement)
     {
-        if (c.Firing.Needs.Row.Food == WareFood.NotForFood)
+        var needs = c.Firing.Needs;
+        if (needs.Row.Food == WareFood.NotForFood)
         {
-            into.Add(ReasonCode.NotForFood, food ? ReasonSeverity.Refuse : ReasonSeverity.Note, LoadRuleIds.SmokedNotForFood, null,
-                $"Ware from {c.Firing.Needs.AName} stays porous, is not watertight, and is not for food or drink.", $"{(food ? "For food book a glaze firing, with a clay and a glaze for it." : "")}");
+            judgement.Find(ReasonCode.NotForFood, food ? ReasonSeverity.Refuse : ReasonSeverity.Note)?.Because(
+                LoadRuleIds.SmokedNotForFood, null,
+                Message.Of("loads.smoked-not-for-food", ("kind", needs.Kind), ("firing", needs.Name)),
+                food ? Message.Of("loads.book-glaze-firing-for-food") : null);
         }
-        else if (c.Firing.Needs.Row.Food == WareFood.WithLinerGlaze && food && !c.IsGlazed)
+        else if (needs.Row.Food == WareFood.WithLinerGlaze && food && !c.IsGlazed)
         {
-            into.Add(ReasonCode.NotForFood, ReasonSeverity.Review, LoadRuleIds.FoodNeedsDenseWare, null,
-                $"Vapour hardly reaches the inside of a pot: for food it needs a liner glaze.", $"Glaze the inside with a liner for this cone.");
+            judgement.Find(ReasonCode.NotForFood, ReasonSeverity.Review)?.Because(LoadRuleIds.FoodNeedsDenseWare, null,
+                Message.Of("loads.vapour-without-liner"), Message.Of("loads.glaze-inside"));
         }
     }
 
-    private static void Body(PieceCase c, ReasonSink into)
+    private static void Body(PieceCase c, Judgement judgement)
     {
         if (c.Piece.Body is not { } body || c.Firing.Needs.Row.Food == WareFood.NotForFood) return;
         if (body.HoldsWater == HoldsWater.Porous)
         {
-            into.Add(ReasonCode.NotForFood, ReasonSeverity.Refuse, LoadRuleIds.FoodNeedsDenseWare, body,
-                $"{body.Capital} is porous and not to be relied on to hold food or drink, even glazed.", $"Make it of a clay that becomes dense, or use it for decoration.");
+            judgement.Find(ReasonCode.NotForFood, ReasonSeverity.Refuse)?.Because(LoadRuleIds.FoodNeedsDenseWare, body,
+                Message.Of("loads.body-porous", ("body", body.NameFirst)), Message.Of("loads.dense-clay-or-decoration"));
         }
         else if (body.HoldsWater == HoldsWater.WhenGlazed && !c.IsGlazed && c.Firing.Kind != FiringKind.Overglaze)
         {
-            into.Add(ReasonCode.NotForFood, ReasonSeverity.Review, LoadRuleIds.FoodNeedsDenseWare, body,
-                $"{body.Capital} stays porous and this piece has no glaze: it sweats and takes up what is in it.", $"Glaze all that touches food.");
+            judgement.Find(ReasonCode.NotForFood, ReasonSeverity.Review)?.Because(LoadRuleIds.FoodNeedsDenseWare, body,
+                Message.Of("loads.body-porous-unglazed", ("body", body.NameFirst)), Message.Of("loads.glaze-food-surface"));
         }
     }
 
-    private static void Coat(PieceCase c, CoatOnPiece item, bool food, ReasonSink into)
+    private static void Coat(PieceCase c, CoatOnPiece item, bool food, Judgement judgement)
     {
         var coat = item.Coat;
         if (coat.IsMetallic && coat.IsOverglaze && c.Firing.Kind == FiringKind.Overglaze)
         {
-            into.Add(ReasonCode.NotForFood, food ? ReasonSeverity.Review : ReasonSeverity.Note, LoadRuleIds.OverglazeAndFood, coat,
-                $"{coat.Capital} leaves a metal film: the piece is not for the microwave, and the film not where food touches unless certified.", $"{(food ? "Keep the lustre to the outside, away from the rim." : "")}");
+            judgement.Find(ReasonCode.NotForFood, food ? ReasonSeverity.Review : ReasonSeverity.Note)?.Because(
+                LoadRuleIds.OverglazeAndFood, coat,
+                Message.Of("loads.metal-film", ("coat", coat.NameFirst)),
+                food ? Message.Of("loads.lustre-outside") : null);
         }
         else if (item.GivesOff.Has(Fume.Lead))
         {
-            into.Add(ReasonCode.NotForFood, food ? ReasonSeverity.Refuse : ReasonSeverity.Review, LoadRuleIds.LeadNotForFood, coat,
-                $"{coat.Capital} holds lead: it is not for food ware and not for schools.", $"Use a lead-free glaze for the same cone.");
+            judgement.Find(ReasonCode.NotForFood, food ? ReasonSeverity.Refuse : ReasonSeverity.Review)?.Because(
+                LoadRuleIds.LeadNotForFood, coat,
+                Message.Of("loads.coat-holds-lead", ("coat", coat.NameFirst)), Message.Of("loads.lead-free-glaze"));
         }
         else if (food && c.Judges(coat) && coat.Food == CoatFood.NotForFood && c.Firing.Needs.Row.Food != WareFood.NotForFood)
         {
-            into.Add(ReasonCode.NotForFood, ReasonSeverity.Refuse, LoadRuleIds.FoodNeedsDenseWare, coat,
-                $"{coat.Capital} is not for ware that touches food.", $"Use another coat where food touches, and have it leach tested.");
+            judgement.Find(ReasonCode.NotForFood, ReasonSeverity.Refuse)?.Because(LoadRuleIds.FoodNeedsDenseWare, coat,
+                Message.Of("loads.coat-not-for-food", ("coat", coat.NameFirst)), Message.Of("loads.another-coat-for-food"));
         }
         else if (food && c.Judges(coat) && coat.Food == CoatFood.NotOnFoodSurface)
         {
-            into.Add(ReasonCode.NotForFood, ReasonSeverity.Review, LoadRuleIds.OverglazeAndFood, coat,
-                $"{coat.Capital} does not go where food touches unless it is certified for it.", $"Keep it to the outside, away from the rim.");
+            judgement.Find(ReasonCode.NotForFood, ReasonSeverity.Review)?.Because(LoadRuleIds.OverglazeAndFood, coat,
+                Message.Of("loads.coat-not-on-food-surface", ("coat", coat.NameFirst)), Message.Of("loads.coat-outside"));
         }
     }
 }

@@ -6,11 +6,15 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>One rule on a piece in a firing. It must not depend on the other pieces.</summary>
 internal interface IPieceRule
 {
-    void Judge(PieceCase c, ReasonSink into);
+    /// <summary>Ids of the load rules that its reasons rest on; a package without one of them is refused.</summary>
+    IReadOnlyList<string> RestsOn { get; }
+
+    /// <summary>Adds what it finds.</summary>
+    void Judge(PieceCase c, Judgement judgement);
 }
 
 /// <summary>A piece in a firing.</summary>
-internal readonly record struct PieceCase(LoadBook Book, Kiln Kiln, Firing Firing, Piece Piece)
+internal readonly record struct PieceCase(LoadTables Tables, Kiln Kiln, PlannedFiring Firing, Piece Piece)
 {
     /// <summary>
     /// True when this firing has to do something for the coat. In an overglaze firing the glaze below was fired before; in a

@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Rules;
@@ -5,54 +6,86 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>The kiln must reach the cone, hold the atmosphere and be made for the kind of firing.</summary>
 internal sealed class KilnRule : IPieceRule
 {
-    public void Judge(PieceCase c, ReasonSink into) => Judge(c.Book, c.Kiln, c.Firing, into);
+    public IReadOnlyList<string> RestsOn { get; } =
+    [
+        LoadRuleIds.KilnHighestCone, LoadRuleIds.KilnMadeFor,
+        LoadRuleIds.GlazeAtmosphere, LoadRuleIds.VapourKiln,
+    ];
+
+    public void Judge(PieceCase c, Judgement judgement) => Judge(c.Tables, c.Kiln, c.Firing, judgement);
 
     /// <summary>The same for the load as a whole.</summary>
-    public static void Judge(LoadBook book, Kiln kiln, Firing firing, ReasonSink into)
+    public static void Judge(LoadTables tables, Kiln kiln, PlannedFiring firing, Judgement judgement)
     {
-        var (heat, needs) = (book.Heat(kiln.Heat), firing.Needs);
+        var (heat, needs) = (tables.Heat(kiln.Heat), firing.Needs);
         if (firing.Cone.Order > kiln.MaxOrder)
         {
-            into.Add(ReasonCode.KilnCannotReachCone, ReasonSeverity.Refuse, LoadRuleIds.KilnHighestCone, null,
-                $"This kiln is made for cone {kiln.MaxCone} at most; the firing goes to cone {firing.Cone}.", $"Use a kiln for cone {firing.Cone}, or ware and glaze for cone {kiln.MaxCone} or less.");
+            judgement.Find(ReasonCode.KilnCannotReachCone, ReasonSeverity.Refuse)?.Because(LoadRuleIds.KilnHighestCone, null,
+                Message.Of("loads.kiln-highest-cone", ("max", kiln.MaxCone), ("cone", firing.Cone.Text)),
+                Message.Of("loads.kiln-for-cone", ("max", kiln.MaxCone), ("cone", firing.Cone.Text)));
         }
 
-        if (!needs.Heats.Has(kiln.Heat)) Kind(kiln, heat, firing, into);
-        if (!kiln.Atmospheres.Has(firing.Atmosphere))
-        {
-            into.Add(ReasonCode.KilnCannotHoldAtmosphere, ReasonSeverity.Refuse, LoadRuleIds.KilnMadeFor, null,
-                $"This {heat.Name} holds {kiln.Atmospheres}, not {EnumWords.Word(firing.Atmosphere)}.{(firing.IsReduction && heat.Reduction == KilnReduction.HarmsElements ? " Reduction shortens the life of electric elements." : "")}",
-                $"{(firing.IsReduction ? "Use a gas or wood kiln, or a glaze for oxidation." : $"Use a kiln that holds {EnumWords.Word(firing.Atmosphere)}.")}");
-        }
-        else if (firing.IsReduction && heat.Reduction == KilnReduction.HarmsElements)
-        {
-            into.Add(ReasonCode.KilnCannotHoldAtmosphere, ReasonSeverity.Review, LoadRuleIds.KilnMadeFor, null,
-                $"Reduction in {Sentences.WithArticle(heat.Name)} shortens the life of its elements and brings carbon monoxide into the room.", $"Use a gas or wood kiln.");
-        }
-
+        if (!needs.Heats.Has(kiln.Heat)) Kind(kiln, heat, firing, judgement);
+        Atmosphere(kiln, heat, firing, judgement);
         if (!needs.Atmospheres.Has(firing.Atmosphere) && needs.Row.WrongAtmosphere > ReasonSeverity.Note)
         {
-            into.Add(ReasonCode.AtmosphereMismatch, needs.Row.WrongAtmosphere, LoadRuleIds.GlazeAtmosphere, null,
-                $"{Sentences.Capital(needs.AName)} is fired in {needs.Atmospheres}, not {EnumWords.Word(firing.Atmosphere)}. {needs.Row.WrongAtmosphereEffect}", $"Fire it in {needs.Atmospheres}.");
+            judgement.Find(ReasonCode.AtmosphereMismatch, needs.Row.WrongAtmosphere)?.Because(LoadRuleIds.GlazeAtmosphere, null,
+                Message.Of(
+                    "loads.kind-in-other-atmosphere",
+                    ("kind", needs.Kind), ("firing", needs.Name), ("atmospheres", needs.Atmospheres.Spoken),
+                    ("atmosphere", EnumWords.Word(firing.Atmosphere)), ("effect", needs.Row.WrongAtmosphereEffect)),
+                Message.Of("loads.fire-in", ("atmospheres", needs.Atmospheres.Spoken)));
         }
     }
 
-    private static void Kind(Kiln kiln, KilnHeatRow heat, Firing firing, ReasonSink into)
+    private static void Atmosphere(Kiln kiln, KilnHeatRow heat, PlannedFiring firing, Judgement judgement)
     {
+        var harms = firing.IsReduction && heat.Reduction == KilnReduction.HarmsElements;
+        if (!kiln.Atmospheres.Has(firing.Atmosphere))
+        {
+            var atmosphere = EnumWords.Word(firing.Atmosphere);
+            judgement.Find(ReasonCode.KilnCannotHoldAtmosphere, ReasonSeverity.Refuse)?.Because(LoadRuleIds.KilnMadeFor, null,
+                harms
+                    ? Message.Of(
+                        "loads.kiln-holds-no-reduction",
+                        ("kiln", heat.Name), ("held", kiln.Atmospheres.Spoken), ("atmosphere", atmosphere))
+                    : Message.Of(
+                        "loads.kiln-holds-other",
+                        ("kiln", heat.Name), ("held", kiln.Atmospheres.Spoken), ("atmosphere", atmosphere)),
+                firing.IsReduction
+                    ? Message.Of("loads.reduction-kiln-or-oxidation-glaze")
+                    : Message.Of("loads.kiln-that-holds", ("atmosphere", atmosphere)));
+        }
+        else if (harms)
+        {
+            judgement.Find(ReasonCode.KilnCannotHoldAtmosphere, ReasonSeverity.Review)?.Because(LoadRuleIds.KilnMadeFor, null,
+                Message.Of("loads.reduction-harms-elements", ("heat", EnumWords.Word(heat.Id)), ("kiln", heat.Name)),
+                Message.Of("loads.reduction-kiln"));
+        }
+    }
+
+    private static void Kind(Kiln kiln, KilnHeatRow heat, PlannedFiring firing, Judgement judgement)
+    {
+        var needs = firing.Needs;
         if (kiln.Heat == KilnHeat.Vapour)
         {
-            into.Add(ReasonCode.VapourKilnOnly, ReasonSeverity.Refuse, LoadRuleIds.VapourKiln, null,
-                $"This kiln is kept for salt and soda: the vapour in its bricks would glaze everything in {firing.Needs.AName}.", $"Use a kiln for {firing.Needs.Heats}.");
+            judgement.Find(ReasonCode.VapourKilnOnly, ReasonSeverity.Refuse)?.Because(LoadRuleIds.VapourKiln, null,
+                Message.Of("loads.vapour-kiln-for-other", ("kind", needs.Kind), ("firing", needs.Name)),
+                Message.Of("loads.kiln-for-heats", ("heats", needs.Heats.Spoken)));
         }
         else if (firing.Kind is FiringKind.Salt or FiringKind.Soda)
         {
-            into.Add(ReasonCode.VapourKilnOnly, ReasonSeverity.Refuse, LoadRuleIds.VapourKiln, null,
-                $"{Sentences.Capital(firing.Needs.AName)} belongs into a kiln kept for salt or soda: in this {heat.Name} the vapour eats bricks, shelves and elements, and glazes all that is fired later.", $"Use a vapour kiln.");
+            judgement.Find(ReasonCode.VapourKilnOnly, ReasonSeverity.Refuse)?.Because(LoadRuleIds.VapourKiln, null,
+                Message.Of("loads.vapour-in-other-kiln", ("kind", needs.Kind), ("firing", needs.Name), ("kiln", heat.Name)),
+                Message.Of("loads.vapour-kiln"));
         }
         else
         {
-            into.Add(ReasonCode.KilnCannotHoldAtmosphere, ReasonSeverity.Refuse, LoadRuleIds.KilnMadeFor, null,
-                $"This {heat.Name} is not for {firing.Needs.AName}: it needs {firing.Needs.Heats}.", $"Use a kiln for {firing.Needs.Heats}.");
+            judgement.Find(ReasonCode.KilnCannotHoldAtmosphere, ReasonSeverity.Refuse)?.Because(LoadRuleIds.KilnMadeFor, null,
+                Message.Of(
+                    "loads.kiln-not-for-kind",
+                    ("kiln", heat.Name), ("kind", needs.Kind), ("firing", needs.Name), ("heats", needs.Heats.Spoken)),
+                Message.Of("loads.kiln-for-heats", ("heats", needs.Heats.Spoken)));
         }
     }
 }

@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Rules;
@@ -5,76 +6,87 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>Raw, bisqued, glaze-fired, overglaze: each firing takes ware that the one before has made ready.</summary>
 internal sealed class OrderRule : IPieceRule
 {
-    public void Judge(PieceCase c, ReasonSink into)
+    public IReadOnlyList<string> RestsOn { get; } =
+    [
+        LoadRuleIds.NothingRawWithOverglaze, LoadRuleIds.FiringOrder, LoadRuleIds.RawGlaze,
+        LoadRuleIds.BisqueWithGlaze, LoadRuleIds.OverglazeOnGlaze, LoadRuleIds.Refire,
+    ];
+
+    public void Judge(PieceCase c, Judgement judgement)
     {
         switch (c.Piece.State)
         {
-            case PieceState.BoneDry: Raw(c, into); break;
-            case PieceState.Bisqued: Bisqued(c, into); break;
-            case PieceState.GlazeFired: GlazeFired(c, into); break;
+            case PieceState.BoneDry: Raw(c, judgement); break;
+            case PieceState.Bisqued: Bisqued(c, judgement); break;
+            case PieceState.GlazeFired: GlazeFired(c, judgement); break;
         }
     }
 
-    private static void Raw(PieceCase c, ReasonSink into)
+    private static void Raw(PieceCase c, Judgement judgement)
     {
+        var needs = c.Firing.Needs;
         if (c.Firing.Kind == FiringKind.Overglaze)
         {
-            into.Add(ReasonCode.WrongOrder, ReasonSeverity.Refuse, LoadRuleIds.NothingRawWithOverglaze, null,
-                $"The piece is raw clay among overglaze: its moisture and fumes dull the lustre and colours around it, and it would not even become a bisque.", $"Bisque it first, then glaze fire it.");
+            judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Refuse)?.Because(LoadRuleIds.NothingRawWithOverglaze, null,
+                Message.Of("loads.raw-with-overglaze"), Message.Of("loads.bisque-then-glaze"));
         }
-        else if (!c.Firing.Needs.Takes.Has(PieceState.BoneDry))
+        else if (!needs.Takes.Has(PieceState.BoneDry))
         {
-            into.Add(ReasonCode.NotBisqued, ReasonSeverity.Refuse, LoadRuleIds.FiringOrder, null,
-                $"The piece has not been bisqued: in {c.Firing.Needs.AName} raw clay gives off steam and gases that burst it and spoil the glazes around it.", $"Bisque it first{(c.IsGlazed ? ", or book a single firing if its glaze is made for raw clay" : "")}.");
+            judgement.Find(ReasonCode.NotBisqued, ReasonSeverity.Refuse)?.Because(LoadRuleIds.FiringOrder, null,
+                Message.Of("loads.raw-in-firing-for-bisqued", ("kind", needs.Kind), ("firing", needs.Name)),
+                c.IsGlazed ? Message.Of("loads.bisque-first-or-single") : Message.Of("loads.bisque-first"));
         }
         else if (c.Firing.Kind == FiringKind.Bisque && c.IsGlazed)
         {
-            into.Add(ReasonCode.NotBisqued, ReasonSeverity.Refuse, LoadRuleIds.FiringOrder, null,
-                $"The piece carries glaze on raw clay: in a bisque, where ware is stacked and touches, it sticks to its neighbours.", $"Bisque it bare and glaze it afterwards, or book a single firing.");
+            judgement.Find(ReasonCode.NotBisqued, ReasonSeverity.Refuse)?.Because(LoadRuleIds.FiringOrder, null,
+                Message.Of("loads.raw-glaze-in-bisque"), Message.Of("loads.bisque-bare-or-single"));
         }
         else if (c.IsGlazed && c.Piece.Coats.FirstOrDefault(x => x.Coat.Melts && !x.Coat.AppliedOn.Has(PieceState.BoneDry)) is { } made)
         {
-            into.Add(ReasonCode.NotBisqued, ReasonSeverity.Review, LoadRuleIds.RawGlaze, made.Coat,
-                $"{made.Coat.Capital} goes on bisque: on raw clay a glaze that is not made for it tends to leave the pot.", $"Bisque the piece first, or use a glaze made for once firing and fire slowly.");
+            judgement.Find(ReasonCode.NotBisqued, ReasonSeverity.Review)?.Because(LoadRuleIds.RawGlaze, made.Coat,
+                Message.Of("loads.glaze-not-for-raw-clay", ("coat", made.Coat.NameFirst)), Message.Of("loads.bisque-or-raw-glaze"));
         }
     }
 
-    private static void Bisqued(PieceCase c, ReasonSink into)
+    private static void Bisqued(PieceCase c, Judgement judgement)
     {
         if (c.Firing.Kind == FiringKind.Bisque)
         {
-            into.Add(ReasonCode.AlreadyBisqued, ReasonSeverity.Review, c.IsGlazed ? LoadRuleIds.BisqueWithGlaze : LoadRuleIds.FiringOrder, null,
-                $"The piece has had its bisque{(c.IsGlazed ? " and carries glaze: among stacked bisque ware it may touch nothing, and both must want this very cone" : "; a second one only makes it tighter")}.", $"Book a glaze firing for it.");
+            var glazed = c.IsGlazed;
+            judgement.Find(ReasonCode.AlreadyBisqued, ReasonSeverity.Review)?.Because(
+                glazed ? LoadRuleIds.BisqueWithGlaze : LoadRuleIds.FiringOrder, null,
+                glazed ? Message.Of("loads.glazed-among-bisque") : Message.Of("loads.second-bisque"),
+                Message.Of("loads.book-glaze-firing"));
         }
         else if (c.Firing.Kind == FiringKind.Overglaze)
         {
-            into.Add(ReasonCode.WrongOrder, ReasonSeverity.Refuse, LoadRuleIds.OverglazeOnGlaze, null,
-                $"The piece has no fired glaze: lustre, enamel and decals hold on glaze-fired ware only.", $"Glaze fire it first.");
+            judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Refuse)?.Because(LoadRuleIds.OverglazeOnGlaze, null,
+                Message.Of("loads.no-fired-glaze"), Message.Of("loads.glaze-first"));
         }
         else if (c.Firing.Kind == FiringKind.Single)
         {
-            into.Add(ReasonCode.AlreadyBisqued, ReasonSeverity.Note, LoadRuleIds.FiringOrder, null,
-                $"The piece is bisqued already and does not need the slow start of a single firing.", $"");
+            judgement.Find(ReasonCode.AlreadyBisqued, ReasonSeverity.Note)?.Because(LoadRuleIds.FiringOrder, null,
+                Message.Of("loads.bisqued-in-single"));
         }
         else if (c.Piece.Coats.FirstOrDefault(x => x.Coat.AppliedOn.Has(PieceState.GlazeFired) && !x.Coat.IsOverglaze) is { } late)
         {
-            into.Add(ReasonCode.WrongOrder, ReasonSeverity.Refuse, LoadRuleIds.OverglazeOnGlaze, late.Coat,
-                $"{late.Coat.Capital} goes on glaze that has been fired; this piece is only bisqued.", $"Glaze fire it first, then add the decoration.");
+            judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Refuse)?.Because(LoadRuleIds.OverglazeOnGlaze, late.Coat,
+                Message.Of("loads.coat-goes-on-fired-glaze", ("coat", late.Coat.NameFirst)), Message.Of("loads.glaze-then-decorate"));
         }
     }
 
-    private static void GlazeFired(PieceCase c, ReasonSink into)
+    private static void GlazeFired(PieceCase c, Judgement judgement)
     {
         if (c.Firing.Kind == FiringKind.Overglaze) return;
         if (c.Firing.Kind == FiringKind.Bisque)
         {
-            into.Add(ReasonCode.WrongOrder, ReasonSeverity.Refuse, LoadRuleIds.FiringOrder, null,
-                $"The piece is glaze fired: in a bisque its glaze may soften and stick to what it touches.", $"Book a glaze firing to fire it again, or an overglaze firing to decorate it.");
+            judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Refuse)?.Because(LoadRuleIds.FiringOrder, null,
+                Message.Of("loads.glaze-fired-in-bisque"), Message.Of("loads.book-glaze-or-overglaze"));
         }
         else if (!c.Piece.Coats.Any(x => x.Coat.AppliedOn.Has(PieceState.GlazeFired) && x.Coat.FiredIn.Has(c.Firing.Kind)))
         {
-            into.Add(ReasonCode.WrongOrder, ReasonSeverity.Review, LoadRuleIds.Refire, null,
-                $"The piece has been glaze fired: a second glaze fire melts its glaze about a cone further.", $"Whoever fires decides; set it on a cookie and keep it from the hottest place.");
+            judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Review)?.Because(LoadRuleIds.Refire, null,
+                Message.Of("loads.second-glaze-fire"), Message.Of("loads.refire-on-cookie"));
         }
     }
 }

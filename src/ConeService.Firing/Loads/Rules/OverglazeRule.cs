@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Materials;
 
@@ -6,7 +7,9 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>Lustre, enamel and decals: on glaze-fired ware only, in their own firing, the hottest first.</summary>
 internal sealed class OverglazeRule : IPieceRule
 {
-    public void Judge(PieceCase c, ReasonSink into)
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.OverglazeOnGlaze, LoadRuleIds.HottestFirst];
+
+    public void Judge(PieceCase c, Judgement judgement)
     {
         Coat? lustre = null, hotter = null;
         foreach (var item in c.Piece.Coats)
@@ -15,17 +18,26 @@ internal sealed class OverglazeRule : IPieceRule
             if (!coat.IsOverglaze) continue;
             if (coat.Kind == CoatKind.Lustre) lustre ??= coat;
             else hotter ??= coat;
-            if (c.Firing.Kind != FiringKind.Overglaze)
-            {
-                into.Add(ReasonCode.WrongOrder, ReasonSeverity.Refuse, LoadRuleIds.OverglazeOnGlaze, coat,
-                    $"{coat.Capital} burns off in {c.Firing.Needs.AName}: it goes on fired glaze, into a firing of its own.", $"Finish the {(c.Piece.State == PieceState.Bisqued ? "glaze firing" : "firings")} without it, then book an overglaze firing at {coat.Range}.");
-            }
+            if (c.Firing.Kind != FiringKind.Overglaze) BurnsOff(c, coat, judgement);
         }
 
         if (c.Firing.Kind == FiringKind.Overglaze && lustre is not null && hotter is not null)
         {
-            into.Add(ReasonCode.WrongOrder, ReasonSeverity.Review, LoadRuleIds.HottestFirst, hotter,
-                $"The piece carries {hotter.Name} and {lustre.Name}: the hotter goes first, and lustre and gold come last, in a firing of their own.", $"Fire {hotter.Name} at {hotter.Range}, then put the lustre on and fire it at {lustre.Range}.");
+            judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Review)?.Because(LoadRuleIds.HottestFirst, hotter,
+                Message.Of("loads.hottest-overglaze-first", ("hotter", hotter.Name), ("lustre", lustre.Name)),
+                Message.Of(
+                    "loads.overglaze-then-lustre",
+                    ("hotter", hotter.Name), ("range", hotter.Range), ("lustreRange", lustre.Range)));
         }
+    }
+
+    private static void BurnsOff(PieceCase c, Coat coat, Judgement judgement)
+    {
+        var needs = c.Firing.Needs;
+        judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Refuse)?.Because(LoadRuleIds.OverglazeOnGlaze, coat,
+            Message.Of("loads.overglaze-burns-off", ("coat", coat.NameFirst), ("kind", needs.Kind), ("firing", needs.Name)),
+            c.Piece.State == PieceState.Bisqued
+                ? Message.Of("loads.glaze-then-overglaze", ("range", coat.Range))
+                : Message.Of("loads.finish-then-overglaze", ("range", coat.Range)));
     }
 }

@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Rules;
@@ -5,22 +6,39 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>The piece fits in with room above it and around it. Shelves and posts are not known here.</summary>
 internal sealed class RoomRule : IPieceRule
 {
-    public void Judge(PieceCase c, ReasonSink into)
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.RoomAbove, LoadRuleIds.RoomToElements, LoadRuleIds.RoomToWalls];
+
+    public void Judge(PieceCase c, Judgement judgement)
     {
         if (c.Piece.Size is not { } size || c.Kiln.Interior is not { } room) return;
-        var above = c.Book.Figure(LoadRuleIds.RoomAbove);
-        if (size.Height > room.Height - above)
-        {
-            into.Add(ReasonCode.TooTall, size.Height > room.Height ? ReasonSeverity.Refuse : ReasonSeverity.Review, LoadRuleIds.RoomAbove, null,
-                $"The piece is {size.Height} mm tall and the kiln {room.Height} mm inside: with {above} mm free above it, {room.Height - above} mm is the most.", $"Use a taller kiln, or fire the piece in parts.");
-        }
+        Height(c, size, room, judgement);
+        Width(c, size, room, judgement);
+    }
 
+    private static void Height(PieceCase c, Size size, Size room, Judgement judgement)
+    {
+        var free = c.Tables.Figure(LoadRuleIds.RoomAbove);
+        if (size.Height <= room.Height - free) return;
+        var severity = size.Height > room.Height ? ReasonSeverity.Refuse : ReasonSeverity.Review;
+        judgement.Find(ReasonCode.TooTall, severity)?.Because(LoadRuleIds.RoomAbove, null,
+            Message.Of(
+                "loads.too-tall", ("height", size.Height), ("room", room.Height), ("free", free), ("most", room.Height - free)),
+            Message.Of("loads.taller-kiln"));
+    }
+
+    private static void Width(PieceCase c, Size size, Size room, Judgement judgement)
+    {
         if (size is not { Width: { } width, Depth: { } depth } || room is not { Width: { } roomWidth, Depth: { } roomDepth }) return;
-        var around = 2 * c.Book.Heat(c.Kiln.Heat).ClearanceMillimetres;
-        var (over, under) = (decimal.Max(width, depth), decimal.Min(width, depth));
-        var (most, least) = (decimal.Max(roomWidth, roomDepth), decimal.Min(roomWidth, roomDepth));
-        if (over <= most - around && under <= least - around) return;
-        into.Add(ReasonCode.TooTall, over > most || under > least ? ReasonSeverity.Refuse : ReasonSeverity.Review, c.Kiln.Heat == KilnHeat.Electric ? LoadRuleIds.RoomToElements : LoadRuleIds.RoomToWalls, null,
-            $"The piece is {over} by {under} mm and the kiln {most} by {least} mm inside: with {around / 2} mm free on each side it does not fit.", $"Use a wider kiln.");
+        var free = c.Tables.Heat(c.Kiln.Heat).ClearanceMillimetres;
+        var (longer, shorter) = (decimal.Max(width, depth), decimal.Min(width, depth));
+        var (roomLonger, roomShorter) = (decimal.Max(roomWidth, roomDepth), decimal.Min(roomWidth, roomDepth));
+        if (longer <= roomLonger - (2 * free) && shorter <= roomShorter - (2 * free)) return;
+        var severity = longer > roomLonger || shorter > roomShorter ? ReasonSeverity.Refuse : ReasonSeverity.Review;
+        judgement.Find(ReasonCode.TooTall, severity)?.Because(
+            c.Kiln.Heat == KilnHeat.Electric ? LoadRuleIds.RoomToElements : LoadRuleIds.RoomToWalls, null,
+            Message.Of(
+                "loads.too-wide",
+                ("longer", longer), ("shorter", shorter), ("roomLonger", roomLonger), ("roomShorter", roomShorter), ("free", free)),
+            Message.Of("loads.wider-kiln"));
     }
 }

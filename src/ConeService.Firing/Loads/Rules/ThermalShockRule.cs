@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Rules;
@@ -5,11 +6,14 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>Raku ware is drawn red hot and pit ware heats and cools unevenly: only open bodies stand it.</summary>
 internal sealed class ThermalShockRule : IPieceRule
 {
-    public void Judge(PieceCase c, ReasonSink into)
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.OpenBodies];
+
+    public void Judge(PieceCase c, Judgement judgement)
     {
-        if (c.Firing.Kind is not (FiringKind.Raku or FiringKind.Pit) || c.Piece.Body is not { ThermalShock: ThermalShock.Dense } body) return;
-        into.Add(ReasonCode.BodyUnderfired, ReasonSeverity.Review, LoadRuleIds.OpenBodies, body,
-            $"{body.Capital} is not made for {c.Firing.Needs.Row.Name}: it is not open enough to be heated and cooled so suddenly, and is likely to crack or burst.",
-            $"Use a raku body or another open, grogged clay.");
+        if (c.Firing.Kind is not (FiringKind.Raku or FiringKind.Pit)) return;
+        if (c.Piece.Body is not { ThermalShock: ThermalShock.Dense } body) return;
+        judgement.Find(ReasonCode.BodyUnderfired, ReasonSeverity.Review)?.Because(LoadRuleIds.OpenBodies, body,
+            Message.Of("loads.body-not-open", ("body", body.NameFirst), ("firing", c.Firing.Needs.Name)),
+            Message.Of("loads.open-clay"));
     }
 }

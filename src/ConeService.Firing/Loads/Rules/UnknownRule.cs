@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Rules;
@@ -5,21 +6,31 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>What nobody knows cannot be judged; the rest of the piece still is.</summary>
 internal sealed class UnknownRule : IPieceRule
 {
-    public void Judge(PieceCase c, ReasonSink into)
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.KnownMaterials];
+
+    public void Judge(PieceCase c, Judgement judgement)
     {
         foreach (var unknown in c.Piece.Unknown)
         {
-            var body = unknown.What == "The body";
-            if (unknown.What == "The base clay")
-            {
-                into.Add(ReasonCode.UnknownMaterial, ReasonSeverity.Review, LoadRuleIds.KnownMaterials, c.Piece.Body,
-                    $"{c.Piece.Body!.Capital} has the cones of its base clay, which is not named.", $"Name that clay as the body, or send ownBody with its cones.");
-                continue;
-            }
-
-            into.Add(ReasonCode.UnknownMaterial, ReasonSeverity.Review, LoadRuleIds.KnownMaterials, null,
-                $"{unknown.What} “{unknown.Sent}” is not known, so nobody can say what it does at cone {c.Firing.Cone}.{(unknown.Near.Count > 0 ? $" Near it: {string.Join(", ", unknown.Near)}." : "")}",
-                $"{(body ? "Choose one from /v1/clay-bodies, or send ownBody with name, bisqueMin, bisqueMax, matureMin, matureBest and matureMax." : "Choose one from /v1/glazes, or send ownGlaze with name, coneMin, coneBest, coneMax and atmospheres.")}");
+            judgement.Find(ReasonCode.UnknownMaterial, ReasonSeverity.Review)?.Because(
+                LoadRuleIds.KnownMaterials,
+                unknown.What == UnknownAs.BaseClay ? c.Piece.Body : null,
+                Missing(c, unknown),
+                unknown.What switch
+                {
+                    UnknownAs.BaseClay => Message.Of("loads.name-base-clay"),
+                    UnknownAs.Body => Message.Of("loads.choose-body"),
+                    _ => Message.Of("loads.choose-coat"),
+                });
         }
+    }
+
+    private static Message Missing(PieceCase c, UnknownMaterial unknown)
+    {
+        if (unknown.What == UnknownAs.BaseClay) return Message.Of("loads.base-clay-not-named", ("body", c.Piece.Body!.NameFirst));
+        var (what, cone) = (EnumWords.Word(unknown.What), c.Firing.Cone.Text);
+        return unknown.Near.Count == 0
+            ? Message.Of("loads.material-unknown", ("what", what), ("sent", unknown.Sent), ("cone", cone))
+            : Message.Of("loads.material-unknown-near", ("what", what), ("sent", unknown.Sent), ("cone", cone), ("near", unknown.Near));
     }
 }

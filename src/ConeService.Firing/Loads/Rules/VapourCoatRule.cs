@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Rules;
@@ -5,15 +6,21 @@ namespace ConeService.Firing.Loads.Rules;
 /// <summary>A salt or soda skin forms in its own firing only.</summary>
 internal sealed class VapourCoatRule : IPieceRule
 {
-    public void Judge(PieceCase c, ReasonSink into)
+    public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.VapourKiln];
+
+    public void Judge(PieceCase c, Judgement judgement)
     {
         foreach (var item in c.Piece.Coats)
         {
             var coat = item.Coat;
             if (coat.Kind != CoatKind.Vapour || coat.FiredIn.Has(c.Firing.Kind)) continue;
-            var near = c.Firing.Kind is FiringKind.Salt or FiringKind.Soda;
-            into.Add(ReasonCode.VapourKilnOnly, near ? ReasonSeverity.Review : ReasonSeverity.Refuse, LoadRuleIds.VapourKiln, coat,
-                $"{coat.Capital} forms from the vapour in a {coat.FiredIn} firing; this is {c.Firing.Needs.AName}.", $"Book a {coat.FiredIn} firing in a vapour kiln at {coat.Range}.");
+            var (needs, near) = (c.Firing.Needs, c.Firing.Kind is FiringKind.Salt or FiringKind.Soda);
+            judgement.Find(ReasonCode.VapourKilnOnly, near ? ReasonSeverity.Review : ReasonSeverity.Refuse)?.Because(
+                LoadRuleIds.VapourKiln, coat,
+                Message.Of(
+                    "loads.vapour-coat-elsewhere",
+                    ("coat", coat.NameFirst), ("kinds", coat.FiredIn.Spoken), ("kind", needs.Kind), ("firing", needs.Name)),
+                Message.Of("loads.book-vapour-firing", ("kinds", coat.FiredIn.Spoken), ("range", coat.Range)));
         }
     }
 }

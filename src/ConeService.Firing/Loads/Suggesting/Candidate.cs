@@ -4,4 +4,4 @@ namespace ConeService.Firing.Loads.Suggesting;
 /// <param name="Firing">The firing.</param>
 /// <param name="InKiln">True when the kiln of the request is made for it.</param>
 /// <param name="Members">The placements it accepts together.</param>
-internal sealed record Candidate(Firing Firing, bool InKiln, PieceSet Members);
+internal sealed record Candidate(PlannedFiring Firing, bool InKiln, PlacementSet Members);

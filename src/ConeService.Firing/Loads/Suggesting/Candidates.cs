@@ -11,21 +11,22 @@ internal static class Candidates
 {
     private static readonly Fume[] Travelling = [Fume.Chrome, Fume.Copper];
 
-    public static List<Candidate> Of(LoadBook book, Kiln kiln, IReadOnlyList<Placement> placements)
+    public static List<Candidate> Of(LoadTables tables, Kiln kiln, IReadOnlyList<Placement> placements)
     {
         var found = new List<Candidate>();
-        foreach (var (kind, atmosphere) in placements.SelectMany(p => p.Cones.Keys).Distinct().OrderBy(k => k.Kind).ThenBy(k => k.Atmosphere))
+        var asked = placements.SelectMany(p => p.Cones.Keys).Distinct().OrderBy(k => k.Kind).ThenBy(k => k.Atmosphere);
+        foreach (var (kind, atmosphere) in asked)
         {
-            var needs = book.Kind(kind);
-            foreach (var cone in book.Marks.Whole)
+            var needs = tables.Kind(kind);
+            foreach (var cone in tables.PotterScale.Whole)
             {
                 var going = Enumerable.Range(0, placements.Count).Where(i => placements[i].Accepts(kind, atmosphere, cone.Step)).ToList();
                 if (going.Count == 0) continue;
-                var firing = new Firing(needs, cone, atmosphere);
-                var inKiln = Kilns.CanFire(book, kiln, firing);
+                var firing = new PlannedFiring(needs, cone, atmosphere);
+                var inKiln = KilnSuitability.CanFire(tables, kiln, firing);
                 foreach (var together in firing.MeltsGlazes ? Together(placements, going, firing) : [going])
                 {
-                    var members = new PieceSet(placements.Count);
+                    var members = new PlacementSet(placements.Count);
                     foreach (var i in together) members.Add(i);
                     found.Add(new(firing, inKiln, members));
                 }
@@ -35,7 +36,7 @@ internal static class Candidates
         return found;
     }
 
-    private static IEnumerable<List<int>> Together(IReadOnlyList<Placement> placements, List<int> going, Firing firing)
+    private static IEnumerable<List<int>> Together(IReadOnlyList<Placement> placements, List<int> going, PlannedFiring firing)
     {
         var bests = going.Select(i => placements[i].Best).OfType<int>().Distinct().Order().ToList();
         foreach (var window in bests.Count == 0 ? [0] : bests)
@@ -46,12 +47,17 @@ internal static class Candidates
         }
     }
 
-    private static IEnumerable<List<int>> Apart(IReadOnlyList<Placement> placements, List<int> set, Firing firing, Fume fume)
+    private static IEnumerable<List<int>> Apart(IReadOnlyList<Placement> placements, List<int> set, PlannedFiring firing, Fume fume)
     {
         bool Gives(int i) => Neighbours.GivenOff(placements[i].First, firing).Has(fume);
         bool Suffers(int i) => Neighbours.SpoiledBy(placements[i].First, firing).Has(fume);
         if (!set.Exists(Gives) || !set.Exists(Suffers)) return [set];
         // Ware that does both goes alone.
-        return [set.Where(i => !Gives(i)).ToList(), set.Where(i => !Suffers(i)).ToList(), .. set.Where(i => Gives(i) && Suffers(i)).Select(i => new List<int> { i })];
+        return
+        [
+            set.Where(i => !Gives(i)).ToList(),
+            set.Where(i => !Suffers(i)).ToList(),
+            .. set.Where(i => Gives(i) && Suffers(i)).Select(i => new List<int> { i }),
+        ];
     }
 }

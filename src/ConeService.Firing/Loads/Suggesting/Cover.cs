@@ -22,7 +22,7 @@ internal sealed class Cover
     /// <summary>The candidates chosen, and whether fewer are impossible.</summary>
     /// <param name="candidates">In order of preference; of equally good ones the first is taken.</param>
     /// <param name="all">Everything to be held.</param>
-    public static (List<Candidate> Chosen, SuggestionBasis Basis) Fewest(IReadOnlyList<Candidate> candidates, PieceSet all)
+    public static (List<Candidate> Chosen, SuggestionBasis Basis) Fewest(IReadOnlyList<Candidate> candidates, PlacementSet all)
     {
         var greedy = Greedy(candidates, all);
         if (greedy.Count <= 1) return (greedy, SuggestionBasis.Exact);
@@ -34,7 +34,7 @@ internal sealed class Cover
         return (search.best, search.steps < MostSteps ? SuggestionBasis.Exact : SuggestionBasis.Heuristic);
     }
 
-    private void Search(PieceSet left, List<Candidate> chosen)
+    private void Search(PlacementSet left, List<Candidate> chosen)
     {
         if (left.IsEmpty)
         {
@@ -55,7 +55,7 @@ internal sealed class Cover
         }
     }
 
-    private static List<Candidate> Greedy(IReadOnlyList<Candidate> candidates, PieceSet all)
+    private static List<Candidate> Greedy(IReadOnlyList<Candidate> candidates, PlacementSet all)
     {
         var (left, chosen) = (all, new List<Candidate>());
         while (!left.IsEmpty)

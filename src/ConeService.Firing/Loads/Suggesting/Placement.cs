@@ -1,8 +1,13 @@
+using System.Globalization;
+using System.Text;
 using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Suggesting;
 
-/// <summary>Where pieces could be fired: for each kind and atmosphere the whole cones that accept them, as bits. Classes with the same choices share one.</summary>
+/// <summary>
+/// Where pieces could be fired: for each kind and atmosphere the whole cones that accept them, as bits. Classes with the same
+/// choices share one.
+/// </summary>
 internal sealed class Placement
 {
     private readonly List<PieceClass> classes;
@@ -35,7 +40,8 @@ internal sealed class Placement
     public bool IsEmpty => Cones.Count == 0;
 
     /// <summary>True when a firing of this kind and atmosphere accepts it at the cone.</summary>
-    public bool Accepts(FiringKind kind, FiringAtmosphere atmosphere, int step) => Cones.TryGetValue((kind, atmosphere), out var mask) && (mask >> step & 1) != 0;
+    public bool Accepts(FiringKind kind, FiringAtmosphere atmosphere, int step) =>
+        Cones.TryGetValue((kind, atmosphere), out var mask) && (mask >> step & 1) != 0;
 
     /// <summary>Joins those with the same choices, the same best cone and the same vapours: they can always be fired together.</summary>
     public static List<Placement> Join(IEnumerable<Placement> placements)
@@ -53,23 +59,24 @@ internal sealed class Placement
 
     private string Signature()
     {
-        var key = new System.Text.StringBuilder();
-        foreach (var ((kind, atmosphere), mask) in Cones.OrderBy(c => c.Key.Kind).ThenBy(c => c.Key.Atmosphere)) key.Append(System.Globalization.CultureInfo.InvariantCulture, $"{(int)kind},{(int)atmosphere},{mask};");
-        key.Append(System.Globalization.CultureInfo.InvariantCulture, $"{Best},{Ideal}");
-        foreach (var item in First.Coats) key.Append(System.Globalization.CultureInfo.InvariantCulture, $"|{item.GivesOff.Bits}/{item.SpoiledBy.Bits}");
+        var key = new StringBuilder();
+        foreach (var ((kind, atmosphere), mask) in Cones.OrderBy(c => c.Key.Kind).ThenBy(c => c.Key.Atmosphere))
+            key.Append(CultureInfo.InvariantCulture, $"{(int)kind},{(int)atmosphere},{mask};");
+        key.Append(CultureInfo.InvariantCulture, $"{Best},{Ideal}");
+        foreach (var item in First.Coats) key.Append(CultureInfo.InvariantCulture, $"|{item.GivesOff.Bits}/{item.SpoiledBy.Bits}");
         return key.ToString();
     }
 
     /// <summary>Asks the judge for every firing that the piece could be meant for.</summary>
-    public static Placement Of(LoadBook book, PieceJudge judge, PieceClass pieces, FiringKind asked)
+    public static Placement Of(LoadTables tables, PieceJudge judge, PieceClass pieces, FiringKind asked)
     {
         var piece = pieces.First;
         var cones = new Dictionary<(FiringKind Kind, FiringAtmosphere Atmosphere), ulong>();
         // What was booked is what is wanted; only where it accepts at no cone is the firing taken that the ware is ready for.
-        if (book.Kind(asked).Takes.Has(piece.State)) Add(book, judge, piece, book.Kind(asked), cones);
+        if (tables.Kind(asked).Takes.Has(piece.State)) Add(tables, judge, piece, tables.Kind(asked), cones);
         if (cones.Count == 0)
         {
-            foreach (var kind in ReadyFor(piece).Where(k => k != asked)) Add(book, judge, piece, book.Kind(kind), cones);
+            foreach (var kind in ReadyFor(piece).Where(k => k != asked)) Add(tables, judge, piece, tables.Kind(kind), cones);
         }
 
         return new(pieces, cones);
@@ -78,27 +85,31 @@ internal sealed class Placement
     /// <summary>The kinds of firing that the ware is ready for, by its state and its coats.</summary>
     public static IReadOnlyList<FiringKind> ReadyFor(Piece piece)
     {
-        if (piece.State is PieceState.BoneDry or PieceState.Bisqued && piece.Coats.FirstOrDefault(x => x.Coat.Kind == CoatKind.Vapour) is { } vapour)
-            return [.. vapour.Coat.FiredIn.Words()];
+        if (piece.State is PieceState.BoneDry or PieceState.Bisqued
+            && piece.Coats.FirstOrDefault(x => x.Coat.Kind == CoatKind.Vapour) is { } vapour)
+            return [.. vapour.Coat.FiredIn.Items()];
         return piece.State switch
         {
             PieceState.BoneDry => piece.Coats.Any(x => x.Coat.Melts) ? [FiringKind.Single] : [FiringKind.Bisque],
             PieceState.Bisqued => piece.Coats.Any(x => x.Coat.Kind == CoatKind.RakuGlaze) ? [FiringKind.Raku] : [FiringKind.Glaze],
-            PieceState.GlazeFired => piece.Coats.Any(x => x.Coat.IsOverglaze) ? [FiringKind.Overglaze] : piece.Coats.Any(x => x.Coat.AppliedOn.Has(PieceState.GlazeFired)) ? [FiringKind.Glaze] : [],
+            PieceState.GlazeFired when piece.Coats.Any(x => x.Coat.IsOverglaze) => [FiringKind.Overglaze],
+            PieceState.GlazeFired when piece.Coats.Any(x => x.Coat.AppliedOn.Has(PieceState.GlazeFired)) => [FiringKind.Glaze],
             _ => [],
         };
     }
 
-    private static void Add(LoadBook book, PieceJudge judge, Piece piece, KindNeeds needs, Dictionary<(FiringKind Kind, FiringAtmosphere Atmosphere), ulong> cones)
+    private static void Add(
+        LoadTables tables, PieceJudge judge, Piece piece, FiringNeeds needs,
+        Dictionary<(FiringKind Kind, FiringAtmosphere Atmosphere), ulong> cones)
     {
         var (from, to) = Span(piece, needs);
         foreach (var atmosphere in needs.Row.Atmospheres)
         {
-            var kiln = Kilns.Suiting(book, needs, atmosphere);
+            var kiln = KilnSuitability.Suiting(tables, needs, atmosphere);
             var mask = 0UL;
             for (var step = from; step <= to; step++)
             {
-                if (judge.Accepts(piece, kiln, new(needs, book.Marks.Whole[step], atmosphere))) mask |= 1UL << step;
+                if (judge.Accepts(piece, kiln, new(needs, tables.PotterScale.Whole[step], atmosphere))) mask |= 1UL << step;
             }
 
             if (mask != 0) cones[(needs.Row.Id, atmosphere)] = mask;
@@ -106,10 +117,11 @@ internal sealed class Placement
     }
 
     // Outside the ranges of body and coats no cone is simply accepted, so none there is tried.
-    private static (int From, int To) Span(Piece piece, KindNeeds needs)
+    private static (int From, int To) Span(Piece piece, FiringNeeds needs)
     {
         var (from, to) = (needs.Min.Step, needs.Max.Step);
-        if (piece.Body is { } body && needs.Row.Id == FiringKind.Bisque) (from, to) = (Math.Max(from, body.BisqueMin.Step), Math.Min(to, body.BisqueMax.Step));
+        if (piece.Body is { } body && needs.Row.Id == FiringKind.Bisque)
+            (from, to) = (Math.Max(from, body.BisqueMin.Step), Math.Min(to, body.BisqueMax.Step));
         if (piece.Body is { Mature: { } mature }) to = Math.Min(to, mature.Max.Step);
         foreach (var item in piece.Coats.Where(x => x.Coat.Melts || x.Coat.IsOverglaze))
         {
@@ -124,8 +136,11 @@ internal sealed class Placement
 
     private static int IdealOfBody(Piece piece)
     {
-        if (piece.Coats.FirstOrDefault(x => x.Coat is { IsOverglaze: true, Best: not null })?.Coat.Best is { } overglaze) return overglaze.Step;
+        if (piece.Coats.FirstOrDefault(x => x.Coat is { IsOverglaze: true, Best: not null })?.Coat.Best is { } overglaze)
+            return overglaze.Step;
         if (piece.Body is not { } body) return 0;
-        return piece.State == PieceState.BoneDry || body.Mature is null ? (body.BisqueMin.Step + body.BisqueMax.Step) / 2 : body.Mature.Best.Step;
+        return piece.State == PieceState.BoneDry || body.Mature is null
+            ? (body.BisqueMin.Step + body.BisqueMax.Step) / 2
+            : body.Mature.Best.Step;
     }
 }

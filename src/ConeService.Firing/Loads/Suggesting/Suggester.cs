@@ -5,25 +5,27 @@ using ConeService.Data;
 namespace ConeService.Firing.Loads.Suggesting;
 
 /// <summary>Finds the fewest firings that accept what a firing did not, and names what no firing accepts.</summary>
-internal sealed class Suggester(LoadBook book, PieceJudge judge, Load load)
+internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
 {
     /// <summary>Places the classes given; none of them is accepted in the firing of the load.</summary>
-    public (IReadOnlyList<SuggestedFiring> Firings, IReadOnlyList<UnplacedPieces> Unplaced, SuggestionBasis Basis) Suggest(IReadOnlyList<PieceClass> classes)
+    public (IReadOnlyList<SuggestedFiring> Firings, IReadOnlyList<UnplacedPieces> Unplaced, SuggestionBasis Basis) Suggest(
+        IReadOnlyList<PieceClass> classes)
     {
-        var all = classes.Select(c => Placement.Of(book, judge, c, load.Firing.Kind)).ToList();
+        var all = classes.Select(c => Placement.Of(tables, judge, c, load.Firing.Kind)).ToList();
         var placements = Placement.Join(all.Where(p => !p.IsEmpty));
-        var unplaced = all.Where(p => p.IsEmpty).Select(p => new Unplaceable(book, judge, load).Explain(p.Classes[0])).ToList();
+        var unplaced = all.Where(p => p.IsEmpty).Select(p => new Unplaceable(tables, judge, load).Explain(p.Classes[0])).ToList();
         if (placements.Count == 0) return ([], unplaced, SuggestionBasis.Exact);
 
-        var candidates = Candidates.Of(book, load.Kiln, placements);
-        var everything = new PieceSet(placements.Count);
+        var candidates = Candidates.Of(tables, load.Kiln, placements);
+        var everything = new PlacementSet(placements.Count);
         for (var i = 0; i < placements.Count; i++) everything.Add(i);
         var preferred = candidates.OrderBy(c => Dislike(c, c.Members, placements)).ToList();
         var (chosen, basis) = Cover.Fewest(preferred, everything);
         return ([.. Assign(chosen, candidates, everything, placements)], unplaced, basis);
     }
 
-    private IEnumerable<SuggestedFiring> Assign(List<Candidate> chosen, List<Candidate> candidates, PieceSet everything, List<Placement> placements)
+    private IEnumerable<SuggestedFiring> Assign(
+        List<Candidate> chosen, List<Candidate> candidates, PlacementSet everything, List<Placement> placements)
     {
         var left = everything;
         foreach (var candidate in chosen)
@@ -37,7 +39,7 @@ internal sealed class Suggester(LoadBook book, PieceJudge judge, Load load)
         }
     }
 
-    private SuggestedFiring Describe(Firing firing, PieceSet members, List<Placement> placements)
+    private SuggestedFiring Describe(PlannedFiring firing, PlacementSet members, List<Placement> placements)
     {
         var classes = members.Items().SelectMany(i => placements[i].Classes).ToList();
         var here = classes.TrueForAll(c => judge.Accepts(c.First, load.Kiln, firing));
@@ -47,11 +49,14 @@ internal sealed class Suggester(LoadBook book, PieceJudge judge, Load load)
             firing.Atmosphere,
             [.. classes.SelectMany(c => c.Members).OrderBy(m => m.Place).Select(m => m.Piece.Id)],
             here,
-            firing.IsReduction ? [.. firing.Needs.Row.KilnHeats.Where(h => book.Heat(h).Reduction == KilnReduction.Usual)] : firing.Needs.Row.KilnHeats);
+            firing.IsReduction
+                ? [.. firing.Needs.Row.KilnHeats.Where(h => tables.Heat(h).Reduction == KilnReduction.Usual)]
+                : firing.Needs.Row.KilnHeats);
     }
 
     // Another kiln weighs most, then another kind, then how far the ware is from its best cone, then another atmosphere.
-    private (int Kiln, int Kind, double Distance, int Atmosphere, FiringKind, FiringAtmosphere, int) Dislike(Candidate candidate, PieceSet members, List<Placement> placements)
+    private (int Kiln, int Kind, double Distance, int Atmosphere, FiringKind, FiringAtmosphere, int) Dislike(
+        Candidate candidate, PlacementSet members, List<Placement> placements)
     {
         var (firing, distance, pieces) = (candidate.Firing, 0, 0);
         foreach (var i in members.Items())
@@ -61,6 +66,13 @@ internal sealed class Suggester(LoadBook book, PieceJudge judge, Load load)
             pieces += count;
         }
 
-        return (candidate.InKiln ? 0 : 1, firing.Kind == load.Firing.Kind ? 0 : 1, (double)distance / pieces, firing.Atmosphere == load.Firing.Atmosphere ? 0 : 1, firing.Kind, firing.Atmosphere, firing.Cone.Step);
+        return (
+            candidate.InKiln ? 0 : 1,
+            firing.Kind == load.Firing.Kind ? 0 : 1,
+            (double)distance / pieces,
+            firing.Atmosphere == load.Firing.Atmosphere ? 0 : 1,
+            firing.Kind,
+            firing.Atmosphere,
+            firing.Cone.Step);
     }
 }

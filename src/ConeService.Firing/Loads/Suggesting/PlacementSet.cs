@@ -3,7 +3,7 @@ using System.Numerics;
 namespace ConeService.Firing.Loads.Suggesting;
 
 /// <summary>A set of placements by number, as bits.</summary>
-internal sealed class PieceSet(int size)
+internal sealed class PlacementSet(int size)
 {
     private readonly ulong[] words = new ulong[(size + 63) / 64];
 
@@ -16,14 +16,14 @@ internal sealed class PieceSet(int size)
     public bool Has(int i) => (words[i >> 6] >> (i & 63) & 1) != 0;
 
     /// <summary>How many of these are in the other.</summary>
-    public int CountIn(PieceSet other)
+    public int CountIn(PlacementSet other)
     {
         var count = 0;
         for (var i = 0; i < words.Length; i++) count += BitOperations.PopCount(words[i] & other.words[i]);
         return count;
     }
 
-    public bool IsIn(PieceSet other)
+    public bool IsIn(PlacementSet other)
     {
         for (var i = 0; i < words.Length; i++)
         {
@@ -34,17 +34,17 @@ internal sealed class PieceSet(int size)
     }
 
     /// <summary>These without the others.</summary>
-    public PieceSet Without(PieceSet other)
+    public PlacementSet Without(PlacementSet other)
     {
-        var rest = new PieceSet(size);
+        var rest = new PlacementSet(size);
         for (var i = 0; i < words.Length; i++) rest.words[i] = words[i] & ~other.words[i];
         return rest;
     }
 
     /// <summary>Those in both.</summary>
-    public PieceSet Common(PieceSet other)
+    public PlacementSet Common(PlacementSet other)
     {
-        var both = new PieceSet(size);
+        var both = new PlacementSet(size);
         for (var i = 0; i < words.Length; i++) both.words[i] = words[i] & other.words[i];
         return both;
     }

@@ -1,9 +1,9 @@
 namespace ConeService.Firing.Materials;
 
 /// <summary>A cone of the potter's scale 022 … 14, ready to be compared and counted from.</summary>
-internal sealed class ConeMark
+internal sealed class PotterCone
 {
-    internal ConeMark(string text, int order, int step) => (Text, Order, Step) = (text, order, step);
+    internal PotterCone(string text, int order, int step) => (Text, Order, Step) = (text, order, step);
 
     /// <summary>The cone as text.</summary>
     public string Text { get; }
@@ -15,13 +15,13 @@ internal sealed class ConeMark
     public int Step { get; }
 
     /// <summary>The cone it is confused with when its zero is lost or added; null where there is none on this scale.</summary>
-    public ConeMark? MixUp { get; internal set; }
+    public PotterCone? MixUp { get; internal set; }
 
     /// <summary>Whole cones from this one up to <paramref name="hotter"/>; negative when that is the cooler.</summary>
-    public int StepsTo(ConeMark hotter) => hotter.Step - Step;
+    public int StepsTo(PotterCone hotter) => hotter.Step - Step;
 
     /// <summary>True when this cone goes down before <paramref name="other"/>.</summary>
-    public bool IsBelow(ConeMark other) => Order < other.Order;
+    public bool IsBelow(PotterCone other) => Order < other.Order;
 
     /// <inheritdoc/>
     public override string ToString() => Text;

@@ -1,9 +1,10 @@
-namespace ConeService.Data;
+namespace ConeService.Firing.Loads;
 
 /// <summary>
-/// The load rules that the load check applies. A package without one of them is refused: its reasons would rest on nothing.
+/// The load rules that the load check applies. Each rule in code says which it rests on; a package without one of them is
+/// refused, since its reasons would rest on nothing.
 /// </summary>
-public static class LoadRuleIds
+internal static class LoadRuleIds
 {
     /// <summary>A bisque suits its lowest-maturing body.</summary>
     public const string SharedBisque = "bisque-suits-lowest-body";
@@ -115,16 +116,4 @@ public static class LoadRuleIds
 
     /// <summary>No lead for food or schools.</summary>
     public const string LeadNotForFood = "lead-glaze-not-for-food";
-
-    /// <summary>All of them.</summary>
-    public static IReadOnlyList<string> All { get; } =
-    [
-        SharedBisque, BisqueBelowMaturity, SigillataBisque, BisqueWithGlaze, NothingRawWithOverglaze, GlazesShareCone, BodyStandsCone,
-        BodyBelowBest,
-        RoomToElements, RoomToWalls, RoomAbove, FootMargin, BoneDry, ThickWall, HottestFirst, VapourKiln, SuspectTheZero, KilnHighestCone,
-        KilnMadeFor, GlazeBelowRange,
-        GlazeAboveRange, BodyBelowRange, BisqueRange, FiringOrder, OverglazeOnGlaze, ChromeAndTin, CopperInReduction, SmokedNotForFood,
-        OverglazeAndFood,
-        FoodNeedsDenseWare, KnownMaterials, VeryThick, Refire, RawGlaze, OpenBodies, GlazeAtmosphere, LeadNotForFood,
-    ];
 }

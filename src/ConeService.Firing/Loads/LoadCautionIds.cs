@@ -1,7 +1,7 @@
-namespace ConeService.Data;
+namespace ConeService.Firing.Loads;
 
 /// <summary>The cautions that the load check raises by itself, beside those that kilns, firings and materials name.</summary>
-public static class LoadCautionIds
+internal static class LoadCautionIds
 {
     /// <summary>Carbon monoxide: any reduction.</summary>
     public const string CarbonMonoxide = "carbon-monoxide";

@@ -1,0 +1,38 @@
+using ConeService.Contract.Loads;
+using ConeService.Data;
+
+namespace ConeService.Contract.Materials;
+
+/// <summary>Glazes and decorations.</summary>
+/// <param name="DatasetVersion">Version of the data package.</param>
+/// <param name="Cone">The cone asked for; null for all.</param>
+/// <param name="Atmosphere">The atmosphere asked for; null for all.</param>
+/// <param name="Glazes">The coats, by id; those of overlays follow.</param>
+public sealed record GlazeList(string DatasetVersion, string? Cone, FiringAtmosphere? Atmosphere, IReadOnlyList<GlazeSummary> Glazes);
+
+/// <summary>A coat in a list.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Name">What it is called.</param>
+/// <param name="Kind">What sort of coat it is.</param>
+/// <param name="Range">Its cones.</param>
+/// <param name="Atmospheres">Atmospheres in which it gives what it is meant to give.</param>
+/// <param name="FiredIn">Kinds of firing it is fired in.</param>
+/// <param name="RunRisk">How readily it runs above its range.</param>
+/// <param name="RangeConfidence">How far the cones and atmospheres can be trusted.</param>
+/// <param name="Sources">Ids of the sources.</param>
+public sealed record GlazeSummary(
+    string Id,
+    string Name,
+    CoatKind Kind,
+    MatureSpan Range,
+    IReadOnlyList<FiringAtmosphere> Atmospheres,
+    IReadOnlyList<FiringKind> FiredIn,
+    RunRisk RunRisk,
+    Confidence RangeConfidence,
+    IReadOnlyList<string> Sources);
+
+/// <summary>One coat with what happens outside its range.</summary>
+/// <param name="DatasetVersion">Version of the data package.</param>
+/// <param name="Glaze">As the data package has it.</param>
+/// <param name="Disagreements">Where sources contradict each other on it.</param>
+public sealed record GlazeDetail(string DatasetVersion, Glaze Glaze, IReadOnlyList<Disagreement> Disagreements);

@@ -1,0 +1,24 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
+using ConeService.Data;
+
+namespace ConeService.Firing.Materials;
+
+/// <summary>Refuses a word that a closed vocabulary has not.</summary>
+internal static class UnknownWord
+{
+    /// <summary>The finding; names the words there are, and the nearest.</summary>
+    /// <typeparam name="T">The vocabulary.</typeparam>
+    /// <param name="sent">What was sent.</param>
+    /// <param name="field">The parameter, or a JSON pointer.</param>
+    /// <param name="member">What the words are for, in a sentence.</param>
+    public static Finding Of<T>(string? sent, string field, string member)
+        where T : struct, Enum
+    {
+        var words = EnumWords.All<T>();
+        var near = sent is null ? [] : NearMatches.Find(sent, words);
+        return new(
+            "word-unknown", field, sent, Message.Of("materials.word-unknown", ("sent", sent), ("member", member)), Message.Verbatim(words),
+            near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null);
+    }
+}

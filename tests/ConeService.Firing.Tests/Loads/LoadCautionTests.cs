@@ -1,0 +1,40 @@
+using ConeService.Contract.Loads;
+
+namespace ConeService.Firing.Tests.Loads;
+
+/// <summary>Cautions that the load itself raises, beside those of kiln, kind of firing, bodies and coats.</summary>
+public sealed class LoadCautionTests
+{
+    [Theory]
+    [InlineData("lead", "lead-and-cadmium")]
+    [InlineData("manganese", "manganese-fume")]
+    [InlineData("copper", "copper-fume")]
+    [InlineData("chrome", "chromium-dust-and-fume")]
+    public void What_a_coat_is_said_to_hold_raises_its_caution(string metal, string caution)
+    {
+        var plain = Loads.Piece("p", "mid-range-stoneware-light", "mid-range-gloss");
+        var holding = plain with { Coats = [new(Loads.T("mid-range-gloss"), Contains: [Loads.T(metal)])] };
+
+        Assert.DoesNotContain(caution, Cautions(Loads.Electric, "oxidation", plain));
+        Assert.Single(Cautions(Loads.Electric, "oxidation", holding), caution);
+    }
+
+    [Theory]
+    // caution explosive-reduction: gas and air that were not burnt in the kiln; carbon-monoxide: any reduction.
+    [InlineData("gas", "reduction", true, true)]
+    [InlineData("gas", "oxidation", false, true)]
+    [InlineData("wood", "reduction", false, true)]
+    [InlineData("electric", "reduction", false, true)]
+    [InlineData("electric", "oxidation", false, false)]
+    public void Reduction_raises_what_it_can_do(string heat, string atmosphere, bool explosive, bool carbonMonoxide)
+    {
+        var kiln = Loads.Kiln(heat, "13", "oxidation;neutral;reduction");
+        var cautions = Cautions(kiln, atmosphere, Loads.Piece("p", "high-fire-porcelain", "high-fire-clear"));
+
+        Assert.Equal(explosive, cautions.Contains("explosive-reduction"));
+        Assert.Equal(carbonMonoxide, cautions.Contains("carbon-monoxide"));
+    }
+
+    private static List<string> Cautions(KilnRequest kiln, string atmosphere, PieceRequest piece) =>
+        [.. Loads.Check.Check(Loads.Load(kiln, Loads.Firing("glaze", "6", atmosphere), piece)).Cautions.Select(c => c.Id)];
+}

@@ -1,0 +1,70 @@
+using System.Reflection;
+using ConeService.Data;
+using ConeService.Firing.Loads;
+using ConeService.Firing.Loads.Reading;
+using ConeService.Firing.Loads.Rules;
+using ConeService.Firing.Tests.Support;
+
+namespace ConeService.Firing.Tests.Loads;
+
+/// <summary>Each rule says truly which load rules it rests on, since a package is asked for just those.</summary>
+public sealed class LoadRuleTests
+{
+    private static readonly LoadTables Tables = new(Reference.Charts);
+
+    [Fact]
+    public void Every_reason_rests_on_a_load_rule_that_its_rule_names_and_that_knows_its_code()
+    {
+        foreach (var row in DecisionTableTests.Cases)
+        {
+            var load = LoadReader.Read(Tables, DecisionTableTests.Request(row));
+            foreach (var rule in PieceJudge.Rules)
+            {
+                var judgement = new Judgement(Tables, quiet: false);
+                rule.Judge(new PieceCase(Tables, load.Kiln, load.Firing, load.Pieces[0]), judgement);
+                Assert.All(judgement.Reasons, r =>
+                {
+                    Assert.Contains(r.Rule, rule.RestsOn);
+                    Assert.Contains(r.Code, Tables.Rule(r.Rule).ReasonCodes);
+                });
+            }
+        }
+    }
+
+    [Fact]
+    public void Every_load_rule_that_code_names_is_one_that_some_rule_rests_on()
+    {
+        var named = typeof(LoadRuleIds).GetFields(BindingFlags.Public | BindingFlags.Static).Select(f => (string)f.GetRawConstantValue()!);
+
+        Assert.Empty(named.Except(PieceJudge.RestsOn).Except(LoadJudge.RestsOn));
+    }
+
+    [Fact]
+    public void Every_rule_on_a_piece_is_asked()
+    {
+        var written = typeof(IPieceRule).Assembly.GetTypes().Where(t => t.IsClass && t.IsAssignableTo(typeof(IPieceRule)));
+
+        Assert.Equal(written.Select(t => t.Name).Order(StringComparer.Ordinal),
+            PieceJudge.Rules.Select(r => r.GetType().Name).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_quiet_judgement_weighs_the_same_and_says_nothing()
+    {
+        foreach (var row in DecisionTableTests.Cases)
+        {
+            var load = LoadReader.Read(Tables, DecisionTableTests.Request(row));
+            var c = new PieceCase(Tables, load.Kiln, load.Firing, load.Pieces[0]);
+            var (quiet, told) = (new Judgement(Tables, quiet: true), new Judgement(Tables, quiet: false));
+            foreach (var rule in PieceJudge.Rules)
+            {
+                rule.Judge(c, quiet);
+                rule.Judge(c, told);
+            }
+
+            Assert.Equal((told.Worst, told.WorstOfCone), (quiet.Worst, quiet.WorstOfCone));
+            Assert.Equal(told.Reasons.Select(r => r.Severity).DefaultIfEmpty().Max(), told.Worst);
+            Assert.Empty(quiet.Reasons);
+        }
+    }
+}
