@@ -21,9 +21,6 @@ public static class FitCheck
             RequestCheck.Text(start), string.Create(CultureInfo.InvariantCulture, $"{start} is no temperature that a kiln is loaded at."),
             ["0 to 200 °C", "32 to 392 °F"]);
         check.Range(
-            request.Kiln?.ControllerSegments, 2, 99, "/kiln/controllerSegments", "2 to 99 segments",
-            "A controller needs two: one to dry, one to end at the cone.", "controller-too-small");
-        check.Range(
             request.Load?.ThickestMillimetres, 1, 400, "/load/thickestMillimetres", "1 to 400 mm", "Millimetres, not centimetres or inches?",
             "thickness-out-of-range");
         if (request.Tariff is { } tariff) Tariff(check, tariff);

@@ -8,7 +8,7 @@ internal static class KilnChecks
     /// <summary>Age beyond which elements fail rather than fade; 1 is due for replacement.</summary>
     public const double OldestElements = 2;
 
-    public static void Run(KilnFindings findings, KilnInput kiln, KilnLoad load, string kilnField, string loadField)
+    public static void Run(KilnFindings findings, StatedKiln kiln, KilnLoad load, string kilnField, string loadField)
     {
         findings.InRange($"{kilnField}/volumeLitres", kiln.VolumeLitres, 5, 5000, "L", "Litres, not cubic metres or cubic feet: 1 cubic foot is 28.3 L.");
         findings.InRange($"{kilnField}/wall/thicknessMillimetres", kiln.Wall?.ThicknessMillimetres, 10, 500, "mm", "Millimetres, not inches: 3 inches are 76 mm.");

@@ -33,9 +33,12 @@ internal sealed class KilnFindings
         [string.Create(CultureInfo.InvariantCulture, $"{reckoned:0.#}")], "Outer dimensions, or centimetres for millimetres; leave one of the two out."));
 
     /// <summary>Dimensions that make no shape.</summary>
-    public void NoShape(string field) => found.Add(new(
+    public void NoShape(string field) => found.Add(Shapeless(field));
+
+    /// <summary>The finding on dimensions that make no shape.</summary>
+    public static Finding Shapeless(string field) => new(
         "kiln-size-conflict", field, null, "An interior is heightMillimetres with either diameterMillimetres, or widthMillimetres and depthMillimetres.",
-        ["heightMillimetres, widthMillimetres, depthMillimetres", "heightMillimetres, diameterMillimetres"]));
+        ["heightMillimetres, widthMillimetres, depthMillimetres", "heightMillimetres, diameterMillimetres"]);
 
     /// <summary>A wall of a material that is not in the table.</summary>
     public void UnknownWall(string field, string material, IReadOnlyList<string> walls) => found.Add(new(

@@ -42,7 +42,7 @@ internal sealed class KilnModel(Dataset dataset)
     /// <param name="kilnField">JSON pointer of the kiln, for findings.</param>
     /// <param name="loadField">JSON pointer of the load, for findings.</param>
     /// <exception cref="RefusedException">Something is absurd; every finding is named.</exception>
-    public KilnSetup Resolve(KilnInput kiln, KilnLoad? load = null, string kilnField = "/kiln", string loadField = "/load") =>
+    public KilnSetup Resolve(StatedKiln kiln, KilnLoad? load = null, string kilnField = "/kiln", string loadField = "/load") =>
         new KilnResolver(dataset, Defaults, kiln, load ?? new(), kilnField, loadField).Resolve();
 
     /// <summary>Fires the plan.</summary>

@@ -5,7 +5,7 @@ using ConeService.Data;
 namespace ConeService.Firing.Kilns;
 
 /// <summary>Decides every parameter of one kiln and load: as stated, or from the tables, and says which.</summary>
-internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnInput kiln, KilnLoad load, string kilnField, string loadField)
+internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, StatedKiln kiln, KilnLoad load, string kilnField, string loadField)
 {
     private const double Disagreement = 0.2;
     private const double LeastPerSquareMetre = 0.5;

@@ -43,7 +43,7 @@ public class LoadCheckTests(Support.Api api)
         Assert.Equal("accept", answer.GetProperty("verdict").GetString());
         Assert.Equal("printed", answer.GetProperty("basis").GetString());
         Assert.NotEmpty(answer.GetProperty("datasetVersion").GetString()!);
-        Assert.Contains("thicknessMillimetres", answer.GetProperty("assumed").EnumerateArray().Select(a => a.GetProperty("parameter").GetString()));
+        Assert.Contains("thickestMillimetres", answer.GetProperty("assumed").EnumerateArray().Select(a => a.GetProperty("parameter").GetString()));
     }
 
     [Fact]
@@ -51,7 +51,7 @@ public class LoadCheckTests(Support.Api api)
     {
         using var response = await api.Post("/v1/loads/check", """
             {"kiln":{"maxCone":10,"atmospheres":["smoky"]},"firing":{"kind":"glase","cone":6,"atmosphere":"oxydation"},
-             "pieces":[{"id":"a","count":0,"body":"red-earthenware","state":"bisqued","thicknessMillimetres":-3},
+             "pieces":[{"id":"a","count":0,"body":"red-earthenware","state":"bisqued","thickestMillimetres":-3},
                        {"id":"a","count":10001,"ownBody":{"name":"x","bisqueMin":"04","bisqueMax":"06","matureMin":"5","matureBest":"6","matureMax":"7"},"state":"bisqued"},null]}
             """);
         var findings = await Problems.Findings(response, 400, "invalid-request");
@@ -59,7 +59,7 @@ public class LoadCheckTests(Support.Api api)
         Assert.Equal(
             [
                 "member-missing /kiln/heat", "cone-as-number /kiln/maxCone", "word-unknown /kiln/atmospheres/0", "word-unknown /firing/kind", "cone-as-number /firing/cone",
-                "word-unknown /firing/atmosphere", "number-out-of-range /pieces/0/count", "number-out-of-range /pieces/0/thicknessMillimetres", "number-out-of-range /pieces/1/count",
+                "word-unknown /firing/atmosphere", "number-out-of-range /pieces/0/count", "number-out-of-range /pieces/0/thickestMillimetres", "number-out-of-range /pieces/1/count",
                 "range-inverted /pieces/1/ownBody/bisqueMax", "piece-id-repeated /pieces/1/id", "member-missing /pieces/2",
             ],
             findings.Select(f => $"{f.GetProperty("code").GetString()} {f.GetProperty("field").GetString()}"));
@@ -119,7 +119,7 @@ public class LoadCheckTests(Support.Api api)
     public Task Whatever_stands_in_a_member_the_answer_is_never_a_500()
     {
         string[] junk = ["null", "true", "0", "-1", "1e400", "0.5", "6", "\"\"", "\" \"", "\"06\"", "\"\\u0000\"", "\"🔥\"", "[]", "{}", "[null]", "[[1]]", "\"06a\"", "\"26\"", "\"05.5\"", "\"paper-clay\"", "\"bone-china\""];
-        const string valid = """{"kiln":{"id":"a","heat":"gas","maxCone":"11","atmospheres":["oxidation"],"interior":{"heightMillimetres":400}},"firing":{"kind":"glaze","cone":"6","atmosphere":"oxidation","schedule":"s"},"pieces":[{"id":"a","count":2,"body":"red-earthenware","coats":[{"glaze":"celadon","contains":["tin"]},{"ownGlaze":{"name":"x","coneMin":"5","coneBest":"6","coneMax":"7","atmospheres":["oxidation"]}}],"state":"bisqued","thicknessMillimetres":5,"size":{"heightMillimetres":9},"use":"food"}]}""";
+        const string valid = """{"kiln":{"id":"a","heat":"gas","maxCone":"11","atmospheres":["oxidation"],"interior":{"heightMillimetres":400}},"firing":{"kind":"glaze","cone":"6","atmosphere":"oxidation","schedule":"s"},"pieces":[{"id":"a","count":2,"body":"red-earthenware","coats":[{"glaze":"celadon","contains":["tin"]},{"ownGlaze":{"name":"x","coneMin":"5","coneBest":"6","coneMax":"7","atmospheres":["oxidation"]}}],"state":"bisqued","thickestMillimetres":5,"size":{"heightMillimetres":9},"use":"food"}]}""";
         var places = System.Text.RegularExpressions.Regex.Matches(valid, """(?<=":)("[^"]*"|\d+|\[[^\[\]{}]*\])""").ToList();
         return Gen.Select(Gen.Int[0, places.Count - 1], Gen.Int[0, junk.Length - 1]).SampleAsync(async (place, with) =>
         {

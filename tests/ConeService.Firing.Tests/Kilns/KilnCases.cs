@@ -1,5 +1,4 @@
 using System.Globalization;
-using ConeService.Contract.Kilns;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
 using ConeService.Firing.Tests.Support;
@@ -14,7 +13,7 @@ internal static class KilnCases
     public static KilnPrediction Fire(string id, double step = KilnModel.StepSeconds)
     {
         var row = Row(id);
-        var kiln = new KilnInput(KilnHeat.Electric, Number(row["volume_litres"]), Wall: new(row["wall_material"], Number(row["wall_millimetres"])), Kilowatts: Number(row["kilowatts"]));
+        var kiln = new StatedKiln(KilnHeat.Electric, Number(row["volume_litres"]), Wall: new(row["wall_material"], Number(row["wall_millimetres"])), Kilowatts: Number(row["kilowatts"]));
         var load = new KilnLoad(Number(row["kilograms_ware"]), Number(row["kilograms_furniture"]), Ware: row["ware"] == "green" ? WareStage.Green : WareStage.Bisqued);
         return Model.Predict(Model.Resolve(kiln, load), Plan(row["plan"]), step);
     }

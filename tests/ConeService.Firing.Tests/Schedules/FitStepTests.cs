@@ -47,7 +47,7 @@ public class FitStepTests
     [Fact]
     public void A_thick_wall_in_a_fast_kiln_is_cooled_through_the_quartz_inversion()
     {
-        var kiln = new FitKiln("drum", "electric", VolumeLitres: 20, Wall: new("ceramic-fibre", 50), Kilowatts: 4);
+        var kiln = new Kiln("drum", "electric", VolumeLitres: 20, Wall: new("ceramic-fibre", 50), Kilowatts: 4);
         var fit = Fits.Fit("mid-range-glaze", "6", kiln, new(ThickestMillimetres: 30, KilogramsWare: 3, KilogramsFurniture: 2)).Answer;
         var last = fit.Segments[^1];
         Assert.Equal((83m, 500m, FiringStage.SlowCooling), (last.RateCelsiusPerHour, last.TargetCelsius, last.Stage));

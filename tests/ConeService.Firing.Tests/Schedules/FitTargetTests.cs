@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Schedules;
 using ConeService.Firing.Tests.Support;
 
@@ -58,7 +59,7 @@ public class FitTargetTests
     [Fact]
     public void A_kiln_that_is_too_weak_is_told_what_it_does_instead_and_what_helps()
     {
-        var kiln = new FitKiln("tired", "electric", VolumeLitres: 150, Kilowatts: 8, VoltsInstalled: 240, VoltsAsWired: 208, ElementAge: 1);
+        var kiln = new Kiln("tired", "electric", VolumeLitres: 150, Kilowatts: 8, VoltsInstalled: 240, VoltsAsWired: 208, ElementAge: 1);
         var forecast = Fits.Fit("mid-range-glaze", "6", kiln, new(KilogramsWare: 45, KilogramsFurniture: 20)).Answer.Kiln!;
         Assert.False(forecast.CanFollow);
         // 8 kW × (208/240)² ÷ 1.1 = 5.46 kW.

@@ -34,7 +34,7 @@ internal static class PieceKey
         }
 
         key.Append('|');
-        foreach (var t in (ReadOnlySpan<SentText>)[p.State, p.Use, p.ThicknessMillimetres, p.Size?.HeightMillimetres ?? default, p.Size?.WidthMillimetres ?? default, p.Size?.DepthMillimetres ?? default]) Add(t);
+        foreach (var t in (ReadOnlySpan<SentText>)[p.State, p.Use, p.ThickestMillimetres, p.Size?.HeightMillimetres ?? default, p.Size?.WidthMillimetres ?? default, p.Size?.DepthMillimetres ?? default]) Add(t);
         return key.ToString();
     }
 }

@@ -24,10 +24,13 @@ internal sealed partial class FitReader(ScheduleBook book, ConeCharts charts, Ki
         var assumed = new List<Assumption>();
         var chart = Chart(request.Chart, assumed, findings);
         var target = Target(schedule, request, chart, assumed, findings);
-        var (heat, maxCone) = KilnLimits(schedule, request, target, findings);
+        var kiln = request.Kiln is { } sent ? new KilnReader(sent, charts.Scale, "/kiln", findings) : null;
+        var (id, heat, maxCone) = (kiln?.Id(), kiln?.Heat(), kiln?.MaxCone());
+        RequireCone(maxCone, target, findings);
+        var segments = kiln?.ControllerSegments();
         var (green, dryness, thickness, glaze) = Load(schedule, request.Load ?? new(), assumed, findings);
         var start = Start(request.Start, findings);
-        var setup = Kiln(request, heat, new(request.Load?.KilogramsWare, request.Load?.KilogramsFurniture, thickness, green ? WareStage.Green : WareStage.Bisqued, green ? dryness : null), assumed, findings);
+        var setup = Kiln(request, kiln, heat, new(request.Load?.KilogramsWare, request.Load?.KilogramsFurniture, thickness, green ? WareStage.Green : WareStage.Bisqued, green ? dryness : null), assumed, findings);
         if (findings.Count > 0) throw new RefusedException(findings);
         var fahrenheit = request.Units == "F";
         return new()
@@ -36,18 +39,18 @@ internal sealed partial class FitReader(ScheduleBook book, ConeCharts charts, Ki
             Chart = chart!,
             Target = target,
             Fahrenheit = fahrenheit,
-            KilnId = request.Kiln?.Id,
+            KilnId = id,
             Heat = heat,
             Kiln = setup,
             MaxCone = maxCone,
-            ControllerSegments = request.Kiln?.ControllerSegments,
+            ControllerSegments = segments,
             ThicknessMillimetres = thickness,
             Greenware = green,
             Dryness = dryness,
             Glaze = glaze,
             Start = start,
             LoadingMinutes = request.LoadingMinutes ?? Default("loading-minutes", "loadingMinutes", start is null ? null : assumed),
-            StartCelsius = request.StartTemperature is { } sent ? (fahrenheit ? (sent - 32) / 1.8 : sent) : Default("start-temperature", "startTemperature", assumed),
+            StartCelsius = request.StartTemperature is { } atStart ? (fahrenheit ? (atStart - 32) / 1.8 : atStart) : Default("start-temperature", "startTemperature", assumed),
             PricePerKilowattHour = request.Tariff?.PerKilowattHour,
             Currency = request.Tariff?.Currency,
             Assumed = assumed,
@@ -129,25 +132,11 @@ internal sealed partial class FitReader(ScheduleBook book, ConeCharts charts, Ki
         return new("cone-outside-schedule", "/cone", sent, $"Cone {cone} lies outside the range of the schedule {schedule.Id}.", [$"{schedule.Coolest} to {schedule.Hottest}"], mixUp);
     }
 
-    private (KilnHeat? Heat, Cone? MaxCone) KilnLimits(Schedule schedule, FitRequest request, FitTarget? target, List<Finding> findings)
+    private void RequireCone(Cone? maxCone, FitTarget? target, List<Finding> findings)
     {
-        if (request.Kiln is not { } kiln) return (null, null);
-        KilnHeat? heat = EnumWords.TryRead<KilnHeat>(kiln.Heat, out var read) ? read : null;
-        if (heat is null) findings.Add(Words.Unknown<KilnHeat>("/kiln/heat", kiln.Heat, "what heats the kiln"));
-        if (kiln.MaxCone.IsAbsent) return (heat, null);
-        if (!ConeInput.TryRead(charts.Scale, kiln.MaxCone, "/kiln/maxCone", out var most, out var wrong))
-        {
-            findings.Add(wrong!);
-            return (heat, null);
-        }
-
-        if (target is not null && most < target.Cone.Cone)
-        {
-            findings.Add(new("kiln-below-cone", "/kiln/maxCone", most.ToString(), $"The kiln ends at cone {most}, below the target cone {target.Cone.Cone}.", [$"a kiln that reaches cone {target.Cone.Cone}", $"a target up to cone {most}"],
-                most.MixUp >= target.Cone.Cone && charts.Scale.Contains(most.MixUp) ? $"Cone {most.MixUp} would reach: a leading zero too many?" : null));
-        }
-
-        return (heat, most);
+        if (maxCone is not { } most || target is null || most >= target.Cone.Cone) return;
+        findings.Add(new("kiln-below-cone", "/kiln/maxCone", most.ToString(), $"The kiln ends at cone {most}, below the target cone {target.Cone.Cone}.", [$"a kiln that reaches cone {target.Cone.Cone}", $"a target up to cone {most}"],
+            most.MixUp >= target.Cone.Cone && charts.Scale.Contains(most.MixUp) ? $"Cone {most.MixUp} would reach: a leading zero too many?" : null));
     }
 
     private static (bool Green, Dryness Dryness, double? Thickness, GlazeCoat Glaze) Load(Schedule schedule, FitLoad load, List<Assumption> assumed, List<Finding> findings)
@@ -184,23 +173,19 @@ internal sealed partial class FitReader(ScheduleBook book, ConeCharts charts, Ki
         return null;
     }
 
-    private KilnSetup? Kiln(FitRequest request, KilnHeat? heat, KilnLoad load, List<Assumption> assumed, List<Finding> findings)
+    private KilnSetup? Kiln(FitRequest request, KilnReader? kiln, KilnHeat? heat, KilnLoad load, List<Assumption> assumed, List<Finding> findings)
     {
-        if (request.Kiln is not { } kiln)
+        if (kiln is null)
         {
             assumed.Add(new("kiln", "not stated", "Nothing is said about whether a kiln can follow, about energy and cost."));
             return null;
         }
 
         if (heat is null or KilnHeat.Wood) return null;
-        if (kiln.ControllerSegments is null) assumed.Add(new("kiln.controllerSegments", "no limit", "The controller holds as many segments as the programme has."));
-        var max = kiln.MaxTemperature is { } sent ? (request.Units == "F" ? (sent - 32) / 1.8 : sent) : (double?)null;
+        if (request.Kiln!.ControllerSegments.IsAbsent) assumed.Add(new("kiln.controllerSegments", "no limit", "The controller holds as many segments as the programme has."));
         try
         {
-            var setup = model.Resolve(
-                new(heat.Value, kiln.VolumeLitres, kiln.Interior, kiln.Wall, kiln.Kilowatts, kiln.VoltsInstalled,
-                    kiln.VoltsAsWired, kiln.ElementAge, kiln.ElementFirings, max, kiln.LeakFactor, kiln.FuelFactor),
-                load);
+            var setup = model.Resolve(kiln.ForModel(heat.Value, request.Units == "F"), load);
             assumed.AddRange(setup.Assumed);
             return setup;
         }
