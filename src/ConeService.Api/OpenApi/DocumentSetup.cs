@@ -12,9 +12,11 @@ internal static partial class DocumentSetup
     // Members that are kept as sent and are meant as numbers; so are those in millimetres.
     private static readonly HashSet<string> Numbers = new(StringComparer.Ordinal)
     {
-        "count", "controllerSegments", "elementAge", "elementFirings", "fuelFactor", "kilowatts", "layers", "leakFactor", "maxTemperature", "perLayer",
+        "count", "elementAge", "fuelFactor", "kilowatts", "layers", "leakFactor", "maxTemperature", "perLayer",
         "voltsAsWired", "voltsInstalled", "volumeLitres",
     };
+
+    private static readonly HashSet<string> WholeNumbers = new(StringComparer.Ordinal) { "controllerSegments", "elementFirings" };
 
     public static void AddConeServiceDocument(this IServiceCollection services) => services.AddOpenApi("v1", options =>
     {
@@ -111,6 +113,12 @@ internal static partial class DocumentSetup
 
         if (context.JsonTypeInfo.Type != typeof(SentText)) return Task.CompletedTask;
         var name = context.JsonPropertyInfo?.Name;
+        if (name is not null && WholeNumbers.Contains(name))
+        {
+            schema.Type = JsonSchemaType.Integer | JsonSchemaType.Null;
+            return Task.CompletedTask;
+        }
+
         if (name is not null && (Numbers.Contains(name) || name.EndsWith("Millimetres", StringComparison.Ordinal)))
         {
             schema.Type = JsonSchemaType.Number | JsonSchemaType.Null;

@@ -22,7 +22,7 @@ public class OneKilnTests(Support.Api api)
     public static TheoryData<string, string> Routes => new()
     {
         { "/v1/schedules/bisque-slow/fit", """{"cone":"06","units":"C","kiln":KILN}""" },
-        { "/v1/loads/check", $$"""{"kiln":KILN,{{Firing}},"pieces":[{"id":"a","body":"red-earthenware","state":"bone-dry","size":{"heightMillimetres":200}}]}""" },
+        { "/v1/loads/check", $$$"""{"kiln":KILN,{{{Firing}}},"pieces":[{"id":"a","body":"red-earthenware","state":"bone-dry","size":{"heightMillimetres":200}}]}""" },
         { "/v1/pairings/check", $$"""{"kiln":KILN,{{Firing}},"body":"red-earthenware","state":"bone-dry"}""" },
     };
 
@@ -82,11 +82,9 @@ public class OneKilnTests(Support.Api api)
     public async Task The_document_says_which_members_are_numbers()
     {
         var members = (await api.Json("/openapi/v1.json")).GetProperty("components").GetProperty("schemas").GetProperty("Kiln").GetProperty("properties");
-        string[] numbers =
-        [
-            "maxTemperature", "volumeLitres", "kilowatts", "voltsInstalled", "voltsAsWired", "elementAge", "elementFirings", "controllerSegments", "leakFactor", "fuelFactor",
-        ];
+        string[] numbers = ["maxTemperature", "volumeLitres", "kilowatts", "voltsInstalled", "voltsAsWired", "elementAge", "leakFactor", "fuelFactor"];
         Assert.All(numbers, n => Assert.Contains("number", Types(members.GetProperty(n))));
+        Assert.All(["elementFirings", "controllerSegments"], n => Assert.Contains("integer", Types(members.GetProperty(n))));
         Assert.All(["id", "heat", "maxCone"], n => Assert.DoesNotContain("number", Types(members.GetProperty(n))));
     }
 
