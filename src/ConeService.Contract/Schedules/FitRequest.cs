@@ -33,7 +33,12 @@ public sealed record FitRequest(
 /// <param name="ThickestMillimetres">Thickest wall of the ware, mm, up to 400.</param>
 /// <param name="Dryness">wet, leather-hard or bone-dry.</param>
 /// <param name="Glaze">none, dry or fresh: the coat on the ware when the firing starts.</param>
-public sealed record FitLoad(double? KilogramsWare = null, double? KilogramsFurniture = null, double? ThickestMillimetres = null, string? Dryness = null, string? Glaze = null);
+public sealed record FitLoad(
+    double? KilogramsWare = null,
+    double? KilogramsFurniture = null,
+    double? ThickestMillimetres = null,
+    string? Dryness = null,
+    string? Glaze = null);
 
 /// <summary>What energy costs.</summary>
 /// <param name="PerKilowattHour">Price of a kWh, of electricity or of the fuel's net heating value.</param>

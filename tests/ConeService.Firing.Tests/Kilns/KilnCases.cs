@@ -21,7 +21,7 @@ internal static class KilnCases
     public static Dictionary<string, string> Row(string id) => CsvFile.Read("Vectors/kiln-firings.csv").Single(r => r["id"] == id);
 
     /// <summary>rate:target:hours;… with - for no rate.</summary>
-    public static FiringPlan Plan(string text) => new([.. text.Split(';').Select(s => s.Split(':')).Select(s => new PlanSegment(s[0] == "-" ? null : Number(s[0]), Number(s[1]), Number(s[2])))]);
+    public static KilnProgramme Plan(string text) => new([.. text.Split(';').Select(s => s.Split(':')).Select(s => new KilnSegment(s[0] == "-" ? null : Number(s[0]), Number(s[1]), Number(s[2])))]);
 
     /// <summary>A brick kiln of 198 L with an ordinary glazed load.</summary>
     public static KilnSetup Glazed(double kilowatts) => Model.Resolve(new(KilnHeat.Electric, 198, Kilowatts: kilowatts), new(40, 30, Ware: WareStage.Bisqued));

@@ -64,7 +64,7 @@ public class FitTargetTests
         Assert.False(forecast.CanFollow);
         // 8 kW × (208/240)² ÷ 1.1 = 5.46 kW.
         Assert.Equal(5.46, forecast.AvailableKilowatts, 0.01);
-        Assert.Contains("cones read", forecast.Instead, StringComparison.Ordinal);
+        Assert.Contains("cones read", forecast.Instead!.ToString(), StringComparison.Ordinal);
         Assert.Contains(forecast.Remedies, r => r.Code == "full-voltage");
         Assert.Contains(forecast.Remedies, r => r.Code == "new-elements");
         Assert.Contains(forecast.Remedies, r => r.Code is "slower-ramps" or "cooler-cone");

@@ -20,5 +20,5 @@ internal static class Fits
     };
 
     public static FitResult Fit(string schedule, string? cone, Kiln? kiln = null, FitLoad? load = null, string units = "C", double? clock = null, string? chart = null, FitTariff? tariff = null, string? start = null) =>
-        Fitter.Fit(Fitter.Book.Find(schedule), new(SentText.Of(cone), chart, clock, units, kiln, load, start, Tariff: tariff));
+        Fitter.Fit(Fitter.Catalogue.Find(schedule), new(SentText.Of(cone), chart, clock, units, kiln, load, start, Tariff: tariff));
 }

@@ -37,22 +37,36 @@ internal static class FitLandmarks
             FiringKind.Single => ["glaze-seal"],
             _ => [],
         };
-        return Every.Concat(question.Greenware ? Green : []).Concat(special).Concat(question.Schedule.Row.Atmosphere == FiringAtmosphere.Reduction && kind != FiringKind.Saggar ? ["iron-reduce"] : []);
+        var reduces = question.Schedule.Row.Atmosphere == FiringAtmosphere.Reduction && kind != FiringKind.Saggar;
+        return Every.Concat(question.Greenware ? Green : []).Concat(special).Concat(reduces ? ["iron-reduce"] : []);
     }
 
     private static void Add(List<FitLandmark> found, LandmarkRow row, (double From, double? To)? span, bool cooling)
     {
         if (span is not { } s) return;
-        found.Add(new(row.Id, row.Landmark, cooling, Math.Round(s.From, 3), s.To is { } to ? Math.Round(to, 3) : null, row.CelsiusLow, row.CelsiusHigh, row.Advice, row.Confidence, row.Sources));
+        found.Add(new(
+            row.Id,
+            row.Landmark,
+            cooling,
+            FromHours: Math.Round(s.From, 3),
+            ToHours: s.To is { } to ? Math.Round(to, 3) : null,
+            CelsiusLow: row.CelsiusLow,
+            CelsiusHigh: row.CelsiusHigh,
+            Advice: row.Advice,
+            Confidence: row.Confidence,
+            Sources: row.Sources));
     }
 
     private static (double From, double? To)? Up(HeatHistory curve, LandmarkRow row) =>
-        Crossing(curve, (double)row.CelsiusLow, up: true) is { } from ? (from, Crossing(curve, (double)row.CelsiusHigh, up: true)) : null;
+        Crossing(curve, (double)row.CelsiusLow, up: true) is { } from
+            ? (from, Crossing(curve, (double)row.CelsiusHigh, up: true))
+            : null;
 
     private static (double From, double? To)? Down(HeatHistory curve, LandmarkRow row)
     {
         // Ware that never was hotter does not pass it on the way down.
-        if (curve.Peak.Kelvin - Temperature.KelvinAtZero <= (double)row.CelsiusHigh || Crossing(curve, (double)row.CelsiusHigh, up: false) is not { } from) return null;
+        if (curve.Peak.Kelvin - Temperature.KelvinAtZero <= (double)row.CelsiusHigh) return null;
+        if (Crossing(curve, (double)row.CelsiusHigh, up: false) is not { } from) return null;
         return (from, Crossing(curve, (double)row.CelsiusLow, up: false) is { } to && to >= from ? to : null);
     }
 
