@@ -1,6 +1,7 @@
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Schedules;
+using ConeService.Firing.Schedules.Fitting;
 
 namespace ConeService.Firing;
 
@@ -11,7 +12,7 @@ namespace ConeService.Firing;
 internal static class Requirements
 {
     /// <summary>Everything missing; empty when the computations can be built.</summary>
-    public static IReadOnlyList<PackageFault> Of(Dataset dataset) => [.. ConeCharts.Requires(dataset), .. ScheduleCatalogue.Requires(dataset)];
+    public static IReadOnlyList<PackageFault> Of(Dataset dataset) => [.. ConeCharts.Requires(dataset), .. ScheduleCatalogue.Requires(dataset), .. FitLandmarks.Requires(dataset)];
 
     /// <summary>Faults for the ids that a table lacks.</summary>
     /// <param name="dataset">The package.</param>

@@ -17,14 +17,16 @@ namespace ConeService.Firing.Schedules.Fitting;
 /// <param name="model">The kiln model.</param>
 internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts charts, KilnModel model)
 {
+    private readonly FitTargetReader targets = new(charts);
+
     /// <summary>Reads a request whose form was checked (<see cref="FitRequest.Units"/> is C or F, numbers are in range).</summary>
     /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
     public FitQuestion Read(Schedule schedule, FitRequest request)
     {
         var findings = new List<Finding>();
         var assumed = new List<Assumption>();
-        var chart = Chart(request.Chart, assumed, findings);
-        var target = Target(schedule, request, chart, assumed, findings);
+        var chart = targets.Chart(request.Chart, assumed, findings);
+        var target = targets.Target(schedule, request, chart, assumed, findings);
         var kiln = request.Kiln is { } sent ? new KilnReader(sent, charts.Scale, "/kiln", findings) : null;
         var (id, heat, maxCone) = (kiln?.Id(), kiln?.Heat(), kiln?.MaxCone());
         RequireCone(maxCone, target, findings);
@@ -68,89 +70,6 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
         var row = catalogue.DefaultRow(id);
         assumed?.Add(new(parameter, string.Create(CultureInfo.InvariantCulture, $"{row.Value} {row.Unit}"), Message.Verbatim(row.Statement)));
         return (double)row.Value;
-    }
-
-    private ConeChart? Chart(string? sent, List<Assumption> assumed, List<Finding> findings)
-    {
-        if (string.IsNullOrWhiteSpace(sent))
-        {
-            assumed.Add(new("chart", ConeCharts.DefaultChart, Message.Of("schedules.assumed-chart")));
-            return charts.Default;
-        }
-
-        if (charts.TryFind(sent.Trim(), "/chart", out var chart, out var unknown))
-        {
-            if (chart.DefaultRate is { } rate && chart.Cones.Any(c => c.Curve(rate) is not null)) return chart;
-            unknown = new(
-                "chart-without-kinetics", "/chart", sent, Message.Of("schedules.chart-without-kinetics", ("chart", chart.Id)),
-                Message.Verbatim(charts.Charts.Where(c => c.Rates.Count > 0).Select(c => c.Id)),
-                Message.Of("schedules.chart-to-use", ("chart", ConeCharts.DefaultChart)));
-        }
-
-        findings.Add(unknown!);
-        return null;
-    }
-
-    private FitTarget? Target(Schedule schedule, FitRequest request, ConeChart? chart, List<Assumption> assumed, List<Finding> findings)
-    {
-        if (request.Cone.IsAbsent)
-        {
-            if (schedule.EndCone is { } own)
-            {
-                findings.Add(new(
-                    "cone-missing", "/cone", null, Message.Of("schedules.cone-missing", ("schedule", schedule.Id)),
-                    [Message.Of("schedules.cone-range-quoted", ("low", $"{schedule.Coolest}"), ("high", $"{schedule.Hottest}"))],
-                    Message.Of("schedules.cone-written-for", ("cone", own.ToString()))));
-            }
-
-            return null;
-        }
-
-        if (!ConeInput.TryRead(charts.Scale, request.Cone, "/cone", out var cone, out var wrong))
-        {
-            findings.Add(wrong!);
-            return null;
-        }
-
-        if (!schedule.Takes(cone))
-        {
-            findings.Add(OutsideRange(schedule, cone, request.Cone.Text));
-            return null;
-        }
-
-        if (chart is null) return null;
-        var rate = chart.DefaultRate!.Value;
-        if (chart.Find(cone) is not { } found || found.Curve(rate) is null)
-        {
-            var near = chart.Cones.Where(c => c.Curve(rate) is not null && schedule.Takes(c.Cone))
-                .OrderBy(c => Math.Abs(c.Cone.Position - cone.Position)).Take(3).Select(c => c.Cone.ToString());
-            findings.Add(new(
-                "cone-not-on-chart", "/cone", cone.ToString(),
-                Message.Of("schedules.cone-not-on-chart", ("chart", chart.Id), ("cone", cone.ToString())), Message.Verbatim(near)));
-            return null;
-        }
-
-        if (request.ClockHand is null) assumed.Add(new("clockHand", "6", Message.Of("schedules.assumed-clock-hand")));
-        var clock = request.ClockHand ?? 6;
-        return new(found, chart.Cones.FirstOrDefault(c => c.Cone > cone && c.Curve(rate) is not null), clock, clock >= 6 ? 1 : ConeBend.Progress(clock * 15));
-    }
-
-    private static Finding OutsideRange(Schedule schedule, Cone cone, string? sent)
-    {
-        if (schedule.EndCone is null)
-        {
-            return new(
-                "schedule-without-cone", "/cone", sent, Message.Of("schedules.template-without-cone", ("schedule", schedule.Id)),
-                [Message.Of("schedules.leave-cone-out")]);
-        }
-
-        return new(
-            "cone-outside-schedule", "/cone", sent,
-            Message.Of("schedules.cone-outside", ("cone", cone.ToString()), ("schedule", schedule.Id)),
-            [Message.Of("schedules.cone-range", ("low", $"{schedule.Coolest}"), ("high", $"{schedule.Hottest}"))],
-            schedule.Takes(cone.MixUp)
-                ? Message.Of("schedules.cone-mix-up", ("cone", cone.MixUp.ToString()), ("zero", cone.IsZeroCone ? "without" : "with"))
-                : Message.Of("schedules.list-for-cone"));
     }
 
     private void RequireCone(Cone? maxCone, FitTarget? target, List<Finding> findings)
