@@ -19,7 +19,7 @@ internal static class SampleLoads
         """ "body":"white-earthenware","coats":[{"glaze":"low-fire-boron-clear"}],"state":"bisqued" """,
         """ "body":"high-fire-porcelain","coats":[{"glaze":"celadon"}],"state":"bisqued","use":"food" """,
         """ "body":"high-fire-stoneware-light","coats":[{"glaze":"tenmoku"}],"state":"bisqued" """,
-        """ "body":"mid-range-stoneware-light","state":"bone-dry","thicknessMillimetres":9 """,
+        """ "body":"mid-range-stoneware-light","state":"bone-dry","thickestMillimetres":9 """,
         """ "body":"high-fire-porcelain","coats":[{"glaze":"lustre-resinate"}],"state":"glaze-fired" """,
     ];
 

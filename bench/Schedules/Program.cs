@@ -18,14 +18,14 @@ const int rounds = 101;
 
 var dataset = DatasetLoader.LoadEmbedded();
 var model = new KilnModel(dataset);
-var fitter = new ScheduleFitter(new ScheduleBook(dataset), new ConeCharts(dataset), model);
+var fitter = new ScheduleFitter(new ScheduleCatalogue(dataset), new ConeCharts(dataset), model);
 var schedule = LongSchedule.Make();
-var kiln = new FitKiln("bench", "electric", VolumeLitres: 180, Kilowatts: 14);
+var kiln = new Kiln("bench", "electric", VolumeLitres: 180, Kilowatts: 14);
 var request = new FitRequest(SentText.Of("6"), Units: "C", Kiln: kiln, Load: new(KilogramsWare: 40, KilogramsFurniture: 25, ThickestMillimetres: 8), Start: "2026-12-04T18:00:00+01:00");
 
 var result = fitter.Fit(schedule, request);
-var setup = model.Resolve(new(ConeService.Firing.Kilns.KilnHeat.Electric, VolumeLitres: 180, Kilowatts: 14), new(40, 25, 8, WareStage.Green));
-var plan = FiringPlan.Of(new HeatProgramme(293.15, [.. result.Answer.Programme.Segments.Select(s => new HeatSegment((double)s.Rate, (double)s.Target + 273.15, s.HoldMinutes / 60))], 150));
+var setup = model.Resolve(new(KilnHeat.Electric, VolumeLitres: 180, Kilowatts: 14), new(40, 25, 8, WareStage.Green));
+var plan = KilnProgramme.Of(new HeatProgramme(293.15, [.. result.Answer.Programme.Segments.Select(s => new HeatSegment((double)s.Rate, (double)s.Target + 273.15, s.HoldMinutes / 60))], 150));
 Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Answer.Segments.Count} segments, {result.Answer.Times.OpeningHours:0.0} h to the opening: the cones read {result.Answer.HeatWork.Reading}"));
 
 var (fitting, predicting) = (new double[rounds], new double[rounds]);

@@ -20,7 +20,7 @@ public sealed class FiringReference
     {
         Dataset = dataset;
         var charts = new ConeCharts(dataset);
-        var book = new ScheduleBook(dataset);
+        var book = new ScheduleCatalogue(dataset);
         Cones = new(charts);
         HeatWork = new(new HeatWorkCalculator(charts));
         Schedules = new(book, charts, new ScheduleFitter(book, charts, new KilnModel(dataset)));

@@ -4,6 +4,7 @@ using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Loads;
 using ConeService.Firing.Schedules;
+using ConeService.Firing.Schedules.Fitting;
 
 namespace ConeService.Firing;
 
@@ -19,7 +20,8 @@ internal static class Requirements
         .. ConeCharts.Requires(dataset),
         .. HeatWorkDefaults.Requires(dataset),
         .. HeatSettings.Requires(dataset),
-        .. ScheduleBook.Requires(dataset),
+        .. ScheduleCatalogue.Requires(dataset),
+        .. FitLandmarks.Requires(dataset),
         .. ColourCatalogue.Requires(dataset),
         .. LoadTables.Requires(dataset),
     ];

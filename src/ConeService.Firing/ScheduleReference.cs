@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Schedules;
 using ConeService.Firing.Schedules.Fitting;
@@ -9,15 +10,15 @@ namespace ConeService.Firing;
 /// <summary>Schedules as they are handed on, and programmes fitted from them to a cone, a kiln and a load.</summary>
 public sealed class ScheduleReference
 {
-    private readonly ScheduleBook book;
+    private readonly ScheduleCatalogue catalogue;
     private readonly ConeCharts charts;
     private readonly ScheduleFitter fitter;
     private readonly ScheduleDescriber describer;
 
-    internal ScheduleReference(ScheduleBook book, ConeCharts charts, ScheduleFitter fitter)
+    internal ScheduleReference(ScheduleCatalogue catalogue, ConeCharts charts, ScheduleFitter fitter)
     {
-        (this.book, this.charts, this.fitter) = (book, charts, fitter);
-        describer = new(book, charts);
+        (this.catalogue, this.charts, this.fitter) = (catalogue, charts, fitter);
+        describer = new(catalogue, charts);
     }
 
     /// <summary>The schedules.</summary>
@@ -34,10 +35,11 @@ public sealed class ScheduleReference
     /// <exception cref="RefusedException">There is none of that id, or the units are no units.</exception>
     public ScheduleDetail Detail(string id, string? units = null)
     {
-        var found = book.Find(id);
+        var found = catalogue.Find(id);
         if (units is not (null or "C" or "F"))
         {
-            throw new RefusedException(new Finding("units-unknown", "units", units, $"“{units}” is not a unit of temperature.", ["C", "F"]));
+            throw new RefusedException(new Finding(
+                "units-unknown", "units", units, Message.Of("schedules.units-unknown", ("sent", units)), Message.Verbatim(["C", "F"])));
         }
 
         return describer.Detail(found, units);
@@ -49,7 +51,7 @@ public sealed class ScheduleReference
     /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
     public FittedSchedule Fit(string id, FitRequest request)
     {
-        var found = book.Find(id);
+        var found = catalogue.Find(id);
         FitCheck.Require(request);
         var fit = fitter.Fit(found, request);
         return new(fit.Answer, fit.Curve.ToCurve(), fit.Programme.ToCurve());

@@ -11,6 +11,15 @@ namespace ConeService.Api.OpenApi;
 /// <summary>Makes the OpenAPI document and the page that shows it.</summary>
 internal static partial class DocumentSetup
 {
+    // Members that are kept as sent and are meant as numbers; so are those in millimetres.
+    private static readonly HashSet<string> Numbers = new(StringComparer.Ordinal)
+    {
+        "count", "elementAge", "fuelFactor", "kilowatts", "layers", "leakFactor", "maxTemperature", "perLayer",
+        "voltsAsWired", "voltsInstalled", "volumeLitres",
+    };
+
+    private static readonly HashSet<string> WholeNumbers = new(StringComparer.Ordinal) { "controllerSegments", "elementFirings" };
+
     public static void AddConeServiceDocument(this IServiceCollection services) => services.AddOpenApi("v1", options =>
     {
         options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
@@ -126,7 +135,13 @@ internal static partial class DocumentSetup
     {
         if (context.JsonTypeInfo.Type != typeof(SentText)) return Task.CompletedTask;
         var name = context.JsonPropertyInfo?.Name;
-        if (name == "count" || name?.EndsWith("Millimetres", StringComparison.Ordinal) == true)
+        if (name is not null && WholeNumbers.Contains(name))
+        {
+            schema.Type = JsonSchemaType.Integer | JsonSchemaType.Null;
+            return Task.CompletedTask;
+        }
+
+        if (name is not null && (Numbers.Contains(name) || name.EndsWith("Millimetres", StringComparison.Ordinal)))
         {
             schema.Type = JsonSchemaType.Number | JsonSchemaType.Null;
             return Task.CompletedTask;

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ConeService.Contract.Answers;
 
 /// <summary>
@@ -13,6 +15,15 @@ public readonly record struct SentText(string? Text, SentKind Kind)
 
     /// <summary>Text as sent.</summary>
     public static SentText Of(string? text) => text is null ? default : new(text, SentKind.Text);
+
+    /// <summary>Text, as a program writes it.</summary>
+    public static implicit operator SentText(string? text) => Of(text);
+
+    /// <summary>A number, as a program writes it; what is not finite is no JSON number and is refused where it is read.</summary>
+    public static implicit operator SentText(double number) => new(number.ToString(CultureInfo.InvariantCulture), SentKind.Number);
+
+    /// <summary>A whole number, as a program writes it.</summary>
+    public static implicit operator SentText(int number) => new(number.ToString(CultureInfo.InvariantCulture), SentKind.Number);
 }
 
 /// <summary>What sort of value was sent.</summary>

@@ -1,7 +1,7 @@
 namespace ConeService.Contract.Kilns;
 
 /// <summary>How the kiln went through one segment. "Can follow" means a lag of less than 10 K behind the set-point.</summary>
-/// <param name="Index">Number of the segment in the plan, from 0.</param>
+/// <param name="Index">Number of the segment in the programme, from 0.</param>
 /// <param name="Following">What the kiln did.</param>
 /// <param name="StartHours">When the segment began, h.</param>
 /// <param name="RampEndHours">When the chamber reached the target and the hold began, h; null when it never did.</param>

@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
 
 namespace ConeService.Contract.Loads;
 
@@ -7,15 +8,7 @@ namespace ConeService.Contract.Loads;
 /// <param name="Kiln">The kiln.</param>
 /// <param name="Firing">The firing.</param>
 /// <param name="Pieces">1 to 2,000 pieces.</param>
-public sealed record LoadRequest(KilnRequest? Kiln, FiringRequest? Firing, IReadOnlyList<PieceRequest?>? Pieces);
-
-/// <summary>The kiln.</summary>
-/// <param name="Heat">What heats it: electric, gas, wood, raku or vapour (kept for salt or soda).</param>
-/// <param name="MaxCone">The highest cone it is made for, as text.</param>
-/// <param name="Atmospheres">The atmospheres it can hold: oxidation, neutral, reduction.</param>
-/// <param name="Id">The caller's name for it.</param>
-/// <param name="Interior">The room for ware; without it nothing is said on height.</param>
-public sealed record KilnRequest(SentText Heat = default, SentText MaxCone = default, IReadOnlyList<SentText>? Atmospheres = null, SentText Id = default, SizeRequest? Interior = null);
+public sealed record LoadRequest(Kiln? Kiln, FiringRequest? Firing, IReadOnlyList<PieceRequest?>? Pieces);
 
 /// <summary>The firing.</summary>
 /// <param name="Kind">bisque, glaze, single, overglaze, raku, salt, soda, wood, pit or saggar.</param>
@@ -32,7 +25,7 @@ public sealed record FiringRequest(
 /// <param name="OwnBody">A body of one's own, in place of <paramref name="Body"/>.</param>
 /// <param name="Coats">Its coats, innermost first; none for bare ware.</param>
 /// <param name="State">wet, leather-hard, bone-dry, bisqued or glaze-fired.</param>
-/// <param name="ThicknessMillimetres">Thickest wall, mm.</param>
+/// <param name="ThickestMillimetres">Thickest wall, mm.</param>
 /// <param name="Size">Its outer size.</param>
 /// <param name="Use">food or decorative; left out: nothing is promised for food.</param>
 public sealed record PieceRequest(
@@ -42,7 +35,7 @@ public sealed record PieceRequest(
     OwnBodyRequest? OwnBody = null,
     IReadOnlyList<CoatRequest?>? Coats = null,
     SentText State = default,
-    SentText ThicknessMillimetres = default,
+    SentText ThickestMillimetres = default,
     SizeRequest? Size = null,
     SentText Use = default);
 
@@ -101,4 +94,4 @@ public sealed record PairingRequest(
     FiringRequest? Firing = null,
     SentText State = default,
     SentText Use = default,
-    KilnRequest? Kiln = null);
+    Kiln? Kiln = null);

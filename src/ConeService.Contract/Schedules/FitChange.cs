@@ -43,4 +43,4 @@ public enum FitChangeCode
 /// <param name="Code">What sort of change.</param>
 /// <param name="TemplateSegments">Numbers of the template's segments that it concerns; empty for something added.</param>
 /// <param name="Message">The change in a sentence.</param>
-public sealed record FitChange(FitChangeCode Code, IReadOnlyList<int> TemplateSegments, string Message);
+public sealed record FitChange(FitChangeCode Code, IReadOnlyList<int> TemplateSegments, Message Message);

@@ -1,5 +1,5 @@
-using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Schedules;
 
@@ -13,19 +13,17 @@ public static class FitCheck
         var check = new RequestCheck();
         check.Units(request.Units);
         check.Range(
-            request.ClockHand, 2, 6, "/clockHand", "2 to 6, the hour that the cone points at", "6 o'clock is a cone that is down.");
-        check.Range(request.LoadingMinutes, 0, 1440, "/loadingMinutes", "0 to 1440 minutes");
+            request.ClockHand, 2, 6, "/clockHand", Message.Of("schedules.clock-allowed"), Message.Of("schedules.clock-mistake"));
+        check.Range(request.LoadingMinutes, 0, 1440, "/loadingMinutes", Message.Of("schedules.minutes-allowed"));
         var start = request.StartTemperature;
         check.Require(
-            start is null || (request.Units == "F" ? (start - 32) / 1.8 : start) is >= 0 and <= 200, "number-out-of-range", "/startTemperature",
-            RequestCheck.Text(start), string.Create(CultureInfo.InvariantCulture, $"{start} is no temperature that a kiln is loaded at."),
-            ["0 to 200 °C", "32 to 392 °F"]);
+            start is null || (request.Units == "F" ? (start - 32) / 1.8 : start) is >= 0 and <= 200,
+            "number-out-of-range", "/startTemperature",
+            RequestCheck.Text(start), Message.Of("schedules.start-temperature", ("sent", start)),
+            Message.Verbatim(["0 to 200 °C", "32 to 392 °F"]));
         check.Range(
-            request.Kiln?.ControllerSegments, 2, 99, "/kiln/controllerSegments", "2 to 99 segments",
-            "A controller needs two: one to dry, one to end at the cone.", "controller-too-small");
-        check.Range(
-            request.Load?.ThickestMillimetres, 1, 400, "/load/thickestMillimetres", "1 to 400 mm", "Millimetres, not centimetres or inches?",
-            "thickness-out-of-range");
+            request.Load?.ThickestMillimetres, 1, 400, "/load/thickestMillimetres", Message.Of("schedules.thickness-allowed"),
+            Message.Of("schedules.millimetres-mistake"), "thickness-out-of-range");
         if (request.Tariff is { } tariff) Tariff(check, tariff);
         check.Done();
     }
@@ -33,11 +31,15 @@ public static class FitCheck
     private static void Tariff(RequestCheck check, FitTariff tariff)
     {
         check.Require(
-            tariff.Currency is { Length: 3 } code && code.All(char.IsAsciiLetterUpper), "tariff-without-currency", "/tariff/currency", tariff.Currency,
-            string.IsNullOrWhiteSpace(tariff.Currency) ? "The tariff names no currency." : $"“{tariff.Currency}” is no code of a currency.",
-            ["EUR", "USD", "GBP"], "Three capital letters of ISO 4217.");
+            tariff.Currency is { Length: 3 } code && code.All(char.IsAsciiLetterUpper),
+            "tariff-without-currency", "/tariff/currency", tariff.Currency,
+            string.IsNullOrWhiteSpace(tariff.Currency)
+                ? Message.Of("schedules.currency-missing")
+                : Message.Of("schedules.currency-unknown", ("sent", tariff.Currency)),
+            Message.Verbatim(["EUR", "USD", "GBP"]), Message.Of("schedules.currency-letters"));
         check.Require(
-            tariff.PerKilowattHour is >= 0 and <= 1_000_000, "number-out-of-range", "/tariff/perKilowattHour", RequestCheck.Text(tariff.PerKilowattHour),
-            "The tariff needs the price of a kWh.", ["0 or more"]);
+            tariff.PerKilowattHour is >= 0 and <= 1_000_000,
+            "number-out-of-range", "/tariff/perKilowattHour", RequestCheck.Text(tariff.PerKilowattHour),
+            Message.Of("schedules.price-missing"), [Message.Of("schedules.price-allowed")]);
     }
 }

@@ -15,14 +15,23 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Confidence">How far it can be trusted.</param>
 /// <param name="Sources">Ids of the sources.</param>
 public sealed record FitLandmark(
-    string Id, string Landmark, bool Cooling, double FromHours, double? ToHours, decimal CelsiusLow, decimal CelsiusHigh, string? Advice, Confidence Confidence, IReadOnlyList<string> Sources);
+    string Id,
+    string Landmark,
+    bool Cooling,
+    double FromHours,
+    double? ToHours,
+    decimal CelsiusLow,
+    decimal CelsiusHigh,
+    string? Advice,
+    Confidence Confidence,
+    IReadOnlyList<string> Sources);
 
 /// <summary>The cones to set beside the ware; whole cones only.</summary>
 /// <param name="Guide">One cooler: it goes down first and says that it is time to watch.</param>
 /// <param name="Target">The target.</param>
 /// <param name="Guard">One hotter: it must stay up.</param>
 /// <param name="Message">How to read them.</param>
-public sealed record WitnessCones(string? Guide, string Target, string? Guard, string Message);
+public sealed record WitnessCones(string? Guide, string Target, string? Guard, Message Message);
 
 /// <summary>A hazard of this firing.</summary>
 /// <param name="Id">Its row in the data package.</param>

@@ -1,4 +1,4 @@
-using ConeService.Contract.Cones;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Schedules;
 
@@ -13,7 +13,15 @@ namespace ConeService.Contract.Schedules;
 /// <param name="LastRampShare">Share of the target's progress that the last ramp does; the rest are holds and cooling, which no chart prints.</param>
 /// <param name="Cones">The cones around the target, ascending.</param>
 public sealed record FitHeatWork(
-    string? Reached, string? Next, double? Fraction, string Reading, double? TargetProgress, double? NextProgress, double? TargetMarginCelsius, double? LastRampShare, IReadOnlyList<FitCone> Cones);
+    string? Reached,
+    string? Next,
+    double? Fraction,
+    Message Reading,
+    double? TargetProgress,
+    double? NextProgress,
+    double? TargetMarginCelsius,
+    double? LastRampShare,
+    IReadOnlyList<FitCone> Cones);
 
 /// <summary>One cone along the curve.</summary>
 /// <param name="Cone">The cone.</param>

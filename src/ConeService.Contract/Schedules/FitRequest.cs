@@ -20,45 +20,12 @@ public sealed record FitRequest(
     string? Chart = null,
     double? ClockHand = null,
     string? Units = null,
-    FitKiln? Kiln = null,
+    Kiln? Kiln = null,
     FitLoad? Load = null,
     string? Start = null,
     double? LoadingMinutes = null,
     double? StartTemperature = null,
     FitTariff? Tariff = null);
-
-/// <summary>A kiln as its keeper knows it. What is left out is taken by size and said in assumed.</summary>
-/// <param name="Id">Your name for it, repeated in the answer.</param>
-/// <param name="Heat">electric, gas, wood, raku or vapour.</param>
-/// <param name="VolumeLitres">Inner volume, L; not needed with <paramref name="Interior"/>.</param>
-/// <param name="Interior">Inner dimensions.</param>
-/// <param name="Wall">Wall.</param>
-/// <param name="Kilowatts">Rated power, kW: of the elements at <paramref name="VoltsInstalled"/>, or of the burners.</param>
-/// <param name="VoltsInstalled">Voltage the elements were made for, V.</param>
-/// <param name="VoltsAsWired">Voltage the kiln really gets, V.</param>
-/// <param name="ElementAge">Age of the elements: 0 new, 1 due for replacement, at most 2.</param>
-/// <param name="ElementFirings">Firings since the elements were new, instead of their age.</param>
-/// <param name="MaxCone">Hottest cone that its maker allows, as text.</param>
-/// <param name="MaxTemperature">Highest temperature that its maker allows, in units.</param>
-/// <param name="ControllerSegments">Segments that its controller holds, 2 to 99; left out: as many as it takes.</param>
-/// <param name="LeakFactor">How leaky against a closed kiln, 0 to 20; an open vent is 2 to 5.</param>
-/// <param name="FuelFactor">Gas: fuel really burnt over the lower bound, from your own meter, 1 to 10.</param>
-public sealed record FitKiln(
-    string? Id = null,
-    string? Heat = null,
-    double? VolumeLitres = null,
-    KilnInterior? Interior = null,
-    KilnWallInput? Wall = null,
-    double? Kilowatts = null,
-    double? VoltsInstalled = null,
-    double? VoltsAsWired = null,
-    double? ElementAge = null,
-    int? ElementFirings = null,
-    SentText MaxCone = default,
-    double? MaxTemperature = null,
-    int? ControllerSegments = null,
-    double? LeakFactor = null,
-    double? FuelFactor = null);
 
 /// <summary>What stands in the kiln.</summary>
 /// <param name="KilogramsWare">Mass of the ware, kg.</param>
@@ -66,7 +33,12 @@ public sealed record FitKiln(
 /// <param name="ThickestMillimetres">Thickest wall of the ware, mm, up to 400.</param>
 /// <param name="Dryness">wet, leather-hard or bone-dry.</param>
 /// <param name="Glaze">none, dry or fresh: the coat on the ware when the firing starts.</param>
-public sealed record FitLoad(double? KilogramsWare = null, double? KilogramsFurniture = null, double? ThickestMillimetres = null, string? Dryness = null, string? Glaze = null);
+public sealed record FitLoad(
+    double? KilogramsWare = null,
+    double? KilogramsFurniture = null,
+    double? ThickestMillimetres = null,
+    string? Dryness = null,
+    string? Glaze = null);
 
 /// <summary>What energy costs.</summary>
 /// <param name="PerKilowattHour">Price of a kWh, of electricity or of the fuel's net heating value.</param>

@@ -1,4 +1,3 @@
-using ConeService.Contract.Answers;
 using ConeService.Data;
 
 namespace ConeService.Contract.Schedules;
@@ -15,8 +14,16 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Vents">How the kiln is vented, in order.</param>
 /// <param name="Basis">kiln-model, or programme where no kiln was modelled: then the cooling is a guess.</param>
 public sealed record FitTimes(
-    DateTimeOffset? Start, DateTimeOffset? Loading, double PeakHours, DateTimeOffset? Peak, double EndHours, DateTimeOffset? End, double? OpeningHours, DateTimeOffset? Opening,
-    IReadOnlyList<VentPeriod> Vents, string Basis);
+    DateTimeOffset? Start,
+    DateTimeOffset? Loading,
+    double PeakHours,
+    DateTimeOffset? Peak,
+    double EndHours,
+    DateTimeOffset? End,
+    double? OpeningHours,
+    DateTimeOffset? Opening,
+    IReadOnlyList<VentPeriod> Vents,
+    string Basis);
 
 /// <summary>A time with one setting of the vent.</summary>
 /// <param name="Vent">The setting.</param>
@@ -26,4 +33,11 @@ public sealed record FitTimes(
 /// <param name="ToCelsius">The temperature at its end, °C.</param>
 /// <param name="From">From.</param>
 /// <param name="To">To.</param>
-public sealed record VentPeriod(VentSetting Vent, string? Note, double FromHours, double ToHours, double ToCelsius, DateTimeOffset? From, DateTimeOffset? To);
+public sealed record VentPeriod(
+    VentSetting Vent,
+    string? Note,
+    double FromHours,
+    double ToHours,
+    double ToCelsius,
+    DateTimeOffset? From,
+    DateTimeOffset? To);

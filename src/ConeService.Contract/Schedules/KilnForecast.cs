@@ -36,7 +36,7 @@ public sealed record KilnForecast(
     KilnEnergy Energy,
     KilnFuel? Fuel,
     FitCost? Cost,
-    string? Instead,
+    Message? Instead,
     IReadOnlyList<FitRemedy> Remedies);
 
 /// <summary>What the firing costs.</summary>
@@ -51,4 +51,4 @@ public sealed record FitCost(double? Amount, double Low, double High, string Cur
 /// <param name="Message">What to do and what comes of it.</param>
 /// <param name="Programme">The programme to use instead, where that is the remedy.</param>
 /// <param name="Reading">The cone that it reaches, as one says it; null where it was not computed.</param>
-public sealed record FitRemedy(string Code, string Message, FittedProgramme? Programme, string? Reading);
+public sealed record FitRemedy(string Code, Message Message, FittedProgramme? Programme, Message? Reading);

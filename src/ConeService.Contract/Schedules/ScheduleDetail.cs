@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Schedules;
@@ -13,8 +14,14 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Sources">Ids of the sources.</param>
 /// <param name="Assumed">Parameters that were left out, with what was taken.</param>
 public sealed record ScheduleDetail(
-    string DatasetVersion, ScheduleSummary Schedule, string Units, string Chart, IReadOnlyList<TemplateSegment> Segments, IReadOnlyList<string> Notes,
-    IReadOnlyList<string> Sources, IReadOnlyList<Assumption> Assumed);
+    string DatasetVersion,
+    ScheduleSummary Schedule,
+    string Units,
+    string Chart,
+    IReadOnlyList<TemplateSegment> Segments,
+    IReadOnlyList<Message> Notes,
+    IReadOnlyList<string> Sources,
+    IReadOnlyList<Assumption> Assumed);
 
 /// <summary>One segment of a template.</summary>
 /// <param name="Number">Place in the template, from 1.</param>
@@ -38,7 +45,7 @@ public sealed record ScheduleDetail(
 /// <param name="Sources">Ids of the sources.</param>
 public sealed record TemplateSegment(
     int Number,
-    string InWords,
+    Message InWords,
     FiringStage Stage,
     string Purpose,
     decimal? RateCelsiusPerHour,

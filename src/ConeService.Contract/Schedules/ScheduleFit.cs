@@ -1,5 +1,5 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Schedules;
@@ -43,14 +43,14 @@ public sealed record ScheduleFit(
     decimal PeakFahrenheit,
     double ProgrammeHours,
     FitHeatWork HeatWork,
-    string? WhyNot,
+    Message? WhyNot,
     IReadOnlyList<FitChange> Changes,
     KilnForecast? Kiln,
     FitTimes Times,
     IReadOnlyList<FitLandmark> Landmarks,
     WitnessCones? WitnessCones,
     IReadOnlyList<FitCaution> Cautions,
-    IReadOnlyList<string> Warnings,
+    IReadOnlyList<Message> Warnings,
     Basis Basis,
     IReadOnlyList<string> Sources,
     IReadOnlyList<Assumption> Assumed);
@@ -77,7 +77,7 @@ public sealed record ScheduleFit(
 /// <param name="Confidence">The weakest confidence of those segments; derived for an added one.</param>
 public sealed record FittedSegment(
     int Number,
-    string InWords,
+    Message InWords,
     decimal? RateCelsiusPerHour,
     decimal? RateFahrenheitPerHour,
     decimal? TakenRateCelsiusPerHour,
@@ -88,7 +88,7 @@ public sealed record FittedSegment(
     double HoldHours,
     double EndHours,
     FiringStage Stage,
-    string Purpose,
+    Message Purpose,
     FiringAtmosphere Atmosphere,
     string? AtmosphereNote,
     VentSetting Vent,

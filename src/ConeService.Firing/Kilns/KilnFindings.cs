@@ -1,5 +1,6 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.Kilns;
 
@@ -15,40 +16,52 @@ internal sealed class KilnFindings
     }
 
     /// <summary>A number must lie in a range; true when it does, or is absent.</summary>
-    public bool InRange(string field, double? value, double low, double high, string unit, string? likely = null)
+    public bool InRange(string field, double? value, double low, double high, string unit, Message? likely = null) => InRange(
+        field, value, low, high,
+        unit.Length > 0
+            ? Message.Of("kilns.range", ("low", low), ("high", high), ("unit", unit))
+            : Message.Of("kilns.range-without-unit", ("low", low), ("high", high)),
+        likely);
+
+    /// <summary>A number must lie in a range that is said in words; true when it does, or is absent.</summary>
+    public bool InRange(string field, double? value, double low, double high, Message range, Message? likely = null)
     {
         if (value is null || (value >= low && value <= high)) return true;
-        var range = string.Create(CultureInfo.InvariantCulture, $"{low} to {high} {unit}").TrimEnd();
-        found.Add(new("kiln-number-out-of-range", field, Text(value), $"{Text(value)} is not a number that a kiln has here: {range}.", [range], likely));
+        found.Add(new(
+            "kiln-number-out-of-range", field, Text(value), Message.Of("kilns.out-of-range", ("sent", value), ("range", range)), [range], likely));
         return false;
     }
 
     /// <summary>Neither volume nor dimensions.</summary>
     public void NoSize(string field) => found.Add(new(
-        "kiln-size-missing", field, null, "The kiln has neither a volume nor inner dimensions; nothing can be reckoned without its size.", ["volumeLitres", "interior"]));
+        "kiln-size-missing", field, null, Message.Of("kilns.size-missing"), Message.Verbatim(["volumeLitres", "interior"])));
 
     /// <summary>A stated volume that the dimensions do not have.</summary>
     public void SizeConflict(string field, double stated, double reckoned) => found.Add(new(
-        "kiln-size-conflict", field, Text(stated), $"The dimensions make {Text(Math.Round(reckoned, 1))} L, not {Text(stated)} L.",
-        [string.Create(CultureInfo.InvariantCulture, $"{reckoned:0.#}")], "Outer dimensions, or centimetres for millimetres; leave one of the two out."));
+        "kiln-size-conflict", field, Text(stated), Message.Of("kilns.size-conflict", ("litres", Math.Round(reckoned, 1)), ("stated", stated)),
+        Message.Verbatim([string.Create(CultureInfo.InvariantCulture, $"{reckoned:0.#}")]), Message.Of("kilns.size-conflict-mistake")));
 
     /// <summary>Dimensions that make no shape.</summary>
-    public void NoShape(string field) => found.Add(new(
-        "kiln-size-conflict", field, null, "An interior is heightMillimetres with either diameterMillimetres, or widthMillimetres and depthMillimetres.",
-        ["heightMillimetres, widthMillimetres, depthMillimetres", "heightMillimetres, diameterMillimetres"]));
+    public void NoShape(string field) => found.Add(Shapeless(field));
+
+    /// <summary>The finding on dimensions that make no shape.</summary>
+    public static Finding Shapeless(string field) => new(
+        "kiln-size-conflict", field, null, Message.Of("kilns.no-shape"),
+        Message.Verbatim(["heightMillimetres, widthMillimetres, depthMillimetres", "heightMillimetres, diameterMillimetres"]));
 
     /// <summary>A wall of a material that is not in the table.</summary>
     public void UnknownWall(string field, string material, IReadOnlyList<string> walls) => found.Add(new(
-        "kiln-wall-unknown", field, material, $"'{material}' is not a wall of kiln-materials.", [.. walls], NearMatches.Find(material, walls, 1) is [var near] ? $"{near}?" : null));
+        "kiln-wall-unknown", field, material, Message.Of("kilns.wall-unknown", ("material", material)), Message.Verbatim(walls),
+        NearMatches.Find(material, walls, 1) is [var near] ? Message.Of("kilns.wall-near", ("near", near)) : null));
 
     /// <summary>A parameter that this heat, or another parameter, rules out.</summary>
-    public void NotApplicable(string field, string value, string why) => found.Add(new("kiln-parameter-not-applicable", field, value, why, []));
+    public void NotApplicable(string field, string value, Message why) => found.Add(new("kiln-parameter-not-applicable", field, value, why, []));
 
     /// <summary>Power that no kiln of the size has.</summary>
     public void AbsurdPower(string field, double kilowatts, double low, double high) => found.Add(new(
-        "kiln-power-absurd", field, Text(kilowatts), $"No kiln of this size has {Text(kilowatts)} kW.",
-        [string.Create(CultureInfo.InvariantCulture, $"{low:0.##} to {high:0.#} kW")],
-        kilowatts > high ? "Watts for kilowatts, or the size is too small?" : "The size is too large, or the unit is not kW?"));
+        "kiln-power-absurd", field, Text(kilowatts), Message.Of("kilns.power-absurd", ("kilowatts", kilowatts)),
+        [Message.Of("kilns.power-range", ("low", low), ("high", high))],
+        kilowatts > high ? Message.Of("kilns.power-too-high") : Message.Of("kilns.power-too-low")));
 
     /// <summary>A number as text.</summary>
     public static string Text(double? value) => value?.ToString(CultureInfo.InvariantCulture) ?? "";

@@ -42,34 +42,34 @@ internal sealed class KilnModel(Dataset dataset)
     /// <param name="kilnField">JSON pointer of the kiln, for findings.</param>
     /// <param name="loadField">JSON pointer of the load, for findings.</param>
     /// <exception cref="RefusedException">Something is absurd; every finding is named.</exception>
-    public KilnSetup Resolve(KilnInput kiln, KilnLoad? load = null, string kilnField = "/kiln", string loadField = "/load") =>
+    public KilnSetup Resolve(StatedKiln kiln, KilnLoad? load = null, string kilnField = "/kiln", string loadField = "/load") =>
         new KilnResolver(dataset, Defaults, kiln, load ?? new(), kilnField, loadField).Resolve();
 
-    /// <summary>Fires the plan.</summary>
+    /// <summary>Fires the programme.</summary>
     /// <param name="setup">Kiln and load.</param>
-    /// <param name="plan">The programme; targets from 5 °C above the room to 1400 °C, rates from 0.1 to 10000 °C/h, holds up to <see cref="LongestHours"/>.</param>
+    /// <param name="programme">The programme; targets from 5 °C above the room to 1400 °C, rates from 0.1 to 10000 °C/h, holds up to <see cref="LongestHours"/>.</param>
     /// <param name="stepSeconds">Time step, s, 1 to 60; shorter ones serve tests.</param>
-    /// <exception cref="ArgumentException">The plan has no segment, or a number outside these ranges; callers check theirs before.</exception>
-    public KilnPrediction Predict(KilnSetup setup, FiringPlan plan, double stepSeconds = StepSeconds)
+    /// <exception cref="ArgumentException">The programme has no segment, or a number outside these ranges; callers check theirs before.</exception>
+    public KilnPrediction Predict(KilnSetup setup, KilnProgramme programme, double stepSeconds = StepSeconds)
     {
-        plan.Check();
+        programme.Check();
         ArgumentOutOfRangeException.ThrowIfLessThan(stepSeconds, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(stepSeconds, StepSeconds);
         var physics = KilnAssembler.Assemble(dataset, Defaults, setup);
-        var room = plan.RoomCelsius + Temperature.KelvinAtZero;
-        var balance = new HeatBalance(physics, plan.StartCelsius + Temperature.KelvinAtZero, room);
+        var room = programme.RoomCelsius + Temperature.KelvinAtZero;
+        var balance = new HeatBalance(physics, programme.StartCelsius + Temperature.KelvinAtZero, room);
         var record = new FiringRecord(balance);
         var flue = new FlueLoss(Defaults["flue-loss"], Defaults["flue-loss-slope"]);
-        Func<double, double>? available = setup.Heat != KilnHeat.Electric ? kelvin => flue.Available(kelvin - Temperature.KelvinAtZero, plan.RoomCelsius) : null;
+        Func<double, double>? available = setup.Heat != KilnHeat.Electric ? kelvin => flue.Available(kelvin - Temperature.KelvinAtZero, programme.RoomCelsius) : null;
         var watts = setup.AvailableKilowatts * 1000;
         var run = new FiringRun(balance, record, available is null ? _ => watts : kelvin => watts * available(kelvin), physics.Load.DryKelvin, stepSeconds) { Available = available };
 
         record.Add(0, double.NaN, 0, always: true);
-        var segments = new List<SegmentOutcome>(plan.Segments.Count);
+        var segments = new List<SegmentOutcome>(programme.Segments.Count);
         var completed = true;
-        for (var i = 0; i < plan.Segments.Count; i++)
+        for (var i = 0; i < programme.Segments.Count; i++)
         {
-            segments.Add(completed ? run.Run(i, plan.Segments[i]) : NotRun(i, run.Hours, balance));
+            segments.Add(completed ? run.Run(i, programme.Segments[i]) : NotRun(i, run.Hours, balance));
             completed &= segments[i].RampEndHours is not null;
         }
 
@@ -77,7 +77,7 @@ internal sealed class KilnModel(Dataset dataset)
         var opening = run.Cool(OpeningCelsius + Temperature.KelvinAtZero);
         return new(
             segments,
-            setup.MaxCelsius is { } most && plan.Segments.Any(s => s.TargetCelsius > most),
+            setup.MaxCelsius is { } most && programme.Segments.Any(s => s.TargetCelsius > most),
             completed,
             record.PeakKelvin - Temperature.KelvinAtZero,
             record.PeakHours,

@@ -4,8 +4,8 @@ using ConeService.Firing.HeatWork;
 namespace ConeService.Firing.Kilns;
 
 /// <summary>What the model expects of a firing. Energy within ±20 % when the load's mass is known; see docs/kilns.md for what it can't know.</summary>
-/// <param name="Segments">One outcome per segment of the plan, in order.</param>
-/// <param name="ExceedsMaker">True when the plan goes above the temperature that the maker allows.</param>
+/// <param name="Segments">One outcome per segment of the programme, in order.</param>
+/// <param name="ExceedsMaker">True when the programme goes above the temperature that the maker allows.</param>
 /// <param name="Completed">True when every segment ran to its end; false when the kiln stalled and the rest was not run.</param>
 /// <param name="PeakCelsius">Highest temperature of the chamber, °C.</param>
 /// <param name="HoursToPeak">From the start to the first moment of that temperature, h.</param>

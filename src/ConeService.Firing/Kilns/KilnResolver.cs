@@ -1,11 +1,13 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Kilns;
 
 /// <summary>Decides every parameter of one kiln and load: as stated, or from the tables, and says which.</summary>
-internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnInput kiln, KilnLoad load, string kilnField, string loadField)
+internal sealed class KilnResolver(
+    Dataset dataset, KilnDefaults defaults, StatedKiln kiln, KilnLoad load, string kilnField, string loadField)
 {
     private const double Disagreement = 0.2;
     private const double LeastPerSquareMetre = 0.5;
@@ -15,7 +17,10 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
     private readonly KilnFindings findings = new();
     private readonly List<Assumption> assumed = [];
     // Every model stands on these, whatever is stated: materials of the load and the constants.
-    private readonly List<string> sources = [.. dataset.KilnMaterials.Single(m => m.Id == KilnModel.ClayMaterial).Sources, .. dataset.KilnDefaults.SelectMany(d => d.Sources)];
+    private readonly List<string> sources =
+    [
+        .. dataset.KilnMaterials.Single(m => m.Id == KilnModel.ClayMaterial).Sources, .. dataset.KilnDefaults.SelectMany(d => d.Sources),
+    ];
 
     public KilnSetup Resolve()
     {
@@ -27,8 +32,9 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
         var material = Material(size);
         var rated = Rated(size, geometry);
         var ageing = Ageing();
-        var (ware, furniture) = (Mass("kilogramsWare", load.KilogramsWare, "ware-density", litres), Mass("kilogramsFurniture", load.KilogramsFurniture, "furniture-density", litres));
-        var stage = load.Ware ?? Assume("load.ware", WareStage.Green, "green", "Green ware needs the more heat.");
+        var ware = Mass("kilogramsWare", load.KilogramsWare, "ware-density", litres);
+        var furniture = Mass("kilogramsFurniture", load.KilogramsFurniture, "furniture-density", litres);
+        var stage = load.Ware ?? Assume("load.ware", WareStage.Green, "green", Message.Of("kilns.assumed-green-ware"));
         var setup = new KilnSetup
         {
             Heat = kiln.Heat,
@@ -40,7 +46,7 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
             AvailableKilowatts = rated * VoltageShare() / ageing,
             ElementAgeing = ageing,
             MaxCelsius = kiln.MaxCelsius,
-            LeakFactor = kiln.LeakFactor ?? Assume("kiln.leakFactor", 1.0, "1", "Lid and vents closed."),
+            LeakFactor = kiln.LeakFactor ?? Assume("kiln.leakFactor", 1.0, "1", Message.Of("kilns.assumed-closed")),
             FuelFactor = kiln.FuelFactor,
             KilogramsWare = ware,
             KilogramsFurniture = furniture,
@@ -65,7 +71,8 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
                 return default;
             }
 
-            assumed.Add(new("kiln.interior", Text(defaults["inside-shape"]) + "·volume^(2/3)", "Area of the inside from the volume, for a chamber about as high as wide."));
+            var area = Text(defaults["inside-shape"]) + "·volume^(2/3)";
+            assumed.Add(new("kiln.interior", area, Message.Of("kilns.assumed-inside-area")));
             return KilnGeometry.OfVolume(litres, defaults["inside-shape"]);
         }
 
@@ -78,7 +85,8 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
         KilnGeometry? shape = inside switch
         {
             { DiameterMillimetres: { } d, WidthMillimetres: null, DepthMillimetres: null } => KilnGeometry.OfRound(d, inside.HeightMillimetres),
-            { DiameterMillimetres: null, WidthMillimetres: { } w, DepthMillimetres: { } d } => KilnGeometry.OfBox(w, d, inside.HeightMillimetres),
+            { DiameterMillimetres: null, WidthMillimetres: { } w, DepthMillimetres: { } d } =>
+                KilnGeometry.OfBox(w, d, inside.HeightMillimetres),
             _ => null,
         };
         if (shape is not { } found)
@@ -88,7 +96,8 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
         }
 
         var reckoned = found.CubicMetres * 1000;
-        if (kiln.VolumeLitres is { } stated && Math.Abs(stated - reckoned) > Disagreement * reckoned) findings.SizeConflict($"{kilnField}/volumeLitres", stated, reckoned);
+        if (kiln.VolumeLitres is { } stated && Math.Abs(stated - reckoned) > Disagreement * reckoned)
+            findings.SizeConflict($"{kilnField}/volumeLitres", stated, reckoned);
         findings.InRange(field, Math.Round(reckoned, 1), 5, 5000, "L");
         return found;
     }
@@ -110,7 +119,8 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
     }
 
     private double WallMillimetres(KilnSizeRow size) =>
-        kiln.Wall?.ThicknessMillimetres ?? Assume("kiln.wall.thicknessMillimetres", (double)size.WallMillimetres, Text((double)size.WallMillimetres), SizeReason(size));
+        kiln.Wall?.ThicknessMillimetres
+        ?? Assume("kiln.wall.thicknessMillimetres", (double)size.WallMillimetres, Text((double)size.WallMillimetres), SizeReason(size));
 
     private double Rated(KilnSizeRow size, KilnGeometry geometry)
     {
@@ -120,7 +130,8 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
             return Assume("kiln.kilowatts", usual, Text(usual), SizeReason(size));
         }
 
-        var (low, high) = (LeastPerSquareMetre * geometry.SquareMetres, (kiln.Heat != KilnHeat.Electric ? MostGas : MostElectric) * geometry.SquareMetres);
+        var most = kiln.Heat != KilnHeat.Electric ? MostGas : MostElectric;
+        var (low, high) = (LeastPerSquareMetre * geometry.SquareMetres, most * geometry.SquareMetres);
         if (stated < low || stated > high) findings.AbsurdPower($"{kilnField}/kilowatts", stated, low, high);
         return stated;
     }
@@ -130,7 +141,7 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
         if (kiln.VoltsInstalled is null != kiln.VoltsAsWired is null)
         {
             var missing = kiln.VoltsInstalled is null ? "kiln.voltsInstalled" : "kiln.voltsAsWired";
-            assumed.Add(new(missing, Text(kiln.VoltsInstalled ?? kiln.VoltsAsWired), "The other voltage is not stated, so none is taken to be lost."));
+            assumed.Add(new(missing, Text(kiln.VoltsInstalled ?? kiln.VoltsAsWired), Message.Of("kilns.assumed-voltage")));
         }
 
         return kiln is { VoltsInstalled: { } installed, VoltsAsWired: { } wired } ? Math.Pow(wired / installed, 2) : 1;
@@ -139,9 +150,11 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
     private double Ageing()
     {
         if (kiln.Heat != KilnHeat.Electric) return 1;
-        var age = kiln.ElementAge ?? kiln.ElementFirings / defaults["element-firings"] ?? Assume("kiln.elementAge", 0.0, "0", "New elements; tired ones give less power.");
+        var age = kiln.ElementAge
+            ?? kiln.ElementFirings / defaults["element-firings"]
+            ?? Assume("kiln.elementAge", 0.0, "0", Message.Of("kilns.assumed-new-elements"));
         if (age <= KilnChecks.OldestElements) return 1 + (defaults["element-rise"] * age);
-        assumed.Add(new("kiln.elementAge", Text(KilnChecks.OldestElements), "Beyond twice the usual life elements fail rather than fade."));
+        assumed.Add(new("kiln.elementAge", Text(KilnChecks.OldestElements), Message.Of("kilns.assumed-oldest-elements")));
         return 1 + (defaults["element-rise"] * KilnChecks.OldestElements);
     }
 
@@ -150,7 +163,7 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
         if (stated is null)
         {
             var usual = Math.Round(defaults[perLitre] * litres, 1);
-            return Assume($"load.{member}", usual, Text(usual), "An ordinary load of this volume; weigh your own, it weighs most on the energy.");
+            return Assume($"load.{member}", usual, Text(usual), Message.Of("kilns.assumed-load"));
         }
 
         findings.InRange($"{loadField}/{member}", stated, 0, Math.Round(MostKilogramsPerLitre * litres), "kg");
@@ -161,26 +174,25 @@ internal sealed class KilnResolver(Dataset dataset, KilnDefaults defaults, KilnI
     {
         if (stage == WareStage.Bisqued)
         {
-            if (load.Dryness is { } unfit) findings.NotApplicable($"{loadField}/dryness", Word(unfit), "Dryness is of green ware; bisqued ware holds what its glaze left.");
+            if (load.Dryness is { } unfit) findings.NotApplicable($"{loadField}/dryness", EnumWords.Word(unfit), Message.Of("kilns.dryness-of-bisque"));
             return defaults["bisqued-water"];
         }
 
-        var dryness = load.Dryness ?? Assume("load.dryness", Dryness.BoneDry, Word(Dryness.BoneDry), "Ware is loaded bone dry.");
-        return defaults[Word(dryness) + "-water"];
+        var dryness = load.Dryness
+            ?? Assume("load.dryness", Dryness.BoneDry, EnumWords.Word(Dryness.BoneDry), Message.Of("kilns.assumed-bone-dry"));
+        return defaults[EnumWords.Word(dryness) + "-water"];
     }
 
-    private static string Word(Dryness dryness) => dryness switch { Dryness.BoneDry => "bone-dry", Dryness.LeatherHard => "leather-hard", _ => "wet" };
-
-    private T Assume<T>(string parameter, T value, string text, string reason)
+    private T Assume<T>(string parameter, T value, string text, Message reason)
     {
         assumed.Add(new(parameter, text, reason));
         return value;
     }
 
-    private string SizeReason(KilnSizeRow size)
+    private Message SizeReason(KilnSizeRow size)
     {
         sources.AddRange(size.Sources);
-        return $"Usual for {HeatWord} kilns from {size.FromLitres.ToString(CultureInfo.InvariantCulture)} L.";
+        return Message.Of("kilns.assumed-by-size", ("heat", HeatWord), ("litres", size.FromLitres));
     }
 
     private static string Text(double? value) => KilnFindings.Text(value);

@@ -12,7 +12,7 @@ internal static class LoadAssumptions
         if (load.Pieces.Any(p => p.Use is null))
             yield return new("use", "not stated", Message.Of("loads.use-assumed"));
         if (load.Pieces.Any(p => p is { Thickness: null, State: PieceState.BoneDry }))
-            yield return new("thicknessMillimetres", "12 or less", Message.Of("loads.thickness-assumed"));
+            yield return new("thickestMillimetres", "12 or less", Message.Of("loads.thickness-assumed"));
         if (load.Firing.MeltsGlazes && load.Pieces.Any(p => WasMaturedBefore(p, load.Firing)))
             yield return new("state", "bisqued within the range of its body", Message.Of("loads.bisque-assumed"));
     }

@@ -2,37 +2,35 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.Schedules;
 
 /// <summary>Describes templates as the API lists them.</summary>
-/// <param name="book">The templates.</param>
+/// <param name="catalogue">The templates.</param>
 /// <param name="charts">The charts.</param>
-internal sealed class ScheduleDescriber(ScheduleBook book, ConeCharts charts)
+internal sealed class ScheduleDescriber(ScheduleCatalogue catalogue, ConeCharts charts)
 {
     // What a segment without a rate is taken to do where its end point is looked up; the cone hardly minds.
     private const decimal UsualRate = 60m;
 
-    private static readonly string[] Notes =
-    [
-        "A template reaches another cone in another kiln: POST /v1/schedules/{id}/fit makes a programme for your cone, kiln and load.",
-        "Witness cones beside the ware decide, not the meter. Nothing here replaces the kiln's manual, local codes and licensed practice.",
-    ];
+    private static readonly Message[] Notes = [Message.Of("schedules.note-template"), Message.Of("schedules.note-witness-cones")];
 
     /// <summary>The templates that pass a filter.</summary>
-    public ScheduleList List(ScheduleFilter filter) => new(book.Dataset.VersionId, [.. book.Schedules.Where(filter.Passes).Select(Summary)]);
+    public ScheduleList List(ScheduleFilter filter) =>
+        new(catalogue.Dataset.VersionId, [.. catalogue.Schedules.Where(filter.Passes).Select(Summary)]);
 
     /// <summary>One template.</summary>
     /// <param name="schedule">The template.</param>
     /// <param name="units">C or F; null when left out.</param>
     public ScheduleDetail Detail(Schedule schedule, string? units)
     {
-        List<Assumption> assumed = [new("chart", ConeCharts.DefaultChart, "Cones of the template are shown by the end points of this chart.")];
-        if (units is null) assumed.Add(new("units", "C", "No units were asked for; the sentences speak in °C."));
+        List<Assumption> assumed = [new("chart", ConeCharts.DefaultChart, Message.Of("schedules.assumed-chart-of-template"))];
+        if (units is null) assumed.Add(new("units", "C", Message.Of("schedules.assumed-units")));
         return new(
-            book.Dataset.VersionId, Summary(schedule), units ?? "C", ConeCharts.DefaultChart,
+            catalogue.Dataset.VersionId, Summary(schedule), units ?? "C", ConeCharts.DefaultChart,
             [.. schedule.Segments.Select(s => Segment(s, units == "F"))], Notes, [.. schedule.Sources], assumed);
     }
 
@@ -40,8 +38,24 @@ internal sealed class ScheduleDescriber(ScheduleBook book, ConeCharts charts)
     {
         var row = schedule.Row;
         return new(
-            row.Id, row.Title, row.Kind, row.EndCone, row.ConeMin, row.ConeMax, row.RangeConfidence, row.Atmosphere, row.KilnHeats, row.Takes, row.ThicknessMaxMillimetres,
-            row.HoursMin, row.HoursMax, row.HoursNote, schedule.Segments.Count, row.Confidence, row.Note, [.. schedule.Sources]);
+            row.Id,
+            row.Title,
+            row.Kind,
+            EndCone: row.EndCone,
+            ConeMin: row.ConeMin,
+            ConeMax: row.ConeMax,
+            RangeConfidence: row.RangeConfidence,
+            Atmosphere: row.Atmosphere,
+            KilnHeats: row.KilnHeats,
+            Takes: row.Takes,
+            ThicknessMaxMillimetres: row.ThicknessMaxMillimetres,
+            HoursMin: row.HoursMin,
+            HoursMax: row.HoursMax,
+            HoursNote: row.HoursNote,
+            Segments: schedule.Segments.Count,
+            Confidence: row.Confidence,
+            Note: row.Note,
+            Sources: [.. schedule.Sources]);
     }
 
     private TemplateSegment Segment(ScheduleSegmentRow row, bool fahrenheit)
@@ -49,14 +63,41 @@ internal sealed class ScheduleDescriber(ScheduleBook book, ConeCharts charts)
         var celsius = row.TargetCelsius ?? EndPoint(row);
         return new(
             row.Number,
-            SegmentWords.Say(fahrenheit, (double?)row.RateCelsiusPerHour, (double)celsius, row.TargetCone, (double?)row.TargetBelowCelsius, (double)row.HoldMinutes),
-            row.Stage, row.Purpose, row.RateCelsiusPerHour, row.RateCelsiusPerHour * 9m / 5m, row.TargetCone, row.TargetBelowCelsius,
-            celsius, Temperature.ToFahrenheit(celsius), row.HoldMinutes, row.Atmosphere, row.AtmosphereNote, row.Vent, row.VentNote, row.PublishedFields, row.Confidence, row.Note, row.Sources);
+            Sentence(row, celsius, fahrenheit),
+            row.Stage,
+            row.Purpose,
+            RateCelsiusPerHour: row.RateCelsiusPerHour,
+            RateFahrenheitPerHour: row.RateCelsiusPerHour * 9m / 5m,
+            TargetCone: row.TargetCone,
+            TargetBelowCelsius: row.TargetBelowCelsius,
+            TargetCelsius: celsius,
+            TargetFahrenheit: Temperature.ToFahrenheit(celsius),
+            HoldMinutes: row.HoldMinutes,
+            Atmosphere: row.Atmosphere,
+            AtmosphereNote: row.AtmosphereNote,
+            Vent: row.Vent,
+            VentNote: row.VentNote,
+            PublishedFields: row.PublishedFields,
+            Confidence: row.Confidence,
+            Note: row.Note,
+            Sources: row.Sources);
+    }
+
+    private static Message Sentence(ScheduleSegmentRow row, decimal celsius, bool fahrenheit)
+    {
+        var (rate, hold) = ((double?)row.RateCelsiusPerHour, (double)row.HoldMinutes);
+        return (row.TargetCone, row.TargetBelowCelsius) switch
+        {
+            (null, _) => SegmentSentence.To(fahrenheit, rate, (double)celsius, hold),
+            ({ } cone, { } below) => SegmentSentence.BelowCone(fahrenheit, rate, cone, (double)below, hold),
+            ({ } cone, _) => SegmentSentence.ToCone(fahrenheit, rate, cone, (double)celsius, hold),
+        };
     }
 
     private decimal EndPoint(ScheduleSegmentRow row)
     {
-        var cone = charts.Default.Find(Cone.Parse(row.TargetCone!)) ?? throw new InvalidOperationException($"The default chart does not print cone {row.TargetCone}.");
+        var cone = charts.Default.Find(Cone.Parse(row.TargetCone!))
+            ?? throw new InvalidOperationException($"The default chart does not print cone {row.TargetCone}.");
         // A drop is counted from the peak of the ramp before it, which goes at its own rate.
         var rate = row.TargetBelowCelsius is null ? row.RateCelsiusPerHour ?? UsualRate : UsualRate;
         return Math.Round(cone.At(new HeatingRate(rate))!.Celsius, 1) - (row.TargetBelowCelsius ?? 0);

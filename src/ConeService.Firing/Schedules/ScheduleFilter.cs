@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 
@@ -23,13 +24,16 @@ internal sealed record ScheduleFilter(FiringKind? Kind = null, Cone? Cone = null
             else findings.Add(wrong!);
         }
 
-        var filter = new ScheduleFilter(Word<FiringKind>(kind, "kind", findings), read, Word<FiringAtmosphere>(atmosphere, "atmosphere", findings));
+        var filter = new ScheduleFilter(
+            Word<FiringKind>(kind, "kind", findings), read, Word<FiringAtmosphere>(atmosphere, "atmosphere", findings));
         return findings.Count == 0 ? filter : throw new RefusedException(findings);
     }
 
     /// <summary>True when a template passes.</summary>
     public bool Passes(Schedule schedule) =>
-        (Kind is null || schedule.Row.Kind == Kind) && (Cone is not { } cone || schedule.Takes(cone)) && (Atmosphere is null || schedule.Row.Atmosphere == Atmosphere);
+        (Kind is null || schedule.Row.Kind == Kind)
+        && (Cone is not { } cone || schedule.Takes(cone))
+        && (Atmosphere is null || schedule.Row.Atmosphere == Atmosphere);
 
     private static T? Word<T>(string? text, string field, List<Finding> findings)
         where T : struct, Enum
@@ -37,7 +41,9 @@ internal sealed record ScheduleFilter(FiringKind? Kind = null, Cone? Cone = null
         if (string.IsNullOrWhiteSpace(text)) return null;
         if (EnumWords.TryRead<T>(text.Trim(), out var value)) return value;
         var words = EnumWords.All<T>();
-        findings.Add(new("word-unknown", field, text, $"“{text}” is not a word for {field}.", [.. words], NearMatches.Find(text, words) is [var near, ..] ? $"Probably {near}." : null));
+        findings.Add(new(
+            "word-unknown", field, text, Message.Of("schedules.word-unknown", ("sent", text), ("parameter", field)), Message.Verbatim(words),
+            NearMatches.Find(text, words) is [var near, ..] ? Message.Of("answers.near-match", ("near", near)) : null));
         return null;
     }
 }

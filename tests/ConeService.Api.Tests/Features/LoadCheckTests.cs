@@ -52,7 +52,7 @@ public class LoadCheckTests(Support.Api api)
         Assert.Equal("printed", answer.GetProperty("basis").GetString());
         Assert.NotEmpty(answer.GetProperty("datasetVersion").GetString()!);
         Assert.Contains(
-            "thicknessMillimetres",
+            "thickestMillimetres",
             answer.GetProperty("assumed").EnumerateArray().Select(a => a.GetProperty("parameter").GetString()));
     }
 
@@ -61,7 +61,7 @@ public class LoadCheckTests(Support.Api api)
     {
         using var response = await api.Post("/v1/loads/check", """
             {"kiln":{"maxCone":10,"atmospheres":["smoky"]},"firing":{"kind":"glase","cone":6,"atmosphere":"oxydation"},
-             "pieces":[{"id":"a","count":0,"body":"red-earthenware","state":"bisqued","thicknessMillimetres":-3},
+             "pieces":[{"id":"a","count":0,"body":"red-earthenware","state":"bisqued","thickestMillimetres":-3},
                        {"id":"a","count":10001,
                         "ownBody":{"name":"x","bisqueMin":"04","bisqueMax":"06","matureMin":"5","matureBest":"6","matureMax":"7"},
                         "state":"bisqued"},null]}
@@ -72,7 +72,7 @@ public class LoadCheckTests(Support.Api api)
             [
                 "member-missing /kiln/heat", "cone-as-number /kiln/maxCone", "word-unknown /kiln/atmospheres/0",
                 "word-unknown /firing/kind", "cone-as-number /firing/cone", "word-unknown /firing/atmosphere",
-                "number-out-of-range /pieces/0/count", "number-out-of-range /pieces/0/thicknessMillimetres",
+                "number-out-of-range /pieces/0/count", "number-out-of-range /pieces/0/thickestMillimetres",
                 "number-out-of-range /pieces/1/count",
                 "range-inverted /pieces/1/ownBody/bisqueMax", "piece-id-repeated /pieces/1/id", "member-missing /pieces/2",
             ],
@@ -159,7 +159,7 @@ public class LoadCheckTests(Support.Api api)
              "pieces":[{"id":"a","count":2,"body":"red-earthenware",
                         "coats":[{"glaze":"celadon","contains":["tin"]},
                                  {"ownGlaze":{"name":"x","coneMin":"5","coneBest":"6","coneMax":"7","atmospheres":["oxidation"]}}],
-                        "state":"bisqued","thicknessMillimetres":5,"size":{"heightMillimetres":9},"use":"food"}]}
+                        "state":"bisqued","thickestMillimetres":5,"size":{"heightMillimetres":9},"use":"food"}]}
             """;
         var places = System.Text.RegularExpressions.Regex.Matches(valid, """(?<=":)("[^"]*"|\d+|\[[^\[\]{}]*\])""").ToList();
         return Gen.Select(Gen.Int[0, places.Count - 1], Gen.Int[0, junk.Length - 1]).SampleAsync(async (place, with) =>

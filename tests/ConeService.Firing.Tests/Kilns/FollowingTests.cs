@@ -33,7 +33,7 @@ public class FollowingTests
     public void The_rate_at_which_a_late_ramp_ended_can_be_followed()
     {
         var late = KilnCases.Model.Predict(KilnCases.Glazed(7), KilnCases.Plan("100:1000:0;60:1222:0.25")).Segments;
-        var slower = KilnCases.Model.Predict(KilnCases.Glazed(7), new([.. late.Select((s, i) => new PlanSegment(Math.Floor(s.LastRateCelsiusPerHour!.Value), i == 0 ? 1000 : 1222))]));
+        var slower = KilnCases.Model.Predict(KilnCases.Glazed(7), new([.. late.Select((s, i) => new KilnSegment(Math.Floor(s.LastRateCelsiusPerHour!.Value), i == 0 ? 1000 : 1222))]));
         Assert.All(slower.Segments, s => Assert.Equal(Following.Follows, s.Following));
     }
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using ConeService.Contract.Kilns;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
 using ConeService.Firing.Tests.Support;
@@ -14,7 +13,7 @@ internal static class KilnCases
     public static KilnPrediction Fire(string id, double step = KilnModel.StepSeconds)
     {
         var row = Row(id);
-        var kiln = new KilnInput(KilnHeat.Electric, Number(row["volume_litres"]), Wall: new(row["wall_material"], Number(row["wall_millimetres"])), Kilowatts: Number(row["kilowatts"]));
+        var kiln = new StatedKiln(KilnHeat.Electric, Number(row["volume_litres"]), Wall: new(row["wall_material"], Number(row["wall_millimetres"])), Kilowatts: Number(row["kilowatts"]));
         var load = new KilnLoad(Number(row["kilograms_ware"]), Number(row["kilograms_furniture"]), Ware: row["ware"] == "green" ? WareStage.Green : WareStage.Bisqued);
         return Model.Predict(Model.Resolve(kiln, load), Plan(row["plan"]), step);
     }
@@ -22,7 +21,7 @@ internal static class KilnCases
     public static Dictionary<string, string> Row(string id) => CsvFile.Read("Vectors/kiln-firings.csv").Single(r => r["id"] == id);
 
     /// <summary>rate:target:hours;… with - for no rate.</summary>
-    public static FiringPlan Plan(string text) => new([.. text.Split(';').Select(s => s.Split(':')).Select(s => new PlanSegment(s[0] == "-" ? null : Number(s[0]), Number(s[1]), Number(s[2])))]);
+    public static KilnProgramme Plan(string text) => new([.. text.Split(';').Select(s => s.Split(':')).Select(s => new KilnSegment(s[0] == "-" ? null : Number(s[0]), Number(s[1]), Number(s[2])))]);
 
     /// <summary>A brick kiln of 198 L with an ordinary glazed load.</summary>
     public static KilnSetup Glazed(double kilowatts) => Model.Resolve(new(KilnHeat.Electric, 198, Kilowatts: kilowatts), new(40, 30, Ware: WareStage.Bisqued));

@@ -1,5 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Kilns;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
 
@@ -70,8 +69,8 @@ public class KilnResolveTests
     }
 
     [Fact]
-    public void A_near_wall_is_offered() => Assert.Equal("insulating-firebrick?", Refusal(new(KilnHeat.Electric, 198, Wall: new("insulating-firebrik"))).LikelyMistake);
+    public void A_near_wall_is_offered() => Assert.Equal("insulating-firebrick?", Refusal(new(KilnHeat.Electric, 198, Wall: new("insulating-firebrik"))).LikelyMistake?.ToString());
 
-    private static Finding Refusal(KilnInput kiln, KilnLoad? load = null) =>
+    private static Finding Refusal(StatedKiln kiln, KilnLoad? load = null) =>
         Assert.Single(Assert.Throws<RefusedException>(() => KilnCases.Model.Resolve(kiln, load)).Findings);
 }

@@ -72,11 +72,11 @@ public sealed class DecisionTableTests
 
     internal static LoadRequest Request(Dictionary<string, string> row)
     {
-        var room = row["room_height_mm"].Length == 0 ? null : new SizeRequest(Loads.Number(row["room_height_mm"]));
+        var room = row["room_height_mm"].Length == 0 ? null : new Interior(Loads.Number(row["room_height_mm"]));
         var kiln = Loads.Kiln(row["kiln_heat"], row["kiln_max_cone"], row["kiln_atmospheres"], room);
         var piece = Loads.Piece("p", row["body"], row["coats"], row["state"], row["use"].Length == 0 ? null : row["use"]) with
         {
-            ThicknessMillimetres = Loads.Number(row["thickness_mm"]),
+            ThickestMillimetres = Loads.Number(row["thickness_mm"]),
             Size = row["height_mm"].Length == 0 ? null : new SizeRequest(Loads.Number(row["height_mm"])),
         };
         return Loads.Load(kiln, Loads.Firing(row["kind"], row["cone"], row["atmosphere"]), piece);

@@ -1,10 +1,10 @@
 using ConeService.Contract.Cones;
-using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Data;
 using ConeService.Firing.Loads;
 using ConeService.Firing.Tests.Support;
 using CsCheck;
+using Kiln = ConeService.Contract.Kilns.Kiln;
 
 namespace ConeService.Firing.Tests.Loads;
 
@@ -16,7 +16,7 @@ internal static class LoadGen
 
     public static Gen<string> Cone { get; } = Gen.Int[0, Whole.Length - 1].Select(i => Whole[i]);
 
-    public static Gen<KilnRequest> Kiln { get; } = Gen.Select(
+    public static Gen<Kiln> Kiln { get; } = Gen.Select(
         Word<KilnHeat>(),
         Cone,
         Any("oxidation", "oxidation;neutral", "oxidation;neutral;reduction", "reduction"),
@@ -39,7 +39,7 @@ internal static class LoadGen
     public static IReadOnlyList<PieceRequest> Named(IEnumerable<PieceRequest> pieces) =>
         [.. pieces.Select((p, i) => p with { Id = Loads.T($"p{i:00}") })];
 
-    private static Gen<KilnRequest> UsualKiln => Any(Loads.Gas, Loads.Electric);
+    private static Gen<Kiln> UsualKiln => Any(Loads.Gas, Loads.Electric);
 
     private static Gen<FiringRequest> UsualFiring => Any(
         Loads.Firing("bisque", "06", "oxidation"), Loads.Firing("glaze", "04", "oxidation"), Loads.Firing("glaze", "6", "oxidation"),

@@ -17,7 +17,7 @@ public class EveryFitTests
         get
         {
             var data = new TheoryData<string, string>();
-            foreach (var schedule in Fits.Fitter.Book.Schedules.Where(s => s.EndCone is not null)) foreach (var kiln in Fits.Kilns.Keys) data.Add(schedule.Id, kiln);
+            foreach (var schedule in Fits.Fitter.Catalogue.Schedules.Where(s => s.EndCone is not null)) foreach (var kiln in Fits.Kilns.Keys) data.Add(schedule.Id, kiln);
             return data;
         }
     }
@@ -26,7 +26,7 @@ public class EveryFitTests
     [MemberData(nameof(Combinations))]
     public void The_programme_puts_the_cone_just_down_and_leaves_the_next_standing(string id, string kiln)
     {
-        var schedule = Fits.Fitter.Book.Find(id);
+        var schedule = Fits.Fitter.Catalogue.Find(id);
         foreach (var cone in Cones(schedule))
         {
             var fit = Fits.Fit(id, cone, Fits.Kilns[kiln]).Answer;
@@ -35,7 +35,7 @@ public class EveryFitTests
             var next = work.Cones.SkipWhile(c => c.Cone != cone).ElementAtOrDefault(1);
             if (fit.WhyNot is { } whyNot)
             {
-                Assert.Contains(cone, whyNot, StringComparison.Ordinal);
+                Assert.Contains(cone, whyNot.ToString(), StringComparison.Ordinal);
                 continue;
             }
 

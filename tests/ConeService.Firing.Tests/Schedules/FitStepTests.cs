@@ -15,8 +15,8 @@ public class FitStepTests
     public void Ramps_through_steam_and_bound_water_follow_the_thickness()
     {
         var fit = Fits.Fit("bisque-slow", "06", load: new(ThickestMillimetres: 25, Dryness: "bone-dry")).Answer;
-        Assert.All(fit.Segments.Where(s => s.TargetCelsius <= 300), s => Assert.True(s.RateCelsiusPerHour <= 37, s.InWords));
-        Assert.All(fit.Segments.Where(s => s.TargetCelsius is > 300 and <= 650), s => Assert.True(s.RateCelsiusPerHour <= 40, s.InWords));
+        Assert.All(fit.Segments.Where(s => s.TargetCelsius <= 300), s => Assert.True(s.RateCelsiusPerHour <= 37, $"{s.InWords}"));
+        Assert.All(fit.Segments.Where(s => s.TargetCelsius is > 300 and <= 650), s => Assert.True(s.RateCelsiusPerHour <= 40, $"{s.InWords}"));
         Assert.Contains(fit.Changes, c => c.Code == FitChangeCode.SlowedForThickness);
     }
 
@@ -43,11 +43,46 @@ public class FitStepTests
         Assert.Equal(added, fit.Segments[0].TemplateSegments.Count == 0);
     }
 
+    // schedule-defaults: 12 mm is the wall up to which the template's own drying is enough for bone-dry ware; bone-china has none.
+    [Fact]
+    public void A_wall_of_just_the_drying_thickness_adds_no_drying() => Assert.DoesNotContain(
+        Fits.Fit("bone-china", "9", load: new(ThickestMillimetres: 12, Dryness: "bone-dry")).Answer.Changes,
+        c => c.Code is FitChangeCode.DryingAdded or FitChangeCode.DryingLengthened);
+
+    // A controller is given round minutes, never fewer than the wall asks for: 120 + 0.1·20 = 122 min, put in as 130.
+    [Fact]
+    public void The_hold_for_a_thick_wall_is_rounded_up_to_ten_minutes() =>
+        Assert.Equal(130, Fits.Fit("bone-china", "9", load: new(ThickestMillimetres: 12.1, Dryness: "bone-dry")).Answer.Segments[0].HoldMinutes);
+
+    // Wet ware: 480 min, and the change says why in one sentence with the wall.
+    [Fact]
+    public void Added_drying_says_what_it_is_for() => Assert.Equal(
+        "A drying segment was added, 10 h 40 min at 90 °C: the ware is wet, and the wall is 20 mm thick.",
+        Fits.Fit("bone-china", "9", load: new(ThickestMillimetres: 20, Dryness: "wet")).Answer.Changes
+            .Single(c => c.Code == FitChangeCode.DryingAdded).Message.ToString());
+
+    // schedule-defaults: two days at most; 12 mm and 20 min/mm put 2880 − 120 min at 150 mm, and no wall above adds to it.
+    [Fact]
+    public void Drying_in_the_kiln_ends_at_two_days() =>
+        Assert.Equal(2880, Fits.Fit("bone-china", "9", load: new(ThickestMillimetres: 200, Dryness: "bone-dry")).Answer.Segments[0].HoldMinutes);
+
+    // schedule-defaults: cooling is limited from 20 mm on. 50 °C/h at 50 mm is 125 at 20 mm, and the drum cools faster than that.
+    [Theory]
+    [InlineData(19.9, false)]
+    [InlineData(20, true)]
+    public void Cooling_is_limited_from_twenty_millimetres_on(double thickness, bool limited)
+    {
+        var kiln = new Kiln("drum", "electric", VolumeLitres: 8, Wall: new("ceramic-fibre", 25), Kilowatts: 3);
+        var load = new FitLoad(ThickestMillimetres: thickness, KilogramsWare: 0.5, KilogramsFurniture: 0.5);
+        var changes = Fits.Fit("mid-range-glaze", "6", kiln, load).Answer.Changes;
+        Assert.Equal(limited, changes.Any(c => c.Code == FitChangeCode.CoolingForThickness));
+    }
+
     // 50 °C/h at 50 mm goes with the inverse of the thickness: 83 at 30 mm, 125 at 20 mm; a small kiln cools faster there than 83.
     [Fact]
     public void A_thick_wall_in_a_fast_kiln_is_cooled_through_the_quartz_inversion()
     {
-        var kiln = new FitKiln("drum", "electric", VolumeLitres: 20, Wall: new("ceramic-fibre", 50), Kilowatts: 4);
+        var kiln = new Kiln("drum", "electric", VolumeLitres: 20, Wall: new("ceramic-fibre", 50), Kilowatts: 4);
         var fit = Fits.Fit("mid-range-glaze", "6", kiln, new(ThickestMillimetres: 30, KilogramsWare: 3, KilogramsFurniture: 2)).Answer;
         var last = fit.Segments[^1];
         Assert.Equal((83m, 500m, FiringStage.SlowCooling), (last.RateCelsiusPerHour, last.TargetCelsius, last.Stage));
@@ -79,7 +114,7 @@ public class FitStepTests
     [MemberData(nameof(Sizes))]
     public void A_controller_with_few_segments_never_goes_faster_and_every_hold_that_is_gone_is_named(int size)
     {
-        foreach (var schedule in Fits.Fitter.Book.Schedules)
+        foreach (var schedule in Fits.Fitter.Catalogue.Schedules)
         {
             var cone = schedule.EndCone?.ToString();
             var whole = Fits.Fit(schedule.Id, cone).Answer;

@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Schedules;
 using ConeService.Firing.Tests.Support;
 
@@ -58,12 +59,12 @@ public class FitTargetTests
     [Fact]
     public void A_kiln_that_is_too_weak_is_told_what_it_does_instead_and_what_helps()
     {
-        var kiln = new FitKiln("tired", "electric", VolumeLitres: 150, Kilowatts: 8, VoltsInstalled: 240, VoltsAsWired: 208, ElementAge: 1);
+        var kiln = new Kiln("tired", "electric", VolumeLitres: 150, Kilowatts: 8, VoltsInstalled: 240, VoltsAsWired: 208, ElementAge: 1);
         var forecast = Fits.Fit("mid-range-glaze", "6", kiln, new(KilogramsWare: 45, KilogramsFurniture: 20)).Answer.Kiln!;
         Assert.False(forecast.CanFollow);
         // 8 kW × (208/240)² ÷ 1.1 = 5.46 kW.
         Assert.Equal(5.46, forecast.AvailableKilowatts, 0.01);
-        Assert.Contains("cones read", forecast.Instead, StringComparison.Ordinal);
+        Assert.Contains("cones read", forecast.Instead!.ToString(), StringComparison.Ordinal);
         Assert.Contains(forecast.Remedies, r => r.Code == "full-voltage");
         Assert.Contains(forecast.Remedies, r => r.Code == "new-elements");
         Assert.Contains(forecast.Remedies, r => r.Code is "slower-ramps" or "cooler-cone");

@@ -3,7 +3,9 @@ using System.Security.Cryptography;
 using System.Text;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Firing.Schedules;
 
 namespace ConeService.Api.Features.Schedules;
@@ -25,7 +27,9 @@ internal static class FitCalendar
     {
         if (fit.Times is not { Start: { } start, Loading: { } loading, Peak: { } peak, End: { } end })
         {
-            throw new RefusedException(new Finding("start-missing", "/start", null, "A calendar needs to know when the programme starts.", ["2026-12-04T18:00:00+01:00"], "Without it the times are hours from the start, in the JSON answer."));
+            throw new RefusedException(new Finding(
+                "start-missing", "/start", null, Message.Of("schedules.calendar-start-missing"),
+                Message.Verbatim(["2026-12-04T18:00:00+01:00"]), Message.Of("schedules.calendar-start-mistake")));
         }
 
         var text = new StringBuilder();
@@ -36,10 +40,10 @@ internal static class FitCalendar
         Event(text, fit, stamp, "firing", start, end, $"Firing: {name}", facts);
         foreach (var (vent, i) in fit.Times.Vents.Select((v, i) => (v, i)))
         {
-            Event(text, fit, stamp, FormattableString.Invariant($"vent-{i + 1}"), vent.From!.Value, vent.To!.Value, $"Vent {Words(vent)}: {name}", $"{vent.Note ?? Words(vent) + "."} Until {SegmentWords.Temperature(vent.ToCelsius, fit.Units == "F")}; trust the pyrometer more than the clock.");
+            Event(text, fit, stamp, FormattableString.Invariant($"vent-{i + 1}"), vent.From!.Value, vent.To!.Value, $"Vent {Words(vent)}: {name}", $"{vent.Note ?? Words(vent) + "."} Until {QuantityFormat.Temperature(vent.ToCelsius, fit.Units == "F")}; trust the pyrometer more than the clock.");
         }
 
-        Event(text, fit, stamp, "peak", peak.AddMinutes(-AttendMinutes), peak, $"Peak, attend: {name}", $"Peak about {SegmentWords.Temperature((double)fit.PeakCelsius, fit.Units == "F")}. {Watch(fit)}");
+        Event(text, fit, stamp, "peak", peak.AddMinutes(-AttendMinutes), peak, $"Peak, attend: {name}", $"Peak about {QuantityFormat.Temperature((double)fit.PeakCelsius, fit.Units == "F")}. {Watch(fit)}");
         if (fit.Times.Opening is { } opening)
         {
             Event(text, fit, stamp, "opening", opening, opening.AddMinutes(AttendMinutes), $"Earliest opening: {name}", "Not before chamber and ware are below 95 °C (203 °F), by the pyrometer and not by the clock.");
@@ -55,7 +59,7 @@ internal static class FitCalendar
     {
         var lines = fit.Segments.Select(s => FormattableString.Invariant($"{s.Number}. {s.InWords} ({s.Purpose})")).ToList();
         if (fit.WitnessCones is { } cones) lines.Add($"Witness cones: guide {cones.Guide ?? "none"}, target {cones.Target}, guard {cones.Guard ?? "none"}.");
-        if (fit.Kiln is { Instead: { } instead }) lines.Add(instead);
+        if (fit.Kiln is { Instead: { } instead }) lines.Add(instead.ToString());
         lines.Add(fit.Times.Basis == "kiln-model" ? "Times by the kiln model; a real kiln differs." : "Times by the programme; the cooling is a guess.");
         return string.Join("\n", lines);
     }

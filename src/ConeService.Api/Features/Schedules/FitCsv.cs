@@ -34,7 +34,7 @@ internal static class FitCsv
             csv.WriteField(s.StartHours);
             csv.WriteField(s.HoldHours);
             csv.WriteField(s.EndHours);
-            foreach (var word in new[] { Kebab(s.Stage), s.Purpose, Kebab(s.Atmosphere), s.AtmosphereNote, Kebab(s.Vent), s.VentNote, string.Join(" ", s.TemplateSegments), Kebab(s.Confidence), s.InWords })
+            foreach (var word in new[] { Kebab(s.Stage), s.Purpose.ToString(), Kebab(s.Atmosphere), s.AtmosphereNote, Kebab(s.Vent), s.VentNote, string.Join(" ", s.TemplateSegments), Kebab(s.Confidence), s.InWords.ToString() })
             {
                 csv.WriteField(word);
             }

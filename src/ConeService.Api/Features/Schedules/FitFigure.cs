@@ -52,8 +52,8 @@ internal static class FitFigure
     private static string Facts(ScheduleFit fit)
     {
         var f = fit.Units == "F";
-        var facts = new List<string> { $"Peak {SegmentWords.Temperature((double)fit.PeakCelsius, f)} after {SegmentWords.Duration(fit.Times.PeakHours * 60)}" };
-        if (fit.Times.OpeningHours is { } opening) facts.Add($"earliest opening after {SegmentWords.Duration(opening * 60)}");
+        var facts = new List<string> { $"Peak {QuantityFormat.Temperature((double)fit.PeakCelsius, f)} after {QuantityFormat.Duration(fit.Times.PeakHours * 60)}" };
+        if (fit.Times.OpeningHours is { } opening) facts.Add($"earliest opening after {QuantityFormat.Duration(opening * 60)}");
         if (fit.Kiln is { Fuel: null } kiln) facts.Add(FormattableString.Invariant($"{kiln.Energy.TotalKilowattHours:0} kWh"));
         facts.Add($"cones {(fit.Kiln?.HeatWork ?? fit.HeatWork).Reading}");
         return string.Join(", ", facts);
@@ -134,8 +134,8 @@ internal static class FitFigure
     }
 
     private static string Span(FitLandmark mark, bool fahrenheit) => mark.CelsiusLow == mark.CelsiusHigh
-        ? SegmentWords.Temperature((double)mark.CelsiusLow, fahrenheit)
-        : $"{SegmentWords.Temperature((double)mark.CelsiusLow, fahrenheit)[..^3]} to {SegmentWords.Temperature((double)mark.CelsiusHigh, fahrenheit)}";
+        ? QuantityFormat.Temperature((double)mark.CelsiusLow, fahrenheit)
+        : $"{QuantityFormat.Temperature((double)mark.CelsiusLow, fahrenheit)[..^3]} to {QuantityFormat.Temperature((double)mark.CelsiusHigh, fahrenheit)}";
 
     private static string Hours(double hours) => FormattableString.Invariant($"{hours:0.0} h");
 

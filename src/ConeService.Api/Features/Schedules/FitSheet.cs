@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Firing.Schedules;
 using ConeService.Firing.Schedules.Fitting;
@@ -41,7 +42,7 @@ internal static class FitSheet
         body.AppendLine("</div></div>");
         // On the door stands what the one who fires must do; why the programme is what it is stands overleaf.
         var (vital, others) = (fit.Changes.Where(c => c.Code is FitChangeCode.Lost or FitChangeCode.DoneByHand or FitChangeCode.DryingAdded).ToList(), fit.Changes.ToList());
-        List(body, "Mind", [.. vital.Select(c => c.Message).Concat(fit.Warnings)]);
+        List(body, "Mind", [.. vital.Select(c => c.Message).Concat(fit.Warnings).Select(m => m.ToString())]);
         body.Append("<div class=\"many\">");
         List(body, "Cautions", [.. fit.Cautions.Select(c => $"{c.Hazard}. {c.Control}")]);
         body.Append("</div>");
@@ -49,7 +50,7 @@ internal static class FitSheet
         body.AppendLine(CultureInfo.InvariantCulture, $"<p class=\"small\">Computed from data package {E(fit.DatasetVersion)}, chart {E(fit.Chart)}, schedule {E(fit.Schedule.Id)} ({E(Words(fit.Schedule.Confidence))}). The witness cones decide. Local codes, the kiln's manual and licensed practice come first.</p></div>");
         body.AppendLine(CultureInfo.InvariantCulture, $"<div class=\"figure\">{FitFigure.Render(result)}</div>");
         body.Append("<div class=\"sheet\"><div class=\"small\">");
-        List(body, "Why it is not the template", [.. others.Except(vital).Select(c => c.Message)]);
+        List(body, "Why it is not the template", [.. others.Except(vital).Select(c => c.Message.ToString())]);
         body.AppendLine("</div></div>");
         return HtmlPage.Text(fit.Schedule.Title + (fit.Cone is null ? "" : ", cone " + fit.Cone), body.ToString(), Style);
     }
@@ -58,8 +59,8 @@ internal static class FitSheet
     {
         var parts = new List<string>();
         if (fit.Kiln?.Id is { } kiln) parts.Add($"Kiln {kiln}");
-        parts.Add($"peak {SegmentWords.Temperature((double)fit.PeakCelsius, fit.Units == "F")}");
-        parts.Add($"programme {SegmentWords.Duration(fit.ProgrammeHours * 60)}");
+        parts.Add($"peak {QuantityFormat.Temperature((double)fit.PeakCelsius, fit.Units == "F")}");
+        parts.Add($"programme {QuantityFormat.Duration(fit.ProgrammeHours * 60)}");
         if (fit.Times.Start is { } start) parts.Add($"start {start.ToString("ddd d MMM yyyy HH:mm zzz", CultureInfo.InvariantCulture)}");
         var text = string.Join(", ", parts);
         return char.ToUpperInvariant(text[0]) + text[1..] + ".";
@@ -82,7 +83,7 @@ internal static class FitSheet
             var outcome = fit.Kiln?.Segments[s.Number - 1];
             var from = outcome?.StartHours ?? s.StartHours;
             var rate = f ? s.RateFahrenheitPerHour : s.RateCelsiusPerHour;
-            body.AppendLine(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{s.Number}</th><td class=\"n\">{(rate is { } r ? r.ToString("0", CultureInfo.InvariantCulture) : s.HoldHours > s.StartHours ? "full" : "–")}</td><td class=\"n\">{(f ? s.TargetFahrenheit : s.TargetCelsius):0}</td><td class=\"n\">{(s.HoldMinutes > 0 ? SegmentWords.Duration(s.HoldMinutes) : "–")}</td><td class=\"n\">{(fit.Times.Start is { } start ? start.AddHours(from).ToString("ddd HH:mm", CultureInfo.InvariantCulture) : from.ToString("0.0", CultureInfo.InvariantCulture))}</td><td>{E(s.Purpose)}</td><td>{E(Setting(s))}</td><td class=\"sign\"></td><td class=\"sign\"></td></tr>");
+            body.AppendLine(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{s.Number}</th><td class=\"n\">{(rate is { } r ? r.ToString("0", CultureInfo.InvariantCulture) : s.HoldHours > s.StartHours ? "full" : "–")}</td><td class=\"n\">{(f ? s.TargetFahrenheit : s.TargetCelsius):0}</td><td class=\"n\">{(s.HoldMinutes > 0 ? QuantityFormat.Duration(s.HoldMinutes) : "–")}</td><td class=\"n\">{(fit.Times.Start is { } start ? start.AddHours(from).ToString("ddd HH:mm", CultureInfo.InvariantCulture) : from.ToString("0.0", CultureInfo.InvariantCulture))}</td><td>{E(s.Purpose.ToString())}</td><td>{E(Setting(s))}</td><td class=\"sign\"></td><td class=\"sign\"></td></tr>");
         }
 
         body.AppendLine("</tbody></table>");
@@ -111,8 +112,8 @@ internal static class FitSheet
             : FormattableString.Invariant($"Energy about {kiln.Energy.TotalKilowattHours:0} kWh, ± 20 %");
         List<string> lines = [FormattableString.Invariant($"{kiln.AvailableKilowatts:0.0} kW there{(kiln.CanFollow ? "; it follows every segment" : "")}"), energy];
         if (kiln.Cost is { } cost) lines.Add(cost.Amount is { } amount ? FormattableString.Invariant($"Cost about {amount:0.00} {cost.Currency} ({cost.Low:0.00} to {cost.High:0.00})") : FormattableString.Invariant($"Cost {cost.Low:0.00} to {cost.High:0.00} {cost.Currency}"));
-        if (kiln.Instead is { } instead) lines.Add(instead);
-        lines.AddRange(kiln.Remedies.Select(r => r.Message));
+        if (kiln.Instead is { } instead) lines.Add(instead.ToString());
+        lines.AddRange(kiln.Remedies.Select(r => r.Message.ToString()));
         List(body, "Kiln", lines);
     }
 
@@ -126,7 +127,7 @@ internal static class FitSheet
 
     private static string Line(string what, double hours, DateTimeOffset? at) => $"{what}: {When(hours, at)}";
 
-    private static string When(double hours, DateTimeOffset? at) => at is { } moment ? $"about {Moment(moment)} ({SegmentWords.Duration(hours * 60)})" : $"after {SegmentWords.Duration(hours * 60)}";
+    private static string When(double hours, DateTimeOffset? at) => at is { } moment ? $"about {Moment(moment)} ({QuantityFormat.Duration(hours * 60)})" : $"after {QuantityFormat.Duration(hours * 60)}";
 
     private static string Moment(DateTimeOffset time) => time.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture);
 

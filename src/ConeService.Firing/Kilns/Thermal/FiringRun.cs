@@ -25,7 +25,7 @@ internal sealed class FiringRun(HeatBalance balance, FiringRecord record, Func<d
     public Func<double, double>? Available { get; init; }
 
     /// <summary>Runs a segment.</summary>
-    public SegmentOutcome Run(int index, PlanSegment segment)
+    public SegmentOutcome Run(int index, KilnSegment segment)
     {
         var (startHours, from, target) = (Hours, balance.Chamber, segment.TargetCelsius + Temperature.KelvinAtZero);
         var direction = Math.Abs(target - from) <= Arrived ? 0 : Math.Sign(target - from);
@@ -76,7 +76,7 @@ internal sealed class FiringRun(HeatBalance balance, FiringRecord record, Func<d
         return Hours;
     }
 
-    private static double? Planned(PlanSegment segment, double way) =>
+    private static double? Planned(KilnSegment segment, double way) =>
         segment.RateCelsiusPerHour is { } rate ? (Math.Abs(way) / rate) + segment.HoldHours : null;
 
     // Moves the set-point on and says how long the step is; the last one ends at the target.

@@ -3,6 +3,8 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Texts;
 using ConeService.Data;
+using ConeService.Firing.Kilns;
+using SentKiln = ConeService.Contract.Kilns.Kiln;
 
 namespace ConeService.Firing.Loads.Reading;
 
@@ -77,7 +79,7 @@ internal sealed class LoadReader
 
     private Load Done(Load load) => fields.Findings.Count == 0 ? load : throw new RefusedException(fields.Findings);
 
-    private Kiln? Kiln(KilnRequest? sent, string at)
+    private Kiln? Kiln(SentKiln? sent, string at)
     {
         if (sent is null)
         {
@@ -85,12 +87,13 @@ internal sealed class LoadReader
             return null;
         }
 
-        if (!sent.Id.IsAbsent) fields.Text(sent.Id, at + "/id", "front-loader");
-        var heat = fields.Word<KilnHeat>(sent.Heat, at + "/heat");
+        var reader = new KilnReader(sent, book.Scale, at, fields.Findings);
+        reader.Id();
+        var heat = reader.Heat();
         var max = fields.Cone(sent.MaxCone, at + "/maxCone", beyond: true);
-        var atmospheres = fields.Words<FiringAtmosphere>(sent.Atmospheres, at + "/atmospheres");
-        var interior = Size(sent.Interior, at + "/interior");
-        return heat is null || max is null || atmospheres is null ? null : new(heat.Value, max.Order, max.Text, atmospheres.Value, interior);
+        var atmospheres = reader.Atmospheres();
+        var interior = reader.Room() is { } room ? new Size(room.Height, room.Width, room.Depth) : null;
+        return heat is null || max is null || atmospheres is null ? null : new(heat.Value, max.Order, max.Text, new(atmospheres), interior);
     }
 
     private PlannedFiring? Firing(FiringRequest? sent, string at)
@@ -161,7 +164,7 @@ internal sealed class LoadReader
 
         var coats = materials.Coats(sent.Coats, at, unknown);
         var state = fields.Word<PieceState>(sent.State, at + "/state");
-        var thickness = fields.Millimetres(sent.ThicknessMillimetres, at + "/thicknessMillimetres", MostMillimetres);
+        var thickness = fields.Millimetres(sent.ThickestMillimetres, at + "/thickestMillimetres", MostMillimetres);
         var size = Size(sent.Size, at + "/size");
         var use = fields.OptionalWord<PieceUse>(sent.Use, at + "/use");
         return fields.Findings.Count > before ? null : new Piece

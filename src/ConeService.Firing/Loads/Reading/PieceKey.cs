@@ -36,7 +36,7 @@ internal static class PieceKey
         key.Append('|');
         Add(p.State);
         Add(p.Use);
-        Add(p.ThicknessMillimetres);
+        Add(p.ThickestMillimetres);
         Add(p.Size?.HeightMillimetres ?? default);
         Add(p.Size?.WidthMillimetres ?? default);
         Add(p.Size?.DepthMillimetres ?? default);

@@ -1,4 +1,6 @@
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
@@ -18,13 +20,14 @@ internal static class ApproachSteps
     /// <param name="estimate">The peak of a step, °C; null when the way there is too hot already.</param>
     /// <param name="grid">The controller's grid.</param>
     /// <param name="changes">Changes are added here.</param>
-    public static void Apply(List<FitStep> steps, Func<FitStep, bool> hot, double span, Func<List<FitStep>, int, double?> estimate, ControllerGrid grid, List<FitChange> changes)
+    public static void Apply(
+        List<FitStep> steps, Func<FitStep, bool> hot, double span, Func<List<FitStep>, int, double?> estimate, ControllerGrid grid, List<FitChange> changes)
     {
         var before = steps.ToDictionary(s => s.From.Count > 0 ? s.From[0] : 0, s => s.Celsius);
         for (var round = 0; round < Rounds; round++)
         {
             var index = steps.FindIndex(s => hot(s));
-            var limit = estimate(steps, index) is { } peak ? grid.RoundBelow(peak - span) : grid.RoundBelow(steps.Take(index).Max(s => s.Celsius) - span);
+            var limit = grid.RoundBelow((estimate(steps, index) ?? steps.Take(index).Max(s => s.Celsius)) - span);
             if (steps.Take(index).All(s => s.Celsius <= limit)) break;
             for (var i = 0; i < index; i++) steps[i] = steps[i] with { Celsius = Math.Min(steps[i].Celsius, limit) };
         }
@@ -32,8 +35,10 @@ internal static class ApproachSteps
         Drop(steps, hot, grid, changes);
         foreach (var step in steps.TakeWhile(s => !hot(s)).Where(s => s.From.Count > 0 && before[s.From[0]] > s.Celsius + 1e-9))
         {
-            changes.Add(new(FitChangeCode.ApproachLowered, step.From,
-                $"The target was lowered from {SegmentWords.Temperature(before[step.From[0]], grid.Fahrenheit)} to {SegmentWords.Temperature(step.Celsius, grid.Fahrenheit)}, so that the last ramp keeps its span below the peak of this cone."));
+            changes.Add(new(FitChangeCode.ApproachLowered, step.From, Message.Of(
+                "schedules.target-lowered",
+                ("from", QuantityFormat.Temperature(before[step.From[0]], grid.Fahrenheit)),
+                ("to", QuantityFormat.Temperature(step.Celsius, grid.Fahrenheit)))));
         }
     }
 
@@ -43,8 +48,14 @@ internal static class ApproachSteps
         {
             if (steps[i].Celsius > steps[i - 1].Celsius + SameCelsius) continue;
             var (kept, gone) = (steps[i - 1], steps[i]);
-            changes.Add(new(FitChangeCode.SegmentDropped, gone.From, $"Segment {string.Join(", ", gone.From)} ({gone.Purpose}) falls away: the one before it already ends at {SegmentWords.Temperature(kept.Celsius, grid.Fahrenheit)}."
-                + (gone.HoldMinutes > 0 ? " Its hold was kept there." : "")));
+            var dropped = Message.Of(
+                "schedules.segment-dropped",
+                ("numbers", string.Join(", ", gone.From)),
+                ("purpose", gone.Purpose),
+                ("target", QuantityFormat.Temperature(kept.Celsius, grid.Fahrenheit)));
+            changes.Add(new(
+                FitChangeCode.SegmentDropped, gone.From,
+                gone.HoldMinutes > 0 ? Message.Sentences(dropped, Message.Of("schedules.hold-kept")) : dropped));
             steps[i - 1] = kept with { HoldMinutes = Math.Max(kept.HoldMinutes, gone.HoldMinutes), Rate = Math.Min(kept.Speed, gone.Speed) };
             steps.RemoveAt(i--);
         }

@@ -1,4 +1,6 @@
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
 
@@ -10,58 +12,77 @@ internal static class DryingSteps
     private const double Boiling = 100;
 
     /// <summary>Lengthens the template's drying or puts one in front.</summary>
-    public static void Apply(List<FitStep> steps, FitQuestion question, ScheduleBook book, List<FitChange> changes)
+    public static void Apply(List<FitStep> steps, FitQuestion question, ScheduleCatalogue catalogue, List<FitChange> changes)
     {
-        var (least, why) = LeastHold(question, book);
+        var (least, why) = LeastHold(question, catalogue);
         if (least <= 0) return;
         var index = steps.FindIndex(s => s.Stage == FiringStage.Drying && s.HoldMinutes > 0 && (s.Celsius <= Boiling || !question.Greenware));
         if (index < 0)
         {
-            var celsius = book.Default("drying-temperature");
-            var rate = question.ThicknessMillimetres is { } t && question.Greenware ? WallLimits.Heating(book, t, true).First(l => l.Band == WaterBand.Drying).Rate : 50;
+            var celsius = catalogue.Default("drying-temperature");
+            var rate = question.ThicknessMillimetres is { } t && question.Greenware
+                ? WallLimits.Heating(catalogue, t, true).First(l => l.Band == WaterBand.Drying).Rate
+                : 50;
             steps.Insert(0, new()
             {
                 From = [],
                 Stage = FiringStage.Drying,
-                Purpose = "dry: added",
+                Purpose = Message.Of("schedules.purpose-dry"),
                 Rate = Math.Min(rate, 100),
                 Target = StepTarget.Fixed,
                 Celsius = celsius,
                 HoldMinutes = least,
                 Atmosphere = steps[0].Atmosphere,
                 Vent = VentSetting.Open,
-                VentNote = "Vent and spyholes open.",
+                VentNote = OpenVent(catalogue),
                 RateLimited = true,
             });
-            changes.Add(new(FitChangeCode.DryingAdded, [], $"A drying segment was added, {SegmentWords.Duration(least)} at {SegmentWords.Temperature(celsius, question.Fahrenheit)}: {why}"));
+            changes.Add(new(FitChangeCode.DryingAdded, [], Message.Of(
+                "schedules.drying-added",
+                ("hold", QuantityFormat.Duration(least)),
+                ("temperature", QuantityFormat.Temperature(celsius, question.Fahrenheit)),
+                ("why", why))));
         }
         else if (steps[index].HoldMinutes < least)
         {
             var step = steps[index];
             steps[index] = step with { HoldMinutes = least };
-            changes.Add(new(FitChangeCode.DryingLengthened, step.From, $"The hold at {SegmentWords.Temperature(step.Celsius, question.Fahrenheit)} was lengthened from {SegmentWords.Duration(step.HoldMinutes)} to {SegmentWords.Duration(least)}: {why}"));
+            changes.Add(new(FitChangeCode.DryingLengthened, step.From, Message.Of(
+                "schedules.drying-lengthened",
+                ("temperature", QuantityFormat.Temperature(step.Celsius, question.Fahrenheit)),
+                ("from", QuantityFormat.Duration(step.HoldMinutes)),
+                ("to", QuantityFormat.Duration(least)),
+                ("why", why))));
         }
     }
 
-    private static (double Minutes, string Why) LeastHold(FitQuestion question, ScheduleBook book)
+    // As the templates say it, so that their next segment with the same setting goes on with it.
+    private static string? OpenVent(ScheduleCatalogue catalogue) =>
+        catalogue.Dataset.ScheduleSegments.FirstOrDefault(s => s is { Stage: FiringStage.Drying, Vent: VentSetting.Open })?.VentNote;
+
+    private static (double Minutes, Message? Why) LeastHold(FitQuestion question, ScheduleCatalogue catalogue)
     {
         if (!question.Greenware)
         {
             return question.Glaze == GlazeCoat.Fresh || question.Dryness != Dryness.BoneDry
-                ? (book.Default("drying-hold-glaze"), "the ware still holds water of its glaze.") : (0, "");
+                ? (catalogue.Default("drying-hold-glaze"), Message.Of("schedules.dry-for-glaze"))
+                : (0, null);
         }
 
-        var (hold, why) = question.Dryness switch
+        var hold = question.Dryness switch
         {
-            Dryness.Wet => (book.Default("drying-hold-wet"), "the ware is wet"),
-            Dryness.LeatherHard => (book.Default("drying-hold-leather-hard"), "the ware is leather-hard"),
-            _ => (0, ""),
+            Dryness.Wet => catalogue.Default("drying-hold-wet"),
+            Dryness.LeatherHard => catalogue.Default("drying-hold-leather-hard"),
+            _ => 0,
         };
-        var extra = question.ThicknessMillimetres is { } thickness ? Math.Max(0, thickness - book.Default("drying-thickness")) * book.Default("drying-hold-per-millimetre") : 0;
-        if (extra <= 0) return (hold, why + ".");
-        var wall = FormattableString.Invariant($"the wall is {question.ThicknessMillimetres:0.#} mm thick");
+        var dryness = EnumWords.Word(question.Dryness);
+        var excess = question.ThicknessMillimetres is { } thickness ? Math.Max(0, thickness - catalogue.Default("drying-thickness")) : 0;
+        var extra = excess * catalogue.Default("drying-hold-per-millimetre");
+        if (extra <= 0) return (hold, Message.Of("schedules.dry-for-dryness", ("dryness", dryness)));
         // The template's own two hours for ordinary walls stand under the extra time for a thick one.
-        var least = Math.Min(Math.Max(hold, book.Default("drying-hold-thin")) + extra, book.Default("drying-hold-most"));
-        return (Math.Ceiling(least / 10) * 10, why.Length > 0 ? $"{why}, and {wall}." : wall + ".");
+        var least = Math.Min(Math.Max(hold, catalogue.Default("drying-hold-thin")) + extra, catalogue.Default("drying-hold-most"));
+        return (Math.Ceiling(least / 10) * 10, question.Dryness != Dryness.BoneDry
+            ? Message.Of("schedules.dry-for-dryness-and-wall", ("dryness", dryness), ("thickness", question.ThicknessMillimetres))
+            : Message.Of("schedules.dry-for-wall", ("thickness", question.ThicknessMillimetres)));
     }
 }

@@ -10,7 +10,13 @@ internal static class FitLandmarks
 {
     // Which rows of the landmarks table concern which firing; the table itself does not say.
     private static readonly string[] Every = ["quartz-up", "quartz-down", "cristobalite-inv", "unload"];
+    private static readonly string[] OfSomeKinds = ["decal-vent", "glaze-seal", "iron-reduce", "lustre-close", "raku-draw", "salt-melt", "salt-vapour"];
     private static readonly string[] Green = ["free-water", "organics", "bound-water-kaolin", "carbon-sulphur"];
+
+    /// <summary>What is missing from a package whose schedules pass landmarks.</summary>
+    public static IEnumerable<PackageFault> Requires(Dataset dataset) => dataset.ScheduleTemplates.Count == 0 || dataset.Landmarks.Count == 0
+        ? []
+        : Requirements.Ids(dataset, "landmarks", [.. Every, .. Green, .. OfSomeKinds], dataset.Landmarks.Select(l => l.Id), "fitting a schedule");
 
     /// <summary>The landmarks, in order of time.</summary>
     public static IReadOnlyList<FitLandmark> Along(Dataset dataset, FitQuestion question, HeatHistory curve)
@@ -37,22 +43,36 @@ internal static class FitLandmarks
             FiringKind.Single => ["glaze-seal"],
             _ => [],
         };
-        return Every.Concat(question.Greenware ? Green : []).Concat(special).Concat(question.Schedule.Row.Atmosphere == FiringAtmosphere.Reduction && kind != FiringKind.Saggar ? ["iron-reduce"] : []);
+        var reduces = question.Schedule.Row.Atmosphere == FiringAtmosphere.Reduction && kind != FiringKind.Saggar;
+        return Every.Concat(question.Greenware ? Green : []).Concat(special).Concat(reduces ? ["iron-reduce"] : []);
     }
 
     private static void Add(List<FitLandmark> found, LandmarkRow row, (double From, double? To)? span, bool cooling)
     {
         if (span is not { } s) return;
-        found.Add(new(row.Id, row.Landmark, cooling, Math.Round(s.From, 3), s.To is { } to ? Math.Round(to, 3) : null, row.CelsiusLow, row.CelsiusHigh, row.Advice, row.Confidence, row.Sources));
+        found.Add(new(
+            row.Id,
+            row.Landmark,
+            cooling,
+            FromHours: Math.Round(s.From, 3),
+            ToHours: s.To is { } to ? Math.Round(to, 3) : null,
+            CelsiusLow: row.CelsiusLow,
+            CelsiusHigh: row.CelsiusHigh,
+            Advice: row.Advice,
+            Confidence: row.Confidence,
+            Sources: row.Sources));
     }
 
     private static (double From, double? To)? Up(HeatHistory curve, LandmarkRow row) =>
-        Crossing(curve, (double)row.CelsiusLow, up: true) is { } from ? (from, Crossing(curve, (double)row.CelsiusHigh, up: true)) : null;
+        Crossing(curve, (double)row.CelsiusLow, up: true) is { } from
+            ? (from, Crossing(curve, (double)row.CelsiusHigh, up: true))
+            : null;
 
     private static (double From, double? To)? Down(HeatHistory curve, LandmarkRow row)
     {
         // Ware that never was hotter does not pass it on the way down.
-        if (curve.Peak.Kelvin - Temperature.KelvinAtZero <= (double)row.CelsiusHigh || Crossing(curve, (double)row.CelsiusHigh, up: false) is not { } from) return null;
+        if (curve.Peak.Kelvin - Temperature.KelvinAtZero <= (double)row.CelsiusHigh) return null;
+        if (Crossing(curve, (double)row.CelsiusHigh, up: false) is not { } from) return null;
         return (from, Crossing(curve, (double)row.CelsiusLow, up: false) is { } to && to >= from ? to : null);
     }
 

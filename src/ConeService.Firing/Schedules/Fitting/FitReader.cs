@@ -12,23 +12,31 @@ using ConeService.Firing.Kilns;
 namespace ConeService.Firing.Schedules.Fitting;
 
 /// <summary>Reads a fit request; what is left out is decided and said so.</summary>
-/// <param name="book">The templates.</param>
+/// <param name="catalogue">The templates.</param>
 /// <param name="charts">The charts.</param>
 /// <param name="model">The kiln model.</param>
-internal sealed partial class FitReader(ScheduleBook book, ConeCharts charts, KilnModel model)
+internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts charts, KilnModel model)
 {
+    private readonly FitTargetReader targets = new(charts);
+
     /// <summary>Reads a request whose form was checked (<see cref="FitRequest.Units"/> is C or F, numbers are in range).</summary>
     /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
     public FitQuestion Read(Schedule schedule, FitRequest request)
     {
         var findings = new List<Finding>();
         var assumed = new List<Assumption>();
-        var chart = Chart(request.Chart, assumed, findings);
-        var target = Target(schedule, request, chart, assumed, findings);
-        var (heat, maxCone) = KilnLimits(schedule, request, target, findings);
+        var chart = targets.Chart(request.Chart, assumed, findings);
+        var target = targets.Target(schedule, request, chart, assumed, findings);
+        var kiln = request.Kiln is { } sent ? new KilnReader(sent, charts.Scale, "/kiln", findings) : null;
+        var (id, heat, maxCone) = (kiln?.Id(), kiln?.Heat(), kiln?.MaxCone());
+        RequireCone(maxCone, target, findings);
+        var segments = kiln?.ControllerSegments();
         var (green, dryness, thickness, glaze) = Load(schedule, request.Load ?? new(), assumed, findings);
         var start = Start(request.Start, findings);
-        var setup = Kiln(request, heat, new(request.Load?.KilogramsWare, request.Load?.KilogramsFurniture, thickness, green ? WareStage.Green : WareStage.Bisqued, green ? dryness : null), assumed, findings);
+        var load = new KilnLoad(
+            request.Load?.KilogramsWare, request.Load?.KilogramsFurniture, thickness,
+            green ? WareStage.Green : WareStage.Bisqued, green ? dryness : null);
+        var setup = Kiln(request, kiln, heat, load, assumed, findings);
         if (findings.Count > 0) throw new RefusedException(findings);
         var fahrenheit = request.Units == "F";
         return new()
@@ -37,18 +45,20 @@ internal sealed partial class FitReader(ScheduleBook book, ConeCharts charts, Ki
             Chart = chart!,
             Target = target,
             Fahrenheit = fahrenheit,
-            KilnId = request.Kiln?.Id,
+            KilnId = id,
             Heat = heat,
             Kiln = setup,
             MaxCone = maxCone,
-            ControllerSegments = request.Kiln?.ControllerSegments,
+            ControllerSegments = segments,
             ThicknessMillimetres = thickness,
             Greenware = green,
             Dryness = dryness,
             Glaze = glaze,
             Start = start,
             LoadingMinutes = request.LoadingMinutes ?? Default("loading-minutes", "loadingMinutes", start is null ? null : assumed),
-            StartCelsius = request.StartTemperature is { } sent ? (fahrenheit ? (sent - 32) / 1.8 : sent) : Default("start-temperature", "startTemperature", assumed),
+            StartCelsius = request.StartTemperature is not { } atStart
+                ? Default("start-temperature", "startTemperature", assumed)
+                : fahrenheit ? (atStart - 32) / 1.8 : atStart,
             PricePerKilowattHour = request.Tariff?.PerKilowattHour,
             Currency = request.Tariff?.Currency,
             Assumed = assumed,
@@ -57,99 +67,58 @@ internal sealed partial class FitReader(ScheduleBook book, ConeCharts charts, Ki
 
     private double Default(string id, string parameter, List<Assumption>? assumed)
     {
-        var row = book.DefaultRow(id);
-        assumed?.Add(new(parameter, string.Create(CultureInfo.InvariantCulture, $"{row.Value} {row.Unit}"), row.Statement));
+        var row = catalogue.DefaultRow(id);
+        assumed?.Add(new(parameter, string.Create(CultureInfo.InvariantCulture, $"{row.Value} {row.Unit}"), Message.Verbatim(row.Statement)));
         return (double)row.Value;
     }
 
-    private ConeChart? Chart(string? sent, List<Assumption> assumed, List<Finding> findings) => ChartInput.ReadFollowable(
-        charts, sent, "/chart", Message.Of("cones.chart-for-schedules", ("chart", ConeCharts.DefaultChart)), assumed, findings);
-
-    private FitTarget? Target(Schedule schedule, FitRequest request, ConeChart? chart, List<Assumption> assumed, List<Finding> findings)
+    private void RequireCone(Cone? maxCone, FitTarget? target, List<Finding> findings)
     {
-        if (request.Cone.IsAbsent)
-        {
-            if (schedule.EndCone is { } own)
-            {
-                findings.Add(new("cone-missing", "/cone", null, $"The schedule {schedule.Id} ends at a cone; say which.", [$"\"{schedule.Coolest}\" to \"{schedule.Hottest}\""], $"The template was written for cone {own}."));
-            }
-
-            return null;
-        }
-
-        if (!ConeInput.TryRead(charts.Scale, request.Cone, "/cone", out var cone, out var wrong))
-        {
-            findings.Add(wrong!);
-            return null;
-        }
-
-        if (!schedule.Takes(cone))
-        {
-            findings.Add(OutsideRange(schedule, cone, request.Cone.Text));
-            return null;
-        }
-
-        if (chart is null) return null;
-        var rate = chart.DefaultRate!.Value;
-        if (chart.Find(cone) is not { } found || found.Curve(rate) is null)
-        {
-            var near = chart.Cones.Where(c => c.Curve(rate) is not null && schedule.Takes(c.Cone)).OrderBy(c => Math.Abs(c.Cone.Position - cone.Position)).Take(3).Select(c => c.Cone.ToString());
-            findings.Add(new("cone-not-on-chart", "/cone", cone.ToString(), $"Chart {chart.Id} gives no way to follow cone {cone}.", [.. near]));
-            return null;
-        }
-
-        if (request.ClockHand is null) assumed.Add(new("clockHand", "6", "The cone shall be just down, at 90°: six o'clock."));
-        var clock = request.ClockHand ?? 6;
-        return new(found, chart.Cones.FirstOrDefault(c => c.Cone > cone && c.Curve(rate) is not null), clock, clock >= 6 ? 1 : ConeBend.Progress(clock * 15));
+        if (maxCone is not { } most || target is null || most >= target.Cone.Cone) return;
+        var (ends, aim, mixUp) = (most.ToString(), target.Cone.Cone.ToString(), most.MixUp);
+        findings.Add(new(
+            "kiln-below-cone", "/kiln/maxCone", ends, Message.Of("schedules.kiln-below-cone", ("most", ends), ("target", aim)),
+            [Message.Of("schedules.kiln-below-cone-kiln", ("cone", aim)), Message.Of("schedules.kiln-below-cone-target", ("cone", ends))],
+            mixUp >= target.Cone.Cone && charts.Scale.Contains(mixUp)
+                ? Message.Of("schedules.kiln-below-cone-mistake", ("cone", mixUp.ToString()))
+                : null));
     }
 
-    private static Finding OutsideRange(Schedule schedule, Cone cone, string? sent)
-    {
-        if (schedule.EndCone is null)
-        {
-            return new("schedule-without-cone", "/cone", sent, $"The schedule {schedule.Id} ends by temperature or by eye, not at a cone.", ["leave the cone out"]);
-        }
-
-        var mixUp = schedule.Takes(cone.MixUp) ? $"Cone {cone.MixUp}, with{(cone.IsZeroCone ? "out" : "")} a leading zero, lies in its range and is another cone." : "GET /v1/schedules?cone= lists the schedules for a cone.";
-        return new("cone-outside-schedule", "/cone", sent, $"Cone {cone} lies outside the range of the schedule {schedule.Id}.", [$"{schedule.Coolest} to {schedule.Hottest}"], mixUp);
-    }
-
-    private (KilnHeat? Heat, Cone? MaxCone) KilnLimits(Schedule schedule, FitRequest request, FitTarget? target, List<Finding> findings)
-    {
-        if (request.Kiln is not { } kiln) return (null, null);
-        KilnHeat? heat = EnumWords.TryRead<KilnHeat>(kiln.Heat, out var read) ? read : null;
-        if (heat is null) findings.Add(Words.Unknown<KilnHeat>("/kiln/heat", kiln.Heat, "what heats the kiln"));
-        if (kiln.MaxCone.IsAbsent) return (heat, null);
-        if (!ConeInput.TryRead(charts.Scale, kiln.MaxCone, "/kiln/maxCone", out var most, out var wrong))
-        {
-            findings.Add(wrong!);
-            return (heat, null);
-        }
-
-        if (target is not null && most < target.Cone.Cone)
-        {
-            findings.Add(new("kiln-below-cone", "/kiln/maxCone", most.ToString(), $"The kiln ends at cone {most}, below the target cone {target.Cone.Cone}.", [$"a kiln that reaches cone {target.Cone.Cone}", $"a target up to cone {most}"],
-                most.MixUp >= target.Cone.Cone && charts.Scale.Contains(most.MixUp) ? $"Cone {most.MixUp} would reach: a leading zero too many?" : null));
-        }
-
-        return (heat, most);
-    }
-
-    private static (bool Green, Dryness Dryness, double? Thickness, GlazeCoat Glaze) Load(Schedule schedule, FitLoad load, List<Assumption> assumed, List<Finding> findings)
+    private static (bool Green, Dryness Dryness, double? Thickness, GlazeCoat Glaze) Load(
+        Schedule schedule, FitLoad load, List<Assumption> assumed, List<Finding> findings)
     {
         var green = schedule.Row.Takes[0] is PieceState.Wet or PieceState.LeatherHard or PieceState.BoneDry;
         var dryness = Dryness.BoneDry;
-        if (load.Dryness is not null && !EnumWords.TryRead(load.Dryness, out dryness)) findings.Add(Words.Unknown<Dryness>("/load/dryness", load.Dryness, "a dryness"));
-        if (load.Dryness is null && green) assumed.Add(new("load.dryness", "bone-dry", "The template is made for dry ware. Ware that is cold to the cheek is not dry."));
+        if (load.Dryness is null && green) assumed.Add(new("load.dryness", "bone-dry", Message.Of("schedules.assumed-dryness")));
+        if (load.Dryness is { } damp && !EnumWords.TryRead(damp, out dryness))
+            findings.Add(Unknown<Dryness>("/load/dryness", damp, Message.Of("schedules.dryness-unknown", ("sent", damp))));
         var glaze = schedule.Row.Kind is FiringKind.Bisque or FiringKind.Pit or FiringKind.Overglaze ? GlazeCoat.None : GlazeCoat.Dry;
-        if (load.Glaze is not null && !EnumWords.TryRead(load.Glaze, out glaze)) findings.Add(Words.Unknown<GlazeCoat>("/load/glaze", load.Glaze, "a state of the glaze"));
-        if (load.Glaze is null) assumed.Add(new("load.glaze", EnumWords.Word(glaze), glaze == GlazeCoat.None ? "As usual for this kind of firing." : "Glazed, and dry since."));
+        if (load.Glaze is null)
+        {
+            assumed.Add(new("load.glaze", EnumWords.Word(glaze), glaze == GlazeCoat.None
+                ? Message.Of("schedules.assumed-no-glaze")
+                : Message.Of("schedules.assumed-dry-glaze")));
+        }
+        else if (!EnumWords.TryRead(load.Glaze, out glaze))
+        {
+            findings.Add(Unknown<GlazeCoat>("/load/glaze", load.Glaze, Message.Of("schedules.glaze-unknown", ("sent", load.Glaze))));
+        }
+
         if (load.ThickestMillimetres is { } stated) return (green, dryness, stated, glaze);
         var thickness = (double?)schedule.Row.ThicknessMaxMillimetres;
         assumed.Add(thickness is { } t
-            ? new("load.thickestMillimetres", t.ToString(CultureInfo.InvariantCulture), "The thickest wall that the template was made for.")
-            : new("load.thickestMillimetres", "not stated", "The template's rates are kept; thick walls need slower ones."));
+            ? new("load.thickestMillimetres", t.ToString(CultureInfo.InvariantCulture), Message.Of("schedules.assumed-thickness"))
+            : new("load.thickestMillimetres", "not stated", Message.Of("schedules.assumed-thickness-unknown")));
         return (green, dryness, thickness, glaze);
+    }
+
+    private static Finding Unknown<T>(string field, string sent, Message message)
+        where T : struct, Enum
+    {
+        var words = EnumWords.All<T>();
+        return new(
+            "word-unknown", field, sent, message, Message.Verbatim(words),
+            NearMatches.Find(sent, words) is [var near, ..] ? Message.Of("answers.near-match", ("near", near)) : null);
     }
 
     private static DateTimeOffset? Start(string? sent, List<Finding> findings)
@@ -159,33 +128,37 @@ internal sealed partial class FitReader(ScheduleBook book, ConeCharts charts, Ki
         if (!Offset().IsMatch(text))
         {
             findings.Add(Moment().IsMatch(text)
-                ? new("start-without-offset", "/start", sent, "The start names no offset from UTC, so nobody can tell which moment is meant.", [text + "+01:00", text + "Z"], "Clocks change twice a year, and servers stand elsewhere: write the offset.")
-                : new("start-unreadable", "/start", sent, $"“{sent}” is not a date and time.", ["2026-12-04T18:00:00+01:00", "2026-12-04T17:00:00Z"]));
+                ? new(
+                    "start-without-offset", "/start", sent, Message.Of("schedules.start-offset-missing"),
+                    Message.Verbatim([text + "+01:00", text + "Z"]), Message.Of("schedules.start-offset-mistake"))
+                : new(
+                    "start-unreadable", "/start", sent, Message.Of("schedules.start-unreadable", ("sent", sent)),
+                    Message.Verbatim(["2026-12-04T18:00:00+01:00", "2026-12-04T17:00:00Z"])));
             return null;
         }
 
-        if (DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.None, out var start) && start.Year is >= 1970 and <= 2200) return start;
-        findings.Add(new("start-unreadable", "/start", sent, $"“{sent}” is no moment between 1970 and 2200.", ["2026-12-04T18:00:00+01:00"]));
+        var moment = DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.None, out var start);
+        if (moment && start.Year is >= 1970 and <= 2200) return start;
+        findings.Add(new(
+            "start-unreadable", "/start", sent, Message.Of("schedules.start-era", ("sent", sent)), Message.Verbatim(["2026-12-04T18:00:00+01:00"])));
         return null;
     }
 
-    private KilnSetup? Kiln(FitRequest request, KilnHeat? heat, KilnLoad load, List<Assumption> assumed, List<Finding> findings)
+    private KilnSetup? Kiln(
+        FitRequest request, KilnReader? kiln, KilnHeat? heat, KilnLoad load, List<Assumption> assumed, List<Finding> findings)
     {
-        if (request.Kiln is not { } kiln)
+        if (kiln is null)
         {
-            assumed.Add(new("kiln", "not stated", "Nothing is said about whether a kiln can follow, about energy and cost."));
+            assumed.Add(new("kiln", "not stated", Message.Of("schedules.assumed-no-kiln")));
             return null;
         }
 
         if (heat is null or KilnHeat.Wood) return null;
-        if (kiln.ControllerSegments is null) assumed.Add(new("kiln.controllerSegments", "no limit", "The controller holds as many segments as the programme has."));
-        var max = kiln.MaxTemperature is { } sent ? (request.Units == "F" ? (sent - 32) / 1.8 : sent) : (double?)null;
+        if (request.Kiln!.ControllerSegments.IsAbsent)
+            assumed.Add(new("kiln.controllerSegments", "no limit", Message.Of("schedules.assumed-segments")));
         try
         {
-            var setup = model.Resolve(
-                new(heat.Value, kiln.VolumeLitres, kiln.Interior, kiln.Wall, kiln.Kilowatts, kiln.VoltsInstalled,
-                    kiln.VoltsAsWired, kiln.ElementAge, kiln.ElementFirings, max, kiln.LeakFactor, kiln.FuelFactor),
-                load);
+            var setup = model.Resolve(kiln.ForModel(heat.Value, request.Units == "F"), load);
             assumed.AddRange(setup.Assumed);
             return setup;
         }

@@ -1,4 +1,5 @@
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Firing.HeatWork;
 
 namespace ConeService.Firing.Schedules.Fitting;
@@ -17,24 +18,36 @@ internal static class FitReadings
         var aim = target is null ? null : work.Cones.FirstOrDefault(c => c.Cone.Cone == target.Cone.Cone);
         var next = target?.Next is { } n ? work.Cones.FirstOrDefault(c => c.Cone.Cone == n.Cone) : null;
         return new(
-            work.Reached?.Cone.Cone.ToString(), work.Next?.Cone.Cone.ToString(), Rounded(work.Fraction, 4), Say(work), Rounded(aim?.Progress, 4), Rounded(next?.Progress, 4), Rounded(aim?.MarginKelvin, 2),
-            Rounded(lastRampShare, 3), [.. work.Cones.Skip(Math.Max(0, at - Around)).Take((2 * Around) + 1).Select(c => Of(c, history))]);
+            work.Reached?.Cone.Cone.ToString(),
+            work.Next?.Cone.Cone.ToString(),
+            Rounded(work.Fraction, 4),
+            Say(work),
+            TargetProgress: Rounded(aim?.Progress, 4),
+            NextProgress: Rounded(next?.Progress, 4),
+            TargetMarginCelsius: Rounded(aim?.MarginKelvin, 2),
+            LastRampShare: Rounded(lastRampShare, 3),
+            Cones: [.. work.Cones.Skip(Math.Max(0, at - Around)).Take((2 * Around) + 1).Select(c => Of(c, history))]);
     }
 
     /// <summary>“6 and 0.47 of the way to 7”.</summary>
-    public static string Say(ScaleWork work) => (work.Reached?.Cone.Cone, work.Next?.Cone.Cone) switch
+    public static Message Say(ScaleWork work) => (work.Reached?.Cone.Cone, work.Next?.Cone.Cone) switch
     {
-        (null, { } next) => $"below {next}",
-        ({ } reached, null) => $"{reached} or hotter",
-        ({ } reached, { } next) => FormattableString.Invariant($"{reached} and {work.Fraction:0.00} of the way to {next}"),
-        _ => "no cone",
+        (null, { } next) => Message.Of("schedules.reading-below", ("next", next.ToString())),
+        ({ } reached, null) => Message.Of("schedules.reading-hotter", ("reached", reached.ToString())),
+        ({ } reached, { } next) => Message.Of(
+            "schedules.reading-between", ("reached", reached.ToString()), ("fraction", work.Fraction), ("next", next.ToString())),
+        _ => Message.Of("schedules.reading-none"),
     };
 
     private static FitCone Of(ConeWork cone, HeatHistory history)
     {
         var bend = ConeBend.Degrees(cone.Progress);
         return new(
-            cone.Cone.Cone.ToString(), Math.Round(cone.Progress, 4), Math.Round(bend, 1), Math.Round(ConeBend.Clock(bend), 2), Rounded(cone.DownAtHours, 3),
+            cone.Cone.Cone.ToString(),
+            Math.Round(cone.Progress, 4),
+            Math.Round(bend, 1),
+            Math.Round(ConeBend.Clock(bend), 2),
+            Rounded(cone.DownAtHours, 3),
             cone.DownAtHours is { } hours ? Math.Round(NaturalRates.TemperatureAt(history, hours), 1) : null);
     }
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Schedules.Fitting;
@@ -28,7 +29,7 @@ internal sealed record FitStep
     public required FiringStage Stage { get; init; }
 
     /// <summary>What it is for, in words.</summary>
-    public required string Purpose { get; init; }
+    public required Message Purpose { get; init; }
 
     /// <summary>Rate, °C/h, above 0 up or down; null: as fast as the kiln goes.</summary>
     public required double? Rate { get; init; }

@@ -11,27 +11,34 @@ namespace ConeService.Firing.Schedules.Fitting;
 internal static class FitTiming
 {
     /// <summary>The times.</summary>
-    public static FitTimes Of(FitQuestion question, FittedPlan plan, IReadOnlyList<FittedSegment> segments, KilnPrediction? prediction, HeatHistory curve)
+    public static FitTimes Of(FitQuestion question, FittedSteps fitted, IReadOnlyList<FittedSegment> segments, KilnPrediction? prediction, HeatHistory curve)
     {
         var peak = prediction?.HoursToPeak ?? curve.Peak.Hours;
-        var end = prediction?.HoursToEnd ?? plan.Hours;
+        var end = prediction?.HoursToEnd ?? fitted.Hours;
         var opening = prediction is null ? Below(curve, KilnModel.OpeningCelsius, end) : prediction.HoursToOpening;
         DateTimeOffset? At(double? hours) => hours is { } h && question.Start is { } start ? Minute(start.AddHours(h)) : null;
         return new(
-            question.Start, question.Start?.AddMinutes(-question.LoadingMinutes), Math.Round(peak, 3), At(peak), Math.Round(end, 3), At(end),
-            opening is { } o ? Math.Round(o, 3) : null, At(opening),
-            [.. Vents(plan, segments, prediction).Select(v => v with { From = At(v.FromHours), To = At(v.ToHours) })],
-            prediction is null ? "programme" : "kiln-model");
+            question.Start,
+            Loading: question.Start?.AddMinutes(-question.LoadingMinutes),
+            PeakHours: Math.Round(peak, 3),
+            Peak: At(peak),
+            EndHours: Math.Round(end, 3),
+            End: At(end),
+            OpeningHours: opening is { } o ? Math.Round(o, 3) : null,
+            Opening: At(opening),
+            Vents: [.. Vents(fitted, segments, prediction).Select(v => v with { From = At(v.FromHours), To = At(v.ToHours) })],
+            Basis: prediction is null ? "programme" : "kiln-model");
     }
 
-    private static IEnumerable<VentPeriod> Vents(FittedPlan plan, IReadOnlyList<FittedSegment> segments, KilnPrediction? prediction)
+    private static IEnumerable<VentPeriod> Vents(FittedSteps fitted, IReadOnlyList<FittedSegment> segments, KilnPrediction? prediction)
     {
         VentPeriod? open = null;
         for (var i = 0; i < segments.Count; i++)
         {
-            var (step, outcome) = (plan.Steps[i], prediction?.Segments[i]);
+            var (step, outcome) = (fitted.Steps[i], prediction?.Segments[i]);
             if (outcome?.Following == Following.NotRun) break;
-            var (from, to) = (Math.Round(outcome?.StartHours ?? segments[i].StartHours, 3), Math.Round(outcome?.EndHours ?? segments[i].EndHours, 3));
+            var from = Math.Round(outcome?.StartHours ?? segments[i].StartHours, 3);
+            var to = Math.Round(outcome?.EndHours ?? segments[i].EndHours, 3);
             if (open is not null && open.Vent == step.Vent && open.Note == step.VentNote)
             {
                 open = open with { ToHours = to, ToCelsius = Math.Round(step.Celsius, 1) };
@@ -52,7 +59,8 @@ internal static class FitTiming
         for (var i = points.Length - 1; i > 0; i--)
         {
             var (a, b) = (points[i - 1].Kelvin - Temperature.KelvinAtZero, points[i].Kelvin - Temperature.KelvinAtZero);
-            if (a > celsius && b <= celsius) return points[i - 1].Hours + ((a - celsius) / (a - b) * (points[i].Hours - points[i - 1].Hours));
+            if (a > celsius && b <= celsius)
+                return points[i - 1].Hours + ((a - celsius) / (a - b) * (points[i].Hours - points[i - 1].Hours));
         }
 
         return curve.End.Kelvin - Temperature.KelvinAtZero <= celsius ? from : null;

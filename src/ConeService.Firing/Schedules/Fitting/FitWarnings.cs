@@ -1,4 +1,5 @@
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
 
@@ -10,41 +11,62 @@ internal static class FitWarnings
     // Beyond this share of holds and cooling the result rests on what no chart prints.
     private const double LeastRampShare = 0.5;
     private const double LongHours = 60;
+    private const double ThickestOfTable = 50;
     private const decimal BandLow = -10;
     private const decimal BandHigh = 3;
 
     /// <summary>The warnings.</summary>
-    public static IReadOnlyList<string> For(FitQuestion question, FittedPlan plan, FitHeatWork work, KilnPrediction? prediction) => [.. All(question, plan, work, prediction)];
+    public static IReadOnlyList<Message> For(FitQuestion question, FittedSteps fitted, FitHeatWork work, KilnPrediction? prediction)
+    {
+        IEnumerable<Message?> all =
+        [
+            fitted.WhyNot, .. OfAtmosphere(question), .. OfHeatWork(work), .. OfWare(question, fitted), .. OfKiln(question, fitted, prediction),
+            Message.Of("schedules.warn-witness-cones"),
+        ];
+        return [.. all.OfType<Message>()];
+    }
 
-    private static IEnumerable<string> All(FitQuestion question, FittedPlan plan, FitHeatWork work, KilnPrediction? prediction)
+    private static IEnumerable<Message> OfAtmosphere(FitQuestion question)
     {
         var (row, target) = (question.Schedule.Row, question.Target?.Cone.Cone);
-        if (plan.WhyNot is { } whyNot) yield return whyNot;
         if (question.Heat is { } heat && !row.KilnHeats.Contains(heat))
         {
-            yield return $"The schedule is for {string.Join(" or ", row.KilnHeats.Select(EnumWords.Word))} kilns, not for {EnumWords.Word(heat)}"
-                + (heat == KilnHeat.Electric && row.Atmosphere == FiringAtmosphere.Reduction ? ": reduction strips the oxide skin that protects the elements, and an electric kiln has no flue." : ".");
+            (string, object?)[] values = [("heats", Alternatives(row.KilnHeats)), ("heat", EnumWords.Word(heat))];
+            yield return heat == KilnHeat.Electric && row.Atmosphere == FiringAtmosphere.Reduction
+                ? Message.Of("schedules.warn-heat-reduction", values)
+                : Message.Of("schedules.warn-heat", values);
         }
 
         if (row.Atmosphere == FiringAtmosphere.Reduction && target is { Position: >= BandLow and <= BandHigh })
-        {
-            yield return "Reduction moves the cones that hold iron, 010 to 3; that is not modelled.";
-        }
+            yield return Message.Of("schedules.warn-iron-cones");
+    }
 
-        if (work.LastRampShare is < LeastRampShare)
-        {
-            yield return FormattableString.Invariant($"Only {100 * work.LastRampShare:0} % of the target's work is done by the last ramp. The rest are holds and cooling, which no chart prints: let the witness cones decide.");
-        }
+    private static Message Alternatives(IReadOnlyList<KilnHeat> heats) => heats
+        .Select(h => Message.Verbatim(EnumWords.Word(h)))
+        .Aggregate((first, second) => Message.Of("schedules.alternatives", ("first", first), ("second", second)));
 
-        if (question.Greenware && question.Dryness != Dryness.BoneDry) yield return "Ware that is not bone dry is better dried in the air first: steam bursts ware, and water rusts kilns. The time added is practice, no promise.";
-        if (question.ThicknessMillimetres > 50) yield return "No template is made for walls above 50 mm; the rates are carried on with the inverse of the thickness and are advice at most.";
-        else if (plan.Changes.Any(c => c.Code is FitChangeCode.SlowedForThickness or FitChangeCode.CoolingForThickness)) yield return "Rates by thickness are practice, not a promise: how wet, how even and how open the clay is matters as much.";
-        if (!question.Greenware && question.Glaze == GlazeCoat.None && row.Kind is FiringKind.Glaze) yield return "The load carries no glaze, and the schedule is a glaze firing.";
-        if (question.Glaze != GlazeCoat.None && row.Kind == FiringKind.Bisque) yield return "Glazed ware in a bisque firing sticks to what it touches.";
-        if (plan.Hours > LongHours) yield return FormattableString.Invariant($"The programme takes {plan.Hours:0} h: plan for attendance, and check that the controller holds that long.");
-        if (question.Heat == KilnHeat.Wood) yield return "A wood kiln has no programme to follow, so it is not modelled: take the segments as marks for the log.";
-        if (prediction is not null && question.Kiln is { Heat: not KilnHeat.Electric } && question.Kiln.FuelFactor is null) yield return "Fuel is a lower bound: studio kilns burn 1.5 to 2.5 times as much. Send fuelFactor from your own meter.";
-        if (prediction is { HoursToOpening: null }) yield return "The kiln takes longer to cool than the model follows.";
-        yield return "Witness cones decide, not the meter. Nothing here replaces the kiln's manual, local codes and licensed practice.";
+    private static IEnumerable<Message> OfHeatWork(FitHeatWork work)
+    {
+        if (work.LastRampShare is { } share and < LeastRampShare)
+            yield return Message.Of("schedules.warn-last-ramp-share", ("percent", 100 * share));
+    }
+
+    private static IEnumerable<Message> OfWare(FitQuestion question, FittedSteps fitted)
+    {
+        if (question.Greenware && question.Dryness != Dryness.BoneDry) yield return Message.Of("schedules.warn-not-dry");
+        if (question.ThicknessMillimetres > ThickestOfTable) yield return Message.Of("schedules.warn-very-thick");
+        else if (fitted.Changes.Any(c => c.Code is FitChangeCode.SlowedForThickness or FitChangeCode.CoolingForThickness))
+            yield return Message.Of("schedules.warn-rates-are-practice");
+        if (!question.Greenware && question.Glaze == GlazeCoat.None && question.Schedule.Row.Kind is FiringKind.Glaze)
+            yield return Message.Of("schedules.warn-glaze-missing");
+        if (question.Glaze != GlazeCoat.None && question.Schedule.Row.Kind == FiringKind.Bisque) yield return Message.Of("schedules.warn-bisque-glazed");
+    }
+
+    private static IEnumerable<Message> OfKiln(FitQuestion question, FittedSteps fitted, KilnPrediction? prediction)
+    {
+        if (fitted.Hours > LongHours) yield return Message.Of("schedules.warn-long", ("hours", fitted.Hours));
+        if (question.Heat == KilnHeat.Wood) yield return Message.Of("schedules.warn-wood");
+        if (prediction is not null && question.Kiln is { Heat: not KilnHeat.Electric, FuelFactor: null }) yield return Message.Of("schedules.warn-fuel-bound");
+        if (prediction is { HoursToOpening: null }) yield return Message.Of("schedules.warn-opening-unknown");
     }
 }

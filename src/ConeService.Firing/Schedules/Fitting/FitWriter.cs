@@ -1,6 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
@@ -9,59 +10,90 @@ using ConeService.Firing.Kilns;
 namespace ConeService.Firing.Schedules.Fitting;
 
 /// <summary>Writes the answer of a fit.</summary>
-internal sealed class FitWriter(ScheduleBook book, ConeCharts charts)
+internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
 {
     /// <summary>Writes the answer.</summary>
-    public FitResult Write(FitQuestion question, FittedPlan plan, ConeCurves meter, KilnPrediction? prediction, IReadOnlyList<FitRemedy>? remedies)
+    public FitResult Write(
+        FitQuestion question, FittedSteps fitted, ConeCurves meter, KilnPrediction? prediction, IReadOnlyList<FitRemedy>? remedies)
     {
-        var programme = plan.Programme.ToHistory();
+        var programme = fitted.Programme.ToHistory();
         var work = meter.Measure(programme);
-        var asked = FitProgrammes.Of(plan.Steps, plan.StartCelsius).ToHistory();
-        var curve = prediction?.Chamber ?? Cooled(plan);
-        var segments = Segments(plan, question);
-        var kiln = prediction is null ? null : ForecastWriter.Write(question, plan, meter, prediction, remedies!);
-        var share = LastRampShare(question, plan, meter);
+        var asked = FitProgrammes.Of(fitted.Steps, fitted.StartCelsius).ToHistory();
+        var curve = prediction?.Chamber ?? Cooled(fitted);
+        var segments = Segments(fitted, question);
+        var kiln = prediction is null ? null : ForecastWriter.Write(question, fitted, meter, prediction, remedies!);
+        var share = LastRampShare(question, fitted, meter);
         var heatWork = FitReadings.Of(work, programme, question.Target, share);
-        var landmarks = FitLandmarks.Along(book.Dataset, question, curve);
-        return new(
-            new(
-                book.Dataset.VersionId, ScheduleDescriber.Summary(question.Schedule), question.Target?.Cone.Cone.ToString(), question.Chart.Id,
-                question.Target?.Clock, question.Target is { } t ? Math.Round(t.Clock * 15, 1) : null, question.Fahrenheit ? "F" : "C",
-                segments, Programme(plan, question), Celsius(plan.PeakCelsius), Fahrenheit(plan.PeakCelsius), Math.Round(plan.Hours, 3),
-                heatWork, plan.WhyNot, plan.Changes, kiln, FitTiming.Of(question, plan, segments, prediction, curve), landmarks,
-                Witnesses(question), FitCautions.For(book.Dataset, question), FitWarnings.For(question, plan, heatWork, prediction),
-                BasisOf(question, plan), Sources(question, landmarks), question.Assumed),
-            curve, asked);
+        var landmarks = FitLandmarks.Along(catalogue.Dataset, question, curve);
+        var answer = new ScheduleFit(
+            catalogue.Dataset.VersionId,
+            ScheduleDescriber.Summary(question.Schedule),
+            Cone: question.Target?.Cone.Cone.ToString(),
+            Chart: question.Chart.Id,
+            ClockHand: question.Target?.Clock,
+            BendDegrees: question.Target is { } t ? Math.Round(t.Clock * 15, 1) : null,
+            Units: question.Fahrenheit ? "F" : "C",
+            Segments: segments,
+            Programme: Programme(fitted, question),
+            PeakCelsius: Celsius(fitted.PeakCelsius),
+            PeakFahrenheit: Fahrenheit(fitted.PeakCelsius),
+            ProgrammeHours: Math.Round(fitted.Hours, 3),
+            HeatWork: heatWork,
+            WhyNot: fitted.WhyNot,
+            Changes: fitted.Changes,
+            Kiln: kiln,
+            Times: FitTiming.Of(question, fitted, segments, prediction, curve),
+            Landmarks: landmarks,
+            WitnessCones: Witnesses(question),
+            Cautions: FitCautions.For(catalogue.Dataset, question),
+            Warnings: FitWarnings.For(question, fitted, heatWork, prediction),
+            Basis: BasisOf(question, fitted),
+            Sources: Sources(question, landmarks),
+            Assumed: question.Assumed);
+        return new(answer, curve, asked);
     }
 
     /// <summary>The programme as the heat-work address takes it.</summary>
-    public static FittedProgramme Programme(FittedPlan plan, FitQuestion question)
+    public static FittedProgramme Programme(FittedSteps fitted, FitQuestion question)
     {
         var grid = new ControllerGrid(question.Fahrenheit);
         return new(
-            question.Fahrenheit ? "F" : "C", question.Chart.Id, grid.WholeTemperature(plan.StartCelsius),
-            [.. plan.Steps.Select(s => new FittedRamp(grid.WholeRate(s.Speed), grid.WholeTemperature(s.Celsius), s.HoldMinutes))],
-            grid.WholeRate(plan.CoolingRate));
+            question.Fahrenheit ? "F" : "C", question.Chart.Id, grid.WholeTemperature(fitted.StartCelsius),
+            [.. fitted.Steps.Select(s => new FittedRamp(grid.WholeRate(s.Speed), grid.WholeTemperature(s.Celsius), s.HoldMinutes))],
+            grid.WholeRate(fitted.CoolingRate));
     }
 
-    private static List<FittedSegment> Segments(FittedPlan plan, FitQuestion question)
+    private static List<FittedSegment> Segments(FittedSteps fitted, FitQuestion question)
     {
         var (segments, now, grid) = (new List<FittedSegment>(), 0.0, new ControllerGrid(question.Fahrenheit));
-        for (var i = 0; i < plan.Steps.Count; i++)
+        for (var i = 0; i < fitted.Steps.Count; i++)
         {
-            var step = plan.Steps[i];
-            var from = FitProgrammes.StartOf(plan.Steps, i, plan.StartCelsius);
+            var step = fitted.Steps[i];
+            var from = FitProgrammes.StartOf(fitted.Steps, i, fitted.StartCelsius);
             var hold = now + (Math.Abs(step.Celsius - from) / step.Speed);
             var end = hold + (step.HoldMinutes / 60);
             var rows = question.Schedule.Segments.Where(s => step.From.Contains(s.Number)).ToList();
             var rate = grid.WholeRate(step.Speed);
             segments.Add(new(
                 i + 1,
-                SegmentWords.Say(question.Fahrenheit, step.Rate, step.Celsius, null, null, step.HoldMinutes, from != step.Celsius),
-                step.Rate is null ? null : RateCelsius(rate, question), step.Rate is null ? null : RateFahrenheit(rate, question), step.Rate is null ? RateCelsius(rate, question) : null,
-                Celsius(step.Celsius), Fahrenheit(step.Celsius), step.HoldMinutes, Math.Round(now, 3), Math.Round(hold, 3), Math.Round(end, 3),
-                step.Stage, step.Purpose, step.Atmosphere, step.AtmosphereNote, step.Vent, step.VentNote, step.From,
-                rows.Count == 0 ? Confidence.Derived : rows.Max(r => r.Confidence)));
+                SegmentSentence.To(question.Fahrenheit, step.Rate, step.Celsius, step.HoldMinutes, from != step.Celsius),
+                RateCelsiusPerHour: step.Rate is null ? null : RateCelsius(rate, question),
+                RateFahrenheitPerHour: step.Rate is null ? null : RateFahrenheit(rate, question),
+                TakenRateCelsiusPerHour: step.Rate is null ? RateCelsius(rate, question) : null,
+                TargetCelsius: Celsius(step.Celsius),
+                TargetFahrenheit: Fahrenheit(step.Celsius),
+                HoldMinutes: step.HoldMinutes,
+                StartHours: Math.Round(now, 3),
+                HoldHours: Math.Round(hold, 3),
+                EndHours: Math.Round(end, 3),
+                Stage: step.Stage,
+                Purpose: step.Purpose,
+                Atmosphere: step.Atmosphere,
+                AtmosphereNote: step.AtmosphereNote,
+                Vent: step.Vent,
+                VentNote: step.VentNote,
+                TemplateSegments: step.From,
+                Confidence: rows.Count == 0 ? Confidence.Derived : rows.Max(r => r.Confidence)));
             now = end;
         }
 
@@ -69,20 +101,20 @@ internal sealed class FitWriter(ScheduleBook book, ConeCharts charts)
     }
 
     // The cooling of a kiln that was not described: it falls towards the room, at first as fast as was taken.
-    private static HeatHistory Cooled(FittedPlan plan)
+    private static HeatHistory Cooled(FittedSteps fitted)
     {
-        var last = plan.Steps[^1].Celsius + Temperature.KelvinAtZero;
+        var last = fitted.Steps[^1].Celsius + Temperature.KelvinAtZero;
         const double room = 20 + Temperature.KelvinAtZero;
-        return (FitProgrammes.Of(plan.Steps, plan.StartCelsius) with { Cooling = last > room + 10 ? CoolDown.Natural.StartingAt(plan.CoolingRate, last, room) : null }).ToHistory();
+        return (FitProgrammes.Of(fitted.Steps, fitted.StartCelsius) with { Cooling = last > room + 10 ? CoolDown.Natural.StartingAt(fitted.CoolingRate, last, room) : null }).ToHistory();
     }
 
-    private static double? LastRampShare(FitQuestion question, FittedPlan plan, ConeCurves meter)
+    private static double? LastRampShare(FitQuestion question, FittedSteps fitted, ConeCurves meter)
     {
         if (question.Target is not { } target) return null;
-        var index = plan.Steps.ToList().FindIndex(s => s.Target == StepTarget.Peak);
-        var (from, to, curve) = (FitProgrammes.StartOf(plan.Steps, index, plan.StartCelsius) + Temperature.KelvinAtZero, plan.Steps[index].Celsius + Temperature.KelvinAtZero, meter[target.Cone]);
-        var whole = plan.Programme.Progress(curve);
-        return whole > 0 ? HeatIntegral.OfPiece(curve, from, to, (to - from) / plan.Steps[index].Speed) / whole : null;
+        var index = fitted.Steps.ToList().FindIndex(s => s.Target == StepTarget.Peak);
+        var (from, to, curve) = (FitProgrammes.StartOf(fitted.Steps, index, fitted.StartCelsius) + Temperature.KelvinAtZero, fitted.Steps[index].Celsius + Temperature.KelvinAtZero, meter[target.Cone]);
+        var whole = fitted.Programme.Progress(curve);
+        return whole > 0 ? HeatIntegral.OfPiece(curve, from, to, (to - from) / fitted.Steps[index].Speed) / whole : null;
     }
 
     private WitnessCones? Witnesses(FitQuestion question)
@@ -92,13 +124,13 @@ internal sealed class FitWriter(ScheduleBook book, ConeCharts charts)
         var (guide, guard) = (whole.LastOrDefault(c => c < target.Cone.Cone), whole.FirstOrDefault(c => c > target.Cone.Cone));
         return new(
             guide == default ? null : guide.ToString(), target.Cone.Cone.ToString(), guard == default ? null : guard.ToString(),
-            "Set them where the ware is and one set where the kiln is coldest. When the guide falls, watch; when the target points where it should, the firing is done, whatever the meter says; the guard must stay up.");
+            Message.Of("schedules.witness-cones"));
     }
 
-    private static Basis BasisOf(FitQuestion question, FittedPlan plan)
+    private static Basis BasisOf(FitQuestion question, FittedSteps fitted)
     {
         if (question.Target is not { } target) return Basis.Interpolated;
-        var rate = plan.Steps.First(s => s.Target == StepTarget.Peak).Speed;
+        var rate = fitted.Steps.First(s => s.Target == StepTarget.Peak).Speed;
         var basis = target.Cone.At(new HeatingRate((decimal)Math.Clamp(rate, 5, 600)))?.Basis ?? Basis.Extrapolated;
         // Even at a printed rate, holds and cooling are computed between the printed values.
         return basis == Basis.Printed ? Basis.Interpolated : basis;

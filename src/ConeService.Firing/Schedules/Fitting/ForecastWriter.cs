@@ -1,6 +1,8 @@
 using ConeService.Contract.Kilns;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Firing.HeatWork;
+using ConeService.Contract.Texts;
 using ConeService.Firing.Kilns;
 
 namespace ConeService.Firing.Schedules.Fitting;
@@ -12,16 +14,29 @@ internal static class ForecastWriter
     private const double NearlyAsked = 0.97;
 
     /// <summary>The forecast.</summary>
-    public static KilnForecast Write(FitQuestion question, FittedPlan plan, ConeCurves meter, KilnPrediction prediction, IReadOnlyList<FitRemedy> remedies)
+    public static KilnForecast Write(
+        FitQuestion question, FittedSteps fitted, ConeCurves meter, KilnPrediction prediction, IReadOnlyList<FitRemedy> remedies)
     {
         var work = meter.Measure(prediction.Chamber);
         var setup = question.Kiln!;
         var follows = prediction.Segments.All(s => s.Following == Following.Follows);
         return new(
-            question.KilnId, question.Heat!.Value, Math.Round(setup.VolumeLitres, 1), Math.Round(setup.AvailableKilowatts, 2), follows, [.. prediction.Segments.Select(s => s.Rounded())],
-            FitReadings.Of(work, prediction.Chamber, question.Target, null), Math.Round(prediction.PeakCelsius, 1), Math.Round(prediction.HoursToPeak, 2), Math.Round(prediction.HoursToEnd, 2),
-            prediction.HoursToOpening is { } hours ? Math.Round(hours, 2) : null, prediction.Energy.Rounded(), prediction.Fuel.Rounded(), Cost(question, prediction),
-            follows ? null : Instead(question, plan, prediction, FitReadings.Say(work)), remedies);
+            question.KilnId,
+            question.Heat!.Value,
+            VolumeLitres: Math.Round(setup.VolumeLitres, 1),
+            AvailableKilowatts: Math.Round(setup.AvailableKilowatts, 2),
+            CanFollow: follows,
+            Segments: [.. prediction.Segments.Select(s => s.Rounded())],
+            HeatWork: FitReadings.Of(work, prediction.Chamber, question.Target, null),
+            PeakCelsius: Math.Round(prediction.PeakCelsius, 1),
+            HoursToPeak: Math.Round(prediction.HoursToPeak, 2),
+            HoursToEnd: Math.Round(prediction.HoursToEnd, 2),
+            HoursToOpening: prediction.HoursToOpening is { } hours ? Math.Round(hours, 2) : null,
+            Energy: prediction.Energy.Rounded(),
+            Fuel: prediction.Fuel.Rounded(),
+            Cost: Cost(question, prediction),
+            Instead: follows ? null : Instead(question, fitted, prediction, FitReadings.Say(work)),
+            Remedies: remedies);
     }
 
     private static FitCost? Cost(FitQuestion question, KilnPrediction prediction)
@@ -30,28 +45,49 @@ internal static class ForecastWriter
         double Round(double kilowattHours) => Math.Round(kilowattHours * price, 2);
         if (prediction.Fuel is { } fuel)
         {
-            return new(fuel.KilowattHours is { } own ? Round(own) : null, Round(fuel.KilowattHours * (1 - EnergyClaim) ?? fuel.UsualLowKilowattHours), Round(fuel.KilowattHours * (1 + EnergyClaim) ?? fuel.UsualHighKilowattHours), question.Currency!);
+            return new(
+                fuel.KilowattHours is { } own ? Round(own) : null,
+                Round(fuel.KilowattHours * (1 - EnergyClaim) ?? fuel.UsualLowKilowattHours),
+                Round(fuel.KilowattHours * (1 + EnergyClaim) ?? fuel.UsualHighKilowattHours),
+                question.Currency!);
         }
 
         var total = prediction.Energy.TotalKilowattHours;
         return new(Round(total), Round(total * (1 - EnergyClaim)), Round(total * (1 + EnergyClaim)), question.Currency!);
     }
 
-    private static string Instead(FitQuestion question, FittedPlan plan, KilnPrediction prediction, string reading)
+    private static Message Instead(FitQuestion question, FittedSteps fitted, KilnPrediction prediction, Message reading)
     {
-        var f = question.Fahrenheit;
-        var sentences = prediction.Segments.Select(s => s.Following switch
-        {
-            Following.TooSlow => $"In segment {s.Index + 1} it {(s.FollowsToCelsius is { } upTo ? $"falls behind above {SegmentWords.Temperature(upTo, f)}" : "can't follow from the start")}"
-                + (s.LastRateCelsiusPerHour is { } last && plan.Steps[s.Index].Rate is { } asked && last < NearlyAsked * asked
-                    ? $" and ends at {SegmentWords.Rate(last, f)} instead of {SegmentWords.Rate(asked, f)}."
-                    : FormattableString.Invariant($", at most {(f ? s.LargestLagKelvin * 1.8 : s.LargestLagKelvin):0} {(f ? "°F" : "°C")} behind.")),
-            Following.Stalls => $"In segment {s.Index + 1} it hardly climbs any more at {SegmentWords.Temperature(s.EndCelsius, f)}, short of {SegmentWords.Temperature(plan.Steps[s.Index].Celsius, f)}.",
-            Following.CoolsSlower => s.MeanRateCelsiusPerHour is { } rate ? $"In segment {s.Index + 1} it cools by itself at {SegmentWords.Rate(rate, f)} only." : null,
-            _ => null,
-        }).OfType<string>();
-        var late = prediction.HoursToEnd - plan.Hours;
-        var time = late > 0.2 && prediction.Completed ? $" The programme ends {SegmentWords.Duration(late * 60)} late." : "";
-        return $"{string.Join(" ", sentences)}{time} Fired so, the cones read {reading}.";
+        var sentences = prediction.Segments.Select(s => Instead(s, fitted.Steps[s.Index], question.Fahrenheit)).OfType<Message>().ToList();
+        var late = prediction.HoursToEnd - fitted.Hours;
+        if (late > 0.2 && prediction.Completed) sentences.Add(Message.Of("schedules.ends-late", ("late", QuantityFormat.Duration(late * 60))));
+        return Message.Sentences([.. sentences, Message.Of("schedules.cones-read", ("reading", reading))]);
     }
+
+    private static Message? Instead(SegmentOutcome outcome, FitStep step, bool fahrenheit) => outcome.Following switch
+    {
+        Following.TooSlow when outcome.LastRateCelsiusPerHour is { } last && step.Rate is { } asked && last < NearlyAsked * asked => Message.Of(
+            "schedules.falls-behind-at-rate",
+            ("segment", outcome.Index + 1),
+            ("from", BehindFrom(outcome, fahrenheit)),
+            ("rate", QuantityFormat.Rate(last, fahrenheit)),
+            ("asked", QuantityFormat.Rate(asked, fahrenheit))),
+        Following.TooSlow => Message.Of(
+            "schedules.falls-behind-by",
+            ("segment", outcome.Index + 1),
+            ("from", BehindFrom(outcome, fahrenheit)),
+            ("lag", fahrenheit ? outcome.LargestLagKelvin * 1.8 : outcome.LargestLagKelvin),
+            ("unit", fahrenheit ? "°F" : "°C")),
+        Following.Stalls => Message.Of(
+            "schedules.stalls",
+            ("segment", outcome.Index + 1),
+            ("reached", QuantityFormat.Temperature(outcome.EndCelsius, fahrenheit)),
+            ("target", QuantityFormat.Temperature(step.Celsius, fahrenheit))),
+        Following.CoolsSlower when outcome.MeanRateCelsiusPerHour is { } rate => Message.Of(
+            "schedules.cools-by-itself", ("segment", outcome.Index + 1), ("rate", QuantityFormat.Rate(rate, fahrenheit))),
+        _ => null,
+    };
+
+    private static string BehindFrom(SegmentOutcome outcome, bool fahrenheit) =>
+        outcome.FollowsToCelsius is { } upTo ? QuantityFormat.Temperature(upTo, fahrenheit) : "start";
 }

@@ -1,6 +1,7 @@
-using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
@@ -14,63 +15,97 @@ internal static class KilnRemedies
     private const double Reserve = 0.9;
     private const double SlowestRamp = 5;
 
+    // Less than these are within what a meter shows.
+    private const double NoticeableAgeing = 1.005;
+    private const double FullPower = 0.97;
+
     /// <summary>The remedies, the simplest first; empty when the kiln follows.</summary>
-    public static IReadOnlyList<FitRemedy> Find(FitQuestion question, FittedPlan plan, ConeCurves meter, KilnPrediction prediction, KilnModel model)
+    public static IReadOnlyList<FitRemedy> Find(
+        FitQuestion question, FittedSteps fitted, ConeCurves meter, KilnPrediction prediction, KilnModel model)
     {
         var remedies = new List<FitRemedy>();
         if (prediction.Segments.Any(s => s.Following is Following.TooSlow or Following.Stalls))
         {
-            Slower(remedies, question, plan, meter, prediction, model);
-            Power(remedies, question, plan, meter, model);
+            Slower(remedies, question, fitted, meter, prediction, model);
+            Power(remedies, question, fitted, meter, model);
         }
 
-        if (!prediction.Completed && CoolerCone(meter, prediction) is { } cooler)
+        if (!prediction.Completed && meter.Measure(prediction.Chamber).Reached is { } cooler)
         {
-            remedies.Add(new("cooler-cone", $"As it stands, the kiln reaches cone {cooler}: fire ware that matures there, or a lighter load.", null, $"cone {cooler}"));
+            var cone = cooler.Cone.Cone.ToString();
+            remedies.Add(new("cooler-cone", Message.Of("schedules.remedy-cooler-cone", ("cone", cone)), null, Message.Of("schedules.cone-named", ("cone", cone))));
         }
 
-        foreach (var (step, outcome) in plan.Steps.Zip(prediction.Segments).Where(x => x.Second.Following == Following.CoolsSlower))
+        foreach (var (step, outcome) in fitted.Steps.Zip(prediction.Segments).Where(x => x.Second.Following == Following.CoolsSlower))
         {
-            remedies.Add(new("slower-cooling", FormattableString.Invariant(
-                $"Segment {outcome.Index + 1} asks for {SegmentWords.Rate(step.Speed, question.Fahrenheit)} down; closed, this kiln cools at about {SegmentWords.Rate(outcome.MeanRateCelsiusPerHour ?? 0, question.Fahrenheit)} there. Nothing needs doing unless the glaze wants the faster cooling."), null, null));
+            var message = Message.Of(
+                "schedules.remedy-slower-cooling",
+                ("segment", outcome.Index + 1),
+                ("rate", QuantityFormat.Rate(step.Speed, question.Fahrenheit)),
+                ("natural", QuantityFormat.Rate(outcome.MeanRateCelsiusPerHour ?? 0, question.Fahrenheit)));
+            remedies.Add(new("slower-cooling", message, null, null));
         }
 
         return remedies;
     }
 
-    private static void Slower(List<FitRemedy> remedies, FitQuestion question, FittedPlan plan, ConeCurves meter, KilnPrediction prediction, KilnModel model)
+    private static void Slower(
+        List<FitRemedy> remedies, FitQuestion question, FittedSteps fitted, ConeCurves meter, KilnPrediction prediction, KilnModel model)
     {
         if (prediction.Segments.Any(s => s.Following == Following.Stalls)) return;
         var grid = new ControllerGrid(question.Fahrenheit);
-        var steps = plan.Steps.Zip(prediction.Segments).Select(x => x.Second is { Following: Following.TooSlow, LastRateCelsiusPerHour: { } rate } && x.First.Rate is { } asked
-            ? x.First with { Rate = grid.RateBelow(Math.Clamp(rate * Reserve, SlowestRamp, asked)), RateLimited = true } : x.First).ToList();
-        var again = PlanMaker.Again(plan, steps, question, meter);
-        var second = model.Predict(question.Kiln!, again.Plan);
+        var again = StepFitter.Refit(fitted, [.. fitted.Steps.Zip(prediction.Segments, (step, outcome) => Slowed(step, outcome, grid))], question, meter);
+        var second = model.Predict(question.Kiln!, again.KilnProgramme);
         var reading = FitReadings.Say(meter.Measure(second.Chamber));
-        var names = string.Join(", ", plan.Steps.Zip(again.Steps).Select((x, i) => (x.First, x.Second, i)).Where(x => x.First.Speed != x.Second.Speed)
-            .Select(x => $"segment {x.i + 1} at {SegmentWords.Rate(x.Second.Speed, question.Fahrenheit)}"));
-        var follows = second.Segments.All(s => s.Following is not (Following.TooSlow or Following.Stalls));
-        remedies.Add(new("slower-ramps", FormattableString.Invariant(
-            $"Programme {names}, with a peak of {SegmentWords.Temperature(again.PeakCelsius, question.Fahrenheit)}: {(follows ? "the kiln then follows" : "the kiln is then nearer, but still behind")}, and the cones read {reading} after {SegmentWords.Duration(second.HoursToPeak * 60)} to the peak."),
-            FitWriter.Programme(again, question), reading));
+        var slowed = again.Steps.Select((step, i) => (step, i)).Where(x => fitted.Steps[x.i].Speed != x.step.Speed).Select(x => Message.Of(
+            "schedules.segment-at-rate", ("segment", x.i + 1), ("rate", QuantityFormat.Rate(x.step.Speed, question.Fahrenheit))));
+        var message = Message.Of(
+            "schedules.remedy-slower-ramps",
+            ("segments", slowed.ToArray()),
+            ("peak", QuantityFormat.Temperature(again.PeakCelsius, question.Fahrenheit)),
+            ("follows", Follows(second)),
+            ("reading", reading),
+            ("time", QuantityFormat.Duration(second.HoursToPeak * 60)));
+        remedies.Add(new("slower-ramps", message, FitWriter.Programme(again, question), reading));
     }
 
-    private static void Power(List<FitRemedy> remedies, FitQuestion question, FittedPlan plan, ConeCurves meter, KilnModel model)
+    private static FitStep Slowed(FitStep step, SegmentOutcome outcome, ControllerGrid grid) =>
+        outcome is { Following: Following.TooSlow, LastRateCelsiusPerHour: { } rate } && step.Rate is { } asked
+            ? step with { Rate = grid.RateBelow(Math.Clamp(rate * Reserve, SlowestRamp, asked)), RateLimited = true }
+            : step;
+
+    private static void Power(List<FitRemedy> remedies, FitQuestion question, FittedSteps fitted, ConeCurves meter, KilnModel model)
     {
         var setup = question.Kiln!;
-        if (setup.Heat == KilnHeat.Electric && setup.ElementAgeing > 1.005) Try("new-elements", setup with { AvailableKilowatts = setup.AvailableKilowatts * setup.ElementAgeing, ElementAgeing = 1 }, "New elements would give");
-        var full = setup.RatedKilowatts / setup.ElementAgeing;
-        if (setup.Heat == KilnHeat.Electric && setup.AvailableKilowatts < 0.97 * full) Try("full-voltage", setup with { AvailableKilowatts = full }, "The elements get less than the voltage they were made for. At that voltage, which is work for a licensed electrician, they would give");
-
-        void Try(string code, KilnSetup changed, string says)
+        if (setup.Heat != KilnHeat.Electric) return;
+        if (setup.ElementAgeing > NoticeableAgeing)
         {
-            var prediction = model.Predict(changed, plan.Plan);
-            var follows = prediction.Segments.All(s => s.Following is not (Following.TooSlow or Following.Stalls));
+            var (values, reading) = Try(setup with { AvailableKilowatts = setup.AvailableKilowatts * setup.ElementAgeing, ElementAgeing = 1 });
+            remedies.Add(new("new-elements", Message.Of("schedules.remedy-new-elements", values), null, reading));
+        }
+
+        var full = setup.RatedKilowatts / setup.ElementAgeing;
+        if (setup.AvailableKilowatts < FullPower * full)
+        {
+            var (values, reading) = Try(setup with { AvailableKilowatts = full });
+            remedies.Add(new("full-voltage", Message.Of("schedules.remedy-full-voltage", values), null, reading));
+        }
+
+        ((string, object?)[] Values, Message Reading) Try(KilnSetup changed)
+        {
+            var prediction = model.Predict(changed, fitted.KilnProgramme);
             var reading = FitReadings.Say(meter.Measure(prediction.Chamber));
-            remedies.Add(new(code, FormattableString.Invariant(
-                $"{says} {changed.AvailableKilowatts:0.0} kW instead of {setup.AvailableKilowatts:0.0}: {(follows ? "the kiln then follows" : "not enough by itself")}, and the cones read {reading}."), null, reading));
+            return (
+            [
+                ("kilowatts", changed.AvailableKilowatts),
+                ("now", setup.AvailableKilowatts),
+                ("follows", Follows(prediction)),
+                ("reading", reading),
+            ],
+            reading);
         }
     }
 
-    private static Cone? CoolerCone(ConeCurves meter, KilnPrediction prediction) => meter.Measure(prediction.Chamber).Reached?.Cone.Cone;
+    private static string Follows(KilnPrediction prediction) =>
+        prediction.Segments.All(s => s.Following is not (Following.TooSlow or Following.Stalls)) ? "yes" : "no";
 }

@@ -1,6 +1,8 @@
 using System.Collections.Concurrent;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
@@ -16,10 +18,10 @@ internal sealed record FitResult(ScheduleFit Answer, HeatHistory Curve, HeatHist
 /// <summary>Fits templates to a cone, a kiln and a load. Safe for parallel use; keeps the curves of the charts it was asked for.</summary>
 internal sealed class ScheduleFitter
 {
-    private readonly ScheduleBook book;
+    private readonly ScheduleCatalogue catalogue;
     private readonly KilnModel model;
     private readonly FitReader reader;
-    private readonly PlanMaker maker;
+    private readonly StepFitter fitter;
     private readonly FitWriter writer;
     // A fit follows many programmes with the same curves, so that their table soon pays.
     private const int FewPieces = 40;
@@ -27,17 +29,17 @@ internal sealed class ScheduleFitter
     private readonly ConcurrentDictionary<(string Chart, decimal Rate), ConeCurves> curves = new();
 
     /// <summary>Makes a fitter over a data package.</summary>
-    public ScheduleFitter(ScheduleBook book, ConeCharts charts, KilnModel model)
+    public ScheduleFitter(ScheduleCatalogue catalogue, ConeCharts charts, KilnModel model)
     {
-        this.book = book;
+        this.catalogue = catalogue;
         this.model = model;
-        reader = new(book, charts, model);
-        maker = new(book, charts);
-        writer = new(book, charts);
+        reader = new(catalogue, charts, model);
+        fitter = new(catalogue, charts);
+        writer = new(catalogue, charts);
     }
 
     /// <summary>The templates.</summary>
-    public ScheduleBook Book => book;
+    public ScheduleCatalogue Catalogue => catalogue;
 
     /// <summary>Fits a template.</summary>
     /// <param name="schedule">The template.</param>
@@ -47,42 +49,45 @@ internal sealed class ScheduleFitter
     {
         var question = reader.Read(schedule, request);
         var meter = Curves(question);
-        var natural = NaturalRates.Guess(book.Default("kiln-cooling-rate"), 1000);
+        var natural = NaturalRates.Guess(catalogue.Default("kiln-cooling-rate"), 1000);
         // Without any cooling of our own at first: the kiln must show how fast it cools by itself.
-        var plan = maker.Make(question, meter, natural with { Inversion = 0 });
+        var fitted = fitter.Fit(question, meter, natural with { Inversion = 0 });
         if (question.Kiln is not { } setup)
         {
-            plan = maker.Make(question, meter, NaturalRates.Guess(book.Default("kiln-cooling-rate"), plan.PeakCelsius));
-            CheckLimit(plan, question);
-            return writer.Write(question, plan, meter, null, null);
+            fitted = fitter.Fit(question, meter, NaturalRates.Guess(catalogue.Default("kiln-cooling-rate"), fitted.PeakCelsius));
+            CheckLimit(fitted, question);
+            return writer.Write(question, fitted, meter, null, null);
         }
 
-        CheckLimit(plan, question);
+        CheckLimit(fitted, question);
         // How fast the kiln cools is known only when it has been fired once; it changes little with the peak.
-        natural = NaturalRates.Of(model.Predict(setup, plan.Plan), plan.Steps, natural);
-        plan = maker.Make(question, meter, natural);
-        var prediction = model.Predict(setup, plan.Plan);
-        return writer.Write(question, plan, meter, prediction, KilnRemedies.Find(question, plan, meter, prediction, model));
+        natural = NaturalRates.Of(model.Predict(setup, fitted.KilnProgramme), fitted.Steps, natural);
+        fitted = fitter.Fit(question, meter, natural);
+        var prediction = model.Predict(setup, fitted.KilnProgramme);
+        return writer.Write(question, fitted, meter, prediction, KilnRemedies.Find(question, fitted, meter, prediction, model));
     }
 
     private ConeCurves Curves(FitQuestion question)
     {
-        var row = question.Target is null ? null : question.Schedule.Segments.FirstOrDefault(s => s.TargetCone is not null && s.TargetBelowCelsius is null);
+        var row = question.Target is null
+            ? null
+            : question.Schedule.Segments.FirstOrDefault(s => s.TargetCone is not null && s.TargetBelowCelsius is null);
         var asked = Math.Clamp(row?.RateCelsiusPerHour ?? question.Chart.DefaultRate!.Value.CelsiusPerHour, 5, 600);
         var nearest = question.Chart.NearestRate(asked);
         return curves.GetOrAdd(
             (question.Chart.Id, nearest), static (_, x) => new(x.Chart, x.nearest, exactPieces: FewPieces), (question.Chart, nearest));
     }
 
-    private static void CheckLimit(FittedPlan plan, FitQuestion question)
+    private static void CheckLimit(FittedSteps fitted, FitQuestion question)
     {
-        if (question.Kiln?.MaxCelsius is not { } most || plan.PeakCelsius <= most) return;
+        if (question.Kiln?.MaxCelsius is not { } most || fitted.PeakCelsius <= most) return;
+        var (needed, ends) = (QuantityFormat.Temperature(fitted.PeakCelsius, question.Fahrenheit), QuantityFormat.Temperature(most, question.Fahrenheit));
         throw new RefusedException(new Finding(
-            "kiln-below-cone", "/kiln/maxTemperature", SegmentWords.Temperature(most, question.Fahrenheit),
+            "kiln-below-cone", "/kiln/maxTemperature", ends,
             question.Target is { } target
-                ? $"Cone {target.Cone.Cone} needs {SegmentWords.Temperature(plan.PeakCelsius, question.Fahrenheit)} in this schedule; the kiln ends at {SegmentWords.Temperature(most, question.Fahrenheit)}."
-                : $"The schedule goes to {SegmentWords.Temperature(plan.PeakCelsius, question.Fahrenheit)}; the kiln ends at {SegmentWords.Temperature(most, question.Fahrenheit)}.",
-            ["a kiln that goes higher", "a cooler cone"],
-            question.Fahrenheit && most < 700 ? "A limit in °C, sent with units F?" : null));
+                ? Message.Of("schedules.kiln-too-cool-for-cone", ("cone", target.Cone.Cone.ToString()), ("needed", needed), ("most", ends))
+                : Message.Of("schedules.kiln-too-cool", ("needed", needed), ("most", ends)),
+            [Message.Of("schedules.hotter-kiln"), Message.Of("schedules.cooler-cone")],
+            question.Fahrenheit && most < 700 ? Message.Of("schedules.celsius-as-fahrenheit") : null));
     }
 }

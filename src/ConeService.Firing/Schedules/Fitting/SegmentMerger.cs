@@ -1,4 +1,6 @@
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Schedules.Fitting;
@@ -25,7 +27,7 @@ internal static class SegmentMerger
         }
     }
 
-    private sealed record Join(double Cost, bool Loses, IReadOnlyList<int> From, Func<bool, string> Says, Action<List<FitStep>> Do);
+    private sealed record Join(double Cost, bool Loses, IReadOnlyList<int> From, Func<bool, Message> Says, Action<List<FitStep>> Do);
 
     private static IEnumerable<Join> Joins(List<FitStep> steps, double startCelsius, bool greenware)
     {
@@ -49,7 +51,7 @@ internal static class SegmentMerger
     private static Join Pair(FitStep a, FitStep b, double start, int at, bool greenware)
     {
         var rate = Math.Min(a.Speed, b.Speed);
-        var slower = ((Math.Abs(a.Celsius - start) / rate) - (Math.Abs(a.Celsius - start) / a.Speed)) + ((Math.Abs(b.Celsius - a.Celsius) / rate) - (Math.Abs(b.Celsius - a.Celsius) / b.Speed));
+        var slower = LongerHours(a.Celsius - start, rate, a.Speed) + LongerHours(b.Celsius - a.Celsius, rate, b.Speed);
         var changes = a.Atmosphere != b.Atmosphere || a.AtmosphereNote != b.AtmosphereNote;
         var vents = a.Vent != b.Vent || a.VentNote != b.VentNote;
         var cost = slower + (a.HoldMinutes / 60 * HoldWeight(a, greenware)) + (changes ? OtherAtmosphere : 0) + (vents ? OtherVent : 0);
@@ -57,15 +59,46 @@ internal static class SegmentMerger
             cost,
             a.HoldMinutes > 0 || changes || vents,
             [.. a.From, .. b.From],
-            f => $"{Name(a)} joined to {Name(b, lower: true)}: together they go at {SegmentWords.Rate(rate, f)}, {SegmentWords.Duration(slower * 60)} longer."
-                + (a.HoldMinutes > 0 ? $" Lost: the hold of {SegmentWords.Duration(a.HoldMinutes)} at {SegmentWords.Temperature(a.Celsius, f)} ({a.Purpose}); do it by hand." : "")
-                + (changes ? $" The atmosphere still changes at {SegmentWords.Temperature(a.Celsius, f)}: by hand, no segment marks it any more." : "")
-                + (vents ? $" The vent still changes at {SegmentWords.Temperature(a.Celsius, f)}, from {Vent(a)} to {Vent(b)}: by hand." : ""),
+            f => PairMessage(a, b, rate, slower, (changes, vents), f),
             steps =>
             {
-                steps[at + 1] = b with { Rate = b.Rate is null && a.Rate is null ? null : rate, TakenRate = rate, From = [.. a.From, .. b.From], RateLimited = true, Vent = b.Target == StepTarget.Peak ? b.Vent : a.Vent, VentNote = b.Target == StepTarget.Peak ? b.VentNote : a.VentNote };
+                var peak = b.Target == StepTarget.Peak;
+                steps[at + 1] = b with
+                {
+                    Rate = b.Rate is null && a.Rate is null ? null : rate,
+                    TakenRate = rate,
+                    From = [.. a.From, .. b.From],
+                    RateLimited = true,
+                    Vent = peak ? b.Vent : a.Vent,
+                    VentNote = peak ? b.VentNote : a.VentNote,
+                };
                 steps.RemoveAt(at);
             });
+    }
+
+    private static double LongerHours(double degrees, double rate, double speed) => (Math.Abs(degrees) / rate) - (Math.Abs(degrees) / speed);
+
+    private static Message PairMessage(FitStep a, FitStep b, double rate, double slower, (bool Atmosphere, bool Vent) changes, bool fahrenheit)
+    {
+        var target = QuantityFormat.Temperature(a.Celsius, fahrenheit);
+        List<Message> sentences =
+        [
+            Message.Of(
+                "schedules.segments-joined",
+                ("first", NameFirst(a)),
+                ("second", Name(b)),
+                ("rate", QuantityFormat.Rate(rate, fahrenheit)),
+                ("longer", QuantityFormat.Duration(slower * 60))),
+        ];
+        if (a.HoldMinutes > 0)
+        {
+            sentences.Add(Message.Of(
+                "schedules.hold-lost", ("hold", QuantityFormat.Duration(a.HoldMinutes)), ("target", target), ("purpose", a.Purpose)));
+        }
+
+        if (changes.Atmosphere) sentences.Add(Message.Of("schedules.atmosphere-by-hand", ("target", target)));
+        if (changes.Vent) sentences.Add(Message.Of("schedules.vent-by-hand", ("target", target), ("from", Vent(a)), ("to", Vent(b))));
+        return Message.Sentences(sentences);
     }
 
     private static Join Last(List<FitStep> steps)
@@ -74,13 +107,21 @@ internal static class SegmentMerger
         var hours = (Math.Abs(step.Celsius - from) / step.Speed) + (step.HoldMinutes / 60);
         return new(
             LostCooling + hours, true, step.From,
-            f => $"{Name(step)} is lost: the controller has no segment left for {SegmentWords.Say(f, step.Rate, step.Celsius, null, null, step.HoldMinutes)}. The kiln cools by itself from {SegmentWords.Temperature(from, f)}.",
+            f => Message.Of(
+                "schedules.last-segment-lost",
+                ("segment", NameFirst(step)),
+                ("programme", SegmentSentence.To(f, step.Rate, step.Celsius, step.HoldMinutes)),
+                ("from", QuantityFormat.Temperature(from, f))),
             s => s.RemoveAt(s.Count - 1));
     }
 
     private static Join PeakHold(FitStep a, FitStep b, int at) => new(
         b.Atmosphere == a.Atmosphere ? 0.1 : 2, b.Atmosphere != a.Atmosphere, [.. a.From, .. b.From],
-        f => $"{Name(b)} was joined to the hold of the last ramp: the last {SegmentWords.Duration(b.HoldMinutes)} at the peak are for {b.Purpose}, by hand.",
+        _ => Message.Of(
+            "schedules.peak-hold-joined",
+            ("segment", NameFirst(b)),
+            ("hold", QuantityFormat.Duration(b.HoldMinutes)),
+            ("purpose", b.Purpose)),
         steps =>
         {
             steps[at - 1] = a with { HoldMinutes = a.HoldMinutes + b.HoldMinutes, From = [.. a.From, .. b.From] };
@@ -97,11 +138,19 @@ internal static class SegmentMerger
         _ => 2,
     };
 
-    private static string Name(FitStep step, bool lower = false)
+    private static Message NameFirst(FitStep step) => step.From switch
     {
-        if (step.From.Count == 0) return (lower ? "the" : "The") + " added drying";
-        var name = step.From.Count == 1 ? "segment" : "segments";
-        var numbers = step.From.Count == 1 ? $"{step.From[0]}" : $"{string.Join(", ", step.From.SkipLast(1))} and {step.From[^1]}";
-        return $"{(lower ? name : char.ToUpperInvariant(name[0]) + name[1..])} {numbers} ({step.Purpose})";
-    }
+        [] => Message.Of("schedules.added-drying-first"),
+        [var number] => Message.Of("schedules.segment-named-first", ("number", number), ("purpose", step.Purpose)),
+        var many => Message.Of(
+            "schedules.segments-named-first", ("numbers", string.Join(", ", many.SkipLast(1))), ("last", many[^1]), ("purpose", step.Purpose)),
+    };
+
+    private static Message Name(FitStep step) => step.From switch
+    {
+        [] => Message.Of("schedules.added-drying"),
+        [var number] => Message.Of("schedules.segment-named", ("number", number), ("purpose", step.Purpose)),
+        var many => Message.Of(
+            "schedules.segments-named", ("numbers", string.Join(", ", many.SkipLast(1))), ("last", many[^1]), ("purpose", step.Purpose)),
+    };
 }

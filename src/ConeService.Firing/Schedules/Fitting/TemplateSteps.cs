@@ -1,4 +1,5 @@
 using ConeService.Contract.Cones;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 
@@ -21,7 +22,7 @@ internal static class TemplateSteps
             {
                 From = [row.Number],
                 Stage = row.Stage,
-                Purpose = row.Purpose,
+                Purpose = Message.Verbatim(row.Purpose),
                 Rate = (double?)row.RateCelsiusPerHour,
                 Target = target,
                 Celsius = row.TargetCelsius is { } celsius ? (double)celsius : peak - (target == StepTarget.BelowPeak ? below : 0),
@@ -34,8 +35,19 @@ internal static class TemplateSteps
                 // Full power up: as the ramp before it. Down: a first guess, replaced by what the kiln does.
                 TakenRate = steps.LastOrDefault()?.Speed ?? 60,
             };
-            if (steps.LastOrDefault() is { } last && OnlyHolds(last, step)) steps[^1] = last with { HoldMinutes = last.HoldMinutes + step.HoldMinutes, From = [.. last.From, .. step.From], Stage = step.Stage, Purpose = step.Purpose };
-            else steps.Add(step);
+            if (steps.LastOrDefault() is not { } last || !OnlyHolds(last, step))
+            {
+                steps.Add(step);
+                continue;
+            }
+
+            steps[^1] = last with
+            {
+                HoldMinutes = last.HoldMinutes + step.HoldMinutes,
+                From = [.. last.From, .. step.From],
+                Stage = step.Stage,
+                Purpose = step.Purpose,
+            };
         }
 
         return steps;
@@ -43,7 +55,8 @@ internal static class TemplateSteps
 
     // Two rows of one template that a controller holds as one segment, with nothing for the operator to do in between.
     private static bool OnlyHolds(FitStep last, FitStep step) =>
-        last.Target == step.Target && last.Celsius == step.Celsius && last.Below == step.Below && last.Atmosphere == step.Atmosphere && last.Vent == step.Vent;
+        last.Target == step.Target && last.Celsius == step.Celsius && last.Below == step.Below
+        && last.Atmosphere == step.Atmosphere && last.Vent == step.Vent;
 
     private static (StepTarget Target, double Below) Target(Schedule schedule, ConeScale scale, ScheduleSegmentRow row)
     {

@@ -1,4 +1,6 @@
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
 
@@ -12,11 +14,11 @@ internal static class ThicknessSteps
     private const double NearRate = 0.85;
 
     /// <summary>Slows the steps; never makes one faster than the template has it.</summary>
-    public static void Apply(List<FitStep> steps, FitQuestion question, ScheduleBook book, double startCelsius, List<FitChange> changes)
+    public static void Apply(List<FitStep> steps, FitQuestion question, ScheduleCatalogue catalogue, double startCelsius, List<FitChange> changes)
     {
         // Up to the wall that a template was made for, its own rates are the advice.
         if (question.ThicknessMillimetres is not { } thickness || thickness <= (double?)question.Schedule.Row.ThicknessMaxMillimetres) return;
-        var limits = WallLimits.Heating(book, thickness, question.Greenware);
+        var limits = WallLimits.Heating(catalogue, thickness, question.Greenware);
         var from = startCelsius;
         for (var i = 0; i < steps.Count && steps[i].Celsius >= from; i++)
         {
@@ -28,7 +30,16 @@ internal static class ThicknessSteps
             steps.RemoveAt(i);
             steps.InsertRange(i, pieces.Select((p, n) => n == pieces.Count - 1
                 ? step with { Rate = Limited(step, p.Rate), RateLimited = step.RateLimited || p.Rate < step.Speed }
-                : step with { Rate = Limited(step, p.Rate), RateLimited = true, Celsius = p.To, HoldMinutes = 0, Target = StepTarget.Fixed, Below = 0, Stage = p.Stage ?? step.Stage }));
+                : step with
+                {
+                    Rate = Limited(step, p.Rate),
+                    RateLimited = true,
+                    Celsius = p.To,
+                    HoldMinutes = 0,
+                    Target = StepTarget.Fixed,
+                    Below = 0,
+                    Stage = p.Stage ?? step.Stage,
+                }));
             i += pieces.Count - 1;
         }
 
@@ -41,9 +52,18 @@ internal static class ThicknessSteps
         for (var i = 1; i < steps.Count; i++)
         {
             var (a, b) = (steps[i - 1], steps[i]);
-            if (!a.RateLimited || !b.RateLimited || a.HoldMinutes > 0 || a.Target != StepTarget.Fixed || b.Celsius < a.Celsius || a.Atmosphere != b.Atmosphere || a.Vent != b.Vent) continue;
-            if (Math.Min(a.Speed, b.Speed) < NearRate * Math.Max(a.Speed, b.Speed) || b.Target != StepTarget.Fixed) continue;
-            steps[i - 1] = b with { Rate = Math.Min(a.Speed, b.Speed), From = [.. a.From.Union(b.From)], Stage = a.Stage, Purpose = a.From.SequenceEqual(b.From) ? b.Purpose : $"{a.Purpose}, {b.Purpose}" };
+            if (!a.RateLimited || !b.RateLimited || a.HoldMinutes > 0 || a.Target != StepTarget.Fixed || b.Target != StepTarget.Fixed) continue;
+            if (b.Celsius < a.Celsius || a.Atmosphere != b.Atmosphere || a.Vent != b.Vent) continue;
+            if (Math.Min(a.Speed, b.Speed) < NearRate * Math.Max(a.Speed, b.Speed)) continue;
+            steps[i - 1] = b with
+            {
+                Rate = Math.Min(a.Speed, b.Speed),
+                From = [.. a.From.Union(b.From)],
+                Stage = a.Stage,
+                Purpose = a.From.SequenceEqual(b.From)
+                    ? b.Purpose
+                    : Message.Of("schedules.joined-purposes", ("first", a.Purpose), ("second", b.Purpose)),
+            };
             steps.RemoveAt(i--);
         }
     }
@@ -58,7 +78,9 @@ internal static class ThicknessSteps
         var pieces = cuts.Zip(cuts.Skip(1)).Select(c =>
         {
             var tightest = limits.Where(l => l.From < c.Second && l.To > c.First).MinBy(l => l.Rate);
-            return tightest is not null && tightest.Rate < speed ? new Piece(c.First, c.Second, tightest.Rate, Stage(tightest.Band)) : new Piece(c.First, c.Second, speed, null);
+            return tightest is not null && tightest.Rate < speed
+                ? new Piece(c.First, c.Second, tightest.Rate, Stage(tightest.Band))
+                : new Piece(c.First, c.Second, speed, null);
         }).ToList();
         while (pieces.Count > 1 && Joinable(pieces) is { } at)
         {
@@ -75,7 +97,8 @@ internal static class ThicknessSteps
         for (var i = 0; i + 1 < pieces.Count; i++)
         {
             var (a, b) = (pieces[i], pieces[i + 1]);
-            if (Math.Min(a.Rate, b.Rate) >= NearRate * Math.Max(a.Rate, b.Rate) || a.To - a.From < ShortPiece || b.To - b.From < ShortPiece) return i;
+            var alike = Math.Min(a.Rate, b.Rate) >= NearRate * Math.Max(a.Rate, b.Rate);
+            if (alike || a.To - a.From < ShortPiece || b.To - b.From < ShortPiece) return i;
         }
 
         return null;
@@ -93,9 +116,17 @@ internal static class ThicknessSteps
     {
         var grid = new ControllerGrid(question.Fahrenheit);
         var slow = pieces.Where(p => p.Rate < step.Speed).ToList();
-        var rates = string.Join(", ", slow.Select(p => $"{SegmentWords.Rate(grid.RateBelow(p.Rate), question.Fahrenheit)} up to {SegmentWords.Temperature(p.To, question.Fahrenheit)}"));
+        var rates = slow.Select(p => Message.Of(
+            "schedules.rate-up-to",
+            ("rate", QuantityFormat.Rate(grid.RateBelow(p.Rate), question.Fahrenheit)),
+            ("target", QuantityFormat.Temperature(p.To, question.Fahrenheit)))).ToArray();
         var across = slow.Max(p => ThicknessLimit.Difference(p.Rate, thickness));
-        return new(FitChangeCode.SlowedForThickness, step.From, FormattableString.Invariant(
-            $"Slowed from {SegmentWords.Rate(step.Speed, question.Fahrenheit)} for a wall of {thickness:0.#} mm: {rates}. At that rate the middle of the wall lags about {Math.Max(1, question.Fahrenheit ? across * 1.8 : across):0} {(question.Fahrenheit ? "°F" : "°C")} at most."));
+        return new(FitChangeCode.SlowedForThickness, step.From, Message.Of(
+            "schedules.slowed-for-thickness",
+            ("from", QuantityFormat.Rate(step.Speed, question.Fahrenheit)),
+            ("thickness", thickness),
+            ("rates", rates),
+            ("lag", Math.Max(1, question.Fahrenheit ? across * 1.8 : across)),
+            ("unit", question.Fahrenheit ? "°F" : "°C")));
     }
 }

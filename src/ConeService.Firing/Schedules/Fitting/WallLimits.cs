@@ -14,20 +14,20 @@ internal sealed record WallLimit(WaterBand Band, double From, double To, double 
 internal static class WallLimits
 {
     /// <summary>Limits while heating: of greenware every band, of fired ware the quartz inversion by the difference across the wall.</summary>
-    public static List<WallLimit> Heating(ScheduleBook book, double thicknessMillimetres, bool greenware)
+    public static List<WallLimit> Heating(ScheduleCatalogue catalogue, double thicknessMillimetres, bool greenware)
     {
-        if (!greenware) return [new(WaterBand.BoundWater, 500, 650, ThicknessLimit.Rate(book.Default("fired-wall-difference"), thicknessMillimetres))];
-        return [.. book.Dataset.ThicknessLimits.Where(l => l.Band != WaterBand.CoolingInversion)
+        if (!greenware) return [new(WaterBand.BoundWater, 500, 650, ThicknessLimit.Rate(catalogue.Default("fired-wall-difference"), thicknessMillimetres))];
+        return [.. catalogue.Dataset.ThicknessLimits.Where(l => l.Band != WaterBand.CoolingInversion)
             .GroupBy(l => l.Band)
             .Select(g => new WallLimit(g.Key, (double)g.First().FromCelsius, (double)g.First().ToCelsius, Rate([.. g], thicknessMillimetres)))
             .OrderBy(l => l.From)];
     }
 
     /// <summary>The limit while cooling through the quartz inversion; null for a wall too thin to need one.</summary>
-    public static WallLimit? Cooling(ScheduleBook book, double? thicknessMillimetres)
+    public static WallLimit? Cooling(ScheduleCatalogue catalogue, double? thicknessMillimetres)
     {
-        if (thicknessMillimetres is not { } thickness || thickness < book.Default("cooling-limit-thickness")) return null;
-        var rows = book.Dataset.ThicknessLimits.Where(l => l.Band == WaterBand.CoolingInversion).ToList();
+        if (thicknessMillimetres is not { } thickness || thickness < catalogue.Default("cooling-limit-thickness")) return null;
+        var rows = catalogue.Dataset.ThicknessLimits.Where(l => l.Band == WaterBand.CoolingInversion).ToList();
         return rows.Count == 0 ? null : new(WaterBand.CoolingInversion, (double)rows[0].FromCelsius, (double)rows[0].ToCelsius, Rate(rows, thickness));
     }
 

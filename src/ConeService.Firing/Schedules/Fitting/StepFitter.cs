@@ -1,6 +1,7 @@
 using ConeService.Contract.Cones;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
@@ -8,7 +9,7 @@ using ConeService.Firing.HeatWork;
 namespace ConeService.Firing.Schedules.Fitting;
 
 /// <summary>Makes a template into a programme: drying, thickness, approach, cooling, the controller's segments, then the peak.</summary>
-internal sealed class PlanMaker(ScheduleBook book, ConeCharts charts)
+internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
 {
     // The band that a fitted cone must land in, and the least span that a last ramp keeps.
     private const double Tolerance = 0.02;
@@ -18,22 +19,23 @@ internal sealed class PlanMaker(ScheduleBook book, ConeCharts charts)
     /// <param name="question">The question.</param>
     /// <param name="meter">The chart's curves.</param>
     /// <param name="natural">How fast the kiln cools by itself.</param>
-    public FittedPlan Make(FitQuestion question, ConeCurves meter, NaturalRates natural)
+    public FittedSteps Fit(FitQuestion question, ConeCurves meter, NaturalRates natural)
     {
         var grid = new ControllerGrid(question.Fahrenheit);
         var changes = new List<FitChange>();
         var steps = TemplateSteps.Of(question.Schedule, charts.Scale, FirstPeak(question, meter));
         foreach (var hand in question.Schedule.Segments.Where(s => s.Stage == FiringStage.PostFiring))
         {
-            changes.Add(new(FitChangeCode.DoneByHand, [hand.Number], $"Segment {hand.Number} of the template is no work of a controller: {hand.Purpose}."));
+            changes.Add(new(FitChangeCode.DoneByHand, [hand.Number], Message.Of(
+                "schedules.done-by-hand", ("number", hand.Number), ("purpose", hand.Purpose))));
         }
 
         Crash(steps, natural);
-        DryingSteps.Apply(steps, question, book, changes);
+        DryingSteps.Apply(steps, question, catalogue, changes);
         var start = question.StartCelsius;
         if (question.Target is not null) Approach(steps, question, meter, grid, start, changes);
-        ThicknessSteps.Apply(steps, question, book, start, changes);
-        CoolingSteps.Apply(steps, question, book, natural.Inversion, natural.Top, changes);
+        ThicknessSteps.Apply(steps, question, catalogue, start, changes);
+        CoolingSteps.Apply(steps, question, catalogue, natural.Inversion, natural.Top, changes);
         if (question.ControllerSegments is { } most) SegmentMerger.Apply(steps, most, start, question.Greenware, grid, changes);
         OnGrid(steps, grid);
         var cooling = grid.Rate(natural.Top);
@@ -43,11 +45,11 @@ internal sealed class PlanMaker(ScheduleBook book, ConeCharts charts)
     }
 
     /// <summary>Solves the peak again after ramps were changed.</summary>
-    public static FittedPlan Again(FittedPlan plan, IReadOnlyList<FitStep> steps, FitQuestion question, ConeCurves meter)
+    public static FittedSteps Refit(FittedSteps fitted, IReadOnlyList<FitStep> steps, FitQuestion question, ConeCurves meter)
     {
-        if (question.Target is not { } target) return plan with { Steps = steps };
-        var (solved, whyNot) = Solve([.. steps], question, target, meter, new(new(question.Fahrenheit), plan.StartCelsius, plan.CoolingRate), []);
-        return plan with { Steps = solved, WhyNot = whyNot };
+        if (question.Target is not { } target) return fitted with { Steps = steps };
+        var (solved, whyNot) = Solve([.. steps], question, target, meter, new(new(question.Fahrenheit), fitted.StartCelsius, fitted.CoolingRate), []);
+        return fitted with { Steps = solved, WhyNot = whyNot };
     }
 
     private static double FirstPeak(FitQuestion question, ConeCurves meter)
@@ -105,7 +107,7 @@ internal sealed class PlanMaker(ScheduleBook book, ConeCharts charts)
     // The template's own last ramp, from the target before it to the end point of its own cone, at most the span that charts ask for.
     private double Span(FitQuestion question, FitStep hot, ConeCurves meter)
     {
-        var most = book.Default("last-ramp-span");
+        var most = catalogue.Default("last-ramp-span");
         var row = question.Schedule.Segments.First(s => s.Number == hot.From[0]);
         if (row.Number == 1 || question.Chart.Find(Cone.Parse(row.TargetCone!)) is not { } own || !meter.Has(own)) return most;
         var before = question.Schedule.Segments[row.Number - 2];
@@ -128,7 +130,8 @@ internal sealed class PlanMaker(ScheduleBook book, ConeCharts charts)
         }
     }
 
-    private static (List<FitStep> Steps, string? WhyNot) Solve(List<FitStep> steps, FitQuestion question, FitTarget target, ConeCurves meter, PeakSolver solver, List<FitChange> changes)
+    private static (List<FitStep> Steps, Message? WhyNot) Solve(
+        List<FitStep> steps, FitQuestion question, FitTarget target, ConeCurves meter, PeakSolver solver, List<FitChange> changes)
     {
         var index = steps.FindIndex(s => s.Target == StepTarget.Peak);
         var asked = steps[index];
@@ -146,8 +149,21 @@ internal sealed class PlanMaker(ScheduleBook book, ConeCharts charts)
         if (best is not { } found) return (steps, TooMuch(steps, index, question, target));
         Said(asked, found.Steps[index], question.Fahrenheit, changes);
         var progress = solver.Progress(found.Steps, meter[target.Cone]);
-        if (found.Next >= 1) return (found.Steps, FormattableString.Invariant($"Cone {target.Next!.Cone} goes down too (progress {found.Next:0.00}) whatever the last ramp: on chart {question.Chart.Id} it is nearly tied with cone {target.Cone.Cone}."));
-        return (found.Steps, Math.Abs(progress - target.Progress) <= Tolerance ? null : FormattableString.Invariant($"Whole degrees and minutes bring cone {target.Cone.Cone} to a progress of {progress:0.000}, not {target.Progress:0.000}."));
+        if (found.Next >= 1)
+        {
+            return (found.Steps, Message.Of(
+                "schedules.next-cone-falls-too",
+                ("next", target.Next!.Cone.ToString()),
+                ("progress", found.Next),
+                ("chart", question.Chart.Id),
+                ("cone", target.Cone.Cone.ToString())));
+        }
+
+        return (found.Steps, Math.Abs(progress - target.Progress) <= Tolerance ? null : Message.Of(
+            "schedules.grid-misses-goal",
+            ("cone", target.Cone.Cone.ToString()),
+            ("progress", progress),
+            ("goal", target.Progress)));
     }
 
     // First as asked; then, should the next cone fall too, without the hold and at other rates.
@@ -164,13 +180,28 @@ internal sealed class PlanMaker(ScheduleBook book, ConeCharts charts)
     private static void Said(FitStep asked, FitStep got, bool fahrenheit, List<FitChange> changes)
     {
         if (asked.Speed == got.Speed && asked.HoldMinutes == got.HoldMinutes) return;
-        var large = Math.Abs((got.Speed / asked.Speed) - 1) > 0.2 || Math.Abs(got.HoldMinutes - asked.HoldMinutes) > Math.Max(5, 0.25 * asked.HoldMinutes);
-        var what = $"from {SegmentWords.Rate(asked.Speed, fahrenheit)} and {SegmentWords.Duration(asked.HoldMinutes)} of hold to {SegmentWords.Rate(got.Speed, fahrenheit)} and {SegmentWords.Duration(got.HoldMinutes)}";
+        var large = Math.Abs((got.Speed / asked.Speed) - 1) > 0.2
+            || Math.Abs(got.HoldMinutes - asked.HoldMinutes) > Math.Max(5, 0.25 * asked.HoldMinutes);
+        (string, object?)[] values =
+        [
+            ("fromRate", QuantityFormat.Rate(asked.Speed, fahrenheit)),
+            ("fromHold", QuantityFormat.Duration(asked.HoldMinutes)),
+            ("toRate", QuantityFormat.Rate(got.Speed, fahrenheit)),
+            ("toHold", QuantityFormat.Duration(got.HoldMinutes)),
+        ];
         changes.Add(large
-            ? new(FitChangeCode.LastRampChanged, got.From, $"The last ramp was changed {what}, so that the next cone stays up.")
-            : new(FitChangeCode.Trimmed, got.From, $"The last ramp was trimmed {what}, so that whole degrees and minutes put the cone just there."));
+            ? new(FitChangeCode.LastRampChanged, got.From, Message.Of("schedules.last-ramp-changed", values))
+            : new(FitChangeCode.Trimmed, got.From, Message.Of("schedules.last-ramp-trimmed", values)));
     }
 
-    private static string TooMuch(List<FitStep> steps, int index, FitQuestion question, FitTarget target) =>
-        $"What comes before the last ramp puts cone {target.Cone.Cone} down already: {string.Join("; ", steps.Take(index).TakeLast(2).Select(s => SegmentWords.Say(question.Fahrenheit, s.Rate, s.Celsius, null, null, s.HoldMinutes)))}.";
+    private static Message TooMuch(List<FitStep> steps, int index, FitQuestion question, FitTarget target)
+    {
+        var before = steps.Take(index).TakeLast(2).Select(s => SegmentSentence.To(question.Fahrenheit, s.Rate, s.Celsius, s.HoldMinutes)).ToList();
+        return Message.Of("schedules.cone-down-before", ("cone", target.Cone.Cone.ToString()), ("segments", before switch
+        {
+            [var first, var second] => Message.Of("schedules.segments-after-each-other", ("first", first), ("second", second)),
+            [var only] => only,
+            _ => null,
+        }));
+    }
 }

@@ -1,10 +1,11 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Schedules;
 
 /// <summary>All templates of a data package, with the defaults of fitting. Immutable.</summary>
-internal sealed class ScheduleBook
+internal sealed class ScheduleCatalogue
 {
     private static readonly string[] Needed =
     [
@@ -17,7 +18,7 @@ internal sealed class ScheduleBook
     private readonly Dictionary<string, ScheduleDefaultRow> defaults;
 
     /// <summary>Joins the tables.</summary>
-    public ScheduleBook(Dataset dataset)
+    public ScheduleCatalogue(Dataset dataset)
     {
         Dataset = dataset;
         var segments = dataset.ScheduleSegments.ToLookup(s => s.Schedule, StringComparer.Ordinal);
@@ -52,7 +53,7 @@ internal sealed class ScheduleBook
         if (byId.TryGetValue(Dataset.CurrentId("schedule-templates", id), out var found)) return found;
         var near = NearMatches.Find(id, byId.Keys);
         throw new RefusedException(new Finding(
-            "not-found", "schedule", id, $"There is no schedule “{id}”.", [.. (near.Count > 0 ? near : [.. byId.Keys])],
-            near.Count > 0 ? $"Probably {near[0]}; all schedules are listed at /v1/schedules." : "All schedules are listed at /v1/schedules."));
+            "not-found", "schedule", id, Message.Of("schedules.not-found", ("id", id)), Message.Verbatim(near.Count > 0 ? near : byId.Keys),
+            near.Count > 0 ? Message.Of("schedules.not-found-near", ("near", near[0])) : Message.Of("schedules.not-found-listed")));
     }
 }

@@ -7,14 +7,14 @@ namespace ConeService.Firing.Kilns;
 /// <param name="Segments">The segments, in order; at least one.</param>
 /// <param name="StartCelsius">Temperature of kiln and load at the start, °C.</param>
 /// <param name="RoomCelsius">Temperature of the room, °C.</param>
-internal sealed record FiringPlan(IReadOnlyList<PlanSegment> Segments, double StartCelsius = 20, double RoomCelsius = 20)
+internal sealed record KilnProgramme(IReadOnlyList<KilnSegment> Segments, double StartCelsius = 20, double RoomCelsius = 20)
 {
     private const double Hottest = 1400;
     private const double NearRoom = 5;
 
-    /// <summary>The plan of a heat-work programme; its own idea of cooling and of full speed is left out, as the kiln decides both.</summary>
-    public static FiringPlan Of(HeatProgramme programme, double roomCelsius = 20) => new(
-        [.. programme.Segments.Select(s => new PlanSegment(s.RateKelvinPerHour, s.TargetKelvin - Temperature.KelvinAtZero, s.HoldHours))],
+    /// <summary>The programme of a heat-work programme; its own idea of cooling and of full speed is left out, as the kiln decides both.</summary>
+    public static KilnProgramme Of(HeatProgramme programme, double roomCelsius = 20) => new(
+        [.. programme.Segments.Select(s => new KilnSegment(s.RateKelvinPerHour, s.TargetKelvin - Temperature.KelvinAtZero, s.HoldHours))],
         programme.StartKelvin - Temperature.KelvinAtZero,
         roomCelsius);
 
@@ -22,7 +22,7 @@ internal sealed record FiringPlan(IReadOnlyList<PlanSegment> Segments, double St
     /// <exception cref="ArgumentException">No segment, or a number outside its range.</exception>
     internal void Check()
     {
-        if (Segments.Count == 0) throw new ArgumentException("A plan needs a segment.");
+        if (Segments.Count == 0) throw new ArgumentException("A programme needs a segment.");
         InRange(StartCelsius, -20, Hottest, "start");
         InRange(RoomCelsius, -20, 60, "room");
         foreach (var segment in Segments)
@@ -35,7 +35,7 @@ internal sealed record FiringPlan(IReadOnlyList<PlanSegment> Segments, double St
 
     private static void InRange(double value, double low, double high, string what)
     {
-        if (!(value >= low && value <= high)) throw new ArgumentException($"The {what} of a plan must lie between {low} and {high}; it is {value}.");
+        if (!(value >= low && value <= high)) throw new ArgumentException($"The {what} of a programme must lie between {low} and {high}; it is {value}.");
     }
 }
 
@@ -43,4 +43,4 @@ internal sealed record FiringPlan(IReadOnlyList<PlanSegment> Segments, double St
 /// <param name="RateCelsiusPerHour">How fast, °C/h, above 0 whether up or down; null: full power up, no power down.</param>
 /// <param name="TargetCelsius">Where to, °C.</param>
 /// <param name="HoldHours">How long to stay there, h. The hold starts when the chamber is there.</param>
-internal sealed record PlanSegment(double? RateCelsiusPerHour, double TargetCelsius, double HoldHours = 0);
+internal sealed record KilnSegment(double? RateCelsiusPerHour, double TargetCelsius, double HoldHours = 0);

@@ -1,4 +1,5 @@
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
 
@@ -10,13 +11,14 @@ namespace ConeService.Firing.Schedules.Fitting;
 /// <param name="CoolingRate">Cooling after the last step, °C/h.</param>
 /// <param name="WhyNot">Why the target can't be met; null when it is.</param>
 /// <param name="Changes">What was changed against the template.</param>
-internal sealed record FittedPlan(IReadOnlyList<FitStep> Steps, double StartCelsius, double CoolingRate, string? WhyNot, IReadOnlyList<FitChange> Changes)
+internal sealed record FittedSteps(
+    IReadOnlyList<FitStep> Steps, double StartCelsius, double CoolingRate, Message? WhyNot, IReadOnlyList<FitChange> Changes)
 {
     /// <summary>The programme of the heat-work model, with its cooling.</summary>
     public HeatProgramme Programme => FitProgrammes.Of(Steps, StartCelsius, CoolingRate);
 
-    /// <summary>The plan of the kiln model.</summary>
-    public FiringPlan Plan => new([.. Steps.Select(s => new PlanSegment(s.Rate, s.Celsius, s.HoldMinutes / 60))], StartCelsius);
+    /// <summary>The programme of the kiln model.</summary>
+    public KilnProgramme KilnProgramme => new([.. Steps.Select(s => new KilnSegment(s.Rate, s.Celsius, s.HoldMinutes / 60))], StartCelsius);
 
     /// <summary>Highest temperature, °C.</summary>
     public double PeakCelsius => Steps.Max(s => s.Celsius);

@@ -1,0 +1,108 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
+using ConeService.Contract.Quantities;
+using ConeService.Contract.Texts;
+using ConeService.Data;
+using ConeService.Firing.Cones;
+using ConeService.Firing.Reading;
+
+namespace ConeService.Firing.Kilns;
+
+/// <summary>
+/// Reads a kiln member by member, as a route needs them. What is wrong is collected with its JSON pointer; a member that the
+/// route does not ask for is not judged, so that one record of a kiln serves them all.
+/// </summary>
+/// <param name="sent">The kiln as sent.</param>
+/// <param name="scale">The scale of cones.</param>
+/// <param name="at">JSON pointer to the kiln.</param>
+/// <param name="findings">Where findings go.</param>
+internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollection<Finding> findings)
+{
+    private const int FewestSegments = 2;
+    private const int MostSegments = 99;
+    private const decimal MostMillimetres = 5000;
+
+    private readonly MemberReader members = new(findings);
+
+    /// <summary>The caller's name for the kiln; null when left out.</summary>
+    public string? Id() => members.Text(sent.Id, at + "/id", "front-loader");
+
+    /// <summary>What heats it; required.</summary>
+    public KilnHeat? Heat() => members.Word<KilnHeat>(sent.Heat, at + "/heat");
+
+    /// <summary>The hottest cone that its maker allows; null when left out.</summary>
+    public Cone? MaxCone()
+    {
+        if (sent.MaxCone.IsAbsent) return null;
+        if (ConeInput.TryRead(scale, sent.MaxCone, at + "/maxCone", out var cone, out var wrong)) return cone;
+        findings.Add(wrong!);
+        return null;
+    }
+
+    /// <summary>The atmospheres it can hold; required.</summary>
+    public IReadOnlyList<FiringAtmosphere>? Atmospheres() => members.Words<FiringAtmosphere>(sent.Atmospheres, at + "/atmospheres");
+
+    /// <summary>Segments that its controller holds; null when left out.</summary>
+    public int? ControllerSegments()
+    {
+        if (members.Whole(sent.ControllerSegments, at + "/controllerSegments") is not { } segments) return null;
+        if (segments is >= FewestSegments and <= MostSegments) return segments;
+        findings.Add(new(
+            "controller-too-small", at + "/controllerSegments", sent.ControllerSegments.Text,
+            Message.Of("kilns.segments-out-of-range", ("sent", sent.ControllerSegments.Text)),
+            [Message.Of("kilns.segments-allowed", ("least", FewestSegments), ("most", MostSegments))],
+            Message.Of("kilns.segments-needed")));
+        return null;
+    }
+
+    /// <summary>The room for ware, mm, a round one as wide and deep as its diameter; null when left out. Only the height is required.</summary>
+    public (decimal Height, decimal? Width, decimal? Depth)? Room()
+    {
+        if (sent.Interior is not { } inside) return null;
+        var field = at + "/interior";
+        var height = Height(inside, field) ? members.Millimetres(inside.HeightMillimetres, field + "/heightMillimetres", MostMillimetres) : null;
+        var width = members.Millimetres(inside.WidthMillimetres, field + "/widthMillimetres", MostMillimetres);
+        var depth = members.Millimetres(inside.DepthMillimetres, field + "/depthMillimetres", MostMillimetres);
+        var diameter = members.Millimetres(inside.DiameterMillimetres, field + "/diameterMillimetres", MostMillimetres);
+        if (diameter is not null && (width ?? depth) is not null) findings.Add(KilnFindings.Shapeless(field));
+        return height is null ? null : (height.Value, diameter ?? width, diameter ?? depth ?? width);
+    }
+
+    /// <summary>All that the kiln model takes, as numbers; <see cref="KilnModel.Resolve"/> judges them.</summary>
+    /// <param name="heat">What heats it.</param>
+    /// <param name="fahrenheit">True when temperatures were sent in °F.</param>
+    public StatedKiln ForModel(KilnHeat heat, bool fahrenheit) => new(
+        heat,
+        VolumeLitres: Number(sent.VolumeLitres, "volumeLitres"),
+        Interior: Inside(),
+        Wall: sent.Wall is not { } wall ? null : new(
+            members.Text(wall.Material, at + "/wall/material", "insulating-firebrick"), Number(wall.ThicknessMillimetres, "wall/thicknessMillimetres")),
+        Kilowatts: Number(sent.Kilowatts, "kilowatts"),
+        VoltsInstalled: Number(sent.VoltsInstalled, "voltsInstalled"),
+        VoltsAsWired: Number(sent.VoltsAsWired, "voltsAsWired"),
+        ElementAge: Number(sent.ElementAge, "elementAge"),
+        ElementFirings: members.Whole(sent.ElementFirings, at + "/elementFirings"),
+        MaxCelsius: Number(sent.MaxTemperature, "maxTemperature") is not { } most ? null : fahrenheit ? (most - 32) / 1.8 : most,
+        LeakFactor: Number(sent.LeakFactor, "leakFactor"),
+        FuelFactor: Number(sent.FuelFactor, "fuelFactor"));
+
+    private StatedInterior? Inside()
+    {
+        if (sent.Interior is not { } inside || !Height(inside, at + "/interior")) return null;
+        return Number(inside.HeightMillimetres, "interior/heightMillimetres") is not { } height ? null : new(
+            height,
+            Number(inside.WidthMillimetres, "interior/widthMillimetres"),
+            Number(inside.DepthMillimetres, "interior/depthMillimetres"),
+            Number(inside.DiameterMillimetres, "interior/diameterMillimetres"));
+    }
+
+    private bool Height(Interior inside, string field)
+    {
+        if (!inside.HeightMillimetres.IsAbsent) return true;
+        members.Missing(field + "/heightMillimetres", [Message.Of("kilns.any-millimetres")]);
+        return false;
+    }
+
+    private double? Number(SentText number, string member) => members.Number(number, $"{at}/{member}");
+}

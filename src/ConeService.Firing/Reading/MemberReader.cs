@@ -1,0 +1,108 @@
+using System.Globalization;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
+using ConeService.Data;
+
+namespace ConeService.Firing.Reading;
+
+/// <summary>Reads single members of a request as they were sent, and collects everything that is wrong with them.</summary>
+/// <param name="findings">Where findings go.</param>
+internal sealed class MemberReader(ICollection<Finding> findings)
+{
+    /// <summary>A text; null when left out.</summary>
+    public string? Text(SentText sent, string field, string example)
+    {
+        if (sent.IsAbsent) return null;
+        if (sent.Kind == SentKind.Text) return sent.Text!.Trim();
+        findings.Add(new(
+            "text-expected", field, sent.Text, Message.Of("kilns.text-expected", ("member", Name(field))), [$"\"{example}\""],
+            sent.Kind == SentKind.Number ? Message.Of("kilns.quotation-marks-needed", ("sent", sent.Text)) : null));
+        return null;
+    }
+
+    /// <summary>A word of a closed vocabulary that must be there.</summary>
+    public T? Word<T>(SentText sent, string field)
+        where T : struct, Enum
+    {
+        var words = EnumWords.All<T>();
+        if (sent.IsAbsent)
+        {
+            Missing(field, Message.Verbatim(words));
+            return null;
+        }
+
+        if (sent.Kind == SentKind.Text && EnumWords.TryRead<T>(sent.Text, out var value)) return value;
+        var near = NearMatches.Find(sent.Text!, words);
+        findings.Add(new(
+            "word-unknown", field, sent.Text, Message.Of("kilns.word-unknown", ("sent", sent.Text), ("member", Name(field))), Message.Verbatim(words),
+            near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null));
+        return null;
+    }
+
+    /// <summary>A list of words, at least one; null when anything is wrong with it.</summary>
+    public IReadOnlyList<T>? Words<T>(IReadOnlyList<SentText>? sent, string field)
+        where T : struct, Enum
+    {
+        if (sent is null or [])
+        {
+            Missing(field, Message.Verbatim(EnumWords.All<T>()));
+            return null;
+        }
+
+        var read = sent.Select((s, i) => Word<T>(s, string.Create(CultureInfo.InvariantCulture, $"{field}/{i}"))).ToList();
+        return read.TrueForAll(w => w is not null) ? [.. read.Select(w => w!.Value)] : null;
+    }
+
+    /// <summary>A number; null when left out. What it may be is for the reader's caller to judge.</summary>
+    public double? Number(SentText sent, string field) =>
+        Digits(sent, field, Message.Of("kilns.any-number")) is null ? null : double.Parse(sent.Text!, NumberStyles.Float, CultureInfo.InvariantCulture);
+
+    /// <summary>A whole number; null when left out.</summary>
+    public int? Whole(SentText sent, string field)
+    {
+        var allowed = Message.Of("kilns.any-whole-number");
+        if (Digits(sent, field, allowed) is not { } number) return null;
+        if (number == Math.Truncate(number) && number is >= int.MinValue and <= int.MaxValue) return (int)number;
+        OutOfRange(sent, field, allowed);
+        return null;
+    }
+
+    /// <summary>A length above 0; null when left out.</summary>
+    /// <param name="sent">The member.</param>
+    /// <param name="field">Its pointer.</param>
+    /// <param name="most">The most that is accepted, mm.</param>
+    public decimal? Millimetres(SentText sent, string field, decimal most)
+    {
+        var allowed = Message.Of("kilns.millimetres-allowed", ("most", most));
+        if (Digits(sent, field, allowed) is not { } number) return null;
+        if (number > 0 && number <= most) return number;
+        OutOfRange(sent, field, allowed);
+        return null;
+    }
+
+    /// <summary>A member that must be there and is not.</summary>
+    public void Missing(string field, IReadOnlyList<Message> allowed) => findings.Add(new(
+        "member-missing", field, null,
+        char.IsAsciiDigit(field[^1]) ? Message.Of("kilns.entry-missing", ("member", Name(field))) : Message.Of("kilns.member-missing", ("member", Name(field))),
+        allowed));
+
+    private decimal? Digits(SentText sent, string field, Message allowed)
+    {
+        if (sent.IsAbsent) return null;
+        if (sent.Kind == SentKind.Number && decimal.TryParse(sent.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value)) return value;
+        findings.Add(new(
+            "number-expected", field, sent.Text, Message.Of("kilns.number-expected", ("member", Name(field))), [allowed],
+            sent.Kind == SentKind.Text ? Message.Of("kilns.quotation-marks-needless") : null));
+        return null;
+    }
+
+    private void OutOfRange(SentText sent, string field, Message allowed) => findings.Add(new(
+        "number-out-of-range", field, sent.Text, Message.Of("kilns.number-out-of-range", ("member", Name(field)), ("sent", sent.Text)), [allowed]));
+
+    // /kiln/atmospheres/0 is “atmospheres” in a sentence.
+    private static string Name(string field)
+    {
+        var parts = field.Split('/');
+        return char.IsAsciiDigit(parts[^1][0]) ? parts[^2] : parts[^1];
+    }
+}
