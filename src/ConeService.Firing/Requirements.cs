@@ -12,7 +12,12 @@ namespace ConeService.Firing;
 internal static class Requirements
 {
     /// <summary>Everything missing; empty when the computations can be built.</summary>
-    public static IReadOnlyList<PackageFault> Of(Dataset dataset) => [.. ConeCharts.Requires(dataset), .. ScheduleCatalogue.Requires(dataset), .. FitLandmarks.Requires(dataset)];
+    public static IReadOnlyList<PackageFault> Of(Dataset dataset) =>
+    [
+        .. ConeCharts.Requires(dataset),
+        .. ScheduleCatalogue.Requires(dataset),
+        .. FitLandmarks.Requires(dataset),
+    ];
 
     /// <summary>Faults for the ids that a table lacks.</summary>
     /// <param name="dataset">The package.</param>

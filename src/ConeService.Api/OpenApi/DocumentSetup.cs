@@ -96,10 +96,12 @@ internal static partial class DocumentSetup
 
     private static void Unwrap(IOpenApiSchema schema)
     {
-        if (schema.Description is { } text && text.Contains('\n', StringComparison.Ordinal)) schema.Description = WrappedLine().Replace(text, " ");
+        if (schema.Description is { } text && text.Contains('\n', StringComparison.Ordinal))
+            schema.Description = WrappedLine().Replace(text, " ");
         // What a reference leads to stands among the components itself.
         if (schema is not OpenApiSchema own) return;
-        foreach (var part in (own.Properties?.Values ?? []).Concat(own.OneOf ?? []).Concat(own.AnyOf ?? []).Concat(own.AllOf ?? [])) Unwrap(part);
+        foreach (var part in (own.Properties?.Values ?? []).Concat(own.OneOf ?? []).Concat(own.AnyOf ?? []).Concat(own.AllOf ?? []))
+            Unwrap(part);
         if (own.Items is { } items) Unwrap(items);
     }
 

@@ -42,10 +42,12 @@ internal sealed class ConeCurves
     /// <summary>What a firing does to every cone.</summary>
     public ScaleWork Measure(HeatHistory history)
     {
-        if (history.Points.Length <= FewPieces) return new([.. cones.Select(c => Of(c, HeatIntegral.Progress(curves[c.Cone], history, out var at), at))], LeftOut);
+        if (history.Points.Length <= FewPieces)
+            return new([.. cones.Select(c => Of(c, HeatIntegral.Progress(curves[c.Cone], history, out var at), at))], LeftOut);
         var (progress, down) = table.Value.Follow(history);
         return new([.. cones.Select((c, i) => Of(c, progress[i], down[i]))], LeftOut);
     }
 
-    private ConeWork Of(ChartCone cone, double progress, double? downAt) => new(cone, curves[cone.Cone], progress, HeatMargin.Of(curves[cone.Cone], progress), downAt);
+    private ConeWork Of(ChartCone cone, double progress, double? downAt) =>
+        new(cone, curves[cone.Cone], progress, HeatMargin.Of(curves[cone.Cone], progress), downAt);
 }
