@@ -15,7 +15,8 @@ namespace ConeService.Contract.Kilns;
 /// <param name="Interior">The room for ware.</param>
 /// <param name="VolumeLitres">Inner volume, L, 5 to 5000; not needed with <paramref name="Interior"/>.</param>
 /// <param name="Wall">Its wall; left out: by size.</param>
-/// <param name="Kilowatts">Rated power, kW: of the elements at <paramref name="VoltsInstalled"/>, or of the burners; left out: by size.</param>
+/// <param name="Kilowatts">Rated power, kW: of the elements at <paramref name="VoltsInstalled"/>, or of the burners; left out: by
+/// size.</param>
 /// <param name="VoltsInstalled">Voltage the elements were made for, V.</param>
 /// <param name="VoltsAsWired">Voltage the kiln really gets, V; power goes with its square.</param>
 /// <param name="ElementAge">Age of the elements: 0 new, 1 due for replacement, at most 2.</param>

@@ -10,9 +10,12 @@ namespace ConeService.Contract.Kilns;
 /// <param name="StartCelsius">Chamber at the begin, °C.</param>
 /// <param name="EndCelsius">Chamber at the end, °C.</param>
 /// <param name="LargestLagKelvin">Furthest the chamber stood behind the set-point, K; 0 without a rate.</param>
-/// <param name="FollowsToCelsius">Chamber temperature up to which it followed, °C; where the lag first exceeded the limit; null when it followed all the way.</param>
-/// <param name="MeanRateCelsiusPerHour">Rate over the whole ramp as it went, °C/h, above 0 in the direction of the ramp; null without a ramp.</param>
-/// <param name="LastRateCelsiusPerHour">Rate over the last 50 °C of the ramp, or the whole of a shorter one, °C/h; what to programme instead.</param>
+/// <param name="FollowsToCelsius">Chamber temperature up to which it followed, °C; where the lag first exceeded the limit; null when it
+/// followed all the way.</param>
+/// <param name="MeanRateCelsiusPerHour">Rate over the whole ramp as it went, °C/h, above 0 in the direction of the ramp; null without a
+/// ramp.</param>
+/// <param name="LastRateCelsiusPerHour">Rate over the last 50 °C of the ramp, or the whole of a shorter one, °C/h; what to programme
+/// instead.</param>
 /// <param name="LargestKilowatts">Most power used, kW into the chamber.</param>
 /// <param name="LoadLagKelvin">How far the load stood behind the chamber when the ramp ended, K.</param>
 public sealed record SegmentOutcome(

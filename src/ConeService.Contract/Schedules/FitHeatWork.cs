@@ -10,7 +10,8 @@ namespace ConeService.Contract.Schedules;
 /// <param name="TargetProgress">Progress of the target cone: 1 is down; null without a target.</param>
 /// <param name="NextProgress">Progress of the cone after the target: below 1 it stays up; null without one.</param>
 /// <param name="TargetMarginCelsius">How far past the target's end point, in degrees of a 60 °C/h firing; negative: short of it.</param>
-/// <param name="LastRampShare">Share of the target's progress that the last ramp does; the rest are holds and cooling, which no chart prints.</param>
+/// <param name="LastRampShare">Share of the target's progress that the last ramp does; the rest are holds and cooling, which no chart
+/// prints.</param>
 /// <param name="Cones">The cones around the target, ascending.</param>
 public sealed record FitHeatWork(
     string? Reached,
@@ -30,4 +31,10 @@ public sealed record FitHeatWork(
 /// <param name="ClockHand">The same as the hour of a clock.</param>
 /// <param name="DownAtHours">When it goes down, hours from the start; null when it stays up.</param>
 /// <param name="DownAtCelsius">The temperature then, °C.</param>
-public sealed record FitCone(string Cone, double Progress, double BendDegrees, double ClockHand, double? DownAtHours, double? DownAtCelsius);
+public sealed record FitCone(
+    string Cone,
+    double Progress,
+    double BendDegrees,
+    double ClockHand,
+    double? DownAtHours,
+    double? DownAtCelsius);

@@ -7,7 +7,8 @@ namespace ConeService.Contract.Schedules;
 /// <summary>What a template is to be fitted to.</summary>
 /// <param name="Cone">The target cone, as text; left out only for templates that end without a cone.</param>
 /// <param name="Chart">The chart whose cone is meant; may be left out.</param>
-/// <param name="ClockHand">Where the target cone shall point at the end, as the hour of a clock: 6 is down (90°). 2 to 6; left out: 6.</param>
+/// <param name="ClockHand">Where the target cone shall point at the end, as the hour of a clock: 6 is down (90°). 2 to 6; left out:
+/// 6.</param>
 /// <param name="Units">C or F: the unit of the temperatures sent, and of the programme's whole degrees.</param>
 /// <param name="Kiln">The kiln; left out: no prediction of what it does.</param>
 /// <param name="Load">The load; left out: as the template assumes.</param>

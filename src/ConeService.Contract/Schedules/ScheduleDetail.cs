@@ -32,7 +32,8 @@ public sealed record ScheduleDetail(
 /// <param name="RateFahrenheitPerHour">The same, °F/h.</param>
 /// <param name="TargetCone">Where to, as a cone; null when the target is a temperature.</param>
 /// <param name="TargetBelowCelsius">How far below the peak of that cone, °C.</param>
-/// <param name="TargetCelsius">Where to, °C; for a cone the end point of a steady ramp at this rate, before any hold is reckoned with.</param>
+/// <param name="TargetCelsius">Where to, °C; for a cone the end point of a steady ramp at this rate, before any hold is reckoned
+/// with.</param>
 /// <param name="TargetFahrenheit">The same, °F.</param>
 /// <param name="HoldMinutes">Hold at the target, minutes.</param>
 /// <param name="Atmosphere">Atmosphere in the kiln.</param>

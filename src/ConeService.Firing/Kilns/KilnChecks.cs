@@ -3,7 +3,9 @@ using ConeService.Data;
 
 namespace ConeService.Firing.Kilns;
 
-/// <summary>Checks of single numbers, and of members that rule each other out. Units mistaken for others are what they mostly catch.</summary>
+/// <summary>
+/// Checks of single numbers, and of members that rule each other out. Units mistaken for others are what they mostly catch.
+/// </summary>
 internal static class KilnChecks
 {
     /// <summary>Age beyond which elements fail rather than fade; 1 is due for replacement.</summary>
@@ -15,7 +17,8 @@ internal static class KilnChecks
     {
         findings.InRange($"{kilnField}/volumeLitres", kiln.VolumeLitres, 5, 5000, "L", Message.Of("kilns.litres-expected"));
         findings.InRange(
-            $"{kilnField}/wall/thicknessMillimetres", kiln.Wall?.ThicknessMillimetres, 10, 500, "mm", Message.Of("kilns.millimetres-expected"));
+            $"{kilnField}/wall/thicknessMillimetres", kiln.Wall?.ThicknessMillimetres, 10, 500, "mm",
+            Message.Of("kilns.millimetres-expected"));
         findings.InRange($"{kilnField}/kilowatts", kiln.Kilowatts, 0.3, 2000, "kW");
         findings.InRange($"{kilnField}/voltsInstalled", kiln.VoltsInstalled, 50, 1000, "V");
         findings.InRange($"{kilnField}/voltsAsWired", kiln.VoltsAsWired, 50, 1000, "V");

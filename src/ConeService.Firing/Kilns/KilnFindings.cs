@@ -28,7 +28,8 @@ internal sealed class KilnFindings
     {
         if (value is null || (value >= low && value <= high)) return true;
         found.Add(new(
-            "kiln-number-out-of-range", field, Text(value), Message.Of("kilns.out-of-range", ("sent", value), ("range", range)), [range], likely));
+            "kiln-number-out-of-range", field, Text(value),
+            Message.Of("kilns.out-of-range", ("sent", value), ("range", range)), [range], likely));
         return false;
     }
 
@@ -38,7 +39,8 @@ internal sealed class KilnFindings
 
     /// <summary>A stated volume that the dimensions do not have.</summary>
     public void SizeConflict(string field, double stated, double reckoned) => found.Add(new(
-        "kiln-size-conflict", field, Text(stated), Message.Of("kilns.size-conflict", ("litres", Math.Round(reckoned, 1)), ("stated", stated)),
+        "kiln-size-conflict", field, Text(stated),
+        Message.Of("kilns.size-conflict", ("litres", Math.Round(reckoned, 1)), ("stated", stated)),
         Message.Verbatim([string.Create(CultureInfo.InvariantCulture, $"{reckoned:0.#}")]), Message.Of("kilns.size-conflict-mistake")));
 
     /// <summary>Dimensions that make no shape.</summary>
@@ -55,7 +57,8 @@ internal sealed class KilnFindings
         NearMatches.Find(material, walls, 1) is [var near] ? Message.Of("kilns.wall-near", ("near", near)) : null));
 
     /// <summary>A parameter that this heat, or another parameter, rules out.</summary>
-    public void NotApplicable(string field, string value, Message why) => found.Add(new("kiln-parameter-not-applicable", field, value, why, []));
+    public void NotApplicable(string field, string value, Message why) =>
+        found.Add(new("kiln-parameter-not-applicable", field, value, why, []));
 
     /// <summary>Power that no kiln of the size has.</summary>
     public void AbsurdPower(string field, double kilowatts, double low, double high) => found.Add(new(

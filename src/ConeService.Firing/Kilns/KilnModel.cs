@@ -6,7 +6,10 @@ using ConeService.Firing.Kilns.Thermal;
 
 namespace ConeService.Firing.Kilns;
 
-/// <summary>The lumped kiln: chamber, load, a wall in eight layers. Equations, defaults and limits: docs/kilns.md. Thread-safe; make one per dataset.</summary>
+/// <summary>
+/// The lumped kiln: chamber, load, a wall in eight layers. Equations, defaults and limits: docs/kilns.md. Thread-safe; make one per
+/// dataset.
+/// </summary>
 /// <param name="dataset">Where materials and defaults come from.</param>
 internal sealed class KilnModel(Dataset dataset)
 {
@@ -47,9 +50,11 @@ internal sealed class KilnModel(Dataset dataset)
 
     /// <summary>Fires the programme.</summary>
     /// <param name="setup">Kiln and load.</param>
-    /// <param name="programme">The programme; targets from 5 °C above the room to 1400 °C, rates from 0.1 to 10000 °C/h, holds up to <see cref="LongestHours"/>.</param>
+    /// <param name="programme">The programme; targets from 5 °C above the room to 1400 °C, rates from 0.1 to 10000 °C/h, holds up to
+    /// <see cref="LongestHours"/>.</param>
     /// <param name="stepSeconds">Time step, s, 1 to 60; shorter ones serve tests.</param>
-    /// <exception cref="ArgumentException">The programme has no segment, or a number outside these ranges; callers check theirs before.</exception>
+    /// <exception cref="ArgumentException">The programme has no segment, or a number outside these ranges; callers check theirs
+    /// before.</exception>
     public KilnPrediction Predict(KilnSetup setup, KilnProgramme programme, double stepSeconds = StepSeconds)
     {
         programme.Check();
@@ -60,9 +65,12 @@ internal sealed class KilnModel(Dataset dataset)
         var balance = new HeatBalance(physics, programme.StartCelsius + Temperature.KelvinAtZero, room);
         var record = new FiringRecord(balance);
         var flue = new FlueLoss(Defaults["flue-loss"], Defaults["flue-loss-slope"]);
-        Func<double, double>? available = setup.Heat != KilnHeat.Electric ? kelvin => flue.Available(kelvin - Temperature.KelvinAtZero, programme.RoomCelsius) : null;
+        Func<double, double>? available = setup.Heat != KilnHeat.Electric
+            ? kelvin => flue.Available(kelvin - Temperature.KelvinAtZero, programme.RoomCelsius)
+            : null;
         var watts = setup.AvailableKilowatts * 1000;
-        var run = new FiringRun(balance, record, available is null ? _ => watts : kelvin => watts * available(kelvin), physics.Load.DryKelvin, stepSeconds) { Available = available };
+        Func<double, double> most = available is null ? _ => watts : kelvin => watts * available(kelvin);
+        var run = new FiringRun(balance, record, most, physics.Load.DryKelvin, stepSeconds) { Available = available };
 
         record.Add(0, double.NaN, 0, always: true);
         var segments = new List<SegmentOutcome>(programme.Segments.Count);
@@ -77,7 +85,7 @@ internal sealed class KilnModel(Dataset dataset)
         var opening = run.Cool(OpeningCelsius + Temperature.KelvinAtZero);
         return new(
             segments,
-            setup.MaxCelsius is { } most && programme.Segments.Any(s => s.TargetCelsius > most),
+            setup.MaxCelsius is { } limit && programme.Segments.Any(s => s.TargetCelsius > limit),
             completed,
             record.PeakKelvin - Temperature.KelvinAtZero,
             record.PeakHours,
@@ -93,7 +101,21 @@ internal sealed class KilnModel(Dataset dataset)
     private static SegmentOutcome NotRun(int index, double hours, HeatBalance balance)
     {
         var celsius = balance.Chamber - Temperature.KelvinAtZero;
-        return new(index, Following.NotRun, hours, null, hours, null, celsius, celsius, 0, null, null, null, 0, 0);
+        return new(
+            index,
+            Following.NotRun,
+            StartHours: hours,
+            RampEndHours: null,
+            EndHours: hours,
+            PlannedHours: null,
+            StartCelsius: celsius,
+            EndCelsius: celsius,
+            LargestLagKelvin: 0,
+            FollowsToCelsius: null,
+            MeanRateCelsiusPerHour: null,
+            LastRateCelsiusPerHour: null,
+            LargestKilowatts: 0,
+            LoadLagKelvin: 0);
     }
 
     private KilnEnergy Energy(KilnSetup setup, HeatParts peak, HeatParts end)
@@ -101,18 +123,18 @@ internal sealed class KilnModel(Dataset dataset)
         var drying = setup.KilogramsWater * Defaults["water-heat"] / Hour;
         var total = KilowattHours(end.Given);
         return new(
-            total,
-            KilowattHours(peak.Given),
-            total - KilowattHours(peak.Given),
-            KilowattHours(peak.Ware),
-            KilowattHours(peak.Furniture),
-            KilowattHours(peak.Water),
-            KilowattHours(peak.Walls),
-            KilowattHours(peak.Chamber),
-            KilowattHours(peak.Surface),
-            KilowattHours(peak.Leak),
-            KilowattHours(end.Missing),
-            FiringEnergy.Specific(total, drying, setup.KilogramsWare - setup.KilogramsWater));
+            TotalKilowattHours: total,
+            ToPeakKilowattHours: KilowattHours(peak.Given),
+            AfterPeakKilowattHours: total - KilowattHours(peak.Given),
+            WareKilowattHours: KilowattHours(peak.Ware),
+            FurnitureKilowattHours: KilowattHours(peak.Furniture),
+            WaterKilowattHours: KilowattHours(peak.Water),
+            WallsKilowattHours: KilowattHours(peak.Walls),
+            ChamberKilowattHours: KilowattHours(peak.Chamber),
+            SurfaceKilowattHours: KilowattHours(peak.Surface),
+            LeakKilowattHours: KilowattHours(peak.Leak),
+            UnaccountedKilowattHours: KilowattHours(end.Missing),
+            KilowattHoursPerKilogram: FiringEnergy.Specific(total, drying, setup.KilogramsWare - setup.KilogramsWater));
     }
 
     private KilnFuel Fuel(double bound, double? factor) =>

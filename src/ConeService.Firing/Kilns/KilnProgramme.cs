@@ -12,7 +12,9 @@ internal sealed record KilnProgramme(IReadOnlyList<KilnSegment> Segments, double
     private const double Hottest = 1400;
     private const double NearRoom = 5;
 
-    /// <summary>The programme of a heat-work programme; its own idea of cooling and of full speed is left out, as the kiln decides both.</summary>
+    /// <summary>
+    /// The programme of a heat-work programme; its own idea of cooling and of full speed is left out, as the kiln decides both.
+    /// </summary>
     public static KilnProgramme Of(HeatProgramme programme, double roomCelsius = 20) => new(
         [.. programme.Segments.Select(s => new KilnSegment(s.RateKelvinPerHour, s.TargetKelvin - Temperature.KelvinAtZero, s.HoldHours))],
         programme.StartKelvin - Temperature.KelvinAtZero,
@@ -35,7 +37,8 @@ internal sealed record KilnProgramme(IReadOnlyList<KilnSegment> Segments, double
 
     private static void InRange(double value, double low, double high, string what)
     {
-        if (!(value >= low && value <= high)) throw new ArgumentException($"The {what} of a programme must lie between {low} and {high}; it is {value}.");
+        if (!(value >= low && value <= high))
+            throw new ArgumentException($"The {what} of a programme must lie between {low} and {high}; it is {value}.");
     }
 }
 

@@ -56,12 +56,16 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
         return null;
     }
 
-    /// <summary>The room for ware, mm, a round one as wide and deep as its diameter; null when left out. Only the height is required.</summary>
+    /// <summary>
+    /// The room for ware, mm, a round one as wide and deep as its diameter; null when left out. Only the height is required.
+    /// </summary>
     public (decimal Height, decimal? Width, decimal? Depth)? Room()
     {
         if (sent.Interior is not { } inside) return null;
         var field = at + "/interior";
-        var height = Height(inside, field) ? members.Millimetres(inside.HeightMillimetres, field + "/heightMillimetres", MostMillimetres) : null;
+        var height = Height(inside, field)
+            ? members.Millimetres(inside.HeightMillimetres, field + "/heightMillimetres", MostMillimetres)
+            : null;
         var width = members.Millimetres(inside.WidthMillimetres, field + "/widthMillimetres", MostMillimetres);
         var depth = members.Millimetres(inside.DepthMillimetres, field + "/depthMillimetres", MostMillimetres);
         var diameter = members.Millimetres(inside.DiameterMillimetres, field + "/diameterMillimetres", MostMillimetres);
@@ -77,7 +81,8 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
         VolumeLitres: Number(sent.VolumeLitres, "volumeLitres"),
         Interior: Inside(),
         Wall: sent.Wall is not { } wall ? null : new(
-            members.Text(wall.Material, at + "/wall/material", "insulating-firebrick"), Number(wall.ThicknessMillimetres, "wall/thicknessMillimetres")),
+            members.Text(wall.Material, at + "/wall/material", "insulating-firebrick"),
+            Number(wall.ThicknessMillimetres, "wall/thicknessMillimetres")),
         Kilowatts: Number(sent.Kilowatts, "kilowatts"),
         VoltsInstalled: Number(sent.VoltsInstalled, "voltsInstalled"),
         VoltsAsWired: Number(sent.VoltsAsWired, "voltsAsWired"),

@@ -84,7 +84,8 @@ internal sealed class KilnResolver(
         if (!sound) return default;
         KilnGeometry? shape = inside switch
         {
-            { DiameterMillimetres: { } d, WidthMillimetres: null, DepthMillimetres: null } => KilnGeometry.OfRound(d, inside.HeightMillimetres),
+            { DiameterMillimetres: { } d, WidthMillimetres: null, DepthMillimetres: null } =>
+                KilnGeometry.OfRound(d, inside.HeightMillimetres),
             { DiameterMillimetres: null, WidthMillimetres: { } w, DepthMillimetres: { } d } =>
                 KilnGeometry.OfBox(w, d, inside.HeightMillimetres),
             _ => null,
@@ -174,7 +175,8 @@ internal sealed class KilnResolver(
     {
         if (stage == WareStage.Bisqued)
         {
-            if (load.Dryness is { } unfit) findings.NotApplicable($"{loadField}/dryness", EnumWords.Word(unfit), Message.Of("kilns.dryness-of-bisque"));
+            if (load.Dryness is { } unfit)
+                findings.NotApplicable($"{loadField}/dryness", EnumWords.Word(unfit), Message.Of("kilns.dryness-of-bisque"));
             return defaults["bisqued-water"];
         }
 

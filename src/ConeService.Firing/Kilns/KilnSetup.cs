@@ -3,7 +3,9 @@ using ConeService.Data;
 
 namespace ConeService.Firing.Kilns;
 
-/// <summary>Kiln and load with every parameter decided. Made by <see cref="KilnModel.Resolve"/>; immutable, for any number of predictions.</summary>
+/// <summary>
+/// Kiln and load with every parameter decided. Made by <see cref="KilnModel.Resolve"/>; immutable, for any number of predictions.
+/// </summary>
 internal sealed record KilnSetup
 {
     /// <summary>What heats the kiln.</summary>

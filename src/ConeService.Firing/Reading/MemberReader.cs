@@ -34,7 +34,8 @@ internal sealed class MemberReader(ICollection<Finding> findings)
         if (sent.Kind == SentKind.Text && EnumWords.TryRead<T>(sent.Text, out var value)) return value;
         var near = NearMatches.Find(sent.Text!, words);
         findings.Add(new(
-            "word-unknown", field, sent.Text, Message.Of("kilns.word-unknown", ("sent", sent.Text), ("member", Name(field))), Message.Verbatim(words),
+            "word-unknown", field, sent.Text,
+            Message.Of("kilns.word-unknown", ("sent", sent.Text), ("member", Name(field))), Message.Verbatim(words),
             near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null));
         return null;
     }
@@ -55,7 +56,9 @@ internal sealed class MemberReader(ICollection<Finding> findings)
 
     /// <summary>A number; null when left out. What it may be is for the reader's caller to judge.</summary>
     public double? Number(SentText sent, string field) =>
-        Digits(sent, field, Message.Of("kilns.any-number")) is null ? null : double.Parse(sent.Text!, NumberStyles.Float, CultureInfo.InvariantCulture);
+        Digits(sent, field, Message.Of("kilns.any-number")) is null
+            ? null
+            : double.Parse(sent.Text!, NumberStyles.Float, CultureInfo.InvariantCulture);
 
     /// <summary>A whole number; null when left out.</summary>
     public int? Whole(SentText sent, string field)
@@ -83,13 +86,16 @@ internal sealed class MemberReader(ICollection<Finding> findings)
     /// <summary>A member that must be there and is not.</summary>
     public void Missing(string field, IReadOnlyList<Message> allowed) => findings.Add(new(
         "member-missing", field, null,
-        char.IsAsciiDigit(field[^1]) ? Message.Of("kilns.entry-missing", ("member", Name(field))) : Message.Of("kilns.member-missing", ("member", Name(field))),
+        char.IsAsciiDigit(field[^1])
+            ? Message.Of("kilns.entry-missing", ("member", Name(field)))
+            : Message.Of("kilns.member-missing", ("member", Name(field))),
         allowed));
 
     private decimal? Digits(SentText sent, string field, Message allowed)
     {
         if (sent.IsAbsent) return null;
-        if (sent.Kind == SentKind.Number && decimal.TryParse(sent.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value)) return value;
+        if (sent.Kind == SentKind.Number && decimal.TryParse(sent.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
+            return value;
         findings.Add(new(
             "number-expected", field, sent.Text, Message.Of("kilns.number-expected", ("member", Name(field))), [allowed],
             sent.Kind == SentKind.Text ? Message.Of("kilns.quotation-marks-needless") : null));
@@ -97,7 +103,8 @@ internal sealed class MemberReader(ICollection<Finding> findings)
     }
 
     private void OutOfRange(SentText sent, string field, Message allowed) => findings.Add(new(
-        "number-out-of-range", field, sent.Text, Message.Of("kilns.number-out-of-range", ("member", Name(field)), ("sent", sent.Text)), [allowed]));
+        "number-out-of-range", field, sent.Text,
+        Message.Of("kilns.number-out-of-range", ("member", Name(field)), ("sent", sent.Text)), [allowed]));
 
     // /kiln/atmospheres/0 is “atmospheres” in a sentence.
     private static string Name(string field)

@@ -9,9 +9,9 @@ internal sealed class ScheduleCatalogue
 {
     private static readonly string[] Needed =
     [
-        "cooling-limit-thickness", "drying-hold-glaze", "drying-hold-leather-hard", "drying-hold-most", "drying-hold-per-millimetre", "drying-hold-thin",
-        "drying-hold-wet", "drying-temperature", "drying-thickness", "fired-wall-difference", "kiln-cooling-rate", "last-ramp-span", "loading-minutes",
-        "start-temperature",
+        "cooling-limit-thickness", "drying-hold-glaze", "drying-hold-leather-hard", "drying-hold-most", "drying-hold-per-millimetre",
+        "drying-hold-thin", "drying-hold-wet", "drying-temperature", "drying-thickness", "fired-wall-difference", "kiln-cooling-rate",
+        "last-ramp-span", "loading-minutes", "start-temperature",
     ];
 
     private readonly Dictionary<string, Schedule> byId;

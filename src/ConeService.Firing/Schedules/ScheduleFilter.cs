@@ -42,7 +42,8 @@ internal sealed record ScheduleFilter(FiringKind? Kind = null, Cone? Cone = null
         if (EnumWords.TryRead<T>(text.Trim(), out var value)) return value;
         var words = EnumWords.All<T>();
         findings.Add(new(
-            "word-unknown", field, text, Message.Of("schedules.word-unknown", ("sent", text), ("parameter", field)), Message.Verbatim(words),
+            "word-unknown", field, text,
+            Message.Of("schedules.word-unknown", ("sent", text), ("parameter", field)), Message.Verbatim(words),
             NearMatches.Find(text, words) is [var near, ..] ? Message.Of("answers.near-match", ("near", near)) : null));
         return null;
     }

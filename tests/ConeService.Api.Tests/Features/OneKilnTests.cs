@@ -18,11 +18,14 @@ public class OneKilnTests(Support.Api api)
 
     private const string Firing = """ "firing":{"kind":"bisque","cone":"06","atmosphere":"oxidation"} """;
 
+    /// <summary>A piece, open at its end.</summary>
+    private const string Bowl = """ {"id":"a","body":"red-earthenware","state":"bone-dry" """;
+
     /// <summary>The addresses that take a kiln, each with a body around it.</summary>
     public static TheoryData<string, string> Routes => new()
     {
         { "/v1/schedules/bisque-slow/fit", """{"cone":"06","units":"C","kiln":KILN}""" },
-        { "/v1/loads/check", $$$"""{"kiln":KILN,{{{Firing}}},"pieces":[{"id":"a","body":"red-earthenware","state":"bone-dry","size":{"heightMillimetres":200}}]}""" },
+        { "/v1/loads/check", $$$"""{"kiln":KILN,{{{Firing}}},"pieces":[{{{Bowl}}},"size":{"heightMillimetres":200}}]}""" },
         { "/v1/pairings/check", $$"""{"kiln":KILN,{{Firing}},"body":"red-earthenware","state":"bone-dry"}""" },
     };
 
@@ -55,13 +58,19 @@ public class OneKilnTests(Support.Api api)
     [InlineData("/v1/loads/check", "\"id\":\"Otto\"", "\"id\":7", "text-expected", "/kiln/id")]
     [InlineData("/v1/schedules/bisque-slow/fit", "\"heightMillimetres\":480,", "", "member-missing", "/kiln/interior/heightMillimetres")]
     [InlineData("/v1/loads/check", "\"heightMillimetres\":480,", "", "member-missing", "/kiln/interior/heightMillimetres")]
-    [InlineData("/v1/schedules/bisque-slow/fit", "\"diameterMillimetres\":300", "\"diameterMillimetres\":300,\"widthMillimetres\":300", "kiln-size-conflict", "/kiln/interior")]
-    [InlineData("/v1/loads/check", "\"diameterMillimetres\":300", "\"diameterMillimetres\":300,\"widthMillimetres\":300", "kiln-size-conflict", "/kiln/interior")]
+    [InlineData(
+        "/v1/schedules/bisque-slow/fit", "\"diameterMillimetres\":300", "\"diameterMillimetres\":300,\"widthMillimetres\":300",
+        "kiln-size-conflict", "/kiln/interior")]
+    [InlineData(
+        "/v1/loads/check", "\"diameterMillimetres\":300", "\"diameterMillimetres\":300,\"widthMillimetres\":300", "kiln-size-conflict",
+        "/kiln/interior")]
     [InlineData("/v1/schedules/bisque-slow/fit", "\"maxCone\":\"10\"", "\"maxCone\":10", "cone-as-number", "/kiln/maxCone")]
     [InlineData("/v1/loads/check", "\"maxCone\":\"10\"", "\"maxCone\":10", "cone-as-number", "/kiln/maxCone")]
-    [InlineData("/v1/schedules/bisque-slow/fit", "\"elementFirings\":40", "\"elementFirings\":40.5", "number-out-of-range", "/kiln/elementFirings")]
+    [InlineData(
+        "/v1/schedules/bisque-slow/fit", "\"elementFirings\":40", "\"elementFirings\":40.5", "number-out-of-range", "/kiln/elementFirings")]
     [InlineData("/v1/loads/check", "\"kilowatts\":4", "\"kilowats\":4", "unknown-member", "/kiln/kilowats")]
-    public async Task What_is_wrong_with_a_kiln_is_told_alike_everywhere(string route, string member, string wrong, string code, string field)
+    public async Task What_is_wrong_with_a_kiln_is_told_alike_everywhere(
+        string route, string member, string wrong, string code, string field)
     {
         using var response = await api.Post(route, Body(route, member, wrong));
         Assert.Equal(field, Assert.Single(await Problems.Findings(response, 400, code)).GetProperty("field").GetString());
@@ -73,7 +82,7 @@ public class OneKilnTests(Support.Api api)
     [InlineData("{\"heightMillimetres\":200,\"widthMillimetres\":310}", "too-tall")]
     public async Task A_round_room_is_as_wide_and_deep_as_its_diameter(string size, string reason)
     {
-        using var response = await api.Post("/v1/loads/check", $$"""{"kiln":{{Kiln}},{{Firing}},"pieces":[{"id":"a","body":"red-earthenware","state":"bone-dry","size":{{size}}}]}""");
+        using var response = await api.Post("/v1/loads/check", $$$"""{"kiln":{{{Kiln}}},{{{Firing}}},"pieces":[{{{Bowl}}},"size":{{{size}}}}]}""");
         var piece = (await Support.Api.Read(response, 200)).GetProperty("pieces")[0];
         Assert.Equal(reason, Assert.Single(piece.GetProperty("reasons").EnumerateArray()).GetProperty("code").GetString());
     }
@@ -81,8 +90,12 @@ public class OneKilnTests(Support.Api api)
     [Fact]
     public async Task The_document_says_which_members_are_numbers()
     {
-        var members = (await api.Json("/openapi/v1.json")).GetProperty("components").GetProperty("schemas").GetProperty("Kiln").GetProperty("properties");
-        string[] numbers = ["maxTemperature", "volumeLitres", "kilowatts", "voltsInstalled", "voltsAsWired", "elementAge", "leakFactor", "fuelFactor"];
+        var schemas = (await api.Json("/openapi/v1.json")).GetProperty("components").GetProperty("schemas");
+        var members = schemas.GetProperty("Kiln").GetProperty("properties");
+        string[] numbers =
+        [
+            "maxTemperature", "volumeLitres", "kilowatts", "voltsInstalled", "voltsAsWired", "elementAge", "leakFactor", "fuelFactor",
+        ];
         Assert.All(numbers, n => Assert.Contains("number", Types(members.GetProperty(n))));
         Assert.All(["elementFirings", "controllerSegments"], n => Assert.Contains("integer", Types(members.GetProperty(n))));
         Assert.All(["id", "heat", "maxCone"], n => Assert.DoesNotContain("number", Types(members.GetProperty(n))));
@@ -91,17 +104,20 @@ public class OneKilnTests(Support.Api api)
     [Fact]
     public async Task The_old_name_of_the_thickness_is_unknown_and_the_new_one_offered()
     {
-        using var response = await api.Post("/v1/loads/check", $$"""{"kiln":{{Kiln}},{{Firing}},"pieces":[{"id":"a","body":"red-earthenware","state":"bone-dry","thicknessMillimetres":9}]}""");
+        using var response = await api.Post("/v1/loads/check", $$$"""{"kiln":{{{Kiln}}},{{{Firing}}},"pieces":[{{{Bowl}}},"thicknessMillimetres":9}]}""");
         var finding = Assert.Single(await Problems.Findings(response, 400, "unknown-member"));
         Assert.Equal("Probably thickestMillimetres.", finding.GetProperty("likelyMistake").GetString());
     }
 
     private static IEnumerable<string?> Types(JsonElement schema) =>
-        schema.GetProperty("type") is { ValueKind: JsonValueKind.Array } many ? many.EnumerateArray().Select(t => t.GetString()) : [schema.GetProperty("type").GetString()];
+        schema.GetProperty("type") is { ValueKind: JsonValueKind.Array } many
+            ? many.EnumerateArray().Select(t => t.GetString())
+            : [schema.GetProperty("type").GetString()];
 
     private static string Body(string route, string member, string wrong)
     {
         Assert.Contains(member, Kiln, StringComparison.Ordinal);
-        return Routes.Single(r => r.Data.Item1 == route).Data.Item2.Replace("KILN", Kiln.Replace(member, wrong, StringComparison.Ordinal), StringComparison.Ordinal);
+        var kiln = Kiln.Replace(member, wrong, StringComparison.Ordinal);
+        return Routes.Single(r => r.Data.Item1 == route).Data.Item2.Replace("KILN", kiln, StringComparison.Ordinal);
     }
 }

@@ -11,20 +11,60 @@ public class ScheduleTests(Support.Api api)
     /// <summary>The four firings that the capability was made for, each with a start.</summary>
     public static TheoryData<string, string> Firings => new()
     {
-        { "bisque-slow", """{"cone":"06","units":"C","kiln":{"id":"Otto","heat":"electric","volumeLitres":150,"wall":{"material":"insulating-firebrick","thicknessMillimetres":76},"kilowatts":9,"voltsInstalled":240,"voltsAsWired":230,"elementAge":0.9,"maxCone":"6","controllerSegments":8},"load":{"kilogramsWare":40,"kilogramsFurniture":18,"thickestMillimetres":25,"dryness":"bone-dry"},"start":"2026-12-04T18:00:00+01:00","tariff":{"perKilowattHour":0.31,"currency":"EUR"}}""" },
-        { "mid-range-glaze-drop-and-hold", """{"cone":"6","units":"F","kiln":{"id":"Blue","heat":"electric","interior":{"diameterMillimetres":580,"heightMillimetres":680},"kilowatts":11.5,"controllerSegments":6},"load":{"kilogramsWare":30,"thickestMillimetres":8,"glaze":"dry"},"start":"2026-12-05T08:30:00-05:00"}""" },
-        { "lustre", """{"cone":"018","units":"C","kiln":{"id":"Mouse, the \"small\" one; upstairs","heat":"electric","volumeLitres":40,"kilowatts":3.5},"start":"2026-12-06T10:00:00Z"}""" },
-        { "gas-reduction", """{"cone":"10","units":"C","kiln":{"id":"Yard","heat":"gas","volumeLitres":500,"kilowatts":90,"fuelFactor":2},"load":{"kilogramsWare":120,"kilogramsFurniture":90},"start":"2026-12-07T05:00:00+01:00"}""" },
+        {
+            "bisque-slow", """
+            {"cone":"06","units":"C","kiln":{"id":"Otto","heat":"electric","volumeLitres":150,
+             "wall":{"material":"insulating-firebrick","thicknessMillimetres":76},"kilowatts":9,"voltsInstalled":240,"voltsAsWired":230,
+             "elementAge":0.9,"maxCone":"6","controllerSegments":8},
+             "load":{"kilogramsWare":40,"kilogramsFurniture":18,"thickestMillimetres":25,"dryness":"bone-dry"},
+             "start":"2026-12-04T18:00:00+01:00","tariff":{"perKilowattHour":0.31,"currency":"EUR"}}
+            """
+        },
+        {
+            "mid-range-glaze-drop-and-hold", """
+            {"cone":"6","units":"F","kiln":{"id":"Blue","heat":"electric","interior":{"diameterMillimetres":580,"heightMillimetres":680},
+             "kilowatts":11.5,"controllerSegments":6},"load":{"kilogramsWare":30,"thickestMillimetres":8,"glaze":"dry"},
+             "start":"2026-12-05T08:30:00-05:00"}
+            """
+        },
+        {
+            "lustre", """
+            {"cone":"018","units":"C","kiln":{"id":"Mouse, the \"small\" one; upstairs","heat":"electric","volumeLitres":40,"kilowatts":3.5},
+             "start":"2026-12-06T10:00:00Z"}
+            """
+        },
+        {
+            "gas-reduction", """
+            {"cone":"10","units":"C","kiln":{"id":"Yard","heat":"gas","volumeLitres":500,"kilowatts":90,"fuelFactor":2},
+             "load":{"kilogramsWare":120,"kilogramsFurniture":90},"start":"2026-12-07T05:00:00+01:00"}
+            """
+        },
     };
+
+    private static (string Column, string Member)[] Numbers =>
+    [
+        ("segment", "number"), ("rate_celsius_per_hour", "rateCelsiusPerHour"), ("target_celsius", "targetCelsius"),
+        ("target_fahrenheit", "targetFahrenheit"), ("hold_minutes", "holdMinutes"), ("end_hours", "endHours"),
+    ];
+
+    private static (string Column, string Member)[] Words =>
+    [
+        ("stage", "stage"), ("purpose", "purpose"), ("vent", "vent"), ("atmosphere", "atmosphere"), ("in_words", "inWords"),
+    ];
 
     [Fact]
     public async Task The_list_is_filtered_by_kind_cone_and_atmosphere()
     {
         Assert.Equal(30, (await api.Json("/v1/schedules")).GetProperty("schedules").GetArrayLength());
-        Assert.Equal(["fire-down", "mid-range-glaze", "mid-range-glaze-drop-and-hold", "mid-range-glaze-slow-cool", "test-tile"], Ids(await api.Json("/v1/schedules?kind=glaze&cone=6&atmosphere=oxidation")));
-        Assert.Equal(["salt", "soda"], Ids(await api.Json("/v1/schedules?cone=9&atmosphere=reduction")).Intersect(["salt", "soda", "lustre"]));
+        Assert.Equal(
+            ["fire-down", "mid-range-glaze", "mid-range-glaze-drop-and-hold", "mid-range-glaze-slow-cool", "test-tile"],
+            Ids(await api.Json("/v1/schedules?kind=glaze&cone=6&atmosphere=oxidation")));
+        Assert.Equal(
+            ["salt", "soda"], Ids(await api.Json("/v1/schedules?cone=9&atmosphere=reduction")).Intersect(["salt", "soda", "lustre"]));
         using var wrong = await api.Get("/v1/schedules?kind=bisqe");
-        Assert.Equal("Probably bisque.", Assert.Single(await Problems.Findings(wrong, 400, "word-unknown")).GetProperty("likelyMistake").GetString());
+        Assert.Equal(
+            "Probably bisque.",
+            Assert.Single(await Problems.Findings(wrong, 400, "word-unknown")).GetProperty("likelyMistake").GetString());
     }
 
     // craft-press-bisque: not over 200 °F/h, 300 °F/h, then 300 to 400 °F/h; only these rates were published.
@@ -32,11 +72,13 @@ public class ScheduleTests(Support.Api api)
     public async Task A_template_says_which_of_its_figures_were_published_and_speaks_the_units_asked_for()
     {
         var segments = (await api.Json("/v1/schedules/bisque-stepped?units=F")).GetProperty("segments").EnumerateArray().ToList();
-        Assert.Equal(["common-practice", "published", "published", "published"], segments.Select(s => s.GetProperty("confidence").GetString()));
+        Assert.Equal(
+            ["common-practice", "published", "published", "published"], segments.Select(s => s.GetProperty("confidence").GetString()));
         Assert.All(segments.Skip(1), s => Assert.Equal(["rate"], s.GetProperty("publishedFields").Strings()));
         Assert.Equal("at 200 °F/h to 594 °F", segments[1].GetProperty("inWords").GetString());
         using var missing = await api.Get("/v1/schedules/bisque-slo");
-        Assert.Equal("bisque-slow", Assert.Single(await Problems.Findings(missing, 404, "not-found")).GetProperty("allowed")[0].GetString());
+        Assert.Equal(
+            "bisque-slow", Assert.Single(await Problems.Findings(missing, 404, "not-found")).GetProperty("allowed")[0].GetString());
         using var unit = await api.Get("/v1/schedules/bisque-slow?units=K");
         await Problems.Findings(unit, 400, "units-unknown");
     }
@@ -58,19 +100,25 @@ public class ScheduleTests(Support.Api api)
     public async Task The_csv_is_the_programme(string schedule, string body)
     {
         var fit = await Fit(schedule, body);
-        using var parser = new TextFieldParser(new StringReader(await Text(schedule, body, "text/csv"))) { TextFieldType = FieldType.Delimited, Delimiters = [","], HasFieldsEnclosedInQuotes = true };
+        using var parser = new TextFieldParser(new StringReader(await Text(schedule, body, "text/csv")))
+        {
+            TextFieldType = FieldType.Delimited,
+            Delimiters = [","],
+            HasFieldsEnclosedInQuotes = true,
+        };
         var header = parser.ReadFields()!;
         foreach (var segment in fit.GetProperty("segments").EnumerateArray())
         {
             var row = header.Zip(parser.ReadFields()!).ToDictionary(p => p.First, p => p.Second);
-            foreach (var (column, member) in new[] { ("segment", "number"), ("rate_celsius_per_hour", "rateCelsiusPerHour"), ("target_celsius", "targetCelsius"), ("target_fahrenheit", "targetFahrenheit"), ("hold_minutes", "holdMinutes"), ("end_hours", "endHours") })
+            foreach (var (column, member) in Numbers)
             {
                 var value = segment.GetProperty(member);
                 if (value.ValueKind == JsonValueKind.Null) Assert.Equal("", row[column]);
                 else Assert.Equal(value.GetDecimal(), decimal.Parse(row[column], CultureInfo.InvariantCulture));
             }
 
-            foreach (var (column, member) in new[] { ("stage", "stage"), ("purpose", "purpose"), ("vent", "vent"), ("atmosphere", "atmosphere"), ("in_words", "inWords") }) Assert.Equal(segment.GetProperty(member).GetString(), row[column]);
+            foreach (var (column, member) in Words)
+                Assert.Equal(segment.GetProperty(member).GetString(), row[column]);
             Assert.Equal((schedule, fit.GetProperty("cone").GetString()), (row["schedule"], row["cone"]));
         }
 
@@ -108,7 +156,8 @@ public class ScheduleTests(Support.Api api)
         Assert.NotEmpty(svg.Element(ns + "title")!.Value);
         Assert.Contains("Programme:", svg.Element(ns + "desc")!.Value, StringComparison.Ordinal);
         Assert.DoesNotContain(svg.Descendants(), e => e.Name.LocalName is "script" or "foreignObject");
-        Assert.True(double.Parse(svg.Attribute("height")!.Value, CultureInfo.InvariantCulture) > 1.3 * double.Parse(svg.Attribute("width")!.Value, CultureInfo.InvariantCulture));
+        var (height, width) = (svg.Attribute("height")!.Value, svg.Attribute("width")!.Value);
+        Assert.True(double.Parse(height, CultureInfo.InvariantCulture) > 1.3 * double.Parse(width, CultureInfo.InvariantCulture));
     }
 
     [Theory]
@@ -118,9 +167,14 @@ public class ScheduleTests(Support.Api api)
         var fit = await Fit(schedule, body);
         var html = await Text(schedule, body, "text/html");
         Assert.DoesNotContain("<script", html, StringComparison.OrdinalIgnoreCase);
-        Assert.Equal(fit.GetProperty("segments").GetArrayLength(), html.Split("<td class=\"sign\"></td><td class=\"sign\"></td></tr>").Length - 1);
-        foreach (var part in new[] { "guide", "target", "guard" }) Assert.Contains($"<strong>{fit.GetProperty("witnessCones").GetProperty(part).GetString()}</strong>", html, StringComparison.Ordinal);
-        Assert.All(fit.GetProperty("cautions").EnumerateArray(), c => Assert.Contains(System.Net.WebUtility.HtmlEncode(c.GetProperty("hazard").GetString()!), html, StringComparison.Ordinal));
+        Assert.Equal(
+            fit.GetProperty("segments").GetArrayLength(), html.Split("<td class=\"sign\"></td><td class=\"sign\"></td></tr>").Length - 1);
+        foreach (var part in new[] { "guide", "target", "guard" })
+            Assert.Contains(
+                $"<strong>{fit.GetProperty("witnessCones").GetProperty(part).GetString()}</strong>", html, StringComparison.Ordinal);
+        Assert.All(
+            fit.GetProperty("cautions").EnumerateArray(),
+            c => Assert.Contains(System.Net.WebUtility.HtmlEncode(c.GetProperty("hazard").GetString()!), html, StringComparison.Ordinal));
         // Nothing is ever called that.
         Assert.DoesNotContain(" safe", html, StringComparison.OrdinalIgnoreCase);
     }
@@ -131,15 +185,28 @@ public class ScheduleTests(Support.Api api)
     [InlineData("bisque-slow", """{"cone":"06"}""", "units-missing", "/units")]
     [InlineData("bisque-slow", """{"units":"C"}""", "cone-missing", "/cone")]
     [InlineData("raku-western", """{"cone":"06","units":"C"}""", "schedule-without-cone", "/cone")]
-    [InlineData("bisque-slow", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"kilowatts":0}}""", "kiln-number-out-of-range", "/kiln/kilowatts")]
-    [InlineData("bisque-slow", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"kilowatts":900}}""", "kiln-power-absurd", "/kiln/kilowatts")]
-    [InlineData("bisque-slow", """{"cone":"06","units":"C","load":{"thickestMillimetres":401}}""", "thickness-out-of-range", "/load/thickestMillimetres")]
+    [InlineData(
+        "bisque-slow", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"kilowatts":0}}""",
+        "kiln-number-out-of-range", "/kiln/kilowatts")]
+    [InlineData(
+        "bisque-slow", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"kilowatts":900}}""", "kiln-power-absurd",
+        "/kiln/kilowatts")]
+    [InlineData(
+        "bisque-slow", """{"cone":"06","units":"C","load":{"thickestMillimetres":401}}""", "thickness-out-of-range",
+        "/load/thickestMillimetres")]
     [InlineData("bisque-slow", """{"cone":"06","units":"C","load":{"dryness":"damp"}}""", "word-unknown", "/load/dryness")]
-    [InlineData("bisque-slow", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"controllerSegments":1}}""", "controller-too-small", "/kiln/controllerSegments")]
-    [InlineData("bisque-slow", """{"cone":"06","units":"C","tariff":{"perKilowattHour":0.3}}""", "tariff-without-currency", "/tariff/currency")]
+    [InlineData(
+        "bisque-slow", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"controllerSegments":1}}""",
+        "controller-too-small", "/kiln/controllerSegments")]
+    [InlineData(
+        "bisque-slow", """{"cone":"06","units":"C","tariff":{"perKilowattHour":0.3}}""", "tariff-without-currency", "/tariff/currency")]
     [InlineData("bisque-slow", """{"cone":"06","units":"C","start":"2026-12-04T18:00:00"}""", "start-without-offset", "/start")]
-    [InlineData("bisque-slow", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"maxCone":"08"}}""", "kiln-below-cone", "/kiln/maxCone")]
-    [InlineData("high-fire-oxidation", """{"cone":"10","units":"C","kiln":{"heat":"electric","volumeLitres":74,"maxTemperature":1200}}""", "kiln-below-cone", "/kiln/maxTemperature")]
+    [InlineData(
+        "bisque-slow", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"maxCone":"08"}}""", "kiln-below-cone",
+        "/kiln/maxCone")]
+    [InlineData(
+        "high-fire-oxidation", """{"cone":"10","units":"C","kiln":{"heat":"electric","volumeLitres":74,"maxTemperature":1200}}""",
+        "kiln-below-cone", "/kiln/maxTemperature")]
     [InlineData("bisque-slow", """{"cone":"06","units":"C","chart":"seger-1914"}""", "chart-without-kinetics", "/chart")]
     [InlineData("bisque-slow", """{"cone":"06","units":"C","clockHand":9}""", "number-out-of-range", "/clockHand")]
     [InlineData("bisque-slow", """{"cone":"06","units":"C","startTemperature":-40}""", "number-out-of-range", "/startTemperature")]
@@ -172,5 +239,6 @@ public class ScheduleTests(Support.Api api)
 
     private static DateTime Moment(JsonElement times, string name) => times.GetProperty(name).GetDateTimeOffset().UtcDateTime;
 
-    private static List<string> Ids(JsonElement list) => [.. list.GetProperty("schedules").EnumerateArray().Select(s => s.GetProperty("id").GetString()!)];
+    private static List<string> Ids(JsonElement list) =>
+        [.. list.GetProperty("schedules").EnumerateArray().Select(s => s.GetProperty("id").GetString()!)];
 }

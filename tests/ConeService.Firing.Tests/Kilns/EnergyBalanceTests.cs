@@ -24,11 +24,14 @@ public class EnergyBalanceTests
 
     // Wet ware, weak elements, fast ramps and coasting are where a balance breaks.
     [Fact]
-    public void Energy_is_conserved_whatever_is_fired() => Gen.Select(Gen.Double[20, 900], Gen.Double[0.8, 12], Gen.Double[0, 0.5], Gen.Int[0, 2], Gen.Double[20, 900], Gen.Double[5, 60]).Sample((litres, perArea, ware, dryness, rate, step) =>
+    public void Energy_is_conserved_whatever_is_fired() => Gen.Select(
+        Gen.Double[20, 900], Gen.Double[0.8, 12], Gen.Double[0, 0.5], Gen.Int[0, 2], Gen.Double[20, 900], Gen.Double[5, 60]).Sample((litres, perArea, ware, dryness, rate, step) =>
     {
         var kilowatts = perArea * 5.7 * Math.Pow(litres / 1000, 2.0 / 3);
-        var setup = KilnCases.Model.Resolve(new(KilnHeat.Electric, litres, Kilowatts: Math.Max(0.3, kilowatts)), new(ware * litres, 0.1 * litres, Dryness: (Dryness)dryness));
-        Balanced(KilnCases.Model.Predict(setup, new([new(rate, 650, 0.2), new(null, 1050, 0.5), new(100, 900), new(null, 600, 0.1)]), step).Energy);
+        var load = new KilnLoad(ware * litres, 0.1 * litres, Dryness: (Dryness)dryness);
+        var setup = KilnCases.Model.Resolve(new(KilnHeat.Electric, litres, Kilowatts: Math.Max(0.3, kilowatts)), load);
+        var programme = new KilnProgramme([new(rate, 650, 0.2), new(null, 1050, 0.5), new(100, 900), new(null, 600, 0.1)]);
+        Balanced(KilnCases.Model.Predict(setup, programme, step).Energy);
     }, iter: 60);
 
     // Source: Kirchhoff's integral of k(t) = 0.09 + 1e-4·t through the wall of a 400 mm cube, area (1 + 1.08·x/0.4)²,
@@ -36,14 +39,16 @@ public class EnergyBalanceTests
     [Fact]
     public void A_kiln_that_is_held_for_days_needs_what_its_wall_and_leak_let_through()
     {
-        var setup = KilnCases.Model.Resolve(new(KilnHeat.Electric, Interior: new(400, 400, 400), Wall: new("insulating-firebrick", 76), Kilowatts: 10), new(0, 0, Ware: WareStage.Bisqued));
+        var kiln = new StatedKiln(KilnHeat.Electric, Interior: new(400, 400, 400), Wall: new("insulating-firebrick", 76), Kilowatts: 10);
+        var setup = KilnCases.Model.Resolve(kiln, new(0, 0, Ware: WareStage.Bisqued));
         var held = KilnCases.Model.Predict(setup, KilnCases.Plan("-:1000:100")).Curve.Last(s => s.SetPointCelsius is not null);
 
         const double inside = 0.96;
         const double thick = 0.076;
         var grown = 1 + (1.08 * thick / 0.4);
         double Through(double surface) => inside * grown / thick * ((0.09 * (1000 - surface)) + (0.5e-4 * (1e6 - (surface * surface))));
-        double Off(double surface) => inside * grown * grown * ((0.8 * 5.670374419e-8 * (Math.Pow(surface + 273.15, 4) - Math.Pow(293.15, 4))) + (1.6 * Math.Pow(surface - 20, 4.0 / 3)));
+        double Off(double surface) => inside * grown * grown
+            * ((0.8 * 5.670374419e-8 * (Math.Pow(surface + 273.15, 4) - Math.Pow(293.15, 4))) + (1.6 * Math.Pow(surface - 20, 4.0 / 3)));
         var surface = Brent.FindRoot(s => Through(s) - Off(s), 21, 900, 1e-9);
         var expected = (Through(surface) + (0.0005 * inside * 1100 * 980)) / 1000;
 
@@ -70,7 +75,8 @@ public class EnergyBalanceTests
 
     private static void Balanced(KilnEnergy e)
     {
-        var parts = e.WareKilowattHours + e.FurnitureKilowattHours + e.WaterKilowattHours + e.WallsKilowattHours + e.ChamberKilowattHours + e.SurfaceKilowattHours + e.LeakKilowattHours;
+        var parts = e.WareKilowattHours + e.FurnitureKilowattHours + e.WaterKilowattHours + e.WallsKilowattHours
+            + e.ChamberKilowattHours + e.SurfaceKilowattHours + e.LeakKilowattHours;
         Assert.Equal(1, parts / e.ToPeakKilowattHours, 0.001);
         Assert.Equal(e.TotalKilowattHours, e.ToPeakKilowattHours + e.AfterPeakKilowattHours, 9);
         Assert.InRange(e.UnaccountedKilowattHours / e.TotalKilowattHours, -0.001, 0.001);

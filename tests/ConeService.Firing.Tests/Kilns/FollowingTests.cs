@@ -33,7 +33,8 @@ public class FollowingTests
     public void The_rate_at_which_a_late_ramp_ended_can_be_followed()
     {
         var late = KilnCases.Model.Predict(KilnCases.Glazed(7), KilnCases.Plan("100:1000:0;60:1222:0.25")).Segments;
-        var slower = KilnCases.Model.Predict(KilnCases.Glazed(7), new([.. late.Select((s, i) => new KilnSegment(Math.Floor(s.LastRateCelsiusPerHour!.Value), i == 0 ? 1000 : 1222))]));
+        var programme = late.Select((s, i) => new KilnSegment(Math.Floor(s.LastRateCelsiusPerHour!.Value), i == 0 ? 1000 : 1222));
+        var slower = KilnCases.Model.Predict(KilnCases.Glazed(7), new([.. programme]));
         Assert.All(slower.Segments, s => Assert.Equal(Following.Follows, s.Following));
     }
 
@@ -71,8 +72,10 @@ public class FollowingTests
     {
         var plan = KilnCases.Plan("120:1100:0.2");
         var usual = KilnCases.Model.Predict(KilnCases.Glazed(9), plan);
-        var full = KilnCases.Model.Predict(KilnCases.Model.Resolve(new(KilnHeat.Electric, 198, Kilowatts: 9), new(60, 40, Ware: WareStage.Bisqued)), plan);
-        var thin = KilnCases.Model.Predict(KilnCases.Model.Resolve(new(KilnHeat.Electric, 198, Wall: new(null, 64), Kilowatts: 9), new(40, 30, Ware: WareStage.Bisqued)), plan);
+        var (heavy, light) = (new KilnLoad(60, 40, Ware: WareStage.Bisqued), new KilnLoad(40, 30, Ware: WareStage.Bisqued));
+        var full = KilnCases.Model.Predict(KilnCases.Model.Resolve(new(KilnHeat.Electric, 198, Kilowatts: 9), heavy), plan);
+        var thinWall = new StatedKiln(KilnHeat.Electric, 198, Wall: new(null, 64), Kilowatts: 9);
+        var thin = KilnCases.Model.Predict(KilnCases.Model.Resolve(thinWall, light), plan);
         Assert.True(full.Energy.TotalKilowattHours > usual.Energy.TotalKilowattHours && full.HoursToPeak >= usual.HoursToPeak);
         Assert.True(thin.Energy.SurfaceKilowattHours > usual.Energy.SurfaceKilowattHours && thin.HoursToOpening < usual.HoursToOpening);
         Assert.True(KilnCases.Model.Predict(KilnCases.Glazed(7), plan).HoursToPeak > usual.HoursToPeak);

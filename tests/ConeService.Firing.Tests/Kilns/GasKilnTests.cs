@@ -14,7 +14,9 @@ public class GasKilnTests
     // leaves 1 − (49.0 + 2·38.0 + 7.52·30.8)/802.3 = 0.555 of its net heating value.
     [Fact]
     public void The_flue_takes_what_the_products_of_methane_hold() =>
-        Assert.Equal(0.555, new FlueLoss(KilnCases.Model.Defaults["flue-loss"], KilnCases.Model.Defaults["flue-loss-slope"]).Available(1000, 25), 0.01);
+        Assert.Equal(
+            0.555, new FlueLoss(KilnCases.Model.Defaults["flue-loss"], KilnCases.Model.Defaults["flue-loss-slope"]).Available(1000, 25),
+            0.01);
 
     [Fact]
     public void Fuel_is_a_lower_bound_and_a_claim_only_with_the_keeper_s_factor()
@@ -25,9 +27,13 @@ public class GasKilnTests
         Assert.Null(bound.Fuel.KilowattHours);
         var known = KilnCases.Model.Predict(KilnCases.Model.Resolve(new(KilnHeat.Gas, 600, FuelFactor: 2)), plan);
         Assert.Equal(2 * bound.Fuel.LowerBoundKilowattHours, known.Fuel!.KilowattHours!.Value, 9);
-        Assert.Equal((1.5, 2.5), (bound.Fuel.UsualLowKilowattHours / bound.Fuel.LowerBoundKilowattHours, bound.Fuel.UsualHighKilowattHours / bound.Fuel.LowerBoundKilowattHours));
+        Assert.Equal(
+            (1.5, 2.5),
+            (bound.Fuel.UsualLowKilowattHours / bound.Fuel.LowerBoundKilowattHours,
+                bound.Fuel.UsualHighKilowattHours / bound.Fuel.LowerBoundKilowattHours));
     }
 
     [Fact]
-    public void An_electric_kiln_burns_nothing() => Assert.Null(KilnCases.Model.Predict(KilnCases.Glazed(11), KilnCases.Plan("150:600:0")).Fuel);
+    public void An_electric_kiln_burns_nothing() =>
+        Assert.Null(KilnCases.Model.Predict(KilnCases.Glazed(11), KilnCases.Plan("150:600:0")).Fuel);
 }

@@ -9,7 +9,11 @@ public class KilnResolveTests
     // By hand: 9 kW · (208/240)² / (1 + 0.10·1) = 6.1455 kW.
     [Fact]
     public void Low_voltage_and_old_elements_take_power() =>
-        Assert.Equal(6.1455, KilnCases.Model.Resolve(new(KilnHeat.Electric, 198, Kilowatts: 9, VoltsInstalled: 240, VoltsAsWired: 208, ElementAge: 1)).AvailableKilowatts, 4);
+        Assert.Equal(
+            6.1455,
+            KilnCases.Model.Resolve(new(KilnHeat.Electric, 198, Kilowatts: 9, VoltsInstalled: 240, VoltsAsWired: 208, ElementAge: 1))
+                .AvailableKilowatts,
+            4);
 
     // By hand: 75 firings of 150 are half the life: 9/1.05 = 8.5714 kW.
     [Fact]
@@ -21,14 +25,25 @@ public class KilnResolveTests
     {
         var setup = KilnCases.Model.Resolve(new(KilnHeat.Electric, 198));
         Assert.Equal(
-            ["kiln.interior", "kiln.wall.material", "kiln.kilowatts", "kiln.elementAge", "load.kilogramsWare", "load.kilogramsFurniture", "load.ware", "kiln.wall.thicknessMillimetres", "kiln.leakFactor", "load.dryness"],
+            [
+                "kiln.interior", "kiln.wall.material", "kiln.kilowatts", "kiln.elementAge", "load.kilogramsWare", "load.kilogramsFurniture",
+                "load.ware", "kiln.wall.thicknessMillimetres", "kiln.leakFactor", "load.dryness",
+            ],
             setup.Assumed.Select(a => a.Parameter));
         Assert.Contains("common-practice", setup.Sources);
     }
 
     [Fact]
     public void Nothing_is_assumed_where_everything_is_stated() => Assert.Empty(KilnCases.Model.Resolve(
-        new(KilnHeat.Electric, Interior: new(600, DiameterMillimetres: 600), Wall: new("insulating-firebrick", 76), Kilowatts: 9, VoltsInstalled: 240, VoltsAsWired: 230, ElementFirings: 20, LeakFactor: 1),
+        new(
+            KilnHeat.Electric,
+            Interior: new(600, DiameterMillimetres: 600),
+            Wall: new("insulating-firebrick", 76),
+            Kilowatts: 9,
+            VoltsInstalled: 240,
+            VoltsAsWired: 230,
+            ElementFirings: 20,
+            LeakFactor: 1),
         new(30, 20, 8, WareStage.Green, Dryness.BoneDry)).Assumed);
 
     // By hand: π/4·0.6²·0.6 m³ = 169.646 L and 1.5·π·0.6² = 1.69646 m²; a box 0.5·0.4·0.6 = 120 L and 1.48 m².
@@ -69,7 +84,9 @@ public class KilnResolveTests
     }
 
     [Fact]
-    public void A_near_wall_is_offered() => Assert.Equal("insulating-firebrick?", Refusal(new(KilnHeat.Electric, 198, Wall: new("insulating-firebrik"))).LikelyMistake?.ToString());
+    public void A_near_wall_is_offered() =>
+        Assert.Equal(
+            "insulating-firebrick?", Refusal(new(KilnHeat.Electric, 198, Wall: new("insulating-firebrik"))).LikelyMistake?.ToString());
 
     private static Finding Refusal(StatedKiln kiln, KilnLoad? load = null) =>
         Assert.Single(Assert.Throws<RefusedException>(() => KilnCases.Model.Resolve(kiln, load)).Findings);

@@ -16,8 +16,11 @@ public class PublishedFiringTests
         var (row, prediction) = (KilnCases.Row(id), KilnCases.Fire(id));
         Assert.True(prediction.Completed);
         var tolerance = KilnCases.Number(row["relative_tolerance"]);
-        Assert.InRange(prediction.Energy.TotalKilowattHours, KilnCases.Number(row["kilowatt_hours_low"]) * (1 - tolerance), KilnCases.Number(row["kilowatt_hours_high"]) * (1 + tolerance));
-        if (row["hours_low"] is { Length: > 0 } low) Assert.InRange(prediction.HoursToPeak, KilnCases.Number(low), KilnCases.Number(row["hours_high"]));
+        Assert.InRange(
+            prediction.Energy.TotalKilowattHours, KilnCases.Number(row["kilowatt_hours_low"]) * (1 - tolerance),
+            KilnCases.Number(row["kilowatt_hours_high"]) * (1 + tolerance));
+        if (row["hours_low"] is { Length: > 0 } low)
+            Assert.InRange(prediction.HoursToPeak, KilnCases.Number(low), KilnCases.Number(row["hours_high"]));
     }
 
     // Source: tests/Vectors/kiln-prototype.csv, written in another language with another rule and four times the layers.

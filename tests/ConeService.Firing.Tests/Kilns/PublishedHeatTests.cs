@@ -61,7 +61,8 @@ public class PublishedHeatTests
     {
         public decimal Density => Row.DensityKilogramsPerCubicMetre!.Value;
 
-        public double ConductivityAt800 => (double)(Row.ConductivityConstant! + (800 * Row.ConductivitySlope!) + (800 * 800 * Row.ConductivitySquare!))!;
+        public double ConductivityAt800 =>
+            (double)(Row.ConductivityConstant! + (800 * Row.ConductivitySlope!) + (800 * 800 * Row.ConductivitySquare!))!;
 
         public double HeatAt800 => SpecificHeat.Of(Row).At(1073.15);
     }

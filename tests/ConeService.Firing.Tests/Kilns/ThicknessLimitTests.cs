@@ -4,7 +4,8 @@ namespace ConeService.Firing.Tests.Kilns;
 
 public class ThicknessLimitTests
 {
-    // Source: heat-work specification section 6, by hand: 60/3600 K/s · (0.0125 m)² / (2·3e-7 m²/s) = 4.3403 K; and 100 mm at 60 °C/h 69.444 K.
+    // Source: heat-work specification section 6, by hand: 60/3600 K/s · (0.0125 m)² / (2·3e-7 m²/s) = 4.3403 K; and 100 mm at 60 °C/h
+    // 69.444 K.
     [Theory]
     [InlineData(60, 25, 4.3403)]
     [InlineData(60, 100, 69.4444)]
@@ -15,5 +16,6 @@ public class ThicknessLimitTests
     public void The_rate_gives_the_difference_back() => Assert.Equal(10, ThicknessLimit.Difference(ThicknessLimit.Rate(10, 40), 40), 12);
 
     [Fact]
-    public void The_diffusivity_is_the_one_of_the_table() => Assert.Equal(ThicknessLimit.GreenClayDiffusivity, KilnCases.Model.Defaults["green-clay-diffusivity"]);
+    public void The_diffusivity_is_the_one_of_the_table() =>
+        Assert.Equal(ThicknessLimit.GreenClayDiffusivity, KilnCases.Model.Defaults["green-clay-diffusivity"]);
 }

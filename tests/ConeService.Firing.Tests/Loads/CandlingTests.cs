@@ -1,6 +1,8 @@
 namespace ConeService.Firing.Tests.Loads;
 
-/// <summary>How much longer thick greenware is candled: load rule candle-thick-walls-longer, above 12 mm an hour for each 3 mm, begun ones counted.</summary>
+/// <summary>
+/// How much longer thick greenware is candled: load rule candle-thick-walls-longer, above 12 mm an hour for each 3 mm, begun ones counted.
+/// </summary>
 public class CandlingTests
 {
     [Theory]

@@ -7,7 +7,10 @@ using ConeService.Firing.Tests.Support;
 
 namespace ConeService.Firing.Tests.Schedules;
 
-/// <summary>Every template for every cone of its range in three kilns: the programme, sent to the heat-work capability as a request of its own, puts the cone just down and leaves the next standing.</summary>
+/// <summary>
+/// Every template for every cone of its range in three kilns: the programme, sent to the heat-work capability as a request of its own, puts
+/// the cone just down and leaves the next standing.
+/// </summary>
 public class EveryFitTests
 {
     private static readonly HeatWorkCalculator Calculator = new(Reference.Charts);
@@ -17,7 +20,11 @@ public class EveryFitTests
         get
         {
             var data = new TheoryData<string, string>();
-            foreach (var schedule in Fits.Fitter.Catalogue.Schedules.Where(s => s.EndCone is not null)) foreach (var kiln in Fits.Kilns.Keys) data.Add(schedule.Id, kiln);
+            foreach (var schedule in Fits.Fitter.Catalogue.Schedules.Where(s => s.EndCone is not null))
+            {
+                foreach (var kiln in Fits.Kilns.Keys) data.Add(schedule.Id, kiln);
+            }
+
             return data;
         }
     }
@@ -53,7 +60,9 @@ public class EveryFitTests
         CoolingRate = (double)programme.CoolingRate,
     }).Answer;
 
-    private static IEnumerable<string> Cones(Schedule schedule) => Reference.Charts.Default.Cones.Where(c => schedule.Takes(c.Cone)).Select(c => c.Cone.ToString());
+    private static IEnumerable<string> Cones(Schedule schedule) =>
+        Reference.Charts.Default.Cones.Where(c => schedule.Takes(c.Cone)).Select(c => c.Cone.ToString());
 
-    private static string Words(ScheduleFit fit) => string.Join("; ", fit.Segments.Select(s => s.InWords)) + " | " + string.Join(" ", fit.Changes.Select(c => c.Message));
+    private static string Words(ScheduleFit fit) =>
+        string.Join("; ", fit.Segments.Select(s => s.InWords)) + " | " + string.Join(" ", fit.Changes.Select(c => c.Message));
 }

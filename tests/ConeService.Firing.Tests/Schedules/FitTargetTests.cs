@@ -100,7 +100,9 @@ public class FitTargetTests
     {
         var marks = Fits.Fit("bisque-slow", "06", Fits.Kilns["small"]).Answer.Landmarks;
         Assert.Equal(marks.OrderBy(m => m.FromHours), marks);
-        Assert.Equal(["free-water", "organics", "bound-water-kaolin", "quartz-up", "carbon-sulphur", "quartz-down", "cristobalite-inv", "unload"], marks.Select(m => m.Id));
+        Assert.Equal(
+            ["free-water", "organics", "bound-water-kaolin", "quartz-up", "carbon-sulphur", "quartz-down", "cristobalite-inv", "unload"],
+            marks.Select(m => m.Id));
     }
 
     [Theory]
@@ -109,13 +111,19 @@ public class FitTargetTests
     [InlineData("tomorrow", "start-unreadable")]
     [InlineData("2026-02-30T18:00:00Z", "start-unreadable")]
     public void A_start_must_be_a_moment(string start, string code) =>
-        Assert.Equal([code], Assert.Throws<RefusedException>(() => Fits.Fit("bisque-slow", "06", start: start)).Findings.Select(f => f.Code));
+        Assert.Equal(
+            [code], Assert.Throws<RefusedException>(() => Fits.Fit("bisque-slow", "06", start: start)).Findings.Select(f => f.Code));
 
     [Fact]
     public void Every_default_that_the_computation_asks_for_is_in_the_package() =>
         Assert.All(
-            ["cooling-limit-thickness", "drying-hold-glaze", "drying-hold-leather-hard", "drying-hold-most", "drying-hold-per-millimetre", "drying-hold-thin", "drying-hold-wet", "drying-temperature", "drying-thickness", "fired-wall-difference", "kiln-cooling-rate", "last-ramp-span", "loading-minutes", "start-temperature"],
+            [
+                "cooling-limit-thickness", "drying-hold-glaze", "drying-hold-leather-hard", "drying-hold-most", "drying-hold-per-millimetre",
+                "drying-hold-thin", "drying-hold-wet", "drying-temperature", "drying-thickness", "fired-wall-difference",
+                "kiln-cooling-rate", "last-ramp-span", "loading-minutes", "start-temperature",
+            ],
             id => Assert.Contains(Reference.Dataset.ScheduleDefaults, d => d.Id == id));
 
-    private static (string?, string, string?) Witnesses(ScheduleFit fit) => (fit.WitnessCones!.Guide, fit.WitnessCones.Target, fit.WitnessCones.Guard);
+    private static (string?, string, string?) Witnesses(ScheduleFit fit) =>
+        (fit.WitnessCones!.Guide, fit.WitnessCones.Target, fit.WitnessCones.Guard);
 }

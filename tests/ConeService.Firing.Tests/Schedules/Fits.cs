@@ -19,6 +19,15 @@ internal static class Fits
         ["gas"] = new("gas", "gas", VolumeLitres: 500, Wall: new("insulating-firebrick", 230), Kilowatts: 90),
     };
 
-    public static FitResult Fit(string schedule, string? cone, Kiln? kiln = null, FitLoad? load = null, string units = "C", double? clock = null, string? chart = null, FitTariff? tariff = null, string? start = null) =>
+    public static FitResult Fit(
+        string schedule,
+        string? cone,
+        Kiln? kiln = null,
+        FitLoad? load = null,
+        string units = "C",
+        double? clock = null,
+        string? chart = null,
+        FitTariff? tariff = null,
+        string? start = null) =>
         Fitter.Fit(Fitter.Catalogue.Find(schedule), new(SentText.Of(cone), chart, clock, units, kiln, load, start, Tariff: tariff));
 }

@@ -33,44 +33,68 @@ internal static class FitCalendar
         }
 
         var text = new StringBuilder();
-        foreach (var line in (string[])["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//ConeService//Firing calendar//EN", "CALSCALE:GREGORIAN"]) Line(text, line);
+        string[] head = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//ConeService//Firing calendar//EN", "CALSCALE:GREGORIAN"];
+        foreach (var line in head) Line(text, line);
         var name = Name(fit);
         var facts = Facts(fit);
         if (loading < start) Event(text, fit, stamp, "loading", loading, start, $"Load: {name}", facts);
         Event(text, fit, stamp, "firing", start, end, $"Firing: {name}", facts);
         foreach (var (vent, i) in fit.Times.Vents.Select((v, i) => (v, i)))
         {
-            Event(text, fit, stamp, FormattableString.Invariant($"vent-{i + 1}"), vent.From!.Value, vent.To!.Value, $"Vent {Words(vent)}: {name}", $"{vent.Note ?? Words(vent) + "."} Until {QuantityFormat.Temperature(vent.ToCelsius, fit.Units == "F")}; trust the pyrometer more than the clock.");
+            var until = QuantityFormat.Temperature(vent.ToCelsius, fit.Units == "F");
+            Event(
+                text, fit, stamp, FormattableString.Invariant($"vent-{i + 1}"), vent.From!.Value, vent.To!.Value,
+                $"Vent {Words(vent)}: {name}",
+                $"{vent.Note ?? Words(vent) + "."} Until {until}; trust the pyrometer more than the clock.");
         }
 
-        Event(text, fit, stamp, "peak", peak.AddMinutes(-AttendMinutes), peak, $"Peak, attend: {name}", $"Peak about {QuantityFormat.Temperature((double)fit.PeakCelsius, fit.Units == "F")}. {Watch(fit)}");
+        Event(
+            text, fit, stamp, "peak", peak.AddMinutes(-AttendMinutes), peak, $"Peak, attend: {name}",
+            $"Peak about {QuantityFormat.Temperature((double)fit.PeakCelsius, fit.Units == "F")}. {Watch(fit)}");
         if (fit.Times.Opening is { } opening)
         {
-            Event(text, fit, stamp, "opening", opening, opening.AddMinutes(AttendMinutes), $"Earliest opening: {name}", "Not before chamber and ware are below 95 °C (203 °F), by the pyrometer and not by the clock.");
+            Event(
+                text, fit, stamp, "opening", opening, opening.AddMinutes(AttendMinutes), $"Earliest opening: {name}",
+                "Not before chamber and ware are below 95 °C (203 °F), by the pyrometer and not by the clock.");
         }
 
         Line(text, "END:VCALENDAR");
         return text.ToString();
     }
 
-    private static string Name(ScheduleFit fit) => fit.Schedule.Title + (fit.Cone is { } cone ? $", cone {cone}" : "") + (fit.Kiln?.Id is { } kiln ? $", {kiln}" : "");
+    private static string Name(ScheduleFit fit) =>
+        fit.Schedule.Title + (fit.Cone is { } cone ? $", cone {cone}" : "") + (fit.Kiln?.Id is { } kiln ? $", {kiln}" : "");
 
     private static string Facts(ScheduleFit fit)
     {
         var lines = fit.Segments.Select(s => FormattableString.Invariant($"{s.Number}. {s.InWords} ({s.Purpose})")).ToList();
-        if (fit.WitnessCones is { } cones) lines.Add($"Witness cones: guide {cones.Guide ?? "none"}, target {cones.Target}, guard {cones.Guard ?? "none"}.");
+        if (fit.WitnessCones is { } cones)
+            lines.Add($"Witness cones: guide {cones.Guide ?? "none"}, target {cones.Target}, guard {cones.Guard ?? "none"}.");
         if (fit.Kiln is { Instead: { } instead }) lines.Add(instead.ToString());
-        lines.Add(fit.Times.Basis == "kiln-model" ? "Times by the kiln model; a real kiln differs." : "Times by the programme; the cooling is a guess.");
+        lines.Add(fit.Times.Basis == "kiln-model"
+            ? "Times by the kiln model; a real kiln differs."
+            : "Times by the programme; the cooling is a guess.");
         return string.Join("\n", lines);
     }
 
     private static string Watch(ScheduleFit fit) => fit.WitnessCones is { } cones
-        ? $"Witness cones: when the guide{(cones.Guide is { } guide ? $" ({guide})" : "")} falls, watch; when the target ({cones.Target}) points where it should, the firing is done, whatever the meter says; the guard{(cones.Guard is { } guard ? $" ({guard})" : "")} must stay up."
+        ? $"Witness cones: when the guide{(cones.Guide is { } guide ? $" ({guide})" : "")} falls, watch; "
+            + $"when the target ({cones.Target}) points where it should, the firing is done, whatever the meter says; "
+            + $"the guard{(cones.Guard is { } guard ? $" ({guard})" : "")} must stay up."
         : "Judge by eye.";
 
-    private static string Words(VentPeriod vent) => System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(vent.Vent.ToString()).Replace('-', ' ');
+    private static string Words(VentPeriod vent) =>
+        System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(vent.Vent.ToString()).Replace('-', ' ');
 
-    private static void Event(StringBuilder text, ScheduleFit fit, DateTimeOffset stamp, string part, DateTimeOffset from, DateTimeOffset to, string summary, string description)
+    private static void Event(
+        StringBuilder text,
+        ScheduleFit fit,
+        DateTimeOffset stamp,
+        string part,
+        DateTimeOffset from,
+        DateTimeOffset to,
+        string summary,
+        string description)
     {
         Line(text, "BEGIN:VEVENT");
         Line(text, $"UID:{Uid(fit, part)}");
@@ -88,15 +112,19 @@ internal static class FitCalendar
     // The same firing at the same time in the same kiln is the same event, whatever else changed.
     private static string Uid(ScheduleFit fit, string part)
     {
-        var identity = string.Create(CultureInfo.InvariantCulture, $"{fit.Schedule.Id}|{fit.Kiln?.Id}|{fit.Times.Start!.Value.UtcTicks}|{part}");
+        var start = fit.Times.Start!.Value.UtcTicks;
+        var identity = string.Create(CultureInfo.InvariantCulture, $"{fit.Schedule.Id}|{fit.Kiln?.Id}|{start}|{part}");
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(identity)).AsSpan(0, 16)) + "@cone-service";
     }
 
     private static string Utc(DateTimeOffset time) => time.UtcDateTime.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture);
 
     private static string Escape(string text) => text
-        .Replace("\\", "\\\\", StringComparison.Ordinal).Replace(";", "\\;", StringComparison.Ordinal).Replace(",", "\\,", StringComparison.Ordinal)
-        .Replace("\r", "", StringComparison.Ordinal).Replace("\n", "\\n", StringComparison.Ordinal);
+        .Replace("\\", "\\\\", StringComparison.Ordinal)
+        .Replace(";", "\\;", StringComparison.Ordinal)
+        .Replace(",", "\\,", StringComparison.Ordinal)
+        .Replace("\r", "", StringComparison.Ordinal)
+        .Replace("\n", "\\n", StringComparison.Ordinal);
 
     private static void Line(StringBuilder text, string line)
     {

@@ -12,8 +12,9 @@ internal static class FitCsv
 {
     private static readonly string[] Columns =
     [
-        "segment", "rate_celsius_per_hour", "rate_fahrenheit_per_hour", "taken_rate_celsius_per_hour", "target_celsius", "target_fahrenheit", "hold_minutes", "start_hours", "hold_hours", "end_hours",
-        "stage", "purpose", "atmosphere", "atmosphere_note", "vent", "vent_note", "template_segments", "confidence", "in_words", "schedule", "cone", "chart", "units", "cooling_rate", "dataset_version",
+        "segment", "rate_celsius_per_hour", "rate_fahrenheit_per_hour", "taken_rate_celsius_per_hour", "target_celsius",
+        "target_fahrenheit", "hold_minutes", "start_hours", "hold_hours", "end_hours", "stage", "purpose", "atmosphere", "atmosphere_note", "vent",
+        "vent_note", "template_segments", "confidence", "in_words", "schedule", "cone", "chart", "units", "cooling_rate", "dataset_version",
     ];
 
     /// <summary>Writes the programme; blanks stand for what is null in JSON.</summary>
@@ -34,11 +35,15 @@ internal static class FitCsv
             csv.WriteField(s.StartHours);
             csv.WriteField(s.HoldHours);
             csv.WriteField(s.EndHours);
-            foreach (var word in new[] { Kebab(s.Stage), s.Purpose.ToString(), Kebab(s.Atmosphere), s.AtmosphereNote, Kebab(s.Vent), s.VentNote, string.Join(" ", s.TemplateSegments), Kebab(s.Confidence), s.InWords.ToString() })
-            {
-                csv.WriteField(word);
-            }
-
+            csv.WriteField(Kebab(s.Stage));
+            csv.WriteField(s.Purpose.ToString());
+            csv.WriteField(Kebab(s.Atmosphere));
+            csv.WriteField(s.AtmosphereNote);
+            csv.WriteField(Kebab(s.Vent));
+            csv.WriteField(s.VentNote);
+            csv.WriteField(string.Join(" ", s.TemplateSegments));
+            csv.WriteField(Kebab(s.Confidence));
+            csv.WriteField(s.InWords.ToString());
             csv.WriteField(fit.Schedule.Id);
             csv.WriteField(fit.Cone);
             csv.WriteField(fit.Chart);

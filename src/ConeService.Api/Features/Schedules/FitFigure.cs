@@ -11,7 +11,9 @@ using ConeService.Firing.Schedules.Fitting;
 
 namespace ConeService.Api.Features.Schedules;
 
-/// <summary>A fitted firing as a figure of the shape of a printed page: the curve, the cones along it, and what the ware passes. SVG without script.</summary>
+/// <summary>
+/// A fitted firing as a figure of the shape of a printed page: the curve, the cones along it, and what the ware passes. SVG without script.
+/// </summary>
 internal static class FitFigure
 {
     private const int Width = 760;
@@ -33,34 +35,57 @@ internal static class FitFigure
         var frame = new FigureFrame(curve, Width, bottom);
         var svg = new StringBuilder();
         HeatWorkFigure.Open(svg, Heading(fit), Describe(fit), Width, Height);
-        svg.Append(CultureInfo.InvariantCulture, $"<text class=\"h\" x=\"{FigureFrame.Left}\" y=\"26\">{HtmlPage.Encode(Heading(fit))}</text><text class=\"s\" x=\"{FigureFrame.Left}\" y=\"44\">{HtmlPage.Encode(Wrap(Facts(fit)).First())}</text>");
+        Text(svg, "h", FigureFrame.Left, 26, Heading(fit));
+        Text(svg, "s", FigureFrame.Left, 44, Wrap(Facts(fit)).First());
         frame.DrawAxes(svg);
         Clock(svg, frame, fit, bottom);
         // What the controller asks for lies under what the kiln does.
-        if (fit.Kiln is not null) svg.Append(CultureInfo.InvariantCulture, $"<path class=\"l\" style=\"stroke-width:3\" fill=\"none\" d=\"{frame.Curve(result.Programme)}\"/>");
+        if (fit.Kiln is not null)
+        {
+            var asked = frame.Curve(result.Programme);
+            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"l\" style=\"stroke-width:3\" fill=\"none\" d=\"{asked}\"/>");
+        }
+
         svg.Append(CultureInfo.InvariantCulture, $"<path class=\"t\" d=\"{frame.Curve(curve)}\"/>");
         Cones(svg, frame, cones, fit.Cone);
         Marks(svg, frame, fit, curve);
         Lines(svg, legend, bottom + LegendTop);
-        svg.Append(CultureInfo.InvariantCulture, $"<text class=\"s\" x=\"{FigureFrame.Left}\" y=\"{Height - 26}\">Chart {HtmlPage.Encode(fit.Chart)}, data package {HtmlPage.Encode(fit.DatasetVersion)}. Witness cones beside the ware decide, not the meter.</text>");
-        svg.Append(CultureInfo.InvariantCulture, $"<text class=\"s\" x=\"{FigureFrame.Left}\" y=\"{Height - 10}\">{(fit.Kiln is null ? "Line: the programme; its cooling is a guess, as no kiln was described." : "Line: the kiln, by its model. Dotted: what the controller asks for.")} Open circles: cones going down.</text>");
+        Text(
+            svg, "s", FigureFrame.Left, Height - 26,
+            $"Chart {fit.Chart}, data package {fit.DatasetVersion}. Witness cones beside the ware decide, not the meter.");
+        var line = fit.Kiln is null
+            ? "Line: the programme; its cooling is a guess, as no kiln was described."
+            : "Line: the kiln, by its model. Dotted: what the controller asks for.";
+        Text(svg, "s", FigureFrame.Left, Height - 10, line + " Open circles: cones going down.");
         return svg.Append("</svg>\n").ToString();
     }
 
-    private static string Heading(ScheduleFit fit) => fit.Schedule.Title + (fit.Cone is { } cone ? $" to cone {cone}" : "") + (fit.Kiln?.Id is { } kiln ? $" in {kiln}" : "");
+    private static void Text(StringBuilder svg, string style, int x, int y, string text) =>
+        svg.Append(CultureInfo.InvariantCulture, $"<text class=\"{style}\" x=\"{x}\" y=\"{y}\">{HtmlPage.Encode(text)}</text>");
+
+    private static string Heading(ScheduleFit fit) =>
+        fit.Schedule.Title + (fit.Cone is { } cone ? $" to cone {cone}" : "") + (fit.Kiln?.Id is { } kiln ? $" in {kiln}" : "");
 
     private static string Facts(ScheduleFit fit)
     {
         var f = fit.Units == "F";
-        var facts = new List<string> { $"Peak {QuantityFormat.Temperature((double)fit.PeakCelsius, f)} after {QuantityFormat.Duration(fit.Times.PeakHours * 60)}" };
+        var (peak, after) = (QuantityFormat.Temperature((double)fit.PeakCelsius, f), QuantityFormat.Duration(fit.Times.PeakHours * 60));
+        var facts = new List<string> { $"Peak {peak} after {after}" };
         if (fit.Times.OpeningHours is { } opening) facts.Add($"earliest opening after {QuantityFormat.Duration(opening * 60)}");
         if (fit.Kiln is { Fuel: null } kiln) facts.Add(FormattableString.Invariant($"{kiln.Energy.TotalKilowattHours:0} kWh"));
         facts.Add($"cones {(fit.Kiln?.HeatWork ?? fit.HeatWork).Reading}");
         return string.Join(", ", facts);
     }
 
-    private static string Describe(ScheduleFit fit) =>
-        $"Temperature over time. {Facts(fit)}. Programme: {string.Join("; ", fit.Segments.Select(s => s.InWords))}. On the way: {string.Join("; ", fit.Landmarks.Select(l => FormattableString.Invariant($"{l.Landmark} at {l.FromHours:0.0} hours")))}.";
+    private static string Describe(ScheduleFit fit)
+    {
+        var marks = fit.Landmarks.Select(l => FormattableString.Invariant($"{l.Landmark} at {l.FromHours:0.0} hours"));
+        return $"Temperature over time. {Facts(fit)}. Programme: {string.Join("; ", fit.Segments.Select(s => s.InWords))}. "
+            + $"On the way: {string.Join("; ", marks)}.";
+    }
+
+    private static void Middle(StringBuilder svg, double x, double y, string text) =>
+        svg.Append(CultureInfo.InvariantCulture, $"<text class=\"s\" x=\"{x:0.#}\" y=\"{y:0.#}\" text-anchor=\"middle\">{text}</text>");
 
     // Time of day under the hours, where a start was given.
     private static void Clock(StringBuilder svg, FigureFrame frame, ScheduleFit fit, int bottom)
@@ -71,10 +96,10 @@ internal static class FitFigure
         {
             var (x, time) = (frame.X(hours), start.AddHours(hours));
             if (x > Width - 120) break;
-            svg.Append(CultureInfo.InvariantCulture, $"<text class=\"s\" x=\"{x:0.#}\" y=\"{bottom + 33}\" text-anchor=\"middle\">{time:HH:mm}</text>");
+            Middle(svg, x, bottom + 33, time.ToString("HH:mm", CultureInfo.InvariantCulture));
             if (time.Date == day) continue;
             day = time.Date;
-            svg.Append(CultureInfo.InvariantCulture, $"<text class=\"s\" x=\"{x:0.#}\" y=\"{bottom + 46}\" text-anchor=\"middle\">{time:d MMM}</text>");
+            Middle(svg, x, bottom + 46, time.ToString("d MMM", CultureInfo.InvariantCulture));
         }
     }
 
@@ -85,10 +110,14 @@ internal static class FitFigure
         foreach (var cone in cones.Where(c => c.DownAtHours is not null).Reverse().OrderByDescending(c => c.Cone == target))
         {
             var (x, y, aim) = (frame.X(cone.DownAtHours!.Value), frame.Y(cone.DownAtCelsius!.Value), cone.Cone == target);
-            svg.Append(CultureInfo.InvariantCulture, $"<circle class=\"{(aim ? "r" : "d")}\" cx=\"{x:0.#}\" cy=\"{y:0.#}\" r=\"{(aim ? 5 : 3)}\"/>");
+            var (style, radius) = aim ? ("r", 5) : ("d", 3);
+            svg.Append(CultureInfo.InvariantCulture, $"<circle class=\"{style}\" cx=\"{x:0.#}\" cy=\"{y:0.#}\" r=\"{radius}\"/>");
             if (named.Any(n => Math.Abs(n.Y - y) < LabelRoom && Math.Abs(n.X - x) < LabelWidth)) continue;
             named.Add((x, y));
-            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"l\" d=\"M{x - 5:0.#} {y - 4:0.#}l-11 -9\"/><text x=\"{x - 18:0.#}\" y=\"{y - 12:0.#}\" text-anchor=\"end\"{(aim ? " font-weight=\"600\"" : "")}>{HtmlPage.Encode(cone.Cone)}</text>");
+            var weight = aim ? " font-weight=\"600\"" : "";
+            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"l\" d=\"M{x - 5:0.#} {y - 4:0.#}l-11 -9\"/>");
+            svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{x - 18:0.#}\" y=\"{y - 12:0.#}\" text-anchor=\"end\"{weight}>");
+            svg.Append(CultureInfo.InvariantCulture, $"{HtmlPage.Encode(cone.Cone)}</text>");
         }
     }
 
@@ -102,7 +131,9 @@ internal static class FitFigure
             var at = x + 15;
             if (at - last < 18 && Math.Abs(y - lastY) < 18) at = last + 18;
             (last, lastY) = (at, y);
-            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"a\" d=\"M{x:0.#} {y:0.#}H{at - 8:0.#}\"/><circle class=\"a bg\" cx=\"{at:0.#}\" cy=\"{y:0.#}\" r=\"8\"/><text class=\"s\" x=\"{at:0.#}\" y=\"{y + 4:0.#}\" text-anchor=\"middle\">{i + 1}</text>");
+            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"a\" d=\"M{x:0.#} {y:0.#}H{at - 8:0.#}\"/>");
+            svg.Append(CultureInfo.InvariantCulture, $"<circle class=\"a bg\" cx=\"{at:0.#}\" cy=\"{y:0.#}\" r=\"8\"/>");
+            Middle(svg, at, y + 4, $"{i + 1}");
         }
     }
 
@@ -111,31 +142,41 @@ internal static class FitFigure
         var f = fit.Units == "F";
         var lines = fit.Landmarks.Select((l, i) => (
             $"{i + 1}",
-            $"{l.Landmark}, {Span(l, f)}, {Hours(l.FromHours)}{(l.ToHours is { } to && to > l.FromHours + 0.1 ? " to " + Hours(to) : "")}{(l.Advice is null ? "" : ". " + l.Advice)}")).ToList();
+            $"{l.Landmark}, {Span(l, f)}, {Hours(l.FromHours)}{Until(l)}{(l.Advice is null ? "" : ". " + l.Advice)}")).ToList();
         lines.Add(("", Ends(fit)));
         lines.AddRange(fit.Segments.Select(s => ($"s{s.Number}", $"{s.InWords}: {s.Purpose}")));
         return [.. lines.SelectMany(l => Wrap(l.Item2).Select((text, i) => (i == 0 ? l.Item1 : "", text)))];
     }
 
+    private static string Until(FitLandmark mark) => mark.ToHours is { } to && to > mark.FromHours + 0.1 ? " to " + Hours(to) : "";
+
     // How the witness cones stand at the end.
     private static string Ends(ScheduleFit fit)
     {
-        var cones = (fit.Kiln?.HeatWork ?? fit.HeatWork).Cones.Where(c => fit.WitnessCones is not { } w || c.Cone == w.Guide || c.Cone == w.Target || c.Cone == w.Guard);
+        var cones = (fit.Kiln?.HeatWork ?? fit.HeatWork).Cones
+            .Where(c => fit.WitnessCones is not { } w || c.Cone == w.Guide || c.Cone == w.Target || c.Cone == w.Guard);
         return $"At the end, with {(fit.Kiln is null ? "the programme followed" : "the kiln as modelled")}: "
-            + string.Join(", ", cones.Select(c => c.DownAtHours is null ? FormattableString.Invariant($"cone {c.Cone} at {c.ClockHand:0.#} o’clock") : $"cone {c.Cone} down")) + ".";
+            + string.Join(", ", cones.Select(c => c.DownAtHours is null
+                ? FormattableString.Invariant($"cone {c.Cone} at {c.ClockHand:0.#} o’clock")
+                : $"cone {c.Cone} down")) + ".";
     }
 
     private static void Lines(StringBuilder svg, List<(string Head, string Text)> legend, int top)
     {
         foreach (var (line, i) in legend.Select((l, i) => (l, i)))
         {
-            svg.Append(CultureInfo.InvariantCulture, $"<text class=\"s\" x=\"{FigureFrame.Left - 6}\" y=\"{top + (i * Row)}\" text-anchor=\"end\">{line.Head}</text><text class=\"s\" x=\"{FigureFrame.Left}\" y=\"{top + (i * Row)}\">{HtmlPage.Encode(line.Text)}</text>");
+            var (x, y) = (FigureFrame.Left, top + (i * Row));
+            svg.Append(CultureInfo.InvariantCulture, $"<text class=\"s\" x=\"{x - 6}\" y=\"{y}\" text-anchor=\"end\">{line.Head}</text>");
+            Text(svg, "s", x, y, line.Text);
         }
     }
 
-    private static string Span(FitLandmark mark, bool fahrenheit) => mark.CelsiusLow == mark.CelsiusHigh
-        ? QuantityFormat.Temperature((double)mark.CelsiusLow, fahrenheit)
-        : $"{QuantityFormat.Temperature((double)mark.CelsiusLow, fahrenheit)[..^3]} to {QuantityFormat.Temperature((double)mark.CelsiusHigh, fahrenheit)}";
+    private static string Span(FitLandmark mark, bool fahrenheit)
+    {
+        var low = QuantityFormat.Temperature((double)mark.CelsiusLow, fahrenheit);
+        var high = QuantityFormat.Temperature((double)mark.CelsiusHigh, fahrenheit);
+        return mark.CelsiusLow == mark.CelsiusHigh ? low : $"{low[..^3]} to {high}";
+    }
 
     private static string Hours(double hours) => FormattableString.Invariant($"{hours:0.0} h");
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Firing.Schedules;
@@ -9,16 +10,21 @@ using ConeService.Firing.Schedules.Fitting;
 
 namespace ConeService.Api.Features.Schedules;
 
-/// <summary>A sheet for the kiln room's door: the programme to sign, the witness cones to set, times, cautions, and the curve on a second page.</summary>
+/// <summary>
+/// A sheet for the kiln room's door: the programme to sign, the witness cones to set, times, cautions, and the curve on a second page.
+/// </summary>
 internal static class FitSheet
 {
     private const string Style = """
 
-        .sheet{font-size:.82rem;line-height:1.32}.sheet h1{margin:.1rem 0;font-size:1.5rem}.sheet h2{font-size:1rem;margin:.5rem 0 .15rem}.sheet p{margin:.4rem 0}
+        .sheet{font-size:.82rem;line-height:1.32}.sheet h1{margin:.1rem 0;font-size:1.5rem}
+        .sheet h2{font-size:1rem;margin:.5rem 0 .15rem}.sheet p{margin:.4rem 0}
         .sheet td,.sheet th{border:1px solid var(--line);padding:.16rem .35rem}.sheet thead th{text-align:left}
-        .sheet td{height:1.9rem}.sheet td,.sheet tbody th{vertical-align:middle}.sheet td.n,.sheet th{white-space:nowrap}.sheet td.sign{min-width:3.8rem}.sheet .small,.sheet .many{font-size:.88em}
+        .sheet td{height:1.9rem}.sheet td,.sheet tbody th{vertical-align:middle}.sheet td.n,.sheet th{white-space:nowrap}
+        .sheet td.sign{min-width:3.8rem}.sheet .small,.sheet .many{font-size:.88em}
         .cones{display:flex;gap:.6rem;margin:.4rem 1px}.cones div{flex:1;border:2px solid var(--ink);text-align:center;padding:.15rem}
-        .cones strong{display:block;font-size:1.5rem}.two{display:grid;grid-template-columns:1fr 1fr;gap:0 1.2rem}.many ul{columns:2;column-gap:1.2rem}.sheet ul{margin:.1rem 0;padding-left:1.1rem}
+        .cones strong{display:block;font-size:1.5rem}.two{display:grid;grid-template-columns:1fr 1fr;gap:0 1.2rem}
+        .many ul{columns:2;column-gap:1.2rem}.sheet ul{margin:.1rem 0;padding-left:1.1rem}
         .line{display:inline-block;border-bottom:1px solid var(--ink);min-width:9rem;height:1.6rem}
         .figure svg{width:100%;height:auto}
         @page{size:A4;margin:12mm}
@@ -31,7 +37,8 @@ internal static class FitSheet
     {
         var fit = result.Answer;
         var body = new StringBuilder("<div class=\"sheet\">");
-        body.AppendLine(CultureInfo.InvariantCulture, $"<h1>{E(fit.Schedule.Title)}{(fit.Cone is { } cone ? $", cone {E(cone)}" : "")}</h1>");
+        var title = fit.Schedule.Title + (fit.Cone is null ? "" : ", cone " + fit.Cone);
+        body.AppendLine(CultureInfo.InvariantCulture, $"<h1>{E(title)}</h1>");
         body.AppendLine(CultureInfo.InvariantCulture, $"<p>{E(Lead(fit))}</p>");
         Witnesses(body, fit);
         Table(body, fit);
@@ -41,18 +48,21 @@ internal static class FitSheet
         Kiln(body, fit);
         body.AppendLine("</div></div>");
         // On the door stands what the one who fires must do; why the programme is what it is stands overleaf.
-        var (vital, others) = (fit.Changes.Where(c => c.Code is FitChangeCode.Lost or FitChangeCode.DoneByHand or FitChangeCode.DryingAdded).ToList(), fit.Changes.ToList());
+        var vital = fit.Changes.Where(c => c.Code is FitChangeCode.Lost or FitChangeCode.DoneByHand or FitChangeCode.DryingAdded).ToList();
         List(body, "Mind", [.. vital.Select(c => c.Message).Concat(fit.Warnings).Select(m => m.ToString())]);
         body.Append("<div class=\"many\">");
         List(body, "Cautions", [.. fit.Cautions.Select(c => $"{c.Hazard}. {c.Control}")]);
         body.Append("</div>");
-        body.AppendLine("<p>Loaded by <span class=\"line\"></span> Started by <span class=\"line\"></span> Opened by <span class=\"line\"></span></p>");
-        body.AppendLine(CultureInfo.InvariantCulture, $"<p class=\"small\">Computed from data package {E(fit.DatasetVersion)}, chart {E(fit.Chart)}, schedule {E(fit.Schedule.Id)} ({E(Words(fit.Schedule.Confidence))}). The witness cones decide. Local codes, the kiln's manual and licensed practice come first.</p></div>");
+        const string line = "<span class=\"line\"></span>";
+        body.AppendLine(CultureInfo.InvariantCulture, $"<p>Loaded by {line} Started by {line} Opened by {line}</p>");
+        body.Append(CultureInfo.InvariantCulture, $"<p class=\"small\">Computed from data package {E(fit.DatasetVersion)}, ");
+        body.Append(CultureInfo.InvariantCulture, $"chart {E(fit.Chart)}, schedule {E(fit.Schedule.Id)} ({E(Words(fit.Schedule.Confidence))}). ");
+        body.AppendLine("The witness cones decide. Local codes, the kiln's manual and licensed practice come first.</p></div>");
         body.AppendLine(CultureInfo.InvariantCulture, $"<div class=\"figure\">{FitFigure.Render(result)}</div>");
         body.Append("<div class=\"sheet\"><div class=\"small\">");
-        List(body, "Why it is not the template", [.. others.Except(vital).Select(c => c.Message.ToString())]);
+        List(body, "Why it is not the template", [.. fit.Changes.Except(vital).Select(c => c.Message.ToString())]);
         body.AppendLine("</div></div>");
-        return HtmlPage.Text(fit.Schedule.Title + (fit.Cone is null ? "" : ", cone " + fit.Cone), body.ToString(), Style);
+        return HtmlPage.Text(title, body.ToString(), Style);
     }
 
     private static string Lead(ScheduleFit fit)
@@ -70,20 +80,40 @@ internal static class FitSheet
     {
         if (fit.WitnessCones is not { } cones) return;
         var where = fit.ClockHand is { } hand and < 6 ? FormattableString.Invariant($"ends at {hand:0.#} o’clock") : "ends down";
-        body.AppendLine(CultureInfo.InvariantCulture, $"<div class=\"cones\"><div>Guide<strong>{E(cones.Guide ?? "–")}</strong>falls first: watch</div><div>Target<strong>{E(cones.Target)}</strong>{where}: done</div><div>Guard<strong>{E(cones.Guard ?? "–")}</strong>stays up</div></div>");
+        body.Append("<div class=\"cones\">");
+        body.Append(CultureInfo.InvariantCulture, $"<div>Guide<strong>{E(cones.Guide ?? "–")}</strong>falls first: watch</div>");
+        body.Append(CultureInfo.InvariantCulture, $"<div>Target<strong>{E(cones.Target)}</strong>{where}: done</div>");
+        body.AppendLine(CultureInfo.InvariantCulture, $"<div>Guard<strong>{E(cones.Guard ?? "–")}</strong>stays up</div></div>");
     }
 
     private static void Table(StringBuilder body, ScheduleFit fit)
     {
         var (f, timed) = (fit.Units == "F", fit.Times.Start is not null);
         var unit = f ? "°F" : "°C";
-        body.AppendLine(CultureInfo.InvariantCulture, $"<table><caption>The programme, to sign segment by segment</caption><thead><tr><th scope=\"col\">No.</th><th scope=\"col\" class=\"n\">{unit}/h</th><th scope=\"col\" class=\"n\">To {unit}</th><th scope=\"col\" class=\"n\">Hold</th><th scope=\"col\" class=\"n\">{(timed ? "About" : "Hours")}</th><th scope=\"col\">For</th><th scope=\"col\">Vent, atmosphere</th><th scope=\"col\">Read, time</th><th scope=\"col\">By</th></tr></thead><tbody>");
+        body.Append("<table><caption>The programme, to sign segment by segment</caption><thead><tr><th scope=\"col\">No.</th>");
+        foreach (var head in (string[])[$"{unit}/h", $"To {unit}", "Hold", timed ? "About" : "Hours"])
+            body.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\" class=\"n\">{head}</th>");
+        foreach (var head in (string[])["For", "Vent, atmosphere", "Read, time", "By"])
+            body.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{head}</th>");
+        body.AppendLine("</tr></thead><tbody>");
         foreach (var s in fit.Segments)
         {
             var outcome = fit.Kiln?.Segments[s.Number - 1];
             var from = outcome?.StartHours ?? s.StartHours;
             var rate = f ? s.RateFahrenheitPerHour : s.RateCelsiusPerHour;
-            body.AppendLine(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{s.Number}</th><td class=\"n\">{(rate is { } r ? r.ToString("0", CultureInfo.InvariantCulture) : s.HoldHours > s.StartHours ? "full" : "–")}</td><td class=\"n\">{(f ? s.TargetFahrenheit : s.TargetCelsius):0}</td><td class=\"n\">{(s.HoldMinutes > 0 ? QuantityFormat.Duration(s.HoldMinutes) : "–")}</td><td class=\"n\">{(fit.Times.Start is { } start ? start.AddHours(from).ToString("ddd HH:mm", CultureInfo.InvariantCulture) : from.ToString("0.0", CultureInfo.InvariantCulture))}</td><td>{E(s.Purpose.ToString())}</td><td>{E(Setting(s))}</td><td class=\"sign\"></td><td class=\"sign\"></td></tr>");
+            body.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{s.Number}</th>");
+            string[] numbers =
+            [
+                rate is { } r ? r.ToString("0", CultureInfo.InvariantCulture) : s.HoldHours > s.StartHours ? "full" : "–",
+                (f ? s.TargetFahrenheit : s.TargetCelsius).ToString("0", CultureInfo.InvariantCulture),
+                s.HoldMinutes > 0 ? QuantityFormat.Duration(s.HoldMinutes) : "–",
+                fit.Times.Start is { } start
+                    ? start.AddHours(from).ToString("ddd HH:mm", CultureInfo.InvariantCulture)
+                    : from.ToString("0.0", CultureInfo.InvariantCulture),
+            ];
+            foreach (var number in numbers) body.Append(CultureInfo.InvariantCulture, $"<td class=\"n\">{number}</td>");
+            body.Append(CultureInfo.InvariantCulture, $"<td>{E(s.Purpose.ToString())}</td><td>{E(Setting(s))}</td>");
+            body.AppendLine("<td class=\"sign\"></td><td class=\"sign\"></td></tr>");
         }
 
         body.AppendLine("</tbody></table>");
@@ -92,7 +122,8 @@ internal static class FitSheet
     private static string Setting(FittedSegment s)
     {
         var vent = s.VentNote?.TrimEnd('.') ?? Words(s.Vent);
-        var atmosphere = Words(s.Atmosphere) + (s.AtmosphereNote is null ? "" : ", " + char.ToLowerInvariant(s.AtmosphereNote[0]) + s.AtmosphereNote[1..].TrimEnd('.'));
+        var note = s.AtmosphereNote is { } n ? $", {char.ToLowerInvariant(n[0])}{n[1..].TrimEnd('.')}" : "";
+        var atmosphere = Words(s.Atmosphere) + note;
         return $"{char.ToUpperInvariant(vent[0])}{vent[1..]}; {atmosphere}";
     }
 
@@ -100,7 +131,8 @@ internal static class FitSheet
     {
         var t = fit.Times;
         List<string> lines = [Line("Peak", t.PeakHours, t.Peak), Line("Programme ends", t.EndHours, t.End)];
-        if (t.OpeningHours is { } opening) lines.Add(Line("Earliest opening", opening, t.Opening) + ". Below 95 °C (203 °F) by the pyrometer");
+        if (t.OpeningHours is { } opening)
+            lines.Add(Line("Earliest opening", opening, t.Opening) + ". Below 95 °C (203 °F) by the pyrometer");
         List(body, "Times", lines);
     }
 
@@ -108,13 +140,27 @@ internal static class FitSheet
     {
         if (fit.Kiln is not { } kiln) return;
         var energy = kiln.Fuel is { } fuel
-            ? fuel.KilowattHours is { } own ? FormattableString.Invariant($"Fuel about {own:0} kWh") : FormattableString.Invariant($"Fuel at least {fuel.LowerBoundKilowattHours:0} kWh, usually {fuel.UsualLowKilowattHours:0} to {fuel.UsualHighKilowattHours:0}")
+            ? Fuel(fuel)
             : FormattableString.Invariant($"Energy about {kiln.Energy.TotalKilowattHours:0} kWh, ± 20 %");
-        List<string> lines = [FormattableString.Invariant($"{kiln.AvailableKilowatts:0.0} kW there{(kiln.CanFollow ? "; it follows every segment" : "")}"), energy];
-        if (kiln.Cost is { } cost) lines.Add(cost.Amount is { } amount ? FormattableString.Invariant($"Cost about {amount:0.00} {cost.Currency} ({cost.Low:0.00} to {cost.High:0.00})") : FormattableString.Invariant($"Cost {cost.Low:0.00} to {cost.High:0.00} {cost.Currency}"));
+        var follows = kiln.CanFollow ? "; it follows every segment" : "";
+        List<string> lines = [FormattableString.Invariant($"{kiln.AvailableKilowatts:0.0} kW there{follows}"), energy];
+        if (kiln.Cost is { } cost)
+        {
+            lines.Add(cost.Amount is { } amount
+                ? FormattableString.Invariant($"Cost about {amount:0.00} {cost.Currency} ({cost.Low:0.00} to {cost.High:0.00})")
+                : FormattableString.Invariant($"Cost {cost.Low:0.00} to {cost.High:0.00} {cost.Currency}"));
+        }
+
         if (kiln.Instead is { } instead) lines.Add(instead.ToString());
         lines.AddRange(kiln.Remedies.Select(r => r.Message.ToString()));
         List(body, "Kiln", lines);
+    }
+
+    private static string Fuel(KilnFuel fuel)
+    {
+        if (fuel.KilowattHours is { } own) return FormattableString.Invariant($"Fuel about {own:0} kWh");
+        var (low, high) = (fuel.UsualLowKilowattHours, fuel.UsualHighKilowattHours);
+        return FormattableString.Invariant($"Fuel at least {fuel.LowerBoundKilowattHours:0} kWh, usually {low:0} to {high:0}");
     }
 
     private static void List(StringBuilder body, string title, IReadOnlyCollection<string> items)
@@ -127,7 +173,10 @@ internal static class FitSheet
 
     private static string Line(string what, double hours, DateTimeOffset? at) => $"{what}: {When(hours, at)}";
 
-    private static string When(double hours, DateTimeOffset? at) => at is { } moment ? $"about {Moment(moment)} ({QuantityFormat.Duration(hours * 60)})" : $"after {QuantityFormat.Duration(hours * 60)}";
+    private static string When(double hours, DateTimeOffset? at) =>
+        at is { } moment
+            ? $"about {Moment(moment)} ({QuantityFormat.Duration(hours * 60)})"
+            : $"after {QuantityFormat.Duration(hours * 60)}";
 
     private static string Moment(DateTimeOffset time) => time.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture);
 

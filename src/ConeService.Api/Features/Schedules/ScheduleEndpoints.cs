@@ -17,42 +17,57 @@ internal static class ScheduleEndpoints
 
     public static void MapSchedules(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/schedules", List).WithQuery("kind", "cone", "atmosphere").Describe("listSchedules", Tags.Schedules).Answers<ScheduleList>();
-        routes.MapRead("/schedules/{schedule}", Detail).WithQuery("units").Describe("getSchedule", Tags.Schedules).Answers<ScheduleDetail>().Problems(404);
+        routes.MapRead("/schedules", List).WithQuery("kind", "cone", "atmosphere")
+            .Describe("listSchedules", Tags.Schedules).Answers<ScheduleList>();
+        routes.MapRead("/schedules/{schedule}", Detail).WithQuery("units")
+            .Describe("getSchedule", Tags.Schedules).Answers<ScheduleDetail>().Problems(404);
         routes.MapPost("/schedules/{schedule}/fit", Fit).WithQuery()
             .Accepts<FitRequest>(JsonBody.MediaType)
             .Describe("fitSchedule", Tags.Schedules)
-            .Answers<ScheduleFit>(Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType).Problems(404, 406, 413, 415);
+            .Answers<ScheduleFit>(Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType)
+            .Problems(404, 406, 413, 415);
     }
 
     /// <summary>The schedules.</summary>
-    /// <remarks>Templates as they are handed on, before they are fitted: what each is for, the cones it can be fitted to, and how far it can be trusted.</remarks>
-    /// <param name="kind">The kind of firing: bisque, glaze, single, overglaze, raku, salt, soda, wood, pit or saggar. Left out: all.</param>
+    /// <remarks>Templates as they are handed on, before they are fitted: what each is for, the cones it can be fitted to, and how far it
+    /// can be trusted.</remarks>
+    /// <param name="kind">The kind of firing: bisque, glaze, single, overglaze, raku, salt, soda, wood, pit or saggar. Left out:
+    /// all.</param>
     /// <param name="cone">A cone that the schedule can be fitted to. Left out: all.</param>
     /// <param name="atmosphere">The atmosphere in which the ware matures: oxidation, neutral or reduction. Left out: all.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult List(string? kind, string? cone, string? atmosphere, SnapshotHolder snapshots) => kind is null && cone is null && atmosphere is null
+    internal static IResult List(string? kind, string? cone, string? atmosphere, SnapshotHolder snapshots) =>
+        kind is null && cone is null && atmosphere is null
         ? snapshots.Current.Prepare("schedules", static r => JsonBody.Cacheable(r.Schedules.List()))
         : JsonBody.Cacheable(snapshots.Current.Reference.Schedules.List(kind, cone, atmosphere));
 
     /// <summary>One schedule with its segments.</summary>
-    /// <remarks>Every segment with rate, target, hold, purpose, atmosphere and vent, which of its figures were published, and its source.</remarks>
+    /// <remarks>Every segment with rate, target, hold, purpose, atmosphere and vent, which of its figures were published, and its
+    /// source.</remarks>
     /// <param name="schedule">Name of the schedule, from /v1/schedules.</param>
     /// <param name="units">C or F: the unit in which the segments are put into words. Left out: C, said in assumed.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult Detail(string schedule, string? units, SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare($"schedule/{schedule}/{units}", (schedule, units), static (r, x) => JsonBody.Cacheable(r.Schedules.Detail(x.schedule, x.units)));
+        snapshots.Current.Prepare(
+            $"schedule/{schedule}/{units}",
+            (schedule, units),
+            static (r, x) => JsonBody.Cacheable(r.Schedules.Detail(x.schedule, x.units)));
 
     /// <summary>A programme for your cone, kiln and load.</summary>
-    /// <remarks>The last ramp and hold are solved so that the target cone is just down and the next one is not; drying and the quartz inversion follow the thickness of the wall; segments are joined when the controller holds fewer, and what is lost is named. With a kiln: whether it can follow, what it does instead, hours, energy and cost. Answers JSON, the programme as text/csv, a figure as image/svg+xml, a calendar as text/calendar (needs a start), and a sheet to print as text/html.</remarks>
+    /// <remarks>The last ramp and hold are solved so that the target cone is just down and the next one is not; drying and the quartz
+    /// inversion follow the thickness of the wall; segments are joined when the controller holds fewer, and what is lost is named. With a
+    /// kiln: whether it can follow, what it does instead, hours, energy and cost. Answers JSON, the programme as text/csv, a figure as
+    /// image/svg+xml, a calendar as text/calendar (needs a start), and a sheet to print as text/html.</remarks>
     /// <param name="schedule">Name of the schedule, from /v1/schedules.</param>
     /// <param name="body">Cone, kiln, load, start and tariff.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
     /// <param name="time">The clock, for the stamp of calendar entries.</param>
-    internal static IResult Fit(string schedule, JsonRequest<FitRequest> body, HttpRequest request, SnapshotHolder snapshots, TimeProvider time)
+    internal static IResult Fit(
+        string schedule, JsonRequest<FitRequest> body, HttpRequest request, SnapshotHolder snapshots, TimeProvider time)
     {
-        var type = Negotiation.Choose(request, JsonBody.MediaType, Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType);
+        var type = Negotiation.Choose(
+            request, JsonBody.MediaType, Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType);
         var fit = snapshots.Current.Reference.Schedules.Fit(schedule, body.Value);
         return type switch
         {

@@ -3,7 +3,9 @@ using ConeService.Firing.HeatWork;
 
 namespace ConeService.Firing.Kilns.Thermal;
 
-/// <summary>What is kept of a firing while it runs: two thinned histories, samples for drawing, the peak and where the heat stood there.</summary>
+/// <summary>
+/// What is kept of a firing while it runs: two thinned histories, samples for drawing, the peak and where the heat stood there.
+/// </summary>
 /// <param name="balance">The kiln.</param>
 internal sealed class FiringRecord(HeatBalance balance)
 {
@@ -47,13 +49,20 @@ internal sealed class FiringRecord(HeatBalance balance)
         if (kelvin >= PeakKelvin - AtPeak) PeakParts = balance.Parts();
         if (!always && hours < nextSample - 1e-9) return;
         var sample = new KilnSample(
-            hours, double.IsNaN(setPoint) ? null : setPoint - Temperature.KelvinAtZero, kelvin - Temperature.KelvinAtZero, balance.Load - Temperature.KelvinAtZero, watts / 1000);
+            hours,
+            double.IsNaN(setPoint) ? null : setPoint - Temperature.KelvinAtZero,
+            kelvin - Temperature.KelvinAtZero,
+            balance.Load - Temperature.KelvinAtZero,
+            watts / 1000);
         if (samples.Count > 0 && samples[^1].Hours >= hours) samples[^1] = sample;
         else samples.Add(sample);
         nextSample = (Math.Floor((hours / SampleHours) + 1e-6) + 1) * SampleHours;
     }
 
-    /// <summary>Mean rate from the sample where the chamber was <paramref name="span"/> K from where it is now, not before <paramref name="since"/>, K/h, positive; null when nothing moved.</summary>
+    /// <summary>
+    /// Mean rate from the sample where the chamber was <paramref name="span"/> K from where it is now, not before <paramref name="since"/>,
+    /// K/h, positive; null when nothing moved.
+    /// </summary>
     public double? RateOverLast(double span, double since)
     {
         var end = samples[^1];

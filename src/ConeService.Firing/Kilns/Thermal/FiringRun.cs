@@ -7,7 +7,8 @@ namespace ConeService.Firing.Kilns.Thermal;
 /// A controller before a kiln. The set-point climbs by the clock; at the target it waits for the chamber, and only
 /// then the hold begins. A chamber that hardly climbs at full power short of the target ends the firing.
 /// </summary>
-internal sealed class FiringRun(HeatBalance balance, FiringRecord record, Func<double, double> mostWatts, double dryKelvin, double stepSeconds)
+internal sealed class FiringRun(
+    HeatBalance balance, FiringRecord record, Func<double, double> mostWatts, double dryKelvin, double stepSeconds)
 {
     private const double Arrived = 0.02;
     private const double StallWatchHours = 1;

@@ -1,6 +1,9 @@
 namespace ConeService.Firing.Kilns.Thermal;
 
-/// <summary>Water that leaves over a span of temperature, once: cooling does not bring it back. The share follows 3x² − 2x³, so that the heat it takes sets in gently.</summary>
+/// <summary>
+/// Water that leaves over a span of temperature, once: cooling does not bring it back. The share follows 3x² − 2x³, so that the heat it
+/// takes sets in gently.
+/// </summary>
 /// <param name="Joules">Heat that all of it takes, J.</param>
 /// <param name="FromKelvin">Where it begins, K.</param>
 /// <param name="ToKelvin">Where it is gone, K.</param>

@@ -39,7 +39,8 @@ internal sealed record KilnPhysics
 
     /// <summary>Conductance between the outer surface and the room, W/K.</summary>
     public double Surface(double surface, double room) =>
-        Wall.OuterSquareMetres * ((SurfaceEmissivity * Radiation(surface, room)) + (SurfaceConvection * Math.Cbrt(Math.Abs(surface - room))));
+        Wall.OuterSquareMetres
+        * ((SurfaceEmissivity * Radiation(surface, room)) + (SurfaceConvection * Math.Cbrt(Math.Abs(surface - room))));
 
     // σ(a⁴ − b⁴) = this × (a − b); 4σT³ where the two are close.
     private static double Radiation(double a, double b) => StefanBoltzmann * ((a * a) + (b * b)) * (a + b);

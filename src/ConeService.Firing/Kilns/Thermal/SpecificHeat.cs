@@ -3,7 +3,9 @@ using ConeService.Data;
 
 namespace ConeService.Firing.Kilns.Thermal;
 
-/// <summary>Specific heat c = constant + slope·T + inverse square/T² and its integral. T is kelvin less <paramref name="ScaleOffset"/>.</summary>
+/// <summary>
+/// Specific heat c = constant + slope·T + inverse square/T² and its integral. T is kelvin less <paramref name="ScaleOffset"/>.
+/// </summary>
 /// <param name="Constant">J/(kg K).</param>
 /// <param name="Slope">J/(kg K²).</param>
 /// <param name="InverseSquare">J K/kg.</param>
@@ -12,7 +14,10 @@ internal readonly record struct SpecificHeat(double Constant, double Slope, doub
 {
     /// <summary>The specific heat of a material.</summary>
     public static SpecificHeat Of(KilnMaterialRow row) => new(
-        (double)row.HeatConstant, (double)row.HeatSlope, (double)row.HeatInverseSquare, row.HeatScale == "celsius" ? Temperature.KelvinAtZero : 0);
+        (double)row.HeatConstant,
+        (double)row.HeatSlope,
+        (double)row.HeatInverseSquare,
+        row.HeatScale == "celsius" ? Temperature.KelvinAtZero : 0);
 
     /// <summary>Specific heat at a temperature, J/(kg K).</summary>
     /// <param name="kelvin">Temperature, K.</param>

@@ -4,7 +4,10 @@ using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
-/// <summary>Targets on the way that come too close to the peak of a cooler cone are lowered: the last ramp, whose rate the chart is read at, keeps its span.</summary>
+/// <summary>
+/// Targets on the way that come too close to the peak of a cooler cone are lowered: the last ramp, whose rate the chart is read at, keeps
+/// its span.
+/// </summary>
 internal static class ApproachSteps
 {
     // Two targets nearer than this are one.
@@ -21,7 +24,12 @@ internal static class ApproachSteps
     /// <param name="grid">The controller's grid.</param>
     /// <param name="changes">Changes are added here.</param>
     public static void Apply(
-        List<FitStep> steps, Func<FitStep, bool> hot, double span, Func<List<FitStep>, int, double?> estimate, ControllerGrid grid, List<FitChange> changes)
+        List<FitStep> steps,
+        Func<FitStep, bool> hot,
+        double span,
+        Func<List<FitStep>, int, double?> estimate,
+        ControllerGrid grid,
+        List<FitChange> changes)
     {
         var before = steps.ToDictionary(s => s.From.Count > 0 ? s.From[0] : 0, s => s.Celsius);
         for (var round = 0; round < Rounds; round++)
@@ -56,7 +64,11 @@ internal static class ApproachSteps
             changes.Add(new(
                 FitChangeCode.SegmentDropped, gone.From,
                 gone.HoldMinutes > 0 ? Message.Sentences(dropped, Message.Of("schedules.hold-kept")) : dropped));
-            steps[i - 1] = kept with { HoldMinutes = Math.Max(kept.HoldMinutes, gone.HoldMinutes), Rate = Math.Min(kept.Speed, gone.Speed) };
+            steps[i - 1] = kept with
+            {
+                HoldMinutes = Math.Max(kept.HoldMinutes, gone.HoldMinutes),
+                Rate = Math.Min(kept.Speed, gone.Speed),
+            };
             steps.RemoveAt(i--);
         }
     }

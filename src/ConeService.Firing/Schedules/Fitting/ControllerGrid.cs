@@ -2,7 +2,9 @@ using ConeService.Contract.Quantities;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
-/// <summary>What a controller can be told: whole degrees, whole degrees per hour and whole minutes, in °C or °F. Values here are °C.</summary>
+/// <summary>
+/// What a controller can be told: whole degrees, whole degrees per hour and whole minutes, in °C or °F. Values here are °C.
+/// </summary>
 /// <param name="fahrenheit">True for °F.</param>
 internal sealed class ControllerGrid(bool fahrenheit)
 {

@@ -8,7 +8,9 @@ namespace ConeService.Firing.Schedules.Fitting;
 /// <summary>Cooling through the quartz inversion that follows the thickness of the wall.</summary>
 internal static class CoolingSteps
 {
-    /// <summary>Slows cooling segments that cross the inversion, or adds one where the kiln by itself would cool faster than the wall allows.</summary>
+    /// <summary>
+    /// Slows cooling segments that cross the inversion, or adds one where the kiln by itself would cool faster than the wall allows.
+    /// </summary>
     /// <param name="steps">The steps; the last ones may cool already.</param>
     /// <param name="question">The question.</param>
     /// <param name="catalogue">The limits.</param>
@@ -16,7 +18,12 @@ internal static class CoolingSteps
     /// <param name="naturalTop">How fast it cools by itself from the top, °C/h.</param>
     /// <param name="changes">Changes are added here.</param>
     public static void Apply(
-        List<FitStep> steps, FitQuestion question, ScheduleCatalogue catalogue, double naturalRate, double naturalTop, List<FitChange> changes)
+        List<FitStep> steps,
+        FitQuestion question,
+        ScheduleCatalogue catalogue,
+        double naturalRate,
+        double naturalTop,
+        List<FitChange> changes)
     {
         if (WallLimits.Cooling(catalogue, question.ThicknessMillimetres) is not { } limit || steps.Max(s => s.Celsius) <= limit.To) return;
         var (rate, f) = (QuantityFormat.Rate(limit.Rate, question.Fahrenheit), question.Fahrenheit);
@@ -34,8 +41,9 @@ internal static class CoolingSteps
 
         var last = steps[^1];
         if (last.Celsius <= limit.From || naturalRate <= limit.Rate) return;
-        if (last.Celsius > limit.To) steps.Add(Cool(last, FiringStage.CrashCooling, Message.Of("schedules.purpose-cool-by-itself"), null, limit.To, naturalTop));
-        steps.Add(Cool(last, FiringStage.SlowCooling, Message.Of("schedules.purpose-cool-through-quartz"), limit.Rate, limit.From, naturalRate));
+        var (crash, slow) = (Message.Of("schedules.purpose-cool-by-itself"), Message.Of("schedules.purpose-cool-through-quartz"));
+        if (last.Celsius > limit.To) steps.Add(Cool(last, FiringStage.CrashCooling, crash, null, limit.To, naturalTop));
+        steps.Add(Cool(last, FiringStage.SlowCooling, slow, limit.Rate, limit.From, naturalRate));
         changes.Add(new(FitChangeCode.CoolingForThickness, [], Message.Of(
             "schedules.cooling-added",
             ("rate", rate),

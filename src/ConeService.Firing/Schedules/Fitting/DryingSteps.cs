@@ -16,7 +16,8 @@ internal static class DryingSteps
     {
         var (least, why) = LeastHold(question, catalogue);
         if (least <= 0) return;
-        var index = steps.FindIndex(s => s.Stage == FiringStage.Drying && s.HoldMinutes > 0 && (s.Celsius <= Boiling || !question.Greenware));
+        var index = steps.FindIndex(s =>
+            s is { Stage: FiringStage.Drying, HoldMinutes: > 0 } && (s.Celsius <= Boiling || !question.Greenware));
         if (index < 0)
         {
             var celsius = catalogue.Default("drying-temperature");

@@ -10,13 +10,21 @@ internal static class FitLandmarks
 {
     // Which rows of the landmarks table concern which firing; the table itself does not say.
     private static readonly string[] Every = ["quartz-up", "quartz-down", "cristobalite-inv", "unload"];
-    private static readonly string[] OfSomeKinds = ["decal-vent", "glaze-seal", "iron-reduce", "lustre-close", "raku-draw", "salt-melt", "salt-vapour"];
+    private static readonly string[] OfSomeKinds =
+    [
+        "decal-vent", "glaze-seal", "iron-reduce", "lustre-close", "raku-draw", "salt-melt", "salt-vapour",
+    ];
+
     private static readonly string[] Green = ["free-water", "organics", "bound-water-kaolin", "carbon-sulphur"];
 
     /// <summary>What is missing from a package whose schedules pass landmarks.</summary>
-    public static IEnumerable<PackageFault> Requires(Dataset dataset) => dataset.ScheduleTemplates.Count == 0 || dataset.Landmarks.Count == 0
-        ? []
-        : Requirements.Ids(dataset, "landmarks", [.. Every, .. Green, .. OfSomeKinds], dataset.Landmarks.Select(l => l.Id), "fitting a schedule");
+    public static IEnumerable<PackageFault> Requires(Dataset dataset)
+    {
+        // A package of before the schedules passes none.
+        if (dataset.ScheduleTemplates.Count == 0 || dataset.Landmarks.Count == 0) return [];
+        string[] needed = [.. Every, .. Green, .. OfSomeKinds];
+        return Requirements.Ids(dataset, "landmarks", needed, dataset.Landmarks.Select(l => l.Id), "fitting a schedule");
+    }
 
     /// <summary>The landmarks, in order of time.</summary>
     public static IReadOnlyList<FitLandmark> Along(Dataset dataset, FitQuestion question, HeatHistory curve)

@@ -9,9 +9,13 @@ internal static class FitProgrammes
     /// <summary>The steps from a start, with the cooling after them where a rate is given.</summary>
     public static HeatProgramme Of(IEnumerable<FitStep> steps, double startCelsius, double? coolingRate = null)
     {
-        List<HeatSegment> segments = [.. steps.Select(s => new HeatSegment(s.Speed, s.Celsius + Temperature.KelvinAtZero, s.HoldMinutes / 60))];
+        List<HeatSegment> segments =
+        [
+            .. steps.Select(s => new HeatSegment(s.Speed, s.Celsius + Temperature.KelvinAtZero, s.HoldMinutes / 60)),
+        ];
         var last = segments.Count > 0 ? segments[^1].TargetKelvin : startCelsius + Temperature.KelvinAtZero;
-        return new(startCelsius + Temperature.KelvinAtZero, segments, 150, coolingRate is { } rate ? new CoolDown.AtRate(rate, Math.Min(last, 20 + Temperature.KelvinAtZero)) : null);
+        var cooling = coolingRate is { } rate ? new CoolDown.AtRate(rate, Math.Min(last, 20 + Temperature.KelvinAtZero)) : null;
+        return new(startCelsius + Temperature.KelvinAtZero, segments, 150, cooling);
     }
 
     /// <summary>The same steps with the peak, and what hangs on it, at a temperature.</summary>
@@ -24,7 +28,8 @@ internal static class FitProgrammes
         })];
 
     /// <summary>Where a step starts, °C.</summary>
-    public static double StartOf(IReadOnlyList<FitStep> steps, int index, double startCelsius) => index == 0 ? startCelsius : steps[index - 1].Celsius;
+    public static double StartOf(IReadOnlyList<FitStep> steps, int index, double startCelsius) =>
+        index == 0 ? startCelsius : steps[index - 1].Celsius;
 
     /// <summary>Time that the steps take, h.</summary>
     public static double Hours(IReadOnlyList<FitStep> steps, double startCelsius) =>

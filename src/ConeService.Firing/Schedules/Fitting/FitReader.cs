@@ -68,7 +68,8 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
     private double Default(string id, string parameter, List<Assumption>? assumed)
     {
         var row = catalogue.DefaultRow(id);
-        assumed?.Add(new(parameter, string.Create(CultureInfo.InvariantCulture, $"{row.Value} {row.Unit}"), Message.Verbatim(row.Statement)));
+        var value = string.Create(CultureInfo.InvariantCulture, $"{row.Value} {row.Unit}");
+        assumed?.Add(new(parameter, value, Message.Verbatim(row.Statement)));
         return (double)row.Value;
     }
 
@@ -140,7 +141,8 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
         var moment = DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.None, out var start);
         if (moment && start.Year is >= 1970 and <= 2200) return start;
         findings.Add(new(
-            "start-unreadable", "/start", sent, Message.Of("schedules.start-era", ("sent", sent)), Message.Verbatim(["2026-12-04T18:00:00+01:00"])));
+            "start-unreadable", "/start", sent,
+            Message.Of("schedules.start-era", ("sent", sent)), Message.Verbatim(["2026-12-04T18:00:00+01:00"])));
         return null;
     }
 

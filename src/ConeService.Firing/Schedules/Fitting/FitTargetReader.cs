@@ -58,7 +58,8 @@ internal sealed class FitTargetReader(ConeCharts charts)
 
         if (request.ClockHand is null) assumed.Add(new("clockHand", "6", Message.Of("schedules.assumed-clock-hand")));
         var clock = request.ClockHand ?? 6;
-        return new(found, chart.Cones.FirstOrDefault(c => c.Cone > cone && c.Curve(rate) is not null), clock, clock >= 6 ? 1 : ConeBend.Progress(clock * 15));
+        var next = chart.Cones.FirstOrDefault(c => c.Cone > cone && c.Curve(rate) is not null);
+        return new(found, next, clock, clock >= 6 ? 1 : ConeBend.Progress(clock * 15));
     }
 
     private static Finding OutsideRange(Schedule schedule, Cone cone, string? sent)

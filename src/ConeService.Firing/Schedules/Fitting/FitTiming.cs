@@ -11,7 +11,8 @@ namespace ConeService.Firing.Schedules.Fitting;
 internal static class FitTiming
 {
     /// <summary>The times.</summary>
-    public static FitTimes Of(FitQuestion question, FittedSteps fitted, IReadOnlyList<FittedSegment> segments, KilnPrediction? prediction, HeatHistory curve)
+    public static FitTimes Of(
+        FitQuestion question, FittedSteps fitted, IReadOnlyList<FittedSegment> segments, KilnPrediction? prediction, HeatHistory curve)
     {
         var peak = prediction?.HoursToPeak ?? curve.Peak.Hours;
         var end = prediction?.HoursToEnd ?? fitted.Hours;

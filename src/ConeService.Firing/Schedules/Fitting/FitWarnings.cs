@@ -20,7 +20,11 @@ internal static class FitWarnings
     {
         IEnumerable<Message?> all =
         [
-            fitted.WhyNot, .. OfAtmosphere(question), .. OfHeatWork(work), .. OfWare(question, fitted), .. OfKiln(question, fitted, prediction),
+            fitted.WhyNot,
+            .. OfAtmosphere(question),
+            .. OfHeatWork(work),
+            .. OfWare(question, fitted),
+            .. OfKiln(question, fitted, prediction),
             Message.Of("schedules.warn-witness-cones"),
         ];
         return [.. all.OfType<Message>()];
@@ -59,14 +63,16 @@ internal static class FitWarnings
             yield return Message.Of("schedules.warn-rates-are-practice");
         if (!question.Greenware && question.Glaze == GlazeCoat.None && question.Schedule.Row.Kind is FiringKind.Glaze)
             yield return Message.Of("schedules.warn-glaze-missing");
-        if (question.Glaze != GlazeCoat.None && question.Schedule.Row.Kind == FiringKind.Bisque) yield return Message.Of("schedules.warn-bisque-glazed");
+        if (question.Glaze != GlazeCoat.None && question.Schedule.Row.Kind == FiringKind.Bisque)
+            yield return Message.Of("schedules.warn-bisque-glazed");
     }
 
     private static IEnumerable<Message> OfKiln(FitQuestion question, FittedSteps fitted, KilnPrediction? prediction)
     {
         if (fitted.Hours > LongHours) yield return Message.Of("schedules.warn-long", ("hours", fitted.Hours));
         if (question.Heat == KilnHeat.Wood) yield return Message.Of("schedules.warn-wood");
-        if (prediction is not null && question.Kiln is { Heat: not KilnHeat.Electric, FuelFactor: null }) yield return Message.Of("schedules.warn-fuel-bound");
+        if (prediction is not null && question.Kiln is { Heat: not KilnHeat.Electric, FuelFactor: null })
+            yield return Message.Of("schedules.warn-fuel-bound");
         if (prediction is { HoursToOpening: null }) yield return Message.Of("schedules.warn-opening-unknown");
     }
 }

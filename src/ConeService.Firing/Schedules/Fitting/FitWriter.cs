@@ -105,14 +105,17 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
     {
         var last = fitted.Steps[^1].Celsius + Temperature.KelvinAtZero;
         const double room = 20 + Temperature.KelvinAtZero;
-        return (FitProgrammes.Of(fitted.Steps, fitted.StartCelsius) with { Cooling = last > room + 10 ? CoolDown.Natural.StartingAt(fitted.CoolingRate, last, room) : null }).ToHistory();
+        var cooling = last > room + 10 ? CoolDown.Natural.StartingAt(fitted.CoolingRate, last, room) : null;
+        return (FitProgrammes.Of(fitted.Steps, fitted.StartCelsius) with { Cooling = cooling }).ToHistory();
     }
 
     private static double? LastRampShare(FitQuestion question, FittedSteps fitted, ConeCurves meter)
     {
         if (question.Target is not { } target) return null;
         var index = fitted.Steps.ToList().FindIndex(s => s.Target == StepTarget.Peak);
-        var (from, to, curve) = (FitProgrammes.StartOf(fitted.Steps, index, fitted.StartCelsius) + Temperature.KelvinAtZero, fitted.Steps[index].Celsius + Temperature.KelvinAtZero, meter[target.Cone]);
+        var curve = meter[target.Cone];
+        var from = FitProgrammes.StartOf(fitted.Steps, index, fitted.StartCelsius) + Temperature.KelvinAtZero;
+        var to = fitted.Steps[index].Celsius + Temperature.KelvinAtZero;
         var whole = fitted.Programme.Progress(curve);
         return whole > 0 ? HeatIntegral.OfPiece(curve, from, to, (to - from) / fitted.Steps[index].Speed) / whole : null;
     }
@@ -138,7 +141,9 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
 
     private static IReadOnlyList<string> Sources(FitQuestion question, IReadOnlyList<FitLandmark> landmarks) =>
         [.. question.Schedule.Sources
-            .Concat(question.Target is { } target ? target.Cone.Cells.Concat(target.Next?.Cells ?? []).Select(c => c.Source) : [question.Chart.Row.Source])
+            .Concat(question.Target is { } target
+                ? target.Cone.Cells.Concat(target.Next?.Cells ?? []).Select(c => c.Source)
+                : [question.Chart.Row.Source])
             .Append("derived").Append("common-practice")
             .Concat(question.Kiln?.Sources ?? []).Concat(landmarks.SelectMany(l => l.Sources)).Distinct()];
 
@@ -148,5 +153,6 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
 
     private static decimal RateCelsius(decimal whole, FitQuestion question) => question.Fahrenheit ? Math.Round(whole * 5m / 9m, 1) : whole;
 
-    private static decimal RateFahrenheit(decimal whole, FitQuestion question) => question.Fahrenheit ? whole : Math.Round(whole * 9m / 5m, 1);
+    private static decimal RateFahrenheit(decimal whole, FitQuestion question) =>
+        question.Fahrenheit ? whole : Math.Round(whole * 9m / 5m, 1);
 }

@@ -7,12 +7,27 @@ internal static class ForecastRounding
 {
     /// <summary>Energy to 0.01 kWh.</summary>
     public static KilnEnergy Rounded(this KilnEnergy e) => new(
-        At(e.TotalKilowattHours, 2), At(e.ToPeakKilowattHours, 2), At(e.AfterPeakKilowattHours, 2), At(e.WareKilowattHours, 2), At(e.FurnitureKilowattHours, 2), At(e.WaterKilowattHours, 2),
-        At(e.WallsKilowattHours, 2), At(e.ChamberKilowattHours, 2), At(e.SurfaceKilowattHours, 2), At(e.LeakKilowattHours, 2), At(e.UnaccountedKilowattHours, 2), At(e.KilowattHoursPerKilogram, 3));
+        TotalKilowattHours: At(e.TotalKilowattHours, 2),
+        ToPeakKilowattHours: At(e.ToPeakKilowattHours, 2),
+        AfterPeakKilowattHours: At(e.AfterPeakKilowattHours, 2),
+        WareKilowattHours: At(e.WareKilowattHours, 2),
+        FurnitureKilowattHours: At(e.FurnitureKilowattHours, 2),
+        WaterKilowattHours: At(e.WaterKilowattHours, 2),
+        WallsKilowattHours: At(e.WallsKilowattHours, 2),
+        ChamberKilowattHours: At(e.ChamberKilowattHours, 2),
+        SurfaceKilowattHours: At(e.SurfaceKilowattHours, 2),
+        LeakKilowattHours: At(e.LeakKilowattHours, 2),
+        UnaccountedKilowattHours: At(e.UnaccountedKilowattHours, 2),
+        KilowattHoursPerKilogram: At(e.KilowattHoursPerKilogram, 3));
 
     /// <summary>Fuel to 0.1 kWh.</summary>
     public static KilnFuel? Rounded(this KilnFuel? f) =>
-        f is null ? null : new(At(f.LowerBoundKilowattHours, 1), f.Factor, At(f.KilowattHours, 1), At(f.UsualLowKilowattHours, 1), At(f.UsualHighKilowattHours, 1));
+        f is null ? null : new(
+            At(f.LowerBoundKilowattHours, 1),
+            f.Factor,
+            At(f.KilowattHours, 1),
+            At(f.UsualLowKilowattHours, 1),
+            At(f.UsualHighKilowattHours, 1));
 
     /// <summary>Hours to 0.001, temperatures, rates and kW to 0.1.</summary>
     public static SegmentOutcome Rounded(this SegmentOutcome s) => s with

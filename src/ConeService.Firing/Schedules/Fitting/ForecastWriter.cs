@@ -60,18 +60,20 @@ internal static class ForecastWriter
     {
         var sentences = prediction.Segments.Select(s => Instead(s, fitted.Steps[s.Index], question.Fahrenheit)).OfType<Message>().ToList();
         var late = prediction.HoursToEnd - fitted.Hours;
-        if (late > 0.2 && prediction.Completed) sentences.Add(Message.Of("schedules.ends-late", ("late", QuantityFormat.Duration(late * 60))));
+        if (late > 0.2 && prediction.Completed)
+            sentences.Add(Message.Of("schedules.ends-late", ("late", QuantityFormat.Duration(late * 60))));
         return Message.Sentences([.. sentences, Message.Of("schedules.cones-read", ("reading", reading))]);
     }
 
     private static Message? Instead(SegmentOutcome outcome, FitStep step, bool fahrenheit) => outcome.Following switch
     {
-        Following.TooSlow when outcome.LastRateCelsiusPerHour is { } last && step.Rate is { } asked && last < NearlyAsked * asked => Message.Of(
-            "schedules.falls-behind-at-rate",
-            ("segment", outcome.Index + 1),
-            ("from", BehindFrom(outcome, fahrenheit)),
-            ("rate", QuantityFormat.Rate(last, fahrenheit)),
-            ("asked", QuantityFormat.Rate(asked, fahrenheit))),
+        Following.TooSlow when outcome.LastRateCelsiusPerHour is { } last && step.Rate is { } asked && last < NearlyAsked * asked =>
+            Message.Of(
+                "schedules.falls-behind-at-rate",
+                ("segment", outcome.Index + 1),
+                ("from", BehindFrom(outcome, fahrenheit)),
+                ("rate", QuantityFormat.Rate(last, fahrenheit)),
+                ("asked", QuantityFormat.Rate(asked, fahrenheit))),
         Following.TooSlow => Message.Of(
             "schedules.falls-behind-by",
             ("segment", outcome.Index + 1),

@@ -33,7 +33,8 @@ internal static class KilnRemedies
         if (!prediction.Completed && meter.Measure(prediction.Chamber).Reached is { } cooler)
         {
             var cone = cooler.Cone.Cone.ToString();
-            remedies.Add(new("cooler-cone", Message.Of("schedules.remedy-cooler-cone", ("cone", cone)), null, Message.Of("schedules.cone-named", ("cone", cone))));
+            var message = Message.Of("schedules.remedy-cooler-cone", ("cone", cone));
+            remedies.Add(new("cooler-cone", message, null, Message.Of("schedules.cone-named", ("cone", cone))));
         }
 
         foreach (var (step, outcome) in fitted.Steps.Zip(prediction.Segments).Where(x => x.Second.Following == Following.CoolsSlower))
@@ -54,7 +55,8 @@ internal static class KilnRemedies
     {
         if (prediction.Segments.Any(s => s.Following == Following.Stalls)) return;
         var grid = new ControllerGrid(question.Fahrenheit);
-        var again = StepFitter.Refit(fitted, [.. fitted.Steps.Zip(prediction.Segments, (step, outcome) => Slowed(step, outcome, grid))], question, meter);
+        var steps = fitted.Steps.Zip(prediction.Segments, (step, outcome) => Slowed(step, outcome, grid)).ToList();
+        var again = StepFitter.Refit(fitted, steps, question, meter);
         var second = model.Predict(question.Kiln!, again.KilnProgramme);
         var reading = FitReadings.Say(meter.Measure(second.Chamber));
         var slowed = again.Steps.Select((step, i) => (step, i)).Where(x => fitted.Steps[x.i].Speed != x.step.Speed).Select(x => Message.Of(
@@ -80,7 +82,8 @@ internal static class KilnRemedies
         if (setup.Heat != KilnHeat.Electric) return;
         if (setup.ElementAgeing > NoticeableAgeing)
         {
-            var (values, reading) = Try(setup with { AvailableKilowatts = setup.AvailableKilowatts * setup.ElementAgeing, ElementAgeing = 1 });
+            var renewed = setup with { AvailableKilowatts = setup.AvailableKilowatts * setup.ElementAgeing, ElementAgeing = 1 };
+            var (values, reading) = Try(renewed);
             remedies.Add(new("new-elements", Message.Of("schedules.remedy-new-elements", values), null, reading));
         }
 

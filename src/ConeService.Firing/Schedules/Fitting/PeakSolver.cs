@@ -65,13 +65,15 @@ internal sealed class PeakSolver(ControllerGrid grid, double startCelsius, doubl
     }
 
     /// <summary>Progress of a cone through the whole programme.</summary>
-    public double Progress(IReadOnlyList<FitStep> steps, BendingCurve curve) => FitProgrammes.Of(steps, startCelsius, coolingRate).Progress(curve);
+    public double Progress(IReadOnlyList<FitStep> steps, BendingCurve curve) =>
+        FitProgrammes.Of(steps, startCelsius, coolingRate).Progress(curve);
 
     // The hold as it is and the two nearest whole minutes; with each, the rate as it is and the two nearest whole degrees per hour.
     private IEnumerable<FitStep> Trims(FitStep step, PeakParts parts, double room)
     {
         var minutes = Math.Floor((room - (parts.Ramp / step.Speed) - parts.After) / parts.BendRate * 60);
-        double[] holds = [step.HoldMinutes, .. new[] { minutes, minutes + 1 }.Where(m => m >= 0 && Math.Abs(m - step.HoldMinutes) <= Math.Max(5, 0.25 * step.HoldMinutes))];
+        var most = Math.Max(5, 0.25 * step.HoldMinutes);
+        double[] holds = [step.HoldMinutes, .. new[] { minutes, minutes + 1 }.Where(m => m >= 0 && Math.Abs(m - step.HoldMinutes) <= most)];
         foreach (var hold in holds)
         {
             yield return step with { HoldMinutes = hold };
@@ -80,25 +82,30 @@ internal sealed class PeakSolver(ControllerGrid grid, double startCelsius, doubl
             var rate = grid.RateBelow(parts.Ramp / forRamp);
             for (var i = 0; i < 2; i++, rate += grid.Step)
             {
-                if (rate >= 0.8 * step.Speed && rate <= (step.RateLimited ? 1 : 1.2) * step.Speed) yield return step with { Rate = rate, HoldMinutes = hold };
+                if (rate >= 0.8 * step.Speed && rate <= (step.RateLimited ? 1 : 1.2) * step.Speed)
+                    yield return step with { Rate = rate, HoldMinutes = hold };
             }
         }
     }
 
-    // A per cent off the goal weighs as much as ten per cent off the template's rate; a cone that is not down is no solution while there is another.
+    // A per cent off the goal weighs as much as ten per cent off the template's rate; a cone that is not down is no solution while there is
+    // another.
     private const double ShortOfGoal = 0.5;
 
     private static double Cost(FitStep step, FitStep trimmed, double miss) =>
-        (Math.Abs(miss) * 10) + (miss < -1e-9 ? ShortOfGoal : 0) + Math.Abs((trimmed.Speed / step.Speed) - 1) + (Math.Abs(trimmed.HoldMinutes - step.HoldMinutes) / Math.Max(20, step.HoldMinutes));
+        (Math.Abs(miss) * 10) + (miss < -1e-9 ? ShortOfGoal : 0) + Math.Abs((trimmed.Speed / step.Speed) - 1)
+        + (Math.Abs(trimmed.HoldMinutes - step.HoldMinutes) / Math.Max(20, step.HoldMinutes));
 
-    private double Before(IReadOnlyList<FitStep> steps, int index, BendingCurve curve) => FitProgrammes.Of(steps.Take(index), startCelsius).Progress(curve);
+    private double Before(IReadOnlyList<FitStep> steps, int index, BendingCurve curve) =>
+        FitProgrammes.Of(steps.Take(index), startCelsius).Progress(curve);
 
     private PeakParts Parts(IReadOnlyList<FitStep> steps, int index, BendingCurve curve, double peak)
     {
         var (from, to) = (FitProgrammes.StartOf(steps, index, startCelsius) + Temperature.KelvinAtZero, peak + Temperature.KelvinAtZero);
         var after = FitProgrammes.AtPeak([.. steps.Skip(index + 1)], peak, grid);
         // At 1 K/h a ramp lasts as many hours as it has kelvins.
-        return new(HeatIntegral.OfPiece(curve, from, to, Math.Abs(to - from)), curve.BendRate(to), FitProgrammes.Of(after, peak, coolingRate).Progress(curve));
+        var ramp = HeatIntegral.OfPiece(curve, from, to, Math.Abs(to - from));
+        return new(ramp, curve.BendRate(to), FitProgrammes.Of(after, peak, coolingRate).Progress(curve));
     }
 
     /// <summary>Progress of the ramp at 1 °C/h, of an hour at the peak, and of everything after it.</summary>

@@ -11,7 +11,8 @@ namespace ConeService.Firing.Schedules.Fitting;
 
 /// <summary>An answer with the curve it speaks of, for figures.</summary>
 /// <param name="Answer">The answer.</param>
-/// <param name="Curve">The firing from the start until it may be opened: of the kiln where it was modelled, else of the programme with a guessed cooling.</param>
+/// <param name="Curve">The firing from the start until it may be opened: of the kiln where it was modelled, else of the programme with a
+/// guessed cooling.</param>
 /// <param name="Programme">What the controller asks for, without the cooling.</param>
 internal sealed record FitResult(ScheduleFit Answer, HeatHistory Curve, HeatHistory Programme);
 
@@ -81,7 +82,8 @@ internal sealed class ScheduleFitter
     private static void CheckLimit(FittedSteps fitted, FitQuestion question)
     {
         if (question.Kiln?.MaxCelsius is not { } most || fitted.PeakCelsius <= most) return;
-        var (needed, ends) = (QuantityFormat.Temperature(fitted.PeakCelsius, question.Fahrenheit), QuantityFormat.Temperature(most, question.Fahrenheit));
+        var needed = QuantityFormat.Temperature(fitted.PeakCelsius, question.Fahrenheit);
+        var ends = QuantityFormat.Temperature(most, question.Fahrenheit);
         throw new RefusedException(new Finding(
             "kiln-below-cone", "/kiln/maxTemperature", ends,
             question.Target is { } target

@@ -5,7 +5,9 @@ using ConeService.Data;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
-/// <summary>Joins segments until the controller can hold them: always at the slower rate, the cheapest join first, and what is lost is named.</summary>
+/// <summary>
+/// Joins segments until the controller can hold them: always at the slower rate, the cheapest join first, and what is lost is named.
+/// </summary>
 internal static class SegmentMerger
 {
     // Weights of an hour of hold that is lost, against an hour that a join adds: judgement. Drying, reduction and vapour are
@@ -17,7 +19,8 @@ internal static class SegmentMerger
     private const double LostCooling = 15;
 
     /// <summary>Joins until at most <paramref name="most"/> steps are left.</summary>
-    public static void Apply(List<FitStep> steps, int most, double startCelsius, bool greenware, ControllerGrid grid, List<FitChange> changes)
+    public static void Apply(
+        List<FitStep> steps, int most, double startCelsius, bool greenware, ControllerGrid grid, List<FitChange> changes)
     {
         while (steps.Count > Math.Max(1, most))
         {
@@ -44,7 +47,8 @@ internal static class SegmentMerger
         // A hold at the peak after the last ramp (to clear the kiln) can be done by the ramp's own hold.
         for (var i = 1; i < steps.Count; i++)
         {
-            if (steps[i - 1].Target == StepTarget.Peak && steps[i].Target == StepTarget.Peak) yield return PeakHold(steps[i - 1], steps[i], i);
+            if (steps[i - 1].Target == StepTarget.Peak && steps[i].Target == StepTarget.Peak)
+                yield return PeakHold(steps[i - 1], steps[i], i);
         }
     }
 
@@ -76,9 +80,11 @@ internal static class SegmentMerger
             });
     }
 
-    private static double LongerHours(double degrees, double rate, double speed) => (Math.Abs(degrees) / rate) - (Math.Abs(degrees) / speed);
+    private static double LongerHours(double degrees, double rate, double speed) =>
+        (Math.Abs(degrees) / rate) - (Math.Abs(degrees) / speed);
 
-    private static Message PairMessage(FitStep a, FitStep b, double rate, double slower, (bool Atmosphere, bool Vent) changes, bool fahrenheit)
+    private static Message PairMessage(
+        FitStep a, FitStep b, double rate, double slower, (bool Atmosphere, bool Vent) changes, bool fahrenheit)
     {
         var target = QuantityFormat.Temperature(a.Celsius, fahrenheit);
         List<Message> sentences =
@@ -143,7 +149,10 @@ internal static class SegmentMerger
         [] => Message.Of("schedules.added-drying-first"),
         [var number] => Message.Of("schedules.segment-named-first", ("number", number), ("purpose", step.Purpose)),
         var many => Message.Of(
-            "schedules.segments-named-first", ("numbers", string.Join(", ", many.SkipLast(1))), ("last", many[^1]), ("purpose", step.Purpose)),
+            "schedules.segments-named-first",
+            ("numbers", string.Join(", ", many.SkipLast(1))),
+            ("last", many[^1]),
+            ("purpose", step.Purpose)),
     };
 
     private static Message Name(FitStep step) => step.From switch
@@ -151,6 +160,9 @@ internal static class SegmentMerger
         [] => Message.Of("schedules.added-drying"),
         [var number] => Message.Of("schedules.segment-named", ("number", number), ("purpose", step.Purpose)),
         var many => Message.Of(
-            "schedules.segments-named", ("numbers", string.Join(", ", many.SkipLast(1))), ("last", many[^1]), ("purpose", step.Purpose)),
+            "schedules.segments-named",
+            ("numbers", string.Join(", ", many.SkipLast(1))),
+            ("last", many[^1]),
+            ("purpose", step.Purpose)),
     };
 }

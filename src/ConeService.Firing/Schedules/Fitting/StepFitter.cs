@@ -48,7 +48,8 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
     public static FittedSteps Refit(FittedSteps fitted, IReadOnlyList<FitStep> steps, FitQuestion question, ConeCurves meter)
     {
         if (question.Target is not { } target) return fitted with { Steps = steps };
-        var (solved, whyNot) = Solve([.. steps], question, target, meter, new(new(question.Fahrenheit), fitted.StartCelsius, fitted.CoolingRate), []);
+        var solver = new PeakSolver(new(question.Fahrenheit), fitted.StartCelsius, fitted.CoolingRate);
+        var (solved, whyNot) = Solve([.. steps], question, target, meter, solver, []);
         return fitted with { Steps = solved, WhyNot = whyNot };
     }
 
@@ -64,11 +65,13 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
         for (var i = 1; i < steps.Count; i++)
         {
             var step = steps[i];
-            if (step.Rate is null && step.Celsius < steps[i - 1].Celsius) steps[i] = step with { TakenRate = natural.Crash.TryGetValue(step.From[0], out var known) ? known : natural.Top };
+            if (step.Rate is null && step.Celsius < steps[i - 1].Celsius)
+                steps[i] = step with { TakenRate = natural.Crash.TryGetValue(step.From[0], out var known) ? known : natural.Top };
         }
     }
 
-    private void Approach(List<FitStep> steps, FitQuestion question, ConeCurves meter, ControllerGrid grid, double start, List<FitChange> changes)
+    private void Approach(
+        List<FitStep> steps, FitQuestion question, ConeCurves meter, ControllerGrid grid, double start, List<FitChange> changes)
     {
         var solver = new PeakSolver(grid, start, null);
         while (steps.FindIndex(s => s.Target == StepTarget.EarlierCone) is var i and >= 0)
@@ -85,7 +88,8 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
         var peak = steps.FindIndex(s => s.Target == StepTarget.Peak);
         double? Estimate(List<FitStep> s, int at) => solver.Estimate(s, at, meter[target.Cone], target.Progress);
         // What follows a cooler cone has that cone's peak for a start, and no span of its own to keep.
-        if (!question.Schedule.Segments.Any(s => s.TargetCone is { } c && s.TargetBelowCelsius is null && Cone.Parse(c) != question.Schedule.EndCone))
+        if (!question.Schedule.Segments.Any(s =>
+            s is { TargetCone: { } c, TargetBelowCelsius: null } && Cone.Parse(c) != question.Schedule.EndCone))
         {
             ApproachSteps.Apply(steps, s => s.Target == StepTarget.Peak, Span(question, steps[peak], meter), Estimate, grid, changes);
         }
@@ -100,7 +104,9 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
 
     private static BendingCurve Earlier(FitQuestion question, ConeCurves meter, FitStep step)
     {
-        var whole = question.Chart.Cones.Where(c => c.Cone <= question.Target!.Cone.Cone && c.Cone.Position == Math.Truncate(c.Cone.Position) && meter.Has(c)).ToList();
+        var whole = question.Chart.Cones
+            .Where(c => c.Cone <= question.Target!.Cone.Cone && c.Cone.Position == Math.Truncate(c.Cone.Position) && meter.Has(c))
+            .ToList();
         return meter[whole[Math.Max(0, whole.Count - 1 - (int)step.Below)]];
     }
 
@@ -112,7 +118,8 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
         if (row.Number == 1 || question.Chart.Find(Cone.Parse(row.TargetCone!)) is not { } own || !meter.Has(own)) return most;
         var before = question.Schedule.Segments[row.Number - 2];
         if (before.TargetCelsius is not { } from) return LeastSpan;
-        return Math.Clamp(meter[own].EndPoint((double)(row.RateCelsiusPerHour ?? 60)) - Temperature.KelvinAtZero - (double)from, LeastSpan, most);
+        var end = meter[own].EndPoint((double)(row.RateCelsiusPerHour ?? 60)) - Temperature.KelvinAtZero;
+        return Math.Clamp(end - (double)from, LeastSpan, most);
     }
 
     private static void OnGrid(List<FitStep> steps, ControllerGrid grid)
@@ -196,7 +203,8 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
 
     private static Message TooMuch(List<FitStep> steps, int index, FitQuestion question, FitTarget target)
     {
-        var before = steps.Take(index).TakeLast(2).Select(s => SegmentSentence.To(question.Fahrenheit, s.Rate, s.Celsius, s.HoldMinutes)).ToList();
+        var before = steps.Take(index).TakeLast(2)
+            .Select(s => SegmentSentence.To(question.Fahrenheit, s.Rate, s.Celsius, s.HoldMinutes)).ToList();
         return Message.Of("schedules.cone-down-before", ("cone", target.Cone.Cone.ToString()), ("segments", before switch
         {
             [var first, var second] => Message.Of("schedules.segments-after-each-other", ("first", first), ("second", second)),

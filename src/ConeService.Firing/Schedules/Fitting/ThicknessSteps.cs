@@ -6,7 +6,9 @@ using ConeService.Firing.Kilns;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
-/// <summary>Heating ramps that follow the thickness of the wall: slowed down where a band asks for it, divided where only part of a ramp does.</summary>
+/// <summary>
+/// Heating ramps that follow the thickness of the wall: slowed down where a band asks for it, divided where only part of a ramp does.
+/// </summary>
 internal static class ThicknessSteps
 {
     // A piece shorter than this, or a rate this near to its neighbour's, is not worth a segment of its own.
@@ -14,10 +16,12 @@ internal static class ThicknessSteps
     private const double NearRate = 0.85;
 
     /// <summary>Slows the steps; never makes one faster than the template has it.</summary>
-    public static void Apply(List<FitStep> steps, FitQuestion question, ScheduleCatalogue catalogue, double startCelsius, List<FitChange> changes)
+    public static void Apply(
+        List<FitStep> steps, FitQuestion question, ScheduleCatalogue catalogue, double startCelsius, List<FitChange> changes)
     {
         // Up to the wall that a template was made for, its own rates are the advice.
-        if (question.ThicknessMillimetres is not { } thickness || thickness <= (double?)question.Schedule.Row.ThicknessMaxMillimetres) return;
+        if (question.ThicknessMillimetres is not { } thickness || thickness <= (double?)question.Schedule.Row.ThicknessMaxMillimetres)
+            return;
         var limits = WallLimits.Heating(catalogue, thickness, question.Greenware);
         var from = startCelsius;
         for (var i = 0; i < steps.Count && steps[i].Celsius >= from; i++)
@@ -52,7 +56,8 @@ internal static class ThicknessSteps
         for (var i = 1; i < steps.Count; i++)
         {
             var (a, b) = (steps[i - 1], steps[i]);
-            if (!a.RateLimited || !b.RateLimited || a.HoldMinutes > 0 || a.Target != StepTarget.Fixed || b.Target != StepTarget.Fixed) continue;
+            if (!a.RateLimited || !b.RateLimited || a.HoldMinutes > 0 || a.Target != StepTarget.Fixed || b.Target != StepTarget.Fixed)
+                continue;
             if (b.Celsius < a.Celsius || a.Atmosphere != b.Atmosphere || a.Vent != b.Vent) continue;
             if (Math.Min(a.Speed, b.Speed) < NearRate * Math.Max(a.Speed, b.Speed)) continue;
             steps[i - 1] = b with
