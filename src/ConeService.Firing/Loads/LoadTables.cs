@@ -47,7 +47,8 @@ internal sealed class LoadTables
             .. Requirements.Ids(
                 dataset, "firing-kinds", EnumWords.All<FiringKind>(), dataset.FiringKinds.Select(r => EnumWords.Word(r.Id)), By),
             .. Requirements.Ids(
-                dataset, "load-rules", PieceJudge.RestsOn.Concat(LoadJudge.RestsOn), dataset.LoadRules.Select(r => r.Id), By),
+                dataset, "load-rules", PieceJudge.RestsOn(dataset).Concat(LoadJudge.RestsOn),
+                dataset.LoadRules.Select(r => r.Id), By),
             .. Requirements.Ids(dataset, "cautions", LoadCautionIds.All, dataset.Cautions.Select(r => r.Id), By),
         ];
     }

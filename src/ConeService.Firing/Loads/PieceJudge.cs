@@ -12,23 +12,32 @@ internal sealed class PieceJudge(LoadTables tables)
     private static readonly IPieceRule[] ConeRules = [new BodyOverRule(), new BodyUnderRule(), new BisqueRangeRule(), new CoatRangeRule()];
 
     /// <summary>The rules; of reasons that weigh the same those of the first come first.</summary>
-    internal static readonly IReadOnlyList<IPieceRule> Rules =
+    internal static readonly IPieceRule[] Rules =
     [
         new DrynessRule(), new OrderRule(), new KilnRule(), new OverglazeRule(), new VapourCoatRule(), .. ConeRules, new ThermalShockRule(),
         new AtmosphereRule(), new FoodRule(), new RoomRule(), new UnknownRule(),
     ];
 
-    /// <summary>Ids of the load rules that reasons of a piece rest on.</summary>
-    public static IEnumerable<string> RestsOn => Rules.SelectMany(r => r.RestsOn).Append(LoadRuleIds.SuspectTheZero);
-
+    private readonly IPieceRule[] rules = Applying(tables.Dataset, Rules);
     private readonly Judgement quiet = new(tables, quiet: true);
+
+    /// <summary>Ids of the load rules that the reasons of a piece rest on.</summary>
+    public static IEnumerable<string> RestsOn(Dataset dataset) =>
+        Applying(dataset, Rules).SelectMany(r => r.RestsOn).Append(LoadRuleIds.SuspectTheZero);
+
+    /// <summary>The rules that a package was written with.</summary>
+    internal static IPieceRule[] Applying(Dataset dataset, IEnumerable<IPieceRule> rules)
+    {
+        var version = Version.Parse(dataset.VersionId.Split('-', '+')[0]);
+        return [.. rules.Where(r => r.Since is null || version >= r.Since)];
+    }
 
     /// <summary>The reasons, with the lost zero before all.</summary>
     public Judgement Judge(Piece piece, Kiln kiln, PlannedFiring firing)
     {
         var judgement = new Judgement(tables, quiet: false);
         var c = new PieceCase(tables, kiln, firing, piece);
-        foreach (var rule in Rules) rule.Judge(c, judgement);
+        foreach (var rule in rules) rule.Judge(c, judgement);
         if (judgement.WorstOfCone > ReasonSeverity.Note) MixUp(c, judgement);
         return judgement;
     }
@@ -38,7 +47,7 @@ internal sealed class PieceJudge(LoadTables tables)
     {
         var c = new PieceCase(tables, kiln, firing, piece);
         quiet.Clear();
-        foreach (var rule in Rules)
+        foreach (var rule in rules)
         {
             rule.Judge(c, quiet);
             if (quiet.Worst > ReasonSeverity.Note) return false;

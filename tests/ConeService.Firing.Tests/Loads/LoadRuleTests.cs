@@ -36,7 +36,18 @@ public sealed class LoadRuleTests
     {
         var named = typeof(LoadRuleIds).GetFields(BindingFlags.Public | BindingFlags.Static).Select(f => (string)f.GetRawConstantValue()!);
 
-        Assert.Empty(named.Except(PieceJudge.RestsOn).Except(LoadJudge.RestsOn));
+        Assert.Empty(named.Except(PieceJudge.RestsOn(Reference.Dataset)).Except(LoadJudge.RestsOn));
+    }
+
+    [Theory]
+    [InlineData("1.3.0", false)]
+    [InlineData("1.4.0", true)]
+    public void A_rule_is_not_asked_of_a_package_that_was_written_before_it(string version, bool asked)
+    {
+        var archive = Path.Combine(
+            SourceFiles.Root, "tests", "ConeService.Data.Tests", "Packages", "Released", $"cone-service-data-{version}.zip");
+
+        Assert.Equal(asked ? 1 : 0, PieceJudge.Applying(DatasetLoader.LoadPath(archive), [new LaterRule()]).Length);
     }
 
     [Fact]
@@ -66,5 +77,14 @@ public sealed class LoadRuleTests
             Assert.Equal(told.Reasons.Select(r => r.Severity).DefaultIfEmpty().Max(), told.Worst);
             Assert.Empty(quiet.Reasons);
         }
+    }
+
+    private sealed class LaterRule : IPieceRule
+    {
+        public IReadOnlyList<string> RestsOn { get; } = [];
+
+        public Version Since { get; } = new(1, 4);
+
+        public void Judge(PieceCase c, Judgement judgement) => throw new InvalidOperationException("Nobody asks here.");
     }
 }

@@ -9,6 +9,12 @@ internal interface IPieceRule
     /// <summary>Ids of the load rules that its reasons rest on; a package without one of them is refused.</summary>
     IReadOnlyList<string> RestsOn { get; }
 
+    /// <summary>
+    /// The minor version of the package that brought what it rests on: a package of before is judged without it. Null for what was
+    /// there with the first loads.
+    /// </summary>
+    Version? Since => null;
+
     /// <summary>Adds what it finds.</summary>
     void Judge(PieceCase c, Judgement judgement);
 }
