@@ -70,7 +70,7 @@ public sealed record Reason(ReasonCode Code, ReasonSeverity Severity, string Mes
 /// <param name="PieceIds">The pieces, in the order sent.</param>
 /// <param name="InThisKiln">True when the kiln of the request can do it.</param>
 /// <param name="KilnHeats">The kilns that such a firing is done in.</param>
-public sealed record SuggestedFiring(FiringKind Kind, string Cone, FiringAtmosphere Atmosphere, IReadOnlyList<string> PieceIds, bool InThisKiln, IReadOnlyList<KilnHeat> KilnHeats);
+public sealed record SuggestedFiring(FiringKind Kind, string Cone, [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere, IReadOnlyList<string> PieceIds, bool InThisKiln, IReadOnlyList<KilnHeat> KilnHeats);
 
 /// <summary>Pieces that no firing accepts as they are.</summary>
 /// <param name="PieceIds">The pieces, in the order sent.</param>
@@ -123,7 +123,7 @@ public sealed record PairingAnswer(
 /// <param name="Cone">The cone.</param>
 /// <param name="Atmosphere">The atmosphere.</param>
 /// <param name="KilnHeats">The kilns that such a firing is done in.</param>
-public sealed record PairingFiring(FiringKind Kind, string Cone, FiringAtmosphere Atmosphere, IReadOnlyList<KilnHeat> KilnHeats);
+public sealed record PairingFiring(FiringKind Kind, string Cone, [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere, IReadOnlyList<KilnHeat> KilnHeats);
 
 /// <summary>Why no firing accepts the pairing.</summary>
 /// <param name="Message">Why, in a sentence.</param>

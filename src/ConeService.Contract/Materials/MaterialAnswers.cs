@@ -1,3 +1,4 @@
+using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Data;
 
@@ -8,7 +9,7 @@ namespace ConeService.Contract.Materials;
 /// <param name="Cone">The cone asked for; null for all.</param>
 /// <param name="Atmosphere">The atmosphere asked for; null for all.</param>
 /// <param name="ClayBodies">The bodies, by id; those of overlays follow.</param>
-public sealed record ClayBodyList(string DatasetVersion, string? Cone, FiringAtmosphere? Atmosphere, IReadOnlyList<ClayBodySummary> ClayBodies);
+public sealed record ClayBodyList(string DatasetVersion, string? Cone, [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere? Atmosphere, IReadOnlyList<ClayBodySummary> ClayBodies);
 
 /// <summary>A clay body in a list.</summary>
 /// <param name="Id">Its id.</param>
@@ -20,7 +21,7 @@ public sealed record ClayBodyList(string DatasetVersion, string? Cone, FiringAtm
 /// <param name="RangeConfidence">How far the cones can be trusted.</param>
 /// <param name="Sources">Ids of the sources.</param>
 public sealed record ClayBodySummary(
-    string Id, string Name, string? Description, ConeSpan Bisque, MatureSpan? Mature, IReadOnlyList<FiringAtmosphere> Atmospheres, Confidence RangeConfidence, IReadOnlyList<string> Sources);
+    string Id, string Name, string? Description, ConeSpan Bisque, MatureSpan? Mature, [property: AtmosphereWords(AtmosphereUse.Firing)] IReadOnlyList<Atmosphere> Atmospheres, Confidence RangeConfidence, IReadOnlyList<string> Sources);
 
 /// <summary>Two ends of a range of cones.</summary>
 /// <param name="Min">Lowest.</param>
@@ -51,7 +52,7 @@ public sealed record OverfireStepAt(OverfireStep Step, decimal ConesOverBest, st
 /// <param name="Cone">The cone asked for; null for all.</param>
 /// <param name="Atmosphere">The atmosphere asked for; null for all.</param>
 /// <param name="Glazes">The coats, by id; those of overlays follow.</param>
-public sealed record GlazeList(string DatasetVersion, string? Cone, FiringAtmosphere? Atmosphere, IReadOnlyList<GlazeSummary> Glazes);
+public sealed record GlazeList(string DatasetVersion, string? Cone, [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere? Atmosphere, IReadOnlyList<GlazeSummary> Glazes);
 
 /// <summary>A coat in a list.</summary>
 /// <param name="Id">Its id.</param>
@@ -68,7 +69,7 @@ public sealed record GlazeSummary(
     string Name,
     CoatKind Kind,
     MatureSpan Range,
-    IReadOnlyList<FiringAtmosphere> Atmospheres,
+    [property: AtmosphereWords(AtmosphereUse.Firing)] IReadOnlyList<Atmosphere> Atmospheres,
     IReadOnlyList<FiringKind> FiredIn,
     RunRisk RunRisk,
     Confidence RangeConfidence,

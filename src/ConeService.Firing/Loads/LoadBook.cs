@@ -85,7 +85,7 @@ internal sealed class KindNeeds
     public WordSet<KilnHeat> Heats { get; }
 
     /// <summary>Atmospheres it is fired in.</summary>
-    public WordSet<FiringAtmosphere> Atmospheres { get; }
+    public WordSet<Atmosphere> Atmospheres { get; }
 
     /// <summary>States of the ware it takes.</summary>
     public WordSet<PieceState> Takes { get; }

@@ -49,7 +49,7 @@ internal sealed class Body : Material
     public ThermalShock ThermalShock { get; init; }
 
     /// <summary>Atmospheres it is used in.</summary>
-    public required WordSet<FiringAtmosphere> Atmospheres { get; init; }
+    public required WordSet<Atmosphere> Atmospheres { get; init; }
 
     /// <summary>
     /// True when its own bisque already matures it, as with most earthenware and bone china: a later, cooler glaze fire then

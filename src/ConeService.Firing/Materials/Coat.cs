@@ -18,7 +18,7 @@ internal sealed class Coat : Material
     public required ConeMark? Max { get; init; }
 
     /// <summary>Atmospheres in which it gives what it is meant to give.</summary>
-    public required WordSet<FiringAtmosphere> Atmospheres { get; init; }
+    public required WordSet<Atmosphere> Atmospheres { get; init; }
 
     /// <summary>What any other atmosphere leads to.</summary>
     public ReasonSeverity WrongAtmosphere { get; init; }

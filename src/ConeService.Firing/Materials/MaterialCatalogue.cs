@@ -22,7 +22,7 @@ internal sealed class MaterialCatalogue
     }
 
     /// <summary>Bodies that are mature at a cone and used in an atmosphere; a body whose base clay decides is in every list without a cone.</summary>
-    public ClayBodyList Bodies(Cone? cone, FiringAtmosphere? atmosphere)
+    public ClayBodyList Bodies(Cone? cone, Atmosphere? atmosphere)
     {
         var mark = cone is { } c ? marks.Find(c) : null;
         return new(dataset.VersionId, cone?.ToString(), atmosphere, [.. dataset.ClayBodies
@@ -32,7 +32,7 @@ internal sealed class MaterialCatalogue
     }
 
     /// <summary>Coats that suit a cone and an atmosphere.</summary>
-    public GlazeList Glazes(Cone? cone, FiringAtmosphere? atmosphere)
+    public GlazeList Glazes(Cone? cone, Atmosphere? atmosphere)
     {
         var mark = cone is { } c ? marks.Find(c) : null;
         return new(dataset.VersionId, cone?.ToString(), atmosphere, [.. dataset.Glazes

@@ -8,7 +8,7 @@ namespace ConeService.Firing.Materials;
 /// <summary>The filters of a material list. Few enough combinations exist to keep an answer for each.</summary>
 /// <param name="Cone">A cone of the scale; null for all.</param>
 /// <param name="Atmosphere">An atmosphere; null for all.</param>
-internal sealed record MaterialFilter(Cone? Cone, FiringAtmosphere? Atmosphere)
+internal sealed record MaterialFilter(Cone? Cone, Atmosphere? Atmosphere)
 {
     /// <summary>Reads the filters.</summary>
     /// <exception cref="RefusedException">A filter is no cone, or no atmosphere; every finding is in it.</exception>
@@ -22,10 +22,10 @@ internal sealed record MaterialFilter(Cone? Cone, FiringAtmosphere? Atmosphere)
             else findings.Add(finding!);
         }
 
-        FiringAtmosphere? word = null;
+        Atmosphere? word = null;
         if (atmosphere is not null)
         {
-            if (EnumWords.TryRead<FiringAtmosphere>(atmosphere, out var found)) word = found;
+            if (EnumWords.TryRead(atmosphere, Atmospheres.OfFirings, out var found)) word = found;
             else findings.Add(Unknown(atmosphere));
         }
 
@@ -34,7 +34,7 @@ internal sealed record MaterialFilter(Cone? Cone, FiringAtmosphere? Atmosphere)
 
     private static Finding Unknown(string atmosphere)
     {
-        var words = EnumWords.All<FiringAtmosphere>();
+        var words = EnumWords.All(Atmospheres.OfFirings);
         var near = NearMatches.Find(atmosphere, words);
         return new("word-unknown", "atmosphere", atmosphere, $"“{atmosphere}” is none of the words for atmosphere.", [.. words], near.Count > 0 ? $"Probably {near[0]}." : null);
     }

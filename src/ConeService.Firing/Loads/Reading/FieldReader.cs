@@ -29,38 +29,38 @@ internal sealed class FieldReader(LoadBook book)
     }
 
     /// <summary>A word of a closed vocabulary that must be there.</summary>
-    public T? Word<T>(SentText sent, string field)
+    public T? Word<T>(SentText sent, string field, IReadOnlyList<T>? of = null)
         where T : struct, Enum
     {
-        var words = EnumWords.All<T>();
+        var words = EnumWords.All(of);
         if (sent.IsAbsent)
         {
             Missing(field, words);
             return null;
         }
 
-        return OptionalWord<T>(sent, field);
+        return OptionalWord(sent, field, of);
     }
 
     /// <summary>A word of a closed vocabulary; null when left out.</summary>
-    public T? OptionalWord<T>(SentText sent, string field)
+    public T? OptionalWord<T>(SentText sent, string field, IReadOnlyList<T>? of = null)
         where T : struct, Enum
     {
         if (sent.IsAbsent) return null;
-        if (sent.Kind == SentKind.Text && EnumWords.TryRead<T>(sent.Text, out var value)) return value;
-        var words = EnumWords.All<T>();
+        if (sent.Kind == SentKind.Text && EnumWords.TryRead(sent.Text, of, out var value)) return value;
+        var words = EnumWords.All(of);
         var near = sent.Text is { } text ? NearMatches.Find(text, words) : [];
         Add("word-unknown", field, sent.Text, $"“{sent.Text}” is none of the words for {Name(field)}.", words, near.Count > 0 ? $"Probably {near[0]}." : null);
         return null;
     }
 
     /// <summary>A list of words, at least one.</summary>
-    public WordSet<T>? Words<T>(IReadOnlyList<SentText>? sent, string field)
+    public WordSet<T>? Words<T>(IReadOnlyList<SentText>? sent, string field, IReadOnlyList<T>? of = null)
         where T : struct, Enum
     {
         if (sent is null or [])
         {
-            Missing(field, EnumWords.All<T>());
+            Missing(field, EnumWords.All(of));
             return null;
         }
 
@@ -68,7 +68,7 @@ internal sealed class FieldReader(LoadBook book)
         var read = new List<T>();
         for (var i = 0; i < sent.Count; i++)
         {
-            if (Word<T>(sent[i], Item(field, i)) is { } word) read.Add(word);
+            if (Word(sent[i], Item(field, i), of) is { } word) read.Add(word);
         }
 
         return Findings.Count == before ? new WordSet<T>(read) : null;

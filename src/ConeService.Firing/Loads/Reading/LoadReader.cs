@@ -82,7 +82,7 @@ internal sealed class LoadReader
         if (!sent.Id.IsAbsent) fields.Text(sent.Id, at + "/id", "front-loader");
         var heat = fields.Word<KilnHeat>(sent.Heat, at + "/heat");
         var max = fields.Cone(sent.MaxCone, at + "/maxCone", beyond: true);
-        var atmospheres = fields.Words<FiringAtmosphere>(sent.Atmospheres, at + "/atmospheres");
+        var atmospheres = fields.Words(sent.Atmospheres, at + "/atmospheres", Atmospheres.OfFirings);
         var interior = Size(sent.Interior, at + "/interior");
         return heat is null || max is null || atmospheres is null ? null : new(heat.Value, max.Order, max.Text, atmospheres.Value, interior);
     }
@@ -97,7 +97,7 @@ internal sealed class LoadReader
 
         var kind = fields.Word<FiringKind>(sent.Kind, at + "/kind");
         var cone = fields.Cone(sent.Cone, at + "/cone");
-        var atmosphere = fields.Word<FiringAtmosphere>(sent.Atmosphere, at + "/atmosphere");
+        var atmosphere = fields.Word(sent.Atmosphere, at + "/atmosphere", Atmospheres.OfFirings);
         if (!sent.Schedule.IsAbsent && fields.Text(sent.Schedule, at + "/schedule", "slow-bisque") is { } schedule)
             fields.Assumed.Add(new(at + "/schedule", schedule, "Schedules are not read by the load check: it takes the cone to be reached, with no hold that would take the ware further."));
         return kind is null || cone is null || atmosphere is null ? null : new(book.Kind(kind.Value), cone, atmosphere.Value);

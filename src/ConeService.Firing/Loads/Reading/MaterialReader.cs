@@ -90,7 +90,7 @@ internal sealed class MaterialReader(LoadBook book, FieldReader fields)
             Overfired = "It can warp, bloat and in the end melt onto the shelf; how soon is not told.",
             HoldsWater = best.Order < book.Marks.Of("4").Order ? HoldsWater.WhenGlazed : HoldsWater.WhenMature,
             ThermalShock = ThermalShock.NotStated,
-            Atmospheres = WordSets.All<FiringAtmosphere>(),
+            Atmospheres = new WordSet<Atmosphere>(Atmospheres.OfFirings),
         };
     }
 
@@ -99,7 +99,7 @@ internal sealed class MaterialReader(LoadBook book, FieldReader fields)
         var name = fields.Text(own.Name, at + "/name", "our blue");
         var (min, best, max) = (fields.Cone(own.ConeMin, at + "/coneMin"), fields.Cone(own.ConeBest, at + "/coneBest"), fields.Cone(own.ConeMax, at + "/coneMax"));
         var rises = Rises(min, best, at + "/coneBest") & Rises(best, max, at + "/coneMax");
-        var atmospheres = own.Atmospheres is null ? WordSets.All<FiringAtmosphere>() : fields.Words<FiringAtmosphere>(own.Atmospheres, at + "/atmospheres");
+        var atmospheres = own.Atmospheres is null ? new WordSet<Atmosphere>(Atmospheres.OfFirings) : fields.Words(own.Atmospheres, at + "/atmospheres", Atmospheres.OfFirings);
         if (own.Atmospheres is null) fields.Assumed.Add(new(at + "/atmospheres", "any", "The glaze names no atmospheres; it is taken to suit any."));
         return name is null || min is null || best is null || max is null || atmospheres is null || !rises ? null : new Coat
         {

@@ -28,7 +28,7 @@ internal sealed class AtmosphereRule : IPieceRule
 
     private static void Judge(PieceCase c, Coat coat, ReasonSink into)
     {
-        var severity = c.Firing.Atmosphere == FiringAtmosphere.Neutral && coat.WrongAtmosphere == ReasonSeverity.Refuse ? ReasonSeverity.Review : coat.WrongAtmosphere;
+        var severity = c.Firing.Atmosphere == Atmosphere.Neutral && coat.WrongAtmosphere == ReasonSeverity.Refuse ? ReasonSeverity.Review : coat.WrongAtmosphere;
         into.Add(ReasonCode.AtmosphereMismatch, severity, LoadRuleIds.GlazeAtmosphere, coat,
             $"{coat.Capital} is made for {coat.Atmospheres}; this firing is in {EnumWords.Word(c.Firing.Atmosphere)}. {coat.WrongAtmosphereEffect}",
             $"Book {Sentences.WithArticle(coat.Atmospheres.ToString())} firing at {coat.Range}{Kiln(coat)}{(coat.Alternative is { } other ? $", or use {other} for {EnumWords.Word(c.Firing.Atmosphere)}" : "")}.");
@@ -39,5 +39,5 @@ internal sealed class AtmosphereRule : IPieceRule
     }
 
     private static string Kiln(Coat coat) =>
-        coat.Atmospheres.Has(FiringAtmosphere.Oxidation) ? "" : coat.IsOverglaze ? " in a gas kiln" : " in a gas or wood kiln";
+        coat.Atmospheres.Has(Atmosphere.Oxidation) ? "" : coat.IsOverglaze ? " in a gas kiln" : " in a gas or wood kiln";
 }

@@ -51,7 +51,7 @@ internal sealed class Suggester(LoadBook book, PieceJudge judge, Load load)
     }
 
     // Another kiln weighs most, then another kind, then how far the ware is from its best cone, then another atmosphere.
-    private (int Kiln, int Kind, double Distance, int Atmosphere, FiringKind, FiringAtmosphere, int) Dislike(Candidate candidate, PieceSet members, List<Placement> placements)
+    private (int Kiln, int Kind, double Distance, int Atmosphere, FiringKind, Atmosphere, int) Dislike(Candidate candidate, PieceSet members, List<Placement> placements)
     {
         var (firing, distance, pieces) = (candidate.Firing, 0, 0);
         foreach (var i in members.Items())

@@ -29,7 +29,7 @@ internal static class FitCautions
         if (heat == KilnHeat.Electric) yield return "electric-kiln";
         if (heat is KilnHeat.Gas or KilnHeat.Raku or KilnHeat.Vapour) yield return "gas-kiln";
         if (heat == KilnHeat.Wood) yield return "wood-kiln";
-        if (question.Schedule.Segments.Any(s => s.Atmosphere == FiringAtmosphere.Reduction && s.Stage != FiringStage.PostFiring)) yield return "reduction";
+        if (question.Schedule.Segments.Any(s => s.Atmosphere == Atmosphere.Reduction && s.Stage != FiringStage.PostFiring)) yield return "reduction";
         if (question.Greenware) yield return "bisque";
         if (row.Kind is FiringKind.Glaze or FiringKind.Single or FiringKind.Salt or FiringKind.Soda or FiringKind.Wood) yield return "glaze-firing";
         if (row.Id.Contains("lustre", StringComparison.Ordinal)) yield return "lustre";

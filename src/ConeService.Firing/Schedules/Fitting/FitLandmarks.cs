@@ -37,7 +37,7 @@ internal static class FitLandmarks
             FiringKind.Single => ["glaze-seal"],
             _ => [],
         };
-        return Every.Concat(question.Greenware ? Green : []).Concat(special).Concat(question.Schedule.Row.Atmosphere == FiringAtmosphere.Reduction && kind != FiringKind.Saggar ? ["iron-reduce"] : []);
+        return Every.Concat(question.Greenware ? Green : []).Concat(special).Concat(question.Schedule.Row.Atmosphere == Atmosphere.Reduction && kind != FiringKind.Saggar ? ["iron-reduce"] : []);
     }
 
     private static void Add(List<FitLandmark> found, LandmarkRow row, (double From, double? To)? span, bool cooling)

@@ -23,10 +23,10 @@ internal static class FitWarnings
         if (question.Heat is { } heat && !row.KilnHeats.Contains(heat))
         {
             yield return $"The schedule is for {string.Join(" or ", row.KilnHeats.Select(EnumWords.Word))} kilns, not for {EnumWords.Word(heat)}"
-                + (heat == KilnHeat.Electric && row.Atmosphere == FiringAtmosphere.Reduction ? ": reduction strips the oxide skin that protects the elements, and an electric kiln has no flue." : ".");
+                + (heat == KilnHeat.Electric && row.Atmosphere == Atmosphere.Reduction ? ": reduction strips the oxide skin that protects the elements, and an electric kiln has no flue." : ".");
         }
 
-        if (row.Atmosphere == FiringAtmosphere.Reduction && target is { Position: >= BandLow and <= BandHigh })
+        if (row.Atmosphere == Atmosphere.Reduction && target is { Position: >= BandLow and <= BandHigh })
         {
             yield return "Reduction moves the cones that hold iron, 010 to 3; that is not modelled.";
         }
