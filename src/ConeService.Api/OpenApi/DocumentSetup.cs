@@ -26,7 +26,7 @@ internal static partial class DocumentSetup
         options.AddDocumentTransformer(DescribeDocument);
         options.AddOperationTransformer(DescribeTextBodies);
         // A message is text wherever it stands; which atmospheres there may be depends on where the word stands.
-        options.CreateSchemaReferenceId = type => type.Type == typeof(Message) || type.Type == typeof(Atmosphere)
+        options.CreateSchemaReferenceId = type => type.Type == typeof(Message) || IsAtmosphere(type.Type)
             ? null : OpenApiOptions.CreateDefaultSchemaReferenceId(type);
         options.AddSchemaTransformer(DescribeMessage);
         options.AddSchemaTransformer(DescribeSentText);
@@ -80,14 +80,25 @@ internal static partial class DocumentSetup
         return Task.CompletedTask;
     }
 
+    private static bool IsAtmosphere(Type type) => (Nullable.GetUnderlyingType(type) ?? type) == typeof(Atmosphere);
+
     private static Task DescribeEnum(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
         if (context.JsonTypeInfo.Type.IsEnum) schema.Type = JsonSchemaType.String;
         if (context.JsonPropertyInfo?.AttributeProvider?.GetCustomAttributes(typeof(AtmosphereWordsAttribute), false) is
             [AtmosphereWordsAttribute words])
         {
-            var named = schema.Items as OpenApiSchema ?? schema;
-            named.Enum = [.. Atmospheres.Of(words.Use).Select(a => JsonValue.Create(EnumWords.Word(a)))];
+            List<JsonNode> named = [.. Atmospheres.Of(words.Use).Select(a => JsonValue.Create(EnumWords.Word(a)))];
+            if (context.JsonTypeInfo.Type == typeof(Atmosphere?))
+            {
+                (schema.Type, schema.Enum) = (null, null);
+                schema.OneOf =
+                    [new OpenApiSchema { Type = JsonSchemaType.Null }, new OpenApiSchema { Type = JsonSchemaType.String, Enum = named }];
+            }
+            else
+            {
+                (schema.Items as OpenApiSchema ?? schema).Enum = named;
+            }
         }
 
         return Task.CompletedTask;

@@ -24,7 +24,7 @@ public sealed record FiringKindDescription(
     FiringKind Id,
     string Name,
     IReadOnlyList<KilnHeat> KilnHeats,
-    IReadOnlyList<FiringAtmosphere> Atmospheres,
+    [property: AtmosphereWords(AtmosphereUse.Firing)] IReadOnlyList<Atmosphere> Atmospheres,
     ReasonSeverity WrongAtmosphere,
     string? WrongAtmosphereEffect,
     string ConeMin,

@@ -82,7 +82,7 @@ public sealed record Reason(
 public sealed record SuggestedFiring(
     FiringKind Kind,
     string Cone,
-    FiringAtmosphere Atmosphere,
+    [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere,
     IReadOnlyList<string> PieceIds,
     bool InThisKiln,
     IReadOnlyList<KilnHeat> KilnHeats);
@@ -138,7 +138,7 @@ public sealed record PairingAnswer(
 /// <param name="Cone">The cone.</param>
 /// <param name="Atmosphere">The atmosphere.</param>
 /// <param name="KilnHeats">The kilns that such a firing is done in.</param>
-public sealed record PairingFiring(FiringKind Kind, string Cone, FiringAtmosphere Atmosphere, IReadOnlyList<KilnHeat> KilnHeats);
+public sealed record PairingFiring(FiringKind Kind, string Cone, [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere, IReadOnlyList<KilnHeat> KilnHeats);
 
 /// <summary>Why no firing accepts the pairing.</summary>
 /// <param name="Message">Why, in a sentence.</param>

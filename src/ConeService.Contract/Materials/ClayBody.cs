@@ -56,7 +56,7 @@ public sealed record ClayBody(
     string? Shelf,
     HoldsWater HoldsWater,
     ThermalShock ThermalShock,
-    IReadOnlyList<FiringAtmosphere> Atmospheres,
+    [property: AtmosphereWords(AtmosphereUse.Firing)] IReadOnlyList<Atmosphere> Atmospheres,
     string? ColourOxidation,
     string? ColourReduction,
     decimal? AbsorptionPercentMin,

@@ -11,7 +11,7 @@ namespace ConeService.Contract.Materials;
 public sealed record ClayBodyList(
     string DatasetVersion,
     string? Cone,
-    FiringAtmosphere? Atmosphere,
+    [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere? Atmosphere,
     IReadOnlyList<ClayBodySummary> ClayBodies);
 
 /// <summary>A clay body in a list.</summary>
@@ -29,7 +29,7 @@ public sealed record ClayBodySummary(
     string? Description,
     ConeSpan Bisque,
     MatureSpan? Mature,
-    IReadOnlyList<FiringAtmosphere> Atmospheres,
+    [property: AtmosphereWords(AtmosphereUse.Firing)] IReadOnlyList<Atmosphere> Atmospheres,
     Confidence RangeConfidence,
     IReadOnlyList<string> Sources);
 

@@ -40,7 +40,7 @@ public sealed record Glaze(
     string ConeMin,
     string? ConeBest,
     string? ConeMax,
-    IReadOnlyList<FiringAtmosphere> Atmospheres,
+    [property: AtmosphereWords(AtmosphereUse.Firing)] IReadOnlyList<Atmosphere> Atmospheres,
     string? AtmosphereNote,
     ReasonSeverity WrongAtmosphere,
     string? WrongAtmosphereEffect,

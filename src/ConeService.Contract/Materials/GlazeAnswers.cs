@@ -8,7 +8,7 @@ namespace ConeService.Contract.Materials;
 /// <param name="Cone">The cone asked for; null for all.</param>
 /// <param name="Atmosphere">The atmosphere asked for; null for all.</param>
 /// <param name="Glazes">The coats, by id; those of overlays follow.</param>
-public sealed record GlazeList(string DatasetVersion, string? Cone, FiringAtmosphere? Atmosphere, IReadOnlyList<GlazeSummary> Glazes);
+public sealed record GlazeList(string DatasetVersion, string? Cone, [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere? Atmosphere, IReadOnlyList<GlazeSummary> Glazes);
 
 /// <summary>A coat in a list.</summary>
 /// <param name="Id">Its id.</param>
@@ -25,7 +25,7 @@ public sealed record GlazeSummary(
     string Name,
     CoatKind Kind,
     MatureSpan Range,
-    IReadOnlyList<FiringAtmosphere> Atmospheres,
+    [property: AtmosphereWords(AtmosphereUse.Firing)] IReadOnlyList<Atmosphere> Atmospheres,
     IReadOnlyList<FiringKind> FiredIn,
     RunRisk RunRisk,
     Confidence RangeConfidence,

@@ -56,7 +56,7 @@ public sealed record TemplateSegment(
     decimal TargetCelsius,
     decimal TargetFahrenheit,
     decimal HoldMinutes,
-    FiringAtmosphere Atmosphere,
+    [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere,
     string? AtmosphereNote,
     VentSetting Vent,
     string? VentNote,

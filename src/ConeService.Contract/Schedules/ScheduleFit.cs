@@ -89,7 +89,7 @@ public sealed record FittedSegment(
     double EndHours,
     FiringStage Stage,
     Message Purpose,
-    FiringAtmosphere Atmosphere,
+    [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere,
     string? AtmosphereNote,
     VentSetting Vent,
     string? VentNote,

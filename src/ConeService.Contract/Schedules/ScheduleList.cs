@@ -1,3 +1,4 @@
+using ConeService.Contract.Answers;
 using ConeService.Data;
 
 namespace ConeService.Contract.Schedules;
@@ -34,7 +35,7 @@ public sealed record ScheduleSummary(
     string? ConeMin,
     string? ConeMax,
     Confidence? RangeConfidence,
-    FiringAtmosphere Atmosphere,
+    [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere,
     IReadOnlyList<KilnHeat> KilnHeats,
     IReadOnlyList<PieceState> Takes,
     decimal? ThicknessMaxMillimetres,

@@ -9,6 +9,10 @@ public static class EnumWords
     public static IReadOnlyList<string> All<T>()
         where T : struct, Enum => Vocabulary<T>.Words;
 
+    /// <summary>The words of some values, in their order; null: every word.</summary>
+    public static IReadOnlyList<string> All<T>(IReadOnlyList<T>? of)
+        where T : struct, Enum => of is null ? Vocabulary<T>.Words : [.. of.Select(Word)];
+
     /// <summary>The value of a word.</summary>
     /// <exception cref="KeyNotFoundException">The word is not of this vocabulary.</exception>
     public static T Of<T>(string word)
@@ -21,6 +25,10 @@ public static class EnumWords
     /// <summary>Reads a word; false when it is not of this vocabulary.</summary>
     public static bool TryRead<T>(string? word, out T value)
         where T : struct, Enum => Vocabulary<T>.Values.TryGetValue(word ?? "", out value);
+
+    /// <summary>Reads a word of some values; false when it is none of theirs; null: every value.</summary>
+    public static bool TryRead<T>(string? word, IReadOnlyList<T>? of, out T value)
+        where T : struct, Enum => TryRead(word, out value) && of?.Contains(value) != false;
 
     private static class Vocabulary<T>
         where T : struct, Enum

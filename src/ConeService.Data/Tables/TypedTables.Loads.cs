@@ -9,7 +9,7 @@ internal static partial class TypedTables
 
     public static TypedTable<FiringKindRow> FiringKinds { get; } = new("firing-kinds", since: new(1, 2), keyFields: 1, r => new(
         r.Word<FiringKind>("id"), r.Text("name"), r.WordList<KilnHeat>("kiln_heats"),
-        r.WordList<FiringAtmosphere>("atmospheres"), r.Word<ReasonSeverity>("wrong_atmosphere"),
+        r.WordList("atmospheres", Atmospheres.OfFirings), r.Word<ReasonSeverity>("wrong_atmosphere"),
         r.OptionalText("wrong_atmosphere_effect"), r.Reference("cone_min", "cones"), r.Reference("cone_max", "cones"),
         r.WordList<PieceState>("takes"), r.Word<YesNo>("first_fire"), r.Word<WareFood>("food"), r.Text("takes_in"),
         r.Text("does_to_others"), r.ReferenceList("cautions", "cautions"), r.SourceList(), r.Confidence(),

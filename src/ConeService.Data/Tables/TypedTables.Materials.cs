@@ -10,7 +10,7 @@ internal static partial class TypedTables
         r.Word<FirstStep>("first_step"), r.OptionalNumber("warp_cones_over_best"), r.OptionalNumber("bloat_cones_over_best"),
         r.OptionalNumber("slump_cones_over_best"), r.OptionalNumber("melt_cones_over_best"),
         r.OptionalNumber("bloat_cones_sooner_in_reduction"), r.Text("underfired"), r.Text("overfired"), r.OptionalText("shelf"),
-        r.Word<HoldsWater>("holds_water"), r.Word<ThermalShock>("thermal_shock"), r.WordList<FiringAtmosphere>("atmospheres"),
+        r.Word<HoldsWater>("holds_water"), r.Word<ThermalShock>("thermal_shock"), r.WordList("atmospheres", Atmospheres.OfFirings),
         r.OptionalText("colour_oxidation"), r.OptionalText("colour_reduction"), r.OptionalNumber("absorption_percent_min"),
         r.OptionalNumber("absorption_percent_max"), r.OptionalNumber("shrinkage_percent_min"),
         r.OptionalNumber("shrinkage_percent_max"), r.OptionalText("expansion_note"), r.OptionalText("use_note"),
@@ -20,7 +20,7 @@ internal static partial class TypedTables
     public static TypedTable<GlazeRow> Glazes { get; } = new("glazes", since: new(1, 2), keyFields: 1, r => new(
         r.Text("id"), r.Text("name"), r.Word<CoatKind>("kind"), r.Reference("cone_min", "cones"),
         r.OptionalReference("cone_best", "cones"), r.OptionalReference("cone_max", "cones"),
-        r.WordList<FiringAtmosphere>("atmospheres"), r.OptionalText("atmosphere_note"),
+        r.WordList("atmospheres", Atmospheres.OfFirings), r.OptionalText("atmosphere_note"),
         r.Word<ReasonSeverity>("wrong_atmosphere"), r.OptionalText("wrong_atmosphere_effect"),
         r.OptionalReference("alternative", "glazes"), r.WordList<FiringKind>("fired_in"), r.WordList<PieceState>("applied_on"),
         r.OptionalText("applied_to_note"), r.Text("underfired"), r.OptionalText("overfired"), r.Word<RunRisk>("run_risk"),

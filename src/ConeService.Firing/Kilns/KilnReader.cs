@@ -41,7 +41,7 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
     }
 
     /// <summary>The atmospheres it can hold; required.</summary>
-    public IReadOnlyList<FiringAtmosphere>? Atmospheres() => members.Words<FiringAtmosphere>(sent.Atmospheres, at + "/atmospheres");
+    public IReadOnlyList<Atmosphere>? Atmospheres() => members.Words<Atmosphere>(sent.Atmospheres, at + "/atmospheres");
 
     /// <summary>Segments that its controller holds; null when left out.</summary>
     public int? ControllerSegments()

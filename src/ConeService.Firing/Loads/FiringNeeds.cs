@@ -29,7 +29,7 @@ internal sealed class FiringNeeds
     public EnumSet<KilnHeat> Heats { get; }
 
     /// <summary>Atmospheres it is fired in.</summary>
-    public EnumSet<FiringAtmosphere> Atmospheres { get; }
+    public EnumSet<Atmosphere> Atmospheres { get; }
 
     /// <summary>States of the ware it takes.</summary>
     public EnumSet<PieceState> Takes { get; }

@@ -7,13 +7,13 @@ namespace ConeService.Firing.Loads;
 internal static class KilnSuitability
 {
     /// <summary>A kiln that a kind of firing is done in, high and wide enough for anything.</summary>
-    public static Kiln Suiting(LoadTables tables, FiringNeeds needs, FiringAtmosphere atmosphere)
+    public static Kiln Suiting(LoadTables tables, FiringNeeds needs, Atmosphere atmosphere)
     {
         var heats = needs.Row.KilnHeats;
-        var heat = atmosphere == FiringAtmosphere.Reduction && heats.Any(h => tables.Heat(h).Reduction == KilnReduction.Usual)
+        var heat = atmosphere == Atmosphere.Reduction && heats.Any(h => tables.Heat(h).Reduction == KilnReduction.Usual)
             ? heats.First(h => tables.Heat(h).Reduction == KilnReduction.Usual)
             : heats[0];
-        return new(heat, int.MaxValue, "14", EnumSet.All<FiringAtmosphere>(), null);
+        return new(heat, int.MaxValue, "14", new EnumSet<Atmosphere>(Atmospheres.OfFirings), null);
     }
 
     /// <summary>True when a kiln is made for a firing.</summary>

@@ -13,14 +13,14 @@ internal sealed record Load(Kiln Kiln, PlannedFiring Firing, IReadOnlyList<Piece
 /// <param name="MaxCone">Its highest cone as text.</param>
 /// <param name="Atmospheres">What it can hold.</param>
 /// <param name="Interior">Its room; null when not told.</param>
-internal sealed record Kiln(KilnHeat Heat, int MaxOrder, string MaxCone, EnumSet<FiringAtmosphere> Atmospheres, Size? Interior);
+internal sealed record Kiln(KilnHeat Heat, int MaxOrder, string MaxCone, EnumSet<Atmosphere> Atmospheres, Size? Interior);
 
 /// <summary>The firing as it is planned.</summary>
-internal sealed record PlannedFiring(FiringNeeds Needs, PotterCone Cone, FiringAtmosphere Atmosphere)
+internal sealed record PlannedFiring(FiringNeeds Needs, PotterCone Cone, Atmosphere Atmosphere)
 {
     public FiringKind Kind => Needs.Row.Id;
 
-    public bool IsReduction => Atmosphere == FiringAtmosphere.Reduction;
+    public bool IsReduction => Atmosphere == Atmosphere.Reduction;
 
     /// <summary>True where glazes melt side by side: only there do they colour each other or have to share a cone.</summary>
     public bool MeltsGlazes => Kind is FiringKind.Glaze or FiringKind.Single or FiringKind.Wood or FiringKind.Salt or FiringKind.Soda;

@@ -50,7 +50,7 @@ internal sealed class Body : Material
     public ThermalShock ThermalShock { get; init; }
 
     /// <summary>Atmospheres it is used in.</summary>
-    public required EnumSet<FiringAtmosphere> Atmospheres { get; init; }
+    public required EnumSet<Atmosphere> Atmospheres { get; init; }
 
     /// <summary>
     /// True when its own bisque already matures it, as with most earthenware and bone china: a later, cooler glaze fire then

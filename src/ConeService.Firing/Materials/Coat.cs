@@ -19,7 +19,7 @@ internal sealed class Coat : Material
     public required PotterCone? Max { get; init; }
 
     /// <summary>Atmospheres in which it gives what it is meant to give.</summary>
-    public required EnumSet<FiringAtmosphere> Atmospheres { get; init; }
+    public required EnumSet<Atmosphere> Atmospheres { get; init; }
 
     /// <summary>What any other atmosphere leads to.</summary>
     public ReasonSeverity WrongAtmosphere { get; init; }

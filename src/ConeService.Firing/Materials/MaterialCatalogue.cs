@@ -68,7 +68,7 @@ internal sealed class MaterialCatalogue
         return new(dataset.VersionId, MaterialAnswers.Of(row), disagreements.Concerning("glazes", row.Id));
     }
 
-    private bool Suits(MaterialFilter filter, string? min, string? max, IReadOnlyList<FiringAtmosphere> atmospheres)
+    private bool Suits(MaterialFilter filter, string? min, string? max, IReadOnlyList<Atmosphere> atmospheres)
     {
         if (filter.Atmosphere is { } atmosphere && !atmospheres.Contains(atmosphere)) return false;
         if (filter.Cone is not { } asked) return true;

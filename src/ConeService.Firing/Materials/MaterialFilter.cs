@@ -8,7 +8,7 @@ namespace ConeService.Firing.Materials;
 /// <summary>The filters of a material list.</summary>
 /// <param name="Cone">A cone of the scale; null for all.</param>
 /// <param name="Atmosphere">An atmosphere; null for all.</param>
-internal sealed record MaterialFilter(Cone? Cone, FiringAtmosphere? Atmosphere)
+internal sealed record MaterialFilter(Cone? Cone, Atmosphere? Atmosphere)
 {
     /// <summary>Reads the filters.</summary>
     /// <exception cref="RefusedException">A filter is no cone, or no atmosphere; every finding is in it.</exception>
@@ -22,11 +22,11 @@ internal sealed record MaterialFilter(Cone? Cone, FiringAtmosphere? Atmosphere)
             else findings.Add(finding!);
         }
 
-        FiringAtmosphere? word = null;
+        Atmosphere? word = null;
         if (atmosphere is not null)
         {
-            if (EnumWords.TryRead<FiringAtmosphere>(atmosphere, out var found)) word = found;
-            else findings.Add(UnknownWord.Of<FiringAtmosphere>(atmosphere, "atmosphere", "atmosphere"));
+            if (EnumWords.TryRead(atmosphere, Atmospheres.OfFirings, out var found)) word = found;
+            else findings.Add(UnknownWord.Of(atmosphere, "atmosphere", "atmosphere", Atmospheres.OfFirings));
         }
 
         return findings.Count == 0 ? new(read, word) : throw new RefusedException(findings);

@@ -12,10 +12,11 @@ internal static class UnknownWord
     /// <param name="sent">What was sent.</param>
     /// <param name="field">The parameter, or a JSON pointer.</param>
     /// <param name="member">What the words are for, in a sentence.</param>
-    public static Finding Of<T>(string? sent, string field, string member)
+    /// <param name="of">The words that may stand there; null: all.</param>
+    public static Finding Of<T>(string? sent, string field, string member, IReadOnlyList<T>? of = null)
         where T : struct, Enum
     {
-        var words = EnumWords.All<T>();
+        var words = EnumWords.All(of);
         var near = sent is null ? [] : NearMatches.Find(sent, words);
         return new(
             "word-unknown", field, sent, Message.Of("materials.word-unknown", ("sent", sent), ("member", member)), Message.Verbatim(words),

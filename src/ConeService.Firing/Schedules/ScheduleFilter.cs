@@ -10,7 +10,7 @@ namespace ConeService.Firing.Schedules;
 /// <param name="Kind">The kind of firing; null for all.</param>
 /// <param name="Cone">A cone that the template can be fitted to; null for all.</param>
 /// <param name="Atmosphere">The atmosphere in which the ware matures; null for all.</param>
-internal sealed record ScheduleFilter(FiringKind? Kind = null, Cone? Cone = null, FiringAtmosphere? Atmosphere = null)
+internal sealed record ScheduleFilter(FiringKind? Kind = null, Cone? Cone = null, Atmosphere? Atmosphere = null)
 {
     /// <summary>Reads a filter from query parameters.</summary>
     /// <exception cref="RefusedException">A word or cone is unknown; carries every finding.</exception>
@@ -25,7 +25,7 @@ internal sealed record ScheduleFilter(FiringKind? Kind = null, Cone? Cone = null
         }
 
         var filter = new ScheduleFilter(
-            Word<FiringKind>(kind, "kind", findings), read, Word<FiringAtmosphere>(atmosphere, "atmosphere", findings));
+            Word<FiringKind>(kind, "kind", findings), read, Word(atmosphere, "atmosphere", findings, Atmospheres.OfFirings));
         return findings.Count == 0 ? filter : throw new RefusedException(findings);
     }
 
@@ -35,12 +35,12 @@ internal sealed record ScheduleFilter(FiringKind? Kind = null, Cone? Cone = null
         && (Cone is not { } cone || schedule.Takes(cone))
         && (Atmosphere is null || schedule.Row.Atmosphere == Atmosphere);
 
-    private static T? Word<T>(string? text, string field, List<Finding> findings)
+    private static T? Word<T>(string? text, string field, List<Finding> findings, IReadOnlyList<T>? of = null)
         where T : struct, Enum
     {
         if (string.IsNullOrWhiteSpace(text)) return null;
-        if (EnumWords.TryRead<T>(text.Trim(), out var value)) return value;
-        var words = EnumWords.All<T>();
+        if (EnumWords.TryRead(text.Trim(), of, out var value)) return value;
+        var words = EnumWords.All(of);
         findings.Add(new(
             "word-unknown", field, text,
             Message.Of("schedules.word-unknown", ("sent", text), ("parameter", field)), Message.Verbatim(words),

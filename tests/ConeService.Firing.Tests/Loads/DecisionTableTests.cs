@@ -58,7 +58,7 @@ public sealed class DecisionTableTests
     {
         Assert.Equal(EnumWords.All<KilnHeat>().ToHashSet(), Cases.Select(c => c["kiln_heat"]).ToHashSet());
         Assert.Equal(EnumWords.All<FiringKind>().ToHashSet(), Cases.Select(c => c["kind"]).ToHashSet());
-        Assert.Equal(EnumWords.All<FiringAtmosphere>().ToHashSet(), Cases.Select(c => c["atmosphere"]).ToHashSet());
+        Assert.Equal(EnumWords.All(Atmospheres.OfFirings).ToHashSet(), Cases.Select(c => c["atmosphere"]).ToHashSet());
         Assert.Equal(EnumWords.All<PieceState>().ToHashSet(), Cases.Select(c => c["state"]).ToHashSet());
     }
 

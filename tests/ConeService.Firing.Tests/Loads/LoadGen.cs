@@ -22,7 +22,7 @@ internal static class LoadGen
         Any("oxidation", "oxidation;neutral", "oxidation;neutral;reduction", "reduction"),
         (h, c, a) => Loads.Kiln(h, c, a));
 
-    public static Gen<FiringRequest> Firing { get; } = Gen.Select(Word<FiringKind>(), Cone, Word<FiringAtmosphere>(), Loads.Firing);
+    public static Gen<FiringRequest> Firing { get; } = Gen.Select(Word<FiringKind>(), Cone, Word(Atmospheres.OfFirings), Loads.Firing);
 
     public static Gen<PieceRequest> Piece { get; } = Gen.Select(
         Any([.. Reference.Dataset.ClayBodies.Select(b => b.Id), "no-such-clay"]),
@@ -72,6 +72,6 @@ internal static class LoadGen
 
     private static Gen<T> Any<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(i => values[i]);
 
-    private static Gen<string> Word<T>()
-        where T : struct, Enum => Any([.. EnumWords.All<T>()]);
+    private static Gen<string> Word<T>(IReadOnlyList<T>? of = null)
+        where T : struct, Enum => Any([.. EnumWords.All(of)]);
 }

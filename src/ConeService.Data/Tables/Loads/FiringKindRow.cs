@@ -22,7 +22,7 @@ public sealed record FiringKindRow(
     FiringKind Id,
     string Name,
     IReadOnlyList<KilnHeat> KilnHeats,
-    IReadOnlyList<FiringAtmosphere> Atmospheres,
+    IReadOnlyList<Atmosphere> Atmospheres,
     ReasonSeverity WrongAtmosphere,
     string? WrongAtmosphereEffect,
     string ConeMin,

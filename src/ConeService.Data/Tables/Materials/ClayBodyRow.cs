@@ -54,7 +54,7 @@ public sealed record ClayBodyRow(
     string? Shelf,
     HoldsWater HoldsWater,
     ThermalShock ThermalShock,
-    IReadOnlyList<FiringAtmosphere> Atmospheres,
+    IReadOnlyList<Atmosphere> Atmospheres,
     string? ColourOxidation,
     string? ColourReduction,
     decimal? AbsorptionPercentMin,

@@ -38,7 +38,7 @@ public sealed record GlazeRow(
     string ConeMin,
     string? ConeBest,
     string? ConeMax,
-    IReadOnlyList<FiringAtmosphere> Atmospheres,
+    IReadOnlyList<Atmosphere> Atmospheres,
     string? AtmosphereNote,
     ReasonSeverity WrongAtmosphere,
     string? WrongAtmosphereEffect,

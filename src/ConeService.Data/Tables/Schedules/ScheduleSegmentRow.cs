@@ -21,6 +21,6 @@ namespace ConeService.Data;
 public sealed record ScheduleSegmentRow(
     string Schedule, int Number, FiringStage Stage, decimal? RateCelsiusPerHour, decimal? TargetCelsius, string? TargetCone,
     decimal? TargetBelowCelsius, decimal HoldMinutes,
-    string Purpose, FiringAtmosphere Atmosphere, string? AtmosphereNote, VentSetting Vent, string? VentNote,
+    string Purpose, Atmosphere Atmosphere, string? AtmosphereNote, VentSetting Vent, string? VentNote,
     IReadOnlyList<PublishedField> PublishedFields,
     IReadOnlyList<string> Sources, Confidence Confidence, string? Note);

@@ -20,7 +20,7 @@ namespace ConeService.Data;
 /// <param name="Note">What a reader must know about the row.</param>
 public sealed record ScheduleTemplateRow(
     string Id, string Title, FiringKind Kind, string? EndCone, string? ConeMin, string? ConeMax, Confidence? RangeConfidence,
-    FiringAtmosphere Atmosphere,
+    Atmosphere Atmosphere,
     IReadOnlyList<KilnHeat> KilnHeats, IReadOnlyList<PieceState> Takes, decimal? ThicknessMaxMillimetres, decimal? HoursMin,
     decimal? HoursMax, string? HoursNote,
     IReadOnlyList<string> Sources, Confidence Confidence, string? Note);

@@ -36,35 +36,35 @@ internal sealed class FieldReader(LoadTables tables)
     }
 
     /// <summary>A word of a closed vocabulary that must be there.</summary>
-    public T? Word<T>(SentText sent, string field)
+    public T? Word<T>(SentText sent, string field, IReadOnlyList<T>? of = null)
         where T : struct, Enum
     {
         if (sent.IsAbsent)
         {
-            Missing(field, Message.Verbatim(EnumWords.All<T>()));
+            Missing(field, Message.Verbatim(EnumWords.All(of)));
             return null;
         }
 
-        return OptionalWord<T>(sent, field);
+        return OptionalWord(sent, field, of);
     }
 
     /// <summary>A word of a closed vocabulary; null when left out.</summary>
-    public T? OptionalWord<T>(SentText sent, string field)
+    public T? OptionalWord<T>(SentText sent, string field, IReadOnlyList<T>? of = null)
         where T : struct, Enum
     {
         if (sent.IsAbsent) return null;
-        if (sent.Kind == SentKind.Text && EnumWords.TryRead<T>(sent.Text, out var value)) return value;
-        Findings.Add(UnknownWord.Of<T>(sent.Text, field, Name(field)));
+        if (sent.Kind == SentKind.Text && EnumWords.TryRead(sent.Text, of, out var value)) return value;
+        Findings.Add(UnknownWord.Of(sent.Text, field, Name(field), of));
         return null;
     }
 
     /// <summary>A list of words, at least one.</summary>
-    public EnumSet<T>? Words<T>(IReadOnlyList<SentText>? sent, string field)
+    public EnumSet<T>? Words<T>(IReadOnlyList<SentText>? sent, string field, IReadOnlyList<T>? of = null)
         where T : struct, Enum
     {
         if (sent is null or [])
         {
-            Missing(field, Message.Verbatim(EnumWords.All<T>()));
+            Missing(field, Message.Verbatim(EnumWords.All(of)));
             return null;
         }
 
@@ -72,7 +72,7 @@ internal sealed class FieldReader(LoadTables tables)
         var read = new List<T>();
         for (var i = 0; i < sent.Count; i++)
         {
-            if (Word<T>(sent[i], Item(field, i)) is { } word) read.Add(word);
+            if (Word(sent[i], Item(field, i), of) is { } word) read.Add(word);
         }
 
         return Findings.Count == before ? new EnumSet<T>(read) : null;

@@ -106,7 +106,7 @@ internal sealed class LoadReader
 
         var kind = fields.Word<FiringKind>(sent.Kind, at + "/kind");
         var cone = fields.Cone(sent.Cone, at + "/cone");
-        var atmosphere = fields.Word<FiringAtmosphere>(sent.Atmosphere, at + "/atmosphere");
+        var atmosphere = fields.Word(sent.Atmosphere, at + "/atmosphere", Atmospheres.OfFirings);
         if (!sent.Schedule.IsAbsent && fields.Text(sent.Schedule, at + "/schedule", "slow-bisque") is { } schedule)
             fields.Assumed.Add(new(at + "/schedule", schedule, Message.Of("loads.schedule-not-read")));
         return kind is null || cone is null || atmosphere is null ? null : new(tables.Kind(kind.Value), cone, atmosphere.Value);

@@ -106,7 +106,7 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
             Overfired = Message.Of("loads.own-body-overfired"),
             HoldsWater = best.Order < tables.PotterScale.Of("4").Order ? HoldsWater.WhenGlazed : HoldsWater.WhenMature,
             ThermalShock = ThermalShock.NotStated,
-            Atmospheres = EnumSet.All<FiringAtmosphere>(),
+            Atmospheres = new EnumSet<Atmosphere>(Atmospheres.OfFirings),
         };
     }
 
@@ -118,8 +118,8 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
         var max = fields.Cone(own.ConeMax, at + "/coneMax");
         var rises = Rises(min, best, at + "/coneBest") & Rises(best, max, at + "/coneMax");
         var atmospheres = own.Atmospheres is null
-            ? EnumSet.All<FiringAtmosphere>()
-            : fields.Words<FiringAtmosphere>(own.Atmospheres, at + "/atmospheres");
+            ? new EnumSet<Atmosphere>(Atmospheres.OfFirings)
+            : fields.Words(own.Atmospheres, at + "/atmospheres", Atmospheres.OfFirings);
         if (own.Atmospheres is null)
             fields.Assumed.Add(new(at + "/atmospheres", "any", Message.Of("loads.atmospheres-assumed")));
         return name is null || min is null || best is null || max is null || atmospheres is null || !rises ? null : new Coat

@@ -32,7 +32,7 @@ internal sealed class AtmosphereRule : IPieceRule
 
     private static void Judge(PieceCase c, Coat coat, Judgement judgement)
     {
-        var severity = c.Firing.Atmosphere == FiringAtmosphere.Neutral && coat.WrongAtmosphere == ReasonSeverity.Refuse
+        var severity = c.Firing.Atmosphere == Atmosphere.Neutral && coat.WrongAtmosphere == ReasonSeverity.Refuse
             ? ReasonSeverity.Review
             : coat.WrongAtmosphere;
         judgement.Find(ReasonCode.AtmosphereMismatch, severity)?.Because(LoadRuleIds.GlazeAtmosphere, coat,
@@ -57,7 +57,7 @@ internal sealed class AtmosphereRule : IPieceRule
     {
         // The first of several atmospheres stands before the word firing and decides its article.
         var first = EnumWords.Word(coat.Atmospheres.Items().First());
-        var kiln = coat.Atmospheres.Has(FiringAtmosphere.Oxidation) ? "any" : coat.IsOverglaze ? "gas" : "gas-or-wood";
+        var kiln = coat.Atmospheres.Has(Atmosphere.Oxidation) ? "any" : coat.IsOverglaze ? "gas" : "gas-or-wood";
         return coat.Alternative is null
             ? Message.Of(
                 "loads.book-atmosphere",

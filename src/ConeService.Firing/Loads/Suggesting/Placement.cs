@@ -12,7 +12,7 @@ internal sealed class Placement
 {
     private readonly List<PieceClass> classes;
 
-    private Placement(PieceClass first, Dictionary<(FiringKind Kind, FiringAtmosphere Atmosphere), ulong> cones)
+    private Placement(PieceClass first, Dictionary<(FiringKind Kind, Atmosphere Atmosphere), ulong> cones)
     {
         classes = [first];
         Cones = cones;
@@ -29,7 +29,7 @@ internal sealed class Placement
     /// <summary>How many pieces there are.</summary>
     public int Count => classes.Sum(c => c.Members.Count);
 
-    public IReadOnlyDictionary<(FiringKind Kind, FiringAtmosphere Atmosphere), ulong> Cones { get; }
+    public IReadOnlyDictionary<(FiringKind Kind, Atmosphere Atmosphere), ulong> Cones { get; }
 
     /// <summary>Best step of its glaze; null for bare ware.</summary>
     public int? Best { get; }
@@ -40,7 +40,7 @@ internal sealed class Placement
     public bool IsEmpty => Cones.Count == 0;
 
     /// <summary>True when a firing of this kind and atmosphere accepts it at the cone.</summary>
-    public bool Accepts(FiringKind kind, FiringAtmosphere atmosphere, int step) =>
+    public bool Accepts(FiringKind kind, Atmosphere atmosphere, int step) =>
         Cones.TryGetValue((kind, atmosphere), out var mask) && (mask >> step & 1) != 0;
 
     /// <summary>Joins those with the same choices, the same best cone and the same vapours: they can always be fired together.</summary>
@@ -71,7 +71,7 @@ internal sealed class Placement
     public static Placement Of(LoadTables tables, PieceJudge judge, PieceClass pieces, FiringKind asked)
     {
         var piece = pieces.First;
-        var cones = new Dictionary<(FiringKind Kind, FiringAtmosphere Atmosphere), ulong>();
+        var cones = new Dictionary<(FiringKind Kind, Atmosphere Atmosphere), ulong>();
         // What was booked is what is wanted; only where it accepts at no cone is the firing taken that the ware is ready for.
         if (tables.Kind(asked).Takes.Has(piece.State)) Add(tables, judge, piece, tables.Kind(asked), cones);
         if (cones.Count == 0)
@@ -100,7 +100,7 @@ internal sealed class Placement
 
     private static void Add(
         LoadTables tables, PieceJudge judge, Piece piece, FiringNeeds needs,
-        Dictionary<(FiringKind Kind, FiringAtmosphere Atmosphere), ulong> cones)
+        Dictionary<(FiringKind Kind, Atmosphere Atmosphere), ulong> cones)
     {
         var (from, to) = Span(piece, needs);
         foreach (var atmosphere in needs.Row.Atmospheres)

@@ -55,7 +55,7 @@ internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
     }
 
     // Another kiln weighs most, then another kind, then how far the ware is from its best cone, then another atmosphere.
-    private (int Kiln, int Kind, double Distance, int Atmosphere, FiringKind, FiringAtmosphere, int) Dislike(
+    private (int Kiln, int Kind, double Distance, int Atmosphere, FiringKind, Atmosphere, int) Dislike(
         Candidate candidate, PlacementSet members, List<Placement> placements)
     {
         var (firing, distance, pieces) = (candidate.Firing, 0, 0);

@@ -64,7 +64,7 @@ internal static class CoolingSteps
         Target = StepTarget.Fixed,
         Celsius = celsius,
         HoldMinutes = 0,
-        Atmosphere = last.Atmosphere == FiringAtmosphere.Reduction ? FiringAtmosphere.Oxidation : last.Atmosphere,
+        Atmosphere = last.Atmosphere == Atmosphere.Reduction ? Atmosphere.Oxidation : last.Atmosphere,
         Vent = VentSetting.AsNormal,
     };
 }

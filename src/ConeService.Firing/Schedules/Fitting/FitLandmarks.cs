@@ -51,7 +51,7 @@ internal static class FitLandmarks
             FiringKind.Single => ["glaze-seal"],
             _ => [],
         };
-        var reduces = question.Schedule.Row.Atmosphere == FiringAtmosphere.Reduction && kind != FiringKind.Saggar;
+        var reduces = question.Schedule.Row.Atmosphere == Atmosphere.Reduction && kind != FiringKind.Saggar;
         return Every.Concat(question.Greenware ? Green : []).Concat(special).Concat(reduces ? ["iron-reduce"] : []);
     }
 

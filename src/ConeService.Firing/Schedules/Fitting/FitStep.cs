@@ -47,7 +47,7 @@ internal sealed record FitStep
     public required double HoldMinutes { get; init; }
 
     /// <summary>Atmosphere in the kiln.</summary>
-    public required FiringAtmosphere Atmosphere { get; init; }
+    public required Atmosphere Atmosphere { get; init; }
 
     /// <summary>How strong, where, or when.</summary>
     public string? AtmosphereNote { get; init; }

@@ -36,12 +36,12 @@ internal static class FitWarnings
         if (question.Heat is { } heat && !row.KilnHeats.Contains(heat))
         {
             (string, object?)[] values = [("heats", Alternatives(row.KilnHeats)), ("heat", EnumWords.Word(heat))];
-            yield return heat == KilnHeat.Electric && row.Atmosphere == FiringAtmosphere.Reduction
+            yield return heat == KilnHeat.Electric && row.Atmosphere == Atmosphere.Reduction
                 ? Message.Of("schedules.warn-heat-reduction", values)
                 : Message.Of("schedules.warn-heat", values);
         }
 
-        if (row.Atmosphere == FiringAtmosphere.Reduction && target is { Position: >= BandLow and <= BandHigh })
+        if (row.Atmosphere == Atmosphere.Reduction && target is { Position: >= BandLow and <= BandHigh })
             yield return Message.Of("schedules.warn-iron-cones");
     }
 
