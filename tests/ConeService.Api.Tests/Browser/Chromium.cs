@@ -13,12 +13,15 @@ public sealed class Chromium : IAsyncLifetime
         "--disable-background-networking", "--disable-component-update", "--disable-sync",
     ];
 
+    // On a busy machine, ms.
+    private const int Patience = 90_000;
+
     private IBrowser? browser;
 
     public async ValueTask InitializeAsync()
     {
         if (Find() is { } program)
-            browser = await Puppeteer.LaunchAsync(new LaunchOptions { ExecutablePath = program, Headless = true, Args = Always, Timeout = 90_000 });
+            browser = await Puppeteer.LaunchAsync(new() { ExecutablePath = program, Headless = true, Args = Always, Timeout = Patience });
     }
 
     public async ValueTask DisposeAsync()
@@ -55,7 +58,7 @@ public sealed class Chromium : IAsyncLifetime
         var page = await Require().NewPageAsync();
         await page.SetCacheEnabledAsync(false);
         await page.SetViewportAsync(new ViewPortOptions { Width = width, Height = height });
-        await page.GoToAsync(url, 90_000, [WaitUntilNavigation.Load, WaitUntilNavigation.Networkidle0]);
+        await page.GoToAsync(url, Patience, [WaitUntilNavigation.Load, WaitUntilNavigation.Networkidle0]);
         return page;
     }
 

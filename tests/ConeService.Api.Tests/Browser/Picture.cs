@@ -63,7 +63,8 @@ internal sealed class Picture
                 int left = x >= channels ? result[(y * row) + x - channels] : 0;
                 int above = y > 0 ? result[((y - 1) * row) + x] : 0;
                 int corner = x >= channels && y > 0 ? result[((y - 1) * row) + x - channels] : 0;
-                result[(y * row) + x] += (byte)(filter switch { 1 => left, 2 => above, 3 => (left + above) / 2, 4 => Paeth(left, above, corner), _ => 0 });
+                var predicted = filter switch { 1 => left, 2 => above, 3 => (left + above) / 2, 4 => Paeth(left, above, corner), _ => 0 };
+                result[(y * row) + x] += (byte)predicted;
             }
         }
 

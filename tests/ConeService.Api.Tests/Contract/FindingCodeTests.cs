@@ -77,7 +77,9 @@ public class FindingCodeTests(Support.Api api)
     [Fact]
     public void Every_code_is_written_as_its_constant_is_named() => Assert.All(
         typeof(FindingCodes).GetFields().Concat(typeof(WarningCodes).GetFields()),
-        f => Assert.Equal(f.Name, string.Concat(((string)f.GetRawConstantValue()!).Split('-').Select(w => char.ToUpperInvariant(w[0]) + w[1..]))));
+        f => Assert.Equal(f.Name, Pascal((string)f.GetRawConstantValue()!)));
+
+    private static string Pascal(string code) => string.Concat(code.Split('-').Select(w => char.ToUpperInvariant(w[0]) + w[1..]));
 
     [Fact]
     public async Task Every_code_has_a_kind_a_page_and_three_texts()
@@ -97,7 +99,8 @@ public class FindingCodeTests(Support.Api api)
     public void Every_text_of_a_problem_is_of_a_code()
     {
         string[] parts = ["title", "meaning", "remedy"];
-        var told = EmbeddedMessages.Read().Select(r => r.Code.Split('.')).Where(c => c is ["problems", not "page", var part] && parts.Contains(part));
+        var told = EmbeddedMessages.Read().Select(r => r.Code.Split('.'))
+            .Where(c => c is ["problems", not "page", var part] && parts.Contains(part));
         Assert.Equal(ProblemKinds.All.Select(k => k.Code), told.Select(c => c[1]).Distinct().Order(StringComparer.Ordinal));
     }
 

@@ -33,7 +33,8 @@ internal sealed class OpenApiDocumentFile
     {
         if (schema.TryGetProperty("$ref", out var reference))
         {
-            return Departures(value, Root.GetProperty("components").GetProperty("schemas").GetProperty(reference.GetString()!.Split('/')[^1]), at);
+            var schemas = Root.GetProperty("components").GetProperty("schemas");
+            return Departures(value, schemas.GetProperty(reference.GetString()!.Split('/')[^1]), at);
         }
 
         foreach (var any in new[] { "oneOf", "anyOf" })
@@ -52,7 +53,9 @@ internal sealed class OpenApiDocumentFile
     {
         if (schema.TryGetProperty("type", out var type))
         {
-            var types = type.ValueKind == JsonValueKind.Array ? type.EnumerateArray().Select(t => t.GetString()).ToList() : [type.GetString()];
+            List<string?> types = type.ValueKind == JsonValueKind.Array
+                ? [.. type.EnumerateArray().Select(t => t.GetString())]
+                : [type.GetString()];
             if (!types.Contains(TypeOf(value)) && !(TypeOf(value) == "integer" && types.Contains("number")))
                 yield return $"{at} is {TypeOf(value)}, not {string.Join(" or ", types)}";
         }

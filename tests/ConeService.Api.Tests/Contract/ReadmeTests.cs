@@ -19,7 +19,8 @@ public partial class ReadmeTests(Support.Api api)
         {
             using var request = Request(example.Groups["command"].Value);
             using var response = await api.Client.SendAsync(request, Support.Api.Cancel);
-            Assert.Equal(example.Groups["output"].Value.TrimEnd('\n'), (await response.Content.ReadAsStringAsync(Support.Api.Cancel)).TrimEnd('\n'));
+            var printed = await response.Content.ReadAsStringAsync(Support.Api.Cancel);
+            Assert.Equal(example.Groups["output"].Value.TrimEnd('\n'), printed.TrimEnd('\n'));
         }
     }
 

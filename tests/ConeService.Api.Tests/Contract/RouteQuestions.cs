@@ -23,7 +23,10 @@ internal static class RouteQuestions
         { "/v1/cone-facts", "/v1/cone-facts?topic=soak", null },
         { "/v1/conversions", "/v1/conversions", """{"lines":[{"cone":"6"},{"temperature":"1222C"},{"cone":0}]}""" },
         { "/v1/heat-work", "/v1/heat-work", $$"""{ {{Firing}},"coolingRate":200}""" },
-        { "/v1/heat-work", "/v1/heat-work", """{"units":"F","log":[{"minutes":0,"temperature":70},{"minutes":600,"temperature":2232}],"chart":"witness-large"}""" },
+        {
+            "/v1/heat-work", "/v1/heat-work",
+            """{"units":"F","log":[{"minutes":0,"temperature":70},{"minutes":600,"temperature":2232}],"chart":"witness-large"}"""
+        },
         { "/v1/heat-work/solve", "/v1/heat-work/solve", $$"""{ {{Firing}},"cone":"6","find":"peak"}""" },
         { "/v1/heat-work/compare", "/v1/heat-work/compare", $$"""{ {{Firing}},"observations":[{"cone":"6","clock":4}]}""" },
         { "/v1/schedules", "/v1/schedules", null },

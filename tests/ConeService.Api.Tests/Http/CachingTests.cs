@@ -47,8 +47,11 @@ public class CachingTests(Support.Api api)
     {
         using var get = await api.Send(HttpMethod.Get, "/v1/cones/6", null, null, ("Origin", "https://course.example"));
         Assert.Equal("*", Assert.Single(get.Headers.GetValues("Access-Control-Allow-Origin")));
-        using var preflight = await api.Send(HttpMethod.Options, "/v1/conversions", null, null, ("Origin", "https://course.example"), ("Access-Control-Request-Method", "POST"));
-        Assert.DoesNotContain("POST", preflight.Headers.TryGetValues("Access-Control-Allow-Methods", out var methods) ? string.Join(",", methods) : "", StringComparison.Ordinal);
+        using var preflight = await api.Send(
+            HttpMethod.Options, "/v1/conversions", null, null,
+            ("Origin", "https://course.example"), ("Access-Control-Request-Method", "POST"));
+        var allowed = preflight.Headers.TryGetValues("Access-Control-Allow-Methods", out var methods) ? string.Join(",", methods) : "";
+        Assert.DoesNotContain("POST", allowed, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -63,5 +66,14 @@ public class CachingTests(Support.Api api)
     {
         using var response = await api.Get("/v1/cones/6/end-point?rate=60C/h", accept);
         Assert.Equal(expected, response.Content.Headers.ContentType?.MediaType);
+    }
+
+    [Theory]
+    [InlineData("*", 304)]
+    [InlineData("\"a\", not a tag", 200)]
+    public async Task A_condition_is_read_as_the_rfc_has_it(string condition, int status)
+    {
+        using var response = await api.Send(HttpMethod.Get, "/v1/cones/6", null, null, ("If-None-Match", condition));
+        Assert.Equal(status, (int)response.StatusCode);
     }
 }

@@ -22,9 +22,11 @@ public class DrillTests
         package.Replace("end-points.csv", "\nnbs-1926,022,20,", "\n" + EndPoints + "nbs-1926,022,20,");
         using var host = new OwnHost(package.Directory);
 
-        Assert.Contains(Chart, (await Json(host, "/v1/charts")).GetProperty("charts").EnumerateArray().Select(c => c.GetProperty("chart").GetString()));
+        var charts = (await Json(host, "/v1/charts")).GetProperty("charts").EnumerateArray();
+        Assert.Contains(Chart, charts.Select(c => c.GetProperty("chart").GetString()));
         Assert.Equal(3, (await Json(host, "/v1/charts/" + Chart)).GetProperty("endPoints").GetArrayLength());
-        var printed = (await Json(host, "/v1/cones/6")).GetProperty("endPoints").EnumerateArray().Single(p => p.GetProperty("chart").GetString() == Chart);
+        var printed = (await Json(host, "/v1/cones/6")).GetProperty("endPoints").EnumerateArray()
+            .Single(p => p.GetProperty("chart").GetString() == Chart);
         Assert.Equal(1217, printed.GetProperty("celsius").GetInt32());
         Assert.Equal(1217, (await Json(host, $"/v1/cones/6/end-point?rate=60C/h&chart={Chart}")).GetProperty("celsius").GetInt32());
         var reached = await Json(host, $"/v1/temperatures/1217C/cone?rate=60C/h&chart={Chart}");

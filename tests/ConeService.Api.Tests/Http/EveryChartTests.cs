@@ -13,25 +13,30 @@ public class EveryChartTests(Support.Api api)
     public Task A_programme_is_followed() => Each((chart, _, peak) => api.Post("/v1/heat-work", $"{{{Firing(chart, peak)}}}"));
 
     [Fact]
-    public Task A_log_is_followed() => Each((chart, _, peak) => api.Post(
-        "/v1/heat-work?chart=" + chart, "minutes,temperature_c\n" + string.Concat(Enumerable.Range(0, 701).Select(i => string.Create(CultureInfo.InvariantCulture, $"{i},{20 + ((peak - 20) * i / 700.0):0.###}\n"))), "text/csv"));
+    public Task A_log_is_followed() => Each((chart, _, peak) => api.Post("/v1/heat-work?chart=" + chart, Log(peak), "text/csv"));
 
     [Fact]
-    public Task A_figure_is_drawn() => Each((chart, _, peak) => api.Post("/v1/heat-work", $"{{{Firing(chart, peak)}}}", accept: "image/svg+xml"));
+    public Task A_figure_is_drawn() => Each((chart, _, peak) =>
+        api.Post("/v1/heat-work", $"{{{Firing(chart, peak)}}}", accept: "image/svg+xml"));
 
     [Theory]
     [InlineData("peak")]
     [InlineData("hold")]
     [InlineData("rate")]
-    public Task A_firing_is_solved(string find) => Each((chart, cone, peak) => api.Post("/v1/heat-work/solve", $$"""{ {{Firing(chart, peak)}},"cone":"{{cone}}","find":"{{find}}"}"""));
+    public Task A_firing_is_solved(string find) => Each((chart, cone, peak) => api.Post(
+        "/v1/heat-work/solve", $$"""{ {{Firing(chart, peak)}},"cone":"{{cone}}","find":"{{find}}"}"""));
 
     [Fact]
     public Task Witness_cones_are_compared() => Each((chart, cone, peak) => api.Post(
-        "/v1/heat-work/compare", $$"""{ {{Firing(chart, peak)}},"observations":[{"cone":"{{cone}}","clock":3},{"cone":"{{cone}}","look":"down"}]}"""));
+        "/v1/heat-work/compare",
+        $$"""{ {{Firing(chart, peak)}},"observations":[{"cone":"{{cone}}","clock":3},{"cone":"{{cone}}","look":"down"}]}"""));
 
     [Fact]
     public Task Conversions_are_made() => Each((chart, cone, peak) => api.Post(
-        "/v1/conversions", $$"""{"lines":[{"cone":"{{cone}}","chart":"{{chart}}"},{"cone":"{{cone}}","rate":"60C/h","chart":"{{chart}}"},{"temperature":"{{peak}}C","chart":"{{chart}}"},{"temperature":"{{peak}}C","rate":"150C/h","chart":"{{chart}}"}]}"""));
+        "/v1/conversions", $$"""
+            {"lines":[{"cone":"{{cone}}","chart":"{{chart}}"},{"cone":"{{cone}}","rate":"60C/h","chart":"{{chart}}"},
+             {"temperature":"{{peak}}C","chart":"{{chart}}"},{"temperature":"{{peak}}C","rate":"150C/h","chart":"{{chart}}"}]}
+            """));
 
     [Theory]
     [InlineData("bisque-slow", null)]
@@ -40,14 +45,22 @@ public class EveryChartTests(Support.Api api)
     public Task A_schedule_is_fitted(string schedule, string? accept) => Each((chart, cone, peak) => peak != Peaks[0] ? null : api.Post(
         $"/v1/schedules/{schedule}/fit", $$"""{"units":"C","chart":"{{chart}}","cone":"{{cone}}"}""", accept: accept));
 
-    private static string Firing(string chart, int peak) => $$""" "units":"C","start":20,"chart":"{{chart}}","segments":[{"rate":60,"target":{{peak}},"holdMinutes":10}],"coolingRate":200 """;
+    private static string Firing(string chart, int peak) => $$"""
+        "units":"C","start":20,"chart":"{{chart}}","segments":[{"rate":60,"target":{{peak}},"holdMinutes":10}],"coolingRate":200
+        """;
+
+    private static string Log(int peak) => "minutes,temperature_c\n" + string.Concat(Enumerable.Range(0, 701)
+        .Select(i => string.Create(CultureInfo.InvariantCulture, $"{i},{20 + ((peak - 20) * i / 700.0):0.###}\n")));
+
+    private static IEnumerable<string> Texts(JsonElement list, string member) =>
+        list.EnumerateArray().Select(e => e.GetProperty(member).GetString()!);
 
     private async Task Each(Func<string, string, int, Task<HttpResponseMessage>?> ask)
     {
         var answered = 0;
-        foreach (var chart in (await api.Json("/v1/charts")).GetProperty("charts").EnumerateArray().Select(c => c.GetProperty("chart").GetString()!).ToList())
+        foreach (var chart in Texts((await api.Json("/v1/charts")).GetProperty("charts"), "chart").ToList())
         {
-            var cones = (await api.Json("/v1/charts/" + chart)).GetProperty("endPoints").EnumerateArray().Select(e => e.GetProperty("cone").GetString()!).Distinct().ToList();
+            var cones = Texts((await api.Json("/v1/charts/" + chart)).GetProperty("endPoints"), "cone").Distinct().ToList();
             foreach (var (peak, cone) in Peaks.SelectMany(p => new[] { cones[0], cones[cones.Count / 2], cones[^1] }.Select(c => (p, c))))
             {
                 if (ask(chart, cone, peak) is not { } asked) continue;

@@ -5,7 +5,11 @@ namespace ConeService.Api.Tests.Http;
 /// <summary>Whatever is asked, the answer is never a 500.</summary>
 public class FuzzTests(Support.Api api)
 {
-    private static readonly string[] Pieces = ["0", "06", "6", "^", "Δ", "cone ", "½", ".5", " 1/2", "-", "C", "F", "/h", "/min", "60", "1222", "99999999999999999999", "NaN", "∞", "\u0000", "%", "null", "\"", "{", "}", "a", "é", "🔥", "..", "+"];
+    private static readonly string[] Pieces =
+    [
+        "0", "06", "6", "^", "Δ", "cone ", "½", ".5", " 1/2", "-", "C", "F", "/h", "/min", "60", "1222", "99999999999999999999",
+        "NaN", "∞", "\u0000", "%", "null", "\"", "{", "}", "a", "é", "🔥", "..", "+",
+    ];
 
     private static readonly Gen<string> Piece = Gen.Int[0, Pieces.Length - 1].Select(i => Pieces[i]);
 
@@ -14,7 +18,12 @@ public class FuzzTests(Support.Api api)
     [Fact]
     public Task Any_cone_rate_chart_and_temperature_in_an_address() => Gen.Select(Junk, Junk, Junk).SampleAsync(async (a, b, c) =>
     {
-        foreach (var url in new[] { $"/v1/cones/{E(a)}", $"/v1/cones/{E(a)}/end-point?rate={E(b)}&chart={E(c)}", $"/v1/temperatures/{E(a)}/cone?rate={E(b)}", $"/cards/cone-{E(a)}" })
+        string[] urls =
+        [
+            $"/v1/cones/{E(a)}", $"/v1/cones/{E(a)}/end-point?rate={E(b)}&chart={E(c)}", $"/v1/temperatures/{E(a)}/cone?rate={E(b)}",
+            $"/cards/cone-{E(a)}",
+        ];
+        foreach (var url in urls)
         {
             using var response = await api.Client.GetAsync(new Uri(url, UriKind.Relative));
             Assert.True((int)response.StatusCode < 500, url);

@@ -83,9 +83,10 @@ public sealed class LanguageTests(LanguageTests.TwoLanguages service) : IClassFi
     [InlineData("*", "en")]
     [InlineData("fr", "en")]
     [InlineData(";;", "en")]
-    public void The_header_chooses_the_language(string header, string expected) => Assert.Equal(expected, Language.Choose(header, Languages));
+    public void The_header_chooses_the_language(string header, string expected) =>
+        Assert.Equal(expected, Language.Choose(header, Languages));
 
-    /// <summary>The service with an overlay that says a few sentences in German and in qaa, which ISO 639-2 keeps for private use.</summary>
+    /// <summary>The service with a few sentences of an overlay in German, and in qaa, which ISO 639-2 keeps for private use.</summary>
     public sealed class TwoLanguages : IDisposable
     {
         private readonly Overlay overlay = new Overlay("languages").With(

@@ -1,3 +1,4 @@
+using System.Net;
 using System.Text;
 using ConeService.Api.Tests.Support;
 
@@ -86,5 +87,86 @@ public class ProblemTests(Support.Api api)
         using var body = new StringContent(new string(' ', 5_000_000) + "{}", Encoding.UTF8, "application/json");
         using var response = await api.Send(HttpMethod.Post, "/v1/conversions", body, headers: ("Expect", "100-continue"));
         await Problems.Findings(response, 413, "request-too-large");
+    }
+
+    [Theory]
+    [InlineData("/v1/colours/resolve", null, "application/json")]
+    [InlineData("/v1/colours/resolve", "text/xml", "application/json")]
+    [InlineData("/v1/conversions", null, "application/json, text/csv")]
+    [InlineData("/v1/conversions", "text/xml", "application/json, text/csv")]
+    public async Task A_body_of_another_type_is_refused_with_the_types_that_are_read(string url, string? type, string allowed)
+    {
+        using var body = new ByteArrayContent("{}"u8.ToArray());
+        if (type is not null) body.Headers.ContentType = new(type);
+        using var response = await api.Send(HttpMethod.Post, url, body);
+        var finding = Assert.Single(await Problems.Findings(response, 415, "content-type-unsupported"));
+        Assert.Equal(allowed, string.Join(", ", finding.GetProperty("allowed").Strings()));
+        Assert.Equal(type, finding.GetProperty("value").GetString());
+        Assert.StartsWith("curl sends form data", finding.GetProperty("likelyMistake").GetString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("null", "malformed-json", "/", "null", "The body is null, not an object.", null)]
+    [InlineData("", "malformed-json", "/", null, "The body can't be read as JSON of this form at line 1, byte 1.", "A comma too many")]
+    [InlineData(
+        "{\n\"lines\":6}", "malformed-json", "/lines", null, "The body can't be read as JSON of this form at line 2, byte 10.", "A comma")]
+    [InlineData(
+        "{\"lines\":[{\"cnoe\":\"6\"}]}", "unknown-member", "/lines/0/cnoe", "cnoe", "There is no member “cnoe” here.", "Probably cone.")]
+    [InlineData("{\"xyzzy\":1}", "unknown-member", "/xyzzy", "xyzzy", "There is no member “xyzzy” here.", null)]
+    [InlineData("{\"lines\":[],\"lines\":[]}", "malformed-json", "/lines", "lines", "The member “lines” stands twice in one object.", null)]
+    public async Task A_body_that_is_not_of_the_form_is_refused_at_its_place(
+        string body, string type, string field, string? value, string message, string? mistake)
+    {
+        using var response = await api.Post("/v1/conversions", body);
+        var finding = Assert.Single(await Problems.Findings(response, 400, type));
+        Assert.Equal([field, value, message], ((string[])["field", "value", "message"]).Select(m => finding.GetProperty(m).GetString()));
+        Assert.StartsWith(mistake ?? "", finding.GetProperty("likelyMistake").GetString() ?? "", StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("image/png")]
+    [InlineData("///")]
+    public async Task A_media_type_that_is_not_offered_is_refused_with_those_that_are(string accept)
+    {
+        using var response = await api.Get("/v1/cones/6/end-point", accept);
+        var finding = Assert.Single(await Problems.Findings(response, 406, "not-acceptable"));
+        Assert.Equal(["application/json", "text/plain"], finding.GetProperty("allowed").Strings());
+    }
+
+    [Fact]
+    public async Task Head_of_a_problem_has_its_headers_and_no_body()
+    {
+        using var response = await api.Send(HttpMethod.Head, "/v1/cones/0");
+        Assert.Equal(400, (int)response.StatusCode);
+        Assert.Equal("application/problem+json", response.Content.Headers.ContentType?.MediaType);
+        Assert.Empty(await response.Content.ReadAsByteArrayAsync(Support.Api.Cancel));
+    }
+
+    [Fact]
+    public async Task The_pages_at_the_root_and_of_the_problems_lead_on()
+    {
+        Assert.All(await Links("/"), link => Assert.StartsWith("/", link, StringComparison.Ordinal));
+        foreach (var link in (await Links("/")).Concat((await Links("/problems")).Take(3)))
+        {
+            using var response = await api.Get(link);
+            Assert.True(response.IsSuccessStatusCode, link);
+        }
+
+        async Task<List<string>> Links(string page)
+        {
+            using var response = await api.Get(page);
+            var html = await response.Content.ReadAsStringAsync(Support.Api.Cancel);
+            return [.. html.Split("href=\"").Skip(1).Select(l => WebUtility.HtmlDecode(l[..l.IndexOf('"', StringComparison.Ordinal)]))];
+        }
+    }
+
+    [Fact]
+    public async Task A_problem_without_a_page_is_refused_with_those_near_it()
+    {
+        using var near = await api.Get("/problems/cone-zeroo");
+        var finding = Assert.Single(await Problems.Findings(near, 404, "not-found"));
+        Assert.Equal("Probably cone-zero.", finding.GetProperty("likelyMistake").GetString());
+        using var far = await api.Get("/problems/qqqqqqqq");
+        Assert.Null(Assert.Single(await Problems.Findings(far, 404, "not-found")).GetProperty("likelyMistake").GetString());
     }
 }

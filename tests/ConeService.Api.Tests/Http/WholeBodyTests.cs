@@ -19,7 +19,8 @@ public class WholeBodyTests
     public async Task A_number_that_is_not_finite_is_one_whole_problem(double number)
     {
         // The bad number stands last, after more than any buffer holds.
-        var answer = new HeatWorkRequest { Segments = [.. Enumerable.Repeat(new ProgrammeSegment(60, 1222, 10), 9000), new(number, 1222, 10)] };
+        var many = Enumerable.Repeat(new ProgrammeSegment(60, 1222, 10), 9000);
+        var answer = new HeatWorkRequest { Segments = [.. many, new(number, 1222, 10)] };
         await using var app = await Host(() => JsonBody.Posted(answer));
         using var client = new HttpClient { BaseAddress = new(app.Urls.First()) };
         using var response = await client.PostAsync(new Uri("/answer", UriKind.Relative), null, Support.Api.Cancel);
@@ -42,9 +43,11 @@ public class WholeBodyTests
     public void Another_form_of_an_answer_holds_no_such_number_either()
     {
         const string svg = "image/svg+xml; charset=utf-8";
-        Assert.Throws<ArgumentException>(() => WholeBody.Text(new HeatWorkRequest { FullSpeedRate = double.PositiveInfinity }, "rate\n\u221e\n", "text/csv; charset=utf-8"));
-        Assert.Throws<NotFiniteNumberException>(() => WholeBody.Text(new HeatWorkRequest(), "<svg><path d=\"M3 4LNaN 5\"/></svg>", svg));
-        Assert.Throws<NotFiniteNumberException>(() => WholeBody.Text(new HeatWorkRequest(), "<svg><text x=\"-\u221e\">6</text></svg>", svg));
+        var endless = new HeatWorkRequest { FullSpeedRate = double.PositiveInfinity };
+        var plain = new HeatWorkRequest();
+        Assert.Throws<ArgumentException>(() => WholeBody.Text(endless, "rate\n\u221e\n", "text/csv; charset=utf-8"));
+        Assert.Throws<NotFiniteNumberException>(() => WholeBody.Text(plain, "<svg><path d=\"M3 4LNaN 5\"/></svg>", svg));
+        Assert.Throws<NotFiniteNumberException>(() => WholeBody.Text(plain, "<svg><text x=\"-\u221e\">6</text></svg>", svg));
         // A kiln may have that name.
         Assert.NotNull(WholeBody.Text(new HeatWorkRequest(), "<svg><text x=\"3\">NaN</text></svg>", svg));
     }

@@ -29,7 +29,8 @@ public sealed class Api : IDisposable
     public Task<HttpResponseMessage> Post(string url, string body, string contentType = "application/json", string? accept = null) =>
         Send(HttpMethod.Post, url, new StringContent(body, Encoding.UTF8, MediaTypeHeaderValue.Parse(contentType)), accept);
 
-    public async Task<HttpResponseMessage> Send(HttpMethod method, string url, HttpContent? content = null, string? accept = null, params (string Name, string Value)[] headers)
+    public async Task<HttpResponseMessage> Send(
+        HttpMethod method, string url, HttpContent? content = null, string? accept = null, params (string Name, string Value)[] headers)
     {
         using var request = new HttpRequestMessage(method, url) { Content = content };
         if (accept is not null) request.Headers.TryAddWithoutValidation("Accept", accept);

@@ -6,7 +6,8 @@ internal sealed class PackageCopy : IDisposable
     public PackageCopy()
     {
         Directory = System.IO.Directory.CreateTempSubdirectory("cone-data-").FullName;
-        foreach (var file in System.IO.Directory.EnumerateFiles(Path.Combine(AppContext.BaseDirectory, "data"))) File.Copy(file, Path.Combine(Directory, Path.GetFileName(file)));
+        foreach (var file in System.IO.Directory.EnumerateFiles(Path.Combine(AppContext.BaseDirectory, "data")))
+            File.Copy(file, Path.Combine(Directory, Path.GetFileName(file)));
     }
 
     public string Directory { get; }

@@ -44,7 +44,8 @@ internal sealed class SourceCode
     }
 
     /// <summary>All of src/.</summary>
-    public static SourceCode OfTheService() => new(Directory.EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)
+    public static SourceCode OfTheService() => new(Directory
+        .EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)
         .Where(f => !f.Split(Path.DirectorySeparatorChar).Any(Generated.Contains))
         .Select(f => (Path.GetRelativePath(Repository.Root, f), File.ReadAllText(f))));
 
@@ -119,7 +120,9 @@ internal sealed class SourceCode
     {
         // A model remembers what it bound.
         var model = models.GetOrAdd(node.SyntaxTree, t => compilation.GetSemanticModel(t));
-        return model.GetOperation(node) ?? (node is VariableDeclaratorSyntax { Initializer: { } initializer } ? model.GetOperation(initializer) : null);
+        // The declarator of a field is nothing that runs; what it is set to is.
+        return model.GetOperation(node)
+            ?? (node is VariableDeclaratorSyntax { Initializer: { } initializer } ? model.GetOperation(initializer) : null);
     }
 
     private IEnumerable<IOperation> Arguments(IParameterSymbol parameter)
@@ -127,7 +130,8 @@ internal sealed class SourceCode
         var method = (IMethodSymbol)parameter.ContainingSymbol.OriginalDefinition;
         var needed = method.Parameters.Count(p => !p.IsOptional && !p.IsParams);
         var candidates = method.MethodKind == MethodKind.Constructor
-            ? byName[method.ContainingType.Name].Concat(byName[AnyType].Where(n => Count(n) >= needed && Count(n) <= method.Parameters.Length))
+            ? byName[method.ContainingType.Name]
+                .Concat(byName[AnyType].Where(n => Count(n) >= needed && Count(n) <= method.Parameters.Length))
             : byName[method.Name];
         foreach (var operation in candidates.Select(Bind).OfType<IOperation>())
         {
