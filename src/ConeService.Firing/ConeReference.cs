@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Conversions;
@@ -76,7 +77,7 @@ public sealed class ConeReference
     /// <exception cref="RefusedException">There is none of that id.</exception>
     public ChartDetail Chart(string id) => charts.TryFind(id, "chart", out var found, out var finding)
         ? describer.Detail(found)
-        : throw new RefusedException(finding! with { Code = "not-found" });
+        : throw new RefusedException(finding! with { Code = FindingCodes.NotFound });
 
     /// <summary>How cones behave.</summary>
     /// <param name="topic">Only facts of a topic; null: all.</param>

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Texts;
@@ -37,7 +38,7 @@ public sealed class HeatWorkReference
         if (settings.Units is not (null or "C" or "F"))
         {
             throw new RefusedException(new Finding(
-                "units-unknown", "units", settings.Units, Message.Of("answers.unit-unknown", ("unit", settings.Units)),
+                FindingCodes.UnitsUnknown, "units", settings.Units, Message.Of("answers.unit-unknown", ("unit", settings.Units)),
                 Message.Verbatim(["C", "F"])));
         }
 

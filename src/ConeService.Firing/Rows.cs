@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -33,7 +34,7 @@ internal static class Rows
     {
         var near = NearMatches.Find(id, known);
         return new(new Finding(
-            "not-found", "id", id,
+            FindingCodes.NotFound, "id", id,
             // The noun chooses a branch of the sentence, whose names have no blanks.
             Message.Of("answers.not-found", ("noun", noun.Replace(' ', '-')), ("id", id)),
             Message.Verbatim(near),

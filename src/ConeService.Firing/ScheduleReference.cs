@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
@@ -39,7 +40,7 @@ public sealed class ScheduleReference
         if (units is not (null or "C" or "F"))
         {
             throw new RefusedException(new Finding(
-                "units-unknown", "units", units, Message.Of("schedules.units-unknown", ("sent", units)), Message.Verbatim(["C", "F"])));
+                FindingCodes.UnitsUnknown, "units", units, Message.Of("schedules.units-unknown", ("sent", units)), Message.Verbatim(["C", "F"])));
         }
 
         return describer.Detail(found, units);

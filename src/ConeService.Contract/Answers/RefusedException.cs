@@ -1,3 +1,5 @@
+using ConeService.Contract.Texts;
+
 namespace ConeService.Contract.Answers;
 
 /// <summary>Raised when a question can't be answered as asked; carries every finding.</summary>

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Answers;
@@ -33,7 +34,7 @@ public sealed class RequestCheck
     /// <param name="mistake">What the caller probably meant.</param>
     /// <param name="code">Code of the problem.</param>
     public void Range(
-        double? value, double low, double high, string pointer, Message allowed, Message? mistake = null, string code = "number-out-of-range") =>
+        double? value, double low, double high, string pointer, Message allowed, Message? mistake = null, string code = FindingCodes.NumberOutOfRange) =>
         Require(
             value is not { } number || (number >= low && number <= high), code, pointer, Text(value),
             Message.Of("answers.number-out-of-range", ("value", Text(value))), [allowed], mistake);
@@ -42,7 +43,7 @@ public sealed class RequestCheck
     /// <param name="units">As sent.</param>
     /// <param name="at">JSON pointer to the object that holds them.</param>
     public void Units(string? units, string at = "") => Require(
-        units is "C" or "F", "units-missing", at + "/units", units,
+        units is "C" or "F", FindingCodes.UnitsMissing, at + "/units", units,
         units is null ? Message.Of("answers.units-missing") : Message.Of("answers.unit-unknown", ("unit", units)),
         Message.Verbatim(["C", "F"]),
         Intended(units));

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 
@@ -16,12 +17,12 @@ public static class ColourCheck
         var check = new RequestCheck();
         var allowed = Message.Of("colours.colorants-allowed", ("most", Most));
         check.Require(
-            request.Colorants is { Count: > 0 }, "empty-request", "/colorants", null, Message.Of("colours.no-colorants"), [allowed]);
+            request.Colorants is { Count: > 0 }, FindingCodes.EmptyRequest, "/colorants", null, Message.Of("colours.no-colorants"), [allowed]);
         check.Require(
-            request.Colorants is null or { Count: <= Most }, "too-many-ingredients", "/colorants", null,
+            request.Colorants is null or { Count: <= Most }, FindingCodes.TooManyIngredients, "/colorants", null,
             Message.Of("colours.too-many-colorants", ("count", request.Colorants?.Count)), [allowed]);
         check.Require(
-            request.Additives is null or { Count: <= Most }, "too-many-ingredients", "/additives", null,
+            request.Additives is null or { Count: <= Most }, FindingCodes.TooManyIngredients, "/additives", null,
             Message.Of("colours.too-many-additives", ("count", request.Additives?.Count)),
             [Message.Of("colours.additives-allowed", ("most", Most))]);
         check.Done();

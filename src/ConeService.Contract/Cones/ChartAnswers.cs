@@ -1,3 +1,4 @@
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 

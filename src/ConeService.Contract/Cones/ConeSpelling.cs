@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
@@ -52,7 +53,7 @@ public static partial class ConeSpelling
         if (!match.Success || digits.Length == 0)
         {
             return new(
-                "cone-unreadable", "", text, Message.Of("cones.unreadable", ("text", text)),
+                FindingCodes.ConeUnreadable, "", text, Message.Of("cones.unreadable", ("text", text)),
                 Message.Verbatim(["06", "o6", "^6", "cone 6", "Δ6", "05.5", "05½", "05 1/2"]));
         }
 
@@ -61,7 +62,7 @@ public static partial class ConeSpelling
         if (number.Length == 0)
         {
             return new(
-                "cone-zero", "", text, Message.Of("cones.zero"), Message.Verbatim(["01", "1"]), Message.Of("cones.zero-between"));
+                FindingCodes.ConeZero, "", text, Message.Of("cones.zero"), Message.Verbatim(["01", "1"]), Message.Of("cones.zero-between"));
         }
 
         if (match.Groups["fraction"].Success)
@@ -69,21 +70,21 @@ public static partial class ConeSpelling
             var whole = digits[0] == '0' ? "0" + number : number;
             return match.Groups["fraction"].Value.Trim('.').All(c => c == '0')
                 ? new(
-                    "cone-unreadable", "", text, Message.Of("cones.number-not-cone", ("text", text)), Message.Verbatim([whole]),
+                    FindingCodes.ConeUnreadable, "", text, Message.Of("cones.number-not-cone", ("text", text)), Message.Verbatim([whole]),
                     Message.Of("cones.spreadsheet"))
                 : new(
-                    "cone-unknown", "", text, Message.Of("cones.unknown-fraction", ("text", text)), Message.Verbatim([whole]),
+                    FindingCodes.ConeUnknown, "", text, Message.Of("cones.unknown-fraction", ("text", text)), Message.Verbatim([whole]),
                     Message.Of("cones.between-two"));
         }
 
         return digits.StartsWith("00", StringComparison.Ordinal)
-            ? new("cone-unreadable", "", text, Message.Of("cones.zero-too-many", ("text", text)), Message.Verbatim(["0" + number]))
-            : new("cone-unknown", "", text, Message.Of("cones.unknown", ("cone", text)), []);
+            ? new(FindingCodes.ConeUnreadable, "", text, Message.Of("cones.zero-too-many", ("text", text)), Message.Verbatim(["0" + number]))
+            : new(FindingCodes.ConeUnknown, "", text, Message.Of("cones.unknown", ("cone", text)), []);
     }
 
     private static Finding Signed(string? text, string number) => number.Length == 0
-        ? new("cone-zero", "", text, Message.Of("cones.zero-signed"), Message.Verbatim(["01", "1"]))
+        ? new(FindingCodes.ConeZero, "", text, Message.Of("cones.zero-signed"), Message.Verbatim(["01", "1"]))
         : new(
-            "cone-unreadable", "", text, Message.Of("cones.minus-sign"), Message.Verbatim(["0" + number, number]),
+            FindingCodes.ConeUnreadable, "", text, Message.Of("cones.minus-sign"), Message.Verbatim(["0" + number, number]),
             Message.Of("cones.minus-sign-meant", ("number", number)));
 }

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 
@@ -17,12 +18,12 @@ public static class ConversionCheck
     {
         var check = new RequestCheck();
         var count = request.Lines?.Count;
-        check.Require(count is > 0, "empty-request", "/lines", null, Message.Of("conversions.no-lines"), Lines);
+        check.Require(count is > 0, FindingCodes.EmptyRequest, "/lines", null, Message.Of("conversions.no-lines"), Lines);
         check.Require(
-            count is null or <= MostLines, "too-many-lines", "/lines", null,
+            count is null or <= MostLines, FindingCodes.TooManyLines, "/lines", null,
             Message.Of("conversions.too-many-lines", ("count", count)), Lines, Message.Of("conversions.send-several"));
         check.Require(
-            request.Units is null or "C" or "F", "units-unknown", "/units", request.Units,
+            request.Units is null or "C" or "F", FindingCodes.UnitsUnknown, "/units", request.Units,
             Message.Of("conversions.unit-unknown", ("unit", request.Units)), Message.Verbatim(["C", "F"]), RequestCheck.Intended(request.Units));
         check.Done();
     }

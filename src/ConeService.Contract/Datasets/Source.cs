@@ -1,3 +1,5 @@
+using ConeService.Data;
+
 namespace ConeService.Contract.Datasets;
 
 /// <summary>One source of the bibliography.</summary>

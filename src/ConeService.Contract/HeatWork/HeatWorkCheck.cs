@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
@@ -28,7 +29,7 @@ public static class HeatWorkCheck
         var check = new RequestCheck();
         Firing(check, request, "");
         check.Require(
-            request.Log is null, "firing-ambiguous", "/log", null, Message.Of("heat-work.log-is-past"),
+            request.Log is null, FindingCodes.FiringAmbiguous, "/log", null, Message.Of("heat-work.log-is-past"),
             Message.Verbatim(["segments"]));
         check.Done();
     }
@@ -49,14 +50,14 @@ public static class HeatWorkCheck
                 Log: null, Segments: null, Observations: null, Units: null, Chart: null, Thermocouple: null, Uncertainty: null,
             };
             check.Require(
-                !beside, "firing-ambiguous", "/firings", null,
+                !beside, FindingCodes.FiringAmbiguous, "/firings", null,
                 Message.Of("heat-work.beside-firings"),
                 [Message.Of("heat-work.firings-alone"), Message.Of("heat-work.firing-alone")]);
             for (var i = 0; i < firings.Count; i++)
             {
                 var at = string.Create(CultureInfo.InvariantCulture, $"/firings/{i}");
                 check.Require(
-                    firings[i] is not null, "empty-request", at, null, Message.Of("heat-work.firing-null"), [Message.Of("heat-work.firing-allowed")]);
+                    firings[i] is not null, FindingCodes.EmptyRequest, at, null, Message.Of("heat-work.firing-null"), [Message.Of("heat-work.firing-allowed")]);
                 if (firings[i] is { } firing) Firing(check, firing, at);
             }
         }
@@ -69,18 +70,18 @@ public static class HeatWorkCheck
         var (segments, log) = (request.Segments, request.Log);
         check.Units(request.Units, at);
         check.Require(
-            segments is null != log is null, "firing-ambiguous", at + "/segments", null,
+            segments is null != log is null, FindingCodes.FiringAmbiguous, at + "/segments", null,
             log is null
                 ? Message.Of("heat-work.neither-segments-nor-log")
                 : Message.Of("heat-work.segments-and-log"),
             Message.Verbatim(["segments", "log"]));
         check.Require(
-            segments is null or { Count: > 0 }, "empty-request", at + "/segments", null, Message.Of("heat-work.no-segments"), Segments);
+            segments is null or { Count: > 0 }, FindingCodes.EmptyRequest, at + "/segments", null, Message.Of("heat-work.no-segments"), Segments);
         check.Require(
-            segments is null or { Count: <= MostSegments }, "too-many-segments", at + "/segments", null,
+            segments is null or { Count: <= MostSegments }, FindingCodes.TooManySegments, at + "/segments", null,
             Message.Of("heat-work.too-many-segments", ("count", segments?.Count)), Segments, Message.Of("heat-work.send-as-log"));
         check.Require(
-            log is null || request is { Start: null, CoolingRate: null, NaturalCooling: null, FullSpeedRate: null }, "firing-ambiguous",
+            log is null || request is { Start: null, CoolingRate: null, NaturalCooling: null, FullSpeedRate: null }, FindingCodes.FiringAmbiguous,
             at + "/log", null, Message.Of("heat-work.log-with-programme"), [Message.Of("heat-work.log-alone")]);
     }
 }

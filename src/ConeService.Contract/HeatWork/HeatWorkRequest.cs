@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Quantities;
+using ConeService.Data;
 
 namespace ConeService.Contract.HeatWork;
 

@@ -1,3 +1,5 @@
+using ConeService.Contract.Quantities;
+
 namespace ConeService.Contract.HeatWork;
 
 /// <summary>Names of the columns of an uploaded log, where its header leaves a choice.</summary>

@@ -1,6 +1,8 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
+using ConeService.Contract.Materials;
+using ConeService.Data;
 
 namespace ConeService.Contract.Loads;
 

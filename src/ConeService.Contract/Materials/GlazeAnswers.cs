@@ -1,3 +1,5 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Contract.Loads;
 using ConeService.Data;
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
@@ -30,7 +31,7 @@ public readonly record struct HeatingRate(decimal CelsiusPerHour)
         if (!QuantityText.TrySplit(text, out var number, out var unit))
         {
             finding = new(
-                "rate-unreadable", "", text, Message.Of("quantities.rate-unreadable", ("text", text)), Examples, QuantityText.LikelyMistake(text));
+                FindingCodes.RateUnreadable, "", text, Message.Of("quantities.rate-unreadable", ("text", text)), Examples, QuantityText.LikelyMistake(text));
             return false;
         }
 
@@ -65,7 +66,7 @@ public readonly record struct HeatingRate(decimal CelsiusPerHour)
             _ => Message.Of("quantities.rate-too-fast"),
         };
         return new(
-            "rate-out-of-range", "", text, Message.Of("quantities.rate-out-of-range", ("text", text)),
+            FindingCodes.RateOutOfRange, "", text, Message.Of("quantities.rate-out-of-range", ("text", text)),
             [
                 Message.Of("answers.range", ("low", "5C/h"), ("high", "600C/h")),
                 Message.Of("answers.range", ("low", "9F/h"), ("high", "1080F/h")),
@@ -81,11 +82,11 @@ public readonly record struct HeatingRate(decimal CelsiusPerHour)
     private static Finding MissingOrWrongUnit(string? text, decimal number, string unit) => unit switch
     {
         "" => new(
-            "rate-unit-missing", "", text, Message.Of("quantities.rate-unit-missing", ("text", text)), Examples,
+            FindingCodes.RateUnitMissing, "", text, Message.Of("quantities.rate-unit-missing", ("text", text)), Examples,
             Message.Of("quantities.rate-unit-choice", ("number", number))),
         "c" or "f" or "k" => new(
-            "rate-unit-missing", "", text, Message.Of("quantities.rate-time-missing", ("text", text)), Examples,
+            FindingCodes.RateUnitMissing, "", text, Message.Of("quantities.rate-time-missing", ("text", text)), Examples,
             Message.Of("quantities.rate-per-hour", ("number", number), ("unit", unit.ToUpperInvariant()))),
-        _ => new("rate-unreadable", "", text, Message.Of("quantities.rate-unit-unknown", ("text", text)), Examples),
+        _ => new(FindingCodes.RateUnreadable, "", text, Message.Of("quantities.rate-unit-unknown", ("text", text)), Examples),
     };
 }

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 
@@ -15,8 +16,8 @@ public static class QuantityInput
     {
         if (sent.IsAbsent || WithUnit(sent, units, "") is not null) return WithUnit(sent, units, "");
         findings.Add(sent.Kind == SentKind.Number
-            ? new("temperature-unit-missing", field, sent.Text, Message.Of("quantities.temperature-unit-missing", ("text", sent.Text)), Units(sent, ""))
-            : new("temperature-unreadable", field, sent.Text, Message.Of("quantities.temperature-is-text"), Message.Verbatim(["\"60C\""])));
+            ? new(FindingCodes.TemperatureUnitMissing, field, sent.Text, Message.Of("quantities.temperature-unit-missing", ("text", sent.Text)), Units(sent, ""))
+            : new(FindingCodes.TemperatureUnreadable, field, sent.Text, Message.Of("quantities.temperature-is-text"), Message.Verbatim(["\"60C\""])));
         return null;
     }
 
@@ -30,8 +31,8 @@ public static class QuantityInput
         const string perHour = "/h";
         if (sent.IsAbsent || WithUnit(sent, units, perHour) is not null) return WithUnit(sent, units, perHour);
         findings.Add(sent.Kind == SentKind.Number
-            ? new("rate-unit-missing", field, sent.Text, Message.Of("quantities.rate-unit-missing", ("text", sent.Text)), Units(sent, perHour))
-            : new("rate-unreadable", field, sent.Text, Message.Of("quantities.rate-is-text"), Message.Verbatim(["\"60C/h\""])));
+            ? new(FindingCodes.RateUnitMissing, field, sent.Text, Message.Of("quantities.rate-unit-missing", ("text", sent.Text)), Units(sent, perHour))
+            : new(FindingCodes.RateUnreadable, field, sent.Text, Message.Of("quantities.rate-is-text"), Message.Verbatim(["\"60C/h\""])));
         return null;
     }
 

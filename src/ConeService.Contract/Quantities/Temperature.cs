@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 
@@ -46,7 +47,7 @@ public readonly record struct Temperature(decimal Celsius, decimal? GivenFahrenh
         if (!QuantityText.TrySplit(text, out var number, out var unit))
         {
             finding = new(
-                "temperature-unreadable", "", text, Message.Of("quantities.temperature-unreadable", ("text", text)), Examples,
+                FindingCodes.TemperatureUnreadable, "", text, Message.Of("quantities.temperature-unreadable", ("text", text)), Examples,
                 QuantityText.LikelyMistake(text));
             return false;
         }
@@ -64,12 +65,12 @@ public readonly record struct Temperature(decimal Celsius, decimal? GivenFahrenh
                 return true;
             case "":
                 finding = new(
-                    "temperature-unit-missing", "", text, Message.Of("quantities.temperature-unit-missing", ("text", text)), Examples,
+                    FindingCodes.TemperatureUnitMissing, "", text, Message.Of("quantities.temperature-unit-missing", ("text", text)), Examples,
                     GuessUnit(number));
                 return false;
             default:
                 finding = new(
-                    "temperature-unreadable", "", text, Message.Of("quantities.temperature-unit-unknown", ("text", text)), Examples,
+                    FindingCodes.TemperatureUnreadable, "", text, Message.Of("quantities.temperature-unit-unknown", ("text", text)), Examples,
                     unit.Contains('/', StringComparison.Ordinal) ? Message.Of("quantities.rate-for-temperature") : null);
                 return false;
         }

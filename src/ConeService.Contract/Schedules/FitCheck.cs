@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 
@@ -18,12 +19,12 @@ public static class FitCheck
         var start = request.StartTemperature;
         check.Require(
             start is null || (request.Units == "F" ? (start - 32) / 1.8 : start) is >= 0 and <= 200,
-            "number-out-of-range", "/startTemperature",
+            FindingCodes.NumberOutOfRange, "/startTemperature",
             RequestCheck.Text(start), Message.Of("schedules.start-temperature", ("sent", start)),
             Message.Verbatim(["0 to 200 °C", "32 to 392 °F"]));
         check.Range(
             request.Load?.ThickestMillimetres, 1, 400, "/load/thickestMillimetres", Message.Of("schedules.thickness-allowed"),
-            Message.Of("schedules.millimetres-mistake"), "thickness-out-of-range");
+            Message.Of("schedules.millimetres-mistake"), FindingCodes.ThicknessOutOfRange);
         if (request.Tariff is { } tariff) Tariff(check, tariff);
         check.Done();
     }
@@ -32,14 +33,14 @@ public static class FitCheck
     {
         check.Require(
             tariff.Currency is { Length: 3 } code && code.All(char.IsAsciiLetterUpper),
-            "tariff-without-currency", "/tariff/currency", tariff.Currency,
+            FindingCodes.TariffWithoutCurrency, "/tariff/currency", tariff.Currency,
             string.IsNullOrWhiteSpace(tariff.Currency)
                 ? Message.Of("schedules.currency-missing")
                 : Message.Of("schedules.currency-unknown", ("sent", tariff.Currency)),
             Message.Verbatim(["EUR", "USD", "GBP"]), Message.Of("schedules.currency-letters"));
         check.Require(
             tariff.PerKilowattHour is >= 0 and <= 1_000_000,
-            "number-out-of-range", "/tariff/perKilowattHour", RequestCheck.Text(tariff.PerKilowattHour),
+            FindingCodes.NumberOutOfRange, "/tariff/perKilowattHour", RequestCheck.Text(tariff.PerKilowattHour),
             Message.Of("schedules.price-missing"), [Message.Of("schedules.price-allowed")]);
     }
 }

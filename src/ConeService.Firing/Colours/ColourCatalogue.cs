@@ -1,4 +1,6 @@
 using System.Collections.Frozen;
+using ConeService.Contract.Colours;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
@@ -38,19 +40,19 @@ internal sealed class ColourCatalogue
         Limits = data.TemperatureLimits.ToFrozenDictionary(l => l.Id);
         Notes = data.ColourNotes.ToFrozenDictionary(n => n.Id);
         IngredientsOfRule = data.ColourRuleIngredients.ToLookup(i => i.Rule);
-        ColorantNames = new("colorant-unknown", text => Message.Of("colours.unknown-colorant", ("sent", text)),
+        ColorantNames = new(FindingCodes.ColorantUnknown, text => Message.Of("colours.unknown-colorant", ("sent", text)),
             data.Colorants.Select(c => (c.Id, new WeighedAs(c, null), c.Aliases.AsEnumerable()))
                 .Concat(data.ColorantForms.Select(f => (f.Id, new WeighedAs(Colorants[f.Colorant], f), f.Aliases.AsEnumerable()))));
-        BaseNames = new("base-unknown", text => Message.Of("colours.unknown-base", ("sent", text)),
+        BaseNames = new(FindingCodes.BaseUnknown, text => Message.Of("colours.unknown-base", ("sent", text)),
             data.BaseGlazes.Select(b => (b.Id, b, b.Aliases.AsEnumerable())));
-        AdditiveNames = new("additive-unknown", text => Message.Of("colours.unknown-additive", ("sent", text)),
+        AdditiveNames = new(FindingCodes.AdditiveUnknown, text => Message.Of("colours.unknown-additive", ("sent", text)),
             data.Additives.Select(a => (a.Id, a.Id, a.Aliases.AsEnumerable()))
                 .Concat(data.Colorants.Select(c => (c.Id, c.Id, c.Aliases.AsEnumerable()))));
-        AtmosphereNames = new("atmosphere-unknown", text => Message.Of("colours.unknown-atmosphere", ("sent", text)),
+        AtmosphereNames = new(FindingCodes.AtmosphereUnknown, text => Message.Of("colours.unknown-atmosphere", ("sent", text)),
             Atmospheres.OfColours.Select(a => (EnumWords.Word(a), a, Others(a))));
-        KilnNames = new("kiln-unknown", text => Message.Of("colours.unknown-kiln", ("sent", text)),
+        KilnNames = new(FindingCodes.KilnUnknown, text => Message.Of("colours.unknown-kiln", ("sent", text)),
             EnumWords.All<KilnHeat>().Select(w => (w, EnumWords.Of<KilnHeat>(w), Enumerable.Empty<string>())));
-        WordNames = new("colour-unknown", text => Message.Of("colours.unknown-word", ("sent", text)),
+        WordNames = new(FindingCodes.ColourUnknown, text => Message.Of("colours.unknown-word", ("sent", text)),
             data.ColourWords.Select(w => (w.Id, w.Id, w.Covers?.Split(", ") ?? Enumerable.Empty<string>())));
     }
 

@@ -1,5 +1,8 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Colours;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
@@ -22,7 +25,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
         if (share is not null && string.IsNullOrWhiteSpace(colorant))
         {
             findings.Add(new(
-                "colorant-missing", "colorant", null, Message.Of("colours.percent-without-colorant"),
+                FindingCodes.ColorantMissing, "colorant", null, Message.Of("colours.percent-without-colorant"),
                 Message.Verbatim(catalogue.Colorants.Keys.Order(StringComparer.Ordinal))));
         }
 
@@ -44,7 +47,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
         if (sum > 100)
         {
             findings.Add(new(
-                "percent-sum", "/", FormattableString.Invariant($"{sum:0.###}"), Message.Of("colours.percent-sum"),
+                FindingCodes.PercentSum, "/", FormattableString.Invariant($"{sum:0.###}"), Message.Of("colours.percent-sum"),
                 [Message.Of("colours.percent-sum-allowed")], Message.Of("colours.grams")));
         }
 
@@ -52,7 +55,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
         foreach (var (id, times) in named.Where(c => c.Value > 1))
         {
             findings.Add(new(
-                "ingredient-repeated", "/", id, Message.Of("colours.ingredient-repeated", ("ingredient", id), ("count", times)),
+                FindingCodes.IngredientRepeated, "/", id, Message.Of("colours.ingredient-repeated", ("ingredient", id), ("count", times)),
                 [Message.Of("colours.each-ingredient-once")], Message.Of("colours.two-forms")));
         }
 
@@ -65,7 +68,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
         if (string.IsNullOrWhiteSpace(entry?.Colorant))
         {
             findings.Add(new(
-                "colorant-missing", at + "/colorant", null, Message.Of("colours.entry-without-colorant"),
+                FindingCodes.ColorantMissing, at + "/colorant", null, Message.Of("colours.entry-without-colorant"),
                 Message.Verbatim(catalogue.ColorantNames.Ids)));
             return null;
         }
@@ -79,7 +82,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
         if (string.IsNullOrWhiteSpace(entry?.Additive))
         {
             findings.Add(new(
-                "additive-missing", at + "/additive", null, Message.Of("colours.entry-without-additive"),
+                FindingCodes.AdditiveMissing, at + "/additive", null, Message.Of("colours.entry-without-additive"),
                 Message.Verbatim(catalogue.AdditiveNames.Ids)));
             return null;
         }

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
@@ -20,14 +21,14 @@ internal static class PercentInput
         if (sent.Kind == SentKind.Other || !decimal.TryParse(text, Plain, CultureInfo.InvariantCulture, out var percent))
         {
             findings.Add(new(
-                "percent-unreadable", field, sent.Text, Message.Of("colours.percent-unreadable"), Message.Verbatim(["0.5", "0.5 %"]),
+                FindingCodes.PercentUnreadable, field, sent.Text, Message.Of("colours.percent-unreadable"), Message.Verbatim(["0.5", "0.5 %"]),
                 text.Contains(',') ? Message.Of("colours.decimal-point") : null));
             return null;
         }
 
         if (percent is > 0 and <= 100) return percent;
         findings.Add(new(
-            "percent-out-of-range", field, sent.Text, Message.Of("colours.percent-out-of-range", ("sent", sent.Text.Trim())),
+            FindingCodes.PercentOutOfRange, field, sent.Text, Message.Of("colours.percent-out-of-range", ("sent", sent.Text.Trim())),
             [Message.Of("colours.percent-allowed")], Meant(percent)));
         return null;
     }

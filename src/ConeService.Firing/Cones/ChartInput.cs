@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 
@@ -41,7 +42,7 @@ internal static class ChartInput
         if (Read(charts, sent, field, assumed, findings) is not { } chart) return null;
         if (chart.DefaultRate is { } rate && chart.Cones.Any(c => c.Curve(rate) is not null)) return chart;
         findings.Add(new(
-            "chart-without-kinetics", field, sent, Message.Of("cones.chart-without-kinetics", ("chart", chart.Id)),
+            FindingCodes.ChartWithoutKinetics, field, sent, Message.Of("cones.chart-without-kinetics", ("chart", chart.Id)),
             Message.Verbatim(charts.Charts.Where(c => c.Rates.Count > 0).Select(c => c.Id)), instead));
         return null;
     }

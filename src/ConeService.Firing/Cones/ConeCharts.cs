@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Quantities;
@@ -74,7 +75,7 @@ internal sealed class ConeCharts
         if (byId.TryGetValue(Dataset.CurrentId("charts", id), out chart!)) return true;
         var near = NearMatches.Find(id, byId.Keys);
         finding = new(
-            "chart-unknown", field, id, Message.Of("cones.chart-unknown", ("chart", id)),
+            FindingCodes.ChartUnknown, field, id, Message.Of("cones.chart-unknown", ("chart", id)),
             Message.Verbatim(near.Count > 0 ? near : byId.Keys),
             near.Count > 0 ? Message.Of("cones.chart-near", ("near", near[0])) : Message.Of("cones.charts-listed"));
         return false;

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Texts;
@@ -16,7 +17,7 @@ internal static class ConeFacts
         if (topic is not null && !topics.Contains(topic))
         {
             throw new RefusedException(new Finding(
-                "topic-unknown", "topic", topic, Message.Of("cones.topic-unknown", ("topic", topic)), Message.Verbatim(topics),
+                FindingCodes.TopicUnknown, "topic", topic, Message.Of("cones.topic-unknown", ("topic", topic)), Message.Verbatim(topics),
                 NearMatches.Probably(topic, topics)));
         }
 

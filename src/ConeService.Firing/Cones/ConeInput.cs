@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Texts;
@@ -19,9 +20,9 @@ internal static class ConeInput
         cone = default;
         finding = sent.Kind is SentKind.Number
             ? new(
-                "cone-as-number", field, sent.Text, Message.Of("cones.as-number"),
+                FindingCodes.ConeAsNumber, field, sent.Text, Message.Of("cones.as-number"),
                 Message.Verbatim([$"\"{sent.Text}\"", $"\"0{sent.Text}\""]), Message.Of("cones.as-number-which", ("cone", sent.Text)))
-            : new("cone-unreadable", field, sent.Text, Message.Of("cones.not-text"), Message.Verbatim(["\"06\"", "\"6\"", "\"05.5\""]));
+            : new(FindingCodes.ConeUnreadable, field, sent.Text, Message.Of("cones.not-text"), Message.Verbatim(["\"06\"", "\"6\"", "\"05.5\""]));
         return false;
     }
 }

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
@@ -43,7 +44,7 @@ internal sealed record ConeQuestion(ConeChart Chart, HeatingRate? Rate, IReadOnl
 
     /// <summary>The finding for a rate asked of values that are printed without one.</summary>
     public static Finding NotApplicable(ConeChart chart, string? rateText, string rateField) => new(
-        "rate-not-applicable", rateField, rateText,
+        FindingCodes.RateNotApplicable, rateField, rateText,
         Message.Of("cones.no-rate-here", ("chart", chart.Id), ("rate", rateText)),
         [Message.Of("cones.leave-rate-out"), .. Message.Verbatim(chart.Rates.Select(r => $"{r}C/h"))],
         Message.Of("cones.chart-for-end-points", ("chart", ConeCharts.DefaultChart)));

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Collections.Frozen;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
@@ -71,7 +72,7 @@ internal sealed class ConeScale
 
         if (Contains(cone)) return true;
         finding = new(
-            "cone-unknown", field, text, Message.Of("cones.unknown", ("cone", cone.ToString())), Message.Verbatim(Nearest(cone)), Missing(cone));
+            FindingCodes.ConeUnknown, field, text, Message.Of("cones.unknown", ("cone", cone.ToString())), Message.Verbatim(Nearest(cone)), Missing(cone));
         return false;
     }
 

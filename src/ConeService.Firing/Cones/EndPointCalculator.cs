@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Quantities;
@@ -69,7 +70,7 @@ internal sealed class EndPointCalculator(ConeCharts charts)
 
         var near = chart.Cones.OrderBy(c => Math.Abs(c.Cone.Position - cone.Position)).Take(2).Select(c => c.Cone).Order();
         throw new RefusedException(new Finding(
-            "cone-not-on-chart", field, cone.ToString(), NotOnChart(chart, cone),
+            FindingCodes.ConeNotOnChart, field, cone.ToString(), NotOnChart(chart, cone),
             Message.Verbatim(near.Select(c => c.ToString())),
             chart.Find(cone.MixUp) is null ? null : Message.Of("cones.twin-on-chart", ("cone", cone.MixUp.ToString()))));
     }
@@ -79,7 +80,7 @@ internal sealed class EndPointCalculator(ConeCharts charts)
         Message.Of("cones.not-on-chart", ("chart", chart.Id), ("cone", cone.ToString()));
 
     private static Finding NoKinetics(ChartCone cone, HeatingRate rate, ConeChart chart, string field) => new(
-        "rate-not-computable", field, rate.ToString(),
+        FindingCodes.RateNotComputable, field, rate.ToString(),
         Message.Of("cones.no-kinetics", ("chart", chart.Id), ("cone", cone.Cone.ToString()), ("rate", rate.ToString())),
         Message.Verbatim(cone.Cells.Select(c => $"{c.RateCelsiusPerHour}C/h")),
         Message.Of("cones.ask-for-the-printed-rate"));

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
@@ -74,7 +75,7 @@ internal sealed class ReadingCalculator(ConeCharts charts)
     }
 
     private static Finding NothingToJudge(ConeChart chart, HeatingRate? rate) => new(
-        "rate-not-computable", "rate", rate?.ToString(), Message.Of("cones.none-computable", ("chart", chart.Id), ("rate", rate?.ToString())),
+        FindingCodes.RateNotComputable, "rate", rate?.ToString(), Message.Of("cones.none-computable", ("chart", chart.Id), ("rate", rate?.ToString())),
         Message.Verbatim(chart.Rates.Select(r => $"{r}C/h")), Message.Of("cones.ask-for-a-printed-rate"));
 
     private static double Margin(JudgedCone cone, decimal celsius, HeatingRate? rate)
@@ -100,7 +101,7 @@ internal sealed class ReadingCalculator(ConeCharts charts)
         var asked = string.Create(CultureInfo.InvariantCulture, $"{temperature.Celsius:0.##}C");
         var at = rate?.ToString() ?? "none";
         return new(
-            "temperature-outside-scale", field, asked,
+            FindingCodes.TemperatureOutsideScale, field, asked,
             Message.Of("cones.outside-scale", ("temperature", asked), ("chart", chart.Id), ("rate", at)),
             [
                 Message.Of(

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
@@ -73,7 +74,7 @@ internal sealed record HeatSettings(
         if (request.Atmosphere is { } atmosphere && !Atmospheres.Contains(atmosphere))
         {
             findings.Add(new(
-                "atmosphere-unknown", at + "/atmosphere", atmosphere, Message.Of("heat-work.atmosphere-unknown", ("atmosphere", atmosphere)),
+                FindingCodes.AtmosphereUnknown, at + "/atmosphere", atmosphere, Message.Of("heat-work.atmosphere-unknown", ("atmosphere", atmosphere)),
                 Message.Verbatim(Atmospheres), NearMatches.Probably(atmosphere, Atmospheres)));
         }
 
@@ -84,7 +85,7 @@ internal sealed record HeatSettings(
     internal static Finding OutOfRange(string field, double value, Message range, Message? mistake = null)
     {
         var text = value.ToString("0.######", CultureInfo.InvariantCulture);
-        return new("number-out-of-range", field, text, Message.Of("answers.number-out-of-range", ("value", text)), [range], mistake);
+        return new(FindingCodes.NumberOutOfRange, field, text, Message.Of("answers.number-out-of-range", ("value", text)), [range], mistake);
     }
 
     private static ThermocoupleToleranceRow? Find(Dataset dataset, string type, string standard, string kind) =>
@@ -114,7 +115,7 @@ internal sealed record HeatSettings(
         if (row is null)
         {
             findings.Add(new(
-                "thermocouple-unknown", field, $"{type}, {standard}, {kind}",
+                FindingCodes.ThermocoupleUnknown, field, $"{type}, {standard}, {kind}",
                 Message.Of("heat-work.thermocouple-unknown", ("type", type), ("standard", standard), ("class", kind)),
                 Message.Verbatim(dataset.ThermocoupleTolerances.Select(r => $"{r.Type}, {r.Standard}, {r.Class}"))));
         }

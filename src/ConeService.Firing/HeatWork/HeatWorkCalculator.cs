@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Collections.Concurrent;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
@@ -54,7 +55,7 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
         var sent = ((log.History.Peak.Kelvin - Zero) * 1.8) + 32;
         if (fahrenheit && sent is >= 586 and <= 1450 && log.History.Peak.Kelvin - Zero < 586)
         {
-            warnings.Add(HeatWarning.Of("units-look-wrong", Message.Of("heat-work.units-look-wrong", ("fahrenheit", sent))));
+            warnings.Add(HeatWarning.Of(WarningCodes.UnitsLookWrong, Message.Of("heat-work.units-look-wrong", ("fahrenheit", sent))));
         }
 
         return Answer(log.History, new(log.Samples, log.Used), warnings, settings);
@@ -91,7 +92,7 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
             .Select((cone, i) => Result(cone, history.Start.Hours, at, cone.SigmaOf(shared, at, slopes[i], histogram))).ToList();
         if (assumed.FirstOrDefault(a => a.Parameter == "fullSpeedRate") is { } full)
         {
-            warnings.Add(HeatWarning.Of("full-speed-assumed", Message.Of("heat-work.full-speed-assumed", ("rate", full.Value))));
+            warnings.Add(HeatWarning.Of(WarningCodes.FullSpeedAssumed, Message.Of("heat-work.full-speed-assumed", ("rate", full.Value))));
         }
 
         HeatWorkWarnings.Add(warnings, settings, work, rate, peak);

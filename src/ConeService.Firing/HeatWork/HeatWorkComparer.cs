@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
@@ -30,7 +31,7 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
         if (firings.Count is 0 or > MostFirings)
         {
             throw new RefusedException(new Finding(
-                "empty-request", "/firings", null, Message.Of("heat-work.firings-count"),
+                FindingCodes.EmptyRequest, "/firings", null, Message.Of("heat-work.firings-count"),
                 [Message.Of("heat-work.fifty-firings", ("most", MostFirings))]));
         }
 
@@ -71,7 +72,7 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
         Witness witness, ConeChart chart, ConeCurves curves, List<(double Kelvin, double Hours)> bins, HeatWorkAnswer answer)
     {
         var curve = curves.Find(witness.Cone) ?? throw new RefusedException(new Finding(
-            "cone-not-on-chart", witness.Field + "/cone", witness.Cone.ToString(),
+            FindingCodes.ConeNotOnChart, witness.Field + "/cone", witness.Cone.ToString(),
             Message.Of("heat-work.no-curve", ("chart", chart.Id), ("cone", witness.Cone.ToString())),
             [Message.Of("heat-work.a-cone-of-the-chart")]));
         var wanted = witness.Look switch

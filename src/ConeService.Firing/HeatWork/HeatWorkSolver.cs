@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
@@ -26,14 +27,14 @@ internal sealed class HeatWorkSolver(HeatWorkCalculator calculator)
         var findings = new List<Finding>();
         if (!Finds.Contains(request.Find))
         {
-            findings.Add(new("find-unknown", "/find", request.Find, Message.Of("heat-work.find-unknown"), Message.Verbatim(Finds)));
+            findings.Add(new(FindingCodes.FindUnknown, "/find", request.Find, Message.Of("heat-work.find-unknown"), Message.Verbatim(Finds)));
         }
 
         Cone cone = default;
         if (request.Cone.IsAbsent)
         {
             findings.Add(new(
-                "cone-unreadable", "/cone", null, Message.Of("heat-work.no-cone-named"), Message.Verbatim(["\"6\"", "\"04\""])));
+                FindingCodes.ConeUnreadable, "/cone", null, Message.Of("heat-work.no-cone-named"), Message.Verbatim(["\"6\"", "\"04\""])));
         }
         else if (!ConeInput.TryRead(calculator.Charts.Scale, request.Cone, "/cone", out cone, out var wrong))
         {
@@ -44,7 +45,7 @@ internal sealed class HeatWorkSolver(HeatWorkCalculator calculator)
         if (findings.Count > 0) throw new RefusedException(findings);
         var programme = ProgrammeReader.Read(request, "", calculator.Defaults, settings!.Assumed, request.Find);
         var found = settings.Chart.Find(cone) ?? throw new RefusedException(new Finding(
-            "cone-not-on-chart", "/cone", cone.ToString(), EndPointCalculator.NotOnChart(settings.Chart, cone),
+            FindingCodes.ConeNotOnChart, "/cone", cone.ToString(), EndPointCalculator.NotOnChart(settings.Chart, cone),
             [Message.Of("heat-work.a-cone-of-the-chart")]));
         // A peak left open stands last, and the hottest segment is the one that is asked about.
         var open = request.Find == "peak" && request.Segments![^1]?.Target is null;
@@ -52,7 +53,7 @@ internal sealed class HeatWorkSolver(HeatWorkCalculator calculator)
         var rate = programme.Segments[segment].RateKelvinPerHour ?? programme.FullSpeedKelvinPerHour;
         var curve = found.Curve(new(Math.Clamp((decimal)rate, HeatingRate.Slowest, HeatingRate.Fastest)))
             ?? throw new RefusedException(new Finding(
-                "rate-not-computable", "/cone", cone.ToString(),
+                FindingCodes.RateNotComputable, "/cone", cone.ToString(),
                 Message.Of("heat-work.none-to-borrow", ("chart", settings.Chart.Id), ("cone", cone.ToString())),
                 [Message.Of("heat-work.another-cone"), Message.Verbatim(ConeCharts.DefaultChart)]));
         return Solve(request.Find!, new(curve, programme, segment), found.Cone, settings);

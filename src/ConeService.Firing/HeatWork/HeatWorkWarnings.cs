@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -20,19 +21,19 @@ internal static class HeatWorkWarnings
         if (!ThermocoupleTolerance.Covers(settings.Tolerance, peak)) warnings.Add(BeyondRange(settings.Tolerance, peak));
         if (settings.Reduction && settings.Chart.Row.ReductionSensitive == YesNo.Yes)
         {
-            warnings.Add(HeatWarning.Of("reduction-not-modelled", Message.Of("heat-work.reduction-not-modelled")));
+            warnings.Add(HeatWarning.Of(WarningCodes.ReductionNotModelled, Message.Of("heat-work.reduction-not-modelled")));
         }
 
         // Where nothing is down, what the first cone is like does not matter.
         var deciding = work.Reached is null ? [] : new[] { work.Reached, work.Next }.OfType<ConeWork>().ToList();
         AddCurves(warnings, settings.Chart, deciding);
         warnings.AddRange(deciding.Where(c => c.Cone.Oddity == ConeOddity.RateInsensitive)
-            .Select(c => HeatWarning.Of("odd-cone", Message.Of("heat-work.rate-insensitive", ("cone", Name(c))))));
+            .Select(c => HeatWarning.Of(WarningCodes.OddCone, Message.Of("heat-work.rate-insensitive", ("cone", Name(c))))));
         warnings.AddRange(deciding.Where(c => c.Cone.Oddity == ConeOddity.RateSensitive)
-            .Select(c => HeatWarning.Of("odd-cone", Message.Of("heat-work.rate-sensitive", ("cone", Name(c))))));
+            .Select(c => HeatWarning.Of(WarningCodes.OddCone, Message.Of("heat-work.rate-sensitive", ("cone", Name(c))))));
         if (deciding.Count == 2 && Tied(settings.Chart, work.Reached!.Cone, work.Next!.Cone) is { } tied)
         {
-            warnings.Add(HeatWarning.Of("cones-nearly-tied", tied));
+            warnings.Add(HeatWarning.Of(WarningCodes.ConesNearlyTied, tied));
         }
     }
 
@@ -40,32 +41,32 @@ internal static class HeatWorkWarnings
     {
         if (work.Reached is null)
         {
-            warnings.Add(HeatWarning.Of("nothing-down", Message.Of("heat-work.nothing-down", ("cone", Name(work.Next!)))));
+            warnings.Add(HeatWarning.Of(WarningCodes.NothingDown, Message.Of("heat-work.nothing-down", ("cone", Name(work.Next!)))));
         }
 
         if (work.Next is null)
         {
-            warnings.Add(HeatWarning.Of("scale-exceeded", Message.Of("heat-work.scale-exceeded", ("cone", Name(work.Reached!)))));
+            warnings.Add(HeatWarning.Of(WarningCodes.ScaleExceeded, Message.Of("heat-work.scale-exceeded", ("cone", Name(work.Reached!)))));
         }
 
         if (work.OutOfOrder.Any())
         {
             warnings.Add(HeatWarning.Of(
-                "cones-out-of-order", Message.Of("heat-work.out-of-order", ("cones", work.OutOfOrder.Select(Name).ToArray()))));
+                WarningCodes.ConesOutOfOrder, Message.Of("heat-work.out-of-order", ("cones", work.OutOfOrder.Select(Name).ToArray()))));
         }
     }
 
     private static HeatWarning? OfRate(double? rate) => rate switch
     {
-        null => HeatWarning.Of("rate-unknown", Message.Of("heat-work.rate-unknown")),
-        < 5 or > 600 => HeatWarning.Of("rate-beyond-limits", Message.Of("heat-work.rate-beyond-limits", ("rate", rate))),
-        < 15 => HeatWarning.Of("rate-extrapolated", Message.Of("heat-work.rate-slower", ("rate", rate))),
-        > 150 => HeatWarning.Of("rate-extrapolated", Message.Of("heat-work.rate-faster", ("rate", rate))),
+        null => HeatWarning.Of(WarningCodes.RateUnknown, Message.Of("heat-work.rate-unknown")),
+        < 5 or > 600 => HeatWarning.Of(WarningCodes.RateBeyondLimits, Message.Of("heat-work.rate-beyond-limits", ("rate", rate))),
+        < 15 => HeatWarning.Of(WarningCodes.RateExtrapolated, Message.Of("heat-work.rate-slower", ("rate", rate))),
+        > 150 => HeatWarning.Of(WarningCodes.RateExtrapolated, Message.Of("heat-work.rate-faster", ("rate", rate))),
         _ => null,
     };
 
     private static HeatWarning BeyondRange(ThermocoupleToleranceRow tolerance, double peak) => HeatWarning.Of(
-        "thermocouple-beyond-range",
+        WarningCodes.ThermocoupleBeyondRange,
         Message.Of(
             "heat-work.thermocouple-beyond-range",
             ("type", tolerance.Type),
@@ -79,7 +80,7 @@ internal static class HeatWorkWarnings
         var borrowed = deciding.Where(c => c.Curve is ShiftedCurve).ToList();
         if (chart.Row.BendsLater == YesNo.Yes)
         {
-            warnings.Add(HeatWarning.Of("small-cones", borrowed.Count == deciding.Count
+            warnings.Add(HeatWarning.Of(WarningCodes.SmallCones, borrowed.Count == deciding.Count
                 ? Message.Of("heat-work.small-cones-borrowed")
                 : Message.Of("heat-work.small-cones")));
         }
@@ -88,7 +89,7 @@ internal static class HeatWorkWarnings
             object cones = borrowed.Count == 1
                 ? Name(borrowed[0])
                 : Message.Of("heat-work.both-cones", ("first", Name(borrowed[0])), ("second", Name(borrowed[1])));
-            warnings.Add(HeatWarning.Of("borrowed-curves", Message.Of("heat-work.borrowed-curves", ("chart", chart.Id), ("cones", cones))));
+            warnings.Add(HeatWarning.Of(WarningCodes.BorrowedCurves, Message.Of("heat-work.borrowed-curves", ("chart", chart.Id), ("cones", cones))));
         }
     }
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Quantities;
@@ -51,7 +52,7 @@ internal sealed class ProgrammeReader
         if (findings.Count > 0) throw new RefusedException(findings);
         var programme = new HeatProgramme(start, segments, limit, cooling);
         return programme.DoesSomething || free is not null ? programme : throw new RefusedException(new Finding(
-            "programme-does-nothing", at + "/segments", null, Message.Of("heat-work.programme-does-nothing"),
+            FindingCodes.ProgrammeDoesNothing, at + "/segments", null, Message.Of("heat-work.programme-does-nothing"),
             [Message.Of("heat-work.other-target-allowed"), Message.Of("heat-work.some-hold-allowed")]));
     }
 
@@ -76,7 +77,7 @@ internal sealed class ProgrammeReader
         if (sent.Target is null && !mayBeOpen)
         {
             findings.Add(new(
-                "segment-without-target", field + "/target", null,
+                FindingCodes.SegmentWithoutTarget, field + "/target", null,
                 sent.HoldMinutes is null ? Message.Of("heat-work.segment-without-target") : Message.Of("heat-work.hold-without-target"),
                 [Message.Of("heat-work.target-allowed")]));
         }
@@ -111,7 +112,7 @@ internal sealed class ProgrammeReader
         if (request.CoolingRate is not null || natural.TimeConstantHours is not null == natural.FirstRate is not null)
         {
             findings.Add(new(
-                "cooling-ambiguous", field, null, Message.Of("heat-work.cooling-ambiguous"),
+                FindingCodes.CoolingAmbiguous, field, null, Message.Of("heat-work.cooling-ambiguous"),
                 Message.Verbatim(["{\"timeConstantHours\": 5}", "{\"firstRate\": 250}"])));
             return null;
         }
@@ -150,7 +151,7 @@ internal sealed class ProgrammeReader
         var asCelsius = (sent - 32) / 1.8;
         return !fahrenheit && sent > LogSamples.HottestCelsius && asCelsius <= LogSamples.HottestCelsius
             ? new(
-                "units-suspect", field, FormattableString.Invariant($"{sent:0.##}"), Message.Of("heat-work.hotter-than-kilns", ("celsius", sent)),
+                FindingCodes.UnitsSuspect, field, FormattableString.Invariant($"{sent:0.##}"), Message.Of("heat-work.hotter-than-kilns", ("celsius", sent)),
                 [LogSamples.Range(fahrenheit: false)], Message.Of("heat-work.looks-fahrenheit", ("number", sent), ("celsius", asCelsius)))
             : HeatSettings.OutOfRange(field, sent, LogSamples.Range(fahrenheit));
     }

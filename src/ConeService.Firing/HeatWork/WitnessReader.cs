@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
@@ -26,7 +27,7 @@ internal static class WitnessReader
         if (firing.Observations is not { Count: > 0 and <= 200 })
         {
             findings.Add(new(
-                "observation-unreadable", at + "/observations", null, Message.Of("heat-work.no-witness-cones"),
+                FindingCodes.ObservationUnreadable, at + "/observations", null, Message.Of("heat-work.no-witness-cones"),
                 Message.Verbatim(["[{\"cone\": \"6\", \"clock\": 4}]"])));
             return witnesses;
         }
@@ -37,7 +38,7 @@ internal static class WitnessReader
             if (sent is null || sent.Cone.IsAbsent)
             {
                 findings.Add(new(
-                    "cone-unreadable", field + "/cone", null, Message.Of("heat-work.witness-without-cone"),
+                    FindingCodes.ConeUnreadable, field + "/cone", null, Message.Of("heat-work.witness-without-cone"),
                     Message.Verbatim(["\"6\"", "\"04\""])));
             }
             else if (!ConeInput.TryRead(scale, sent.Cone, field + "/cone", out var cone, out var wrong)) findings.Add(wrong!);
@@ -54,14 +55,14 @@ internal static class WitnessReader
         if (given != 1)
         {
             return new(
-                "observation-unreadable", field, null, Message.Of("heat-work.one-observation"),
+                FindingCodes.ObservationUnreadable, field, null, Message.Of("heat-work.one-observation"),
                 Message.Verbatim(["\"look\": \"down\"", "\"look\": \"standing\"", "\"clock\": 3", "\"degrees\": 45"]));
         }
 
         if (sent.Look is not (null or "down" or "standing"))
         {
             return new(
-                "observation-unreadable", field + "/look", sent.Look, Message.Of("heat-work.look-unknown", ("look", sent.Look)),
+                FindingCodes.ObservationUnreadable, field + "/look", sent.Look, Message.Of("heat-work.look-unknown", ("look", sent.Look)),
                 Message.Verbatim(["down", "standing"]));
         }
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
@@ -28,18 +29,18 @@ internal sealed class KilnFindings
     {
         if (value is null || (value >= low && value <= high)) return true;
         found.Add(new(
-            "kiln-number-out-of-range", field, Text(value),
+            FindingCodes.KilnNumberOutOfRange, field, Text(value),
             Message.Of("kilns.out-of-range", ("sent", value), ("range", range)), [range], likely));
         return false;
     }
 
     /// <summary>Neither volume nor dimensions.</summary>
     public void NoSize(string field) => found.Add(new(
-        "kiln-size-missing", field, null, Message.Of("kilns.size-missing"), Message.Verbatim(["volumeLitres", "interior"])));
+        FindingCodes.KilnSizeMissing, field, null, Message.Of("kilns.size-missing"), Message.Verbatim(["volumeLitres", "interior"])));
 
     /// <summary>A stated volume that the dimensions do not have.</summary>
     public void SizeConflict(string field, double stated, double reckoned) => found.Add(new(
-        "kiln-size-conflict", field, Text(stated),
+        FindingCodes.KilnSizeConflict, field, Text(stated),
         Message.Of("kilns.size-conflict", ("litres", Math.Round(reckoned, 1)), ("stated", stated)),
         Message.Verbatim([string.Create(CultureInfo.InvariantCulture, $"{reckoned:0.#}")]), Message.Of("kilns.size-conflict-mistake")));
 
@@ -48,21 +49,21 @@ internal sealed class KilnFindings
 
     /// <summary>The finding on dimensions that make no shape.</summary>
     public static Finding Shapeless(string field) => new(
-        "kiln-size-conflict", field, null, Message.Of("kilns.no-shape"),
+        FindingCodes.KilnSizeConflict, field, null, Message.Of("kilns.no-shape"),
         Message.Verbatim(["heightMillimetres, widthMillimetres, depthMillimetres", "heightMillimetres, diameterMillimetres"]));
 
     /// <summary>A wall of a material that is not in the table.</summary>
     public void UnknownWall(string field, string material, IReadOnlyList<string> walls) => found.Add(new(
-        "kiln-wall-unknown", field, material, Message.Of("kilns.wall-unknown", ("material", material)), Message.Verbatim(walls),
+        FindingCodes.KilnWallUnknown, field, material, Message.Of("kilns.wall-unknown", ("material", material)), Message.Verbatim(walls),
         NearMatches.Find(material, walls, 1) is [var near] ? Message.Of("kilns.wall-near", ("near", near)) : null));
 
     /// <summary>A parameter that this heat, or another parameter, rules out.</summary>
     public void NotApplicable(string field, string value, Message why) =>
-        found.Add(new("kiln-parameter-not-applicable", field, value, why, []));
+        found.Add(new(FindingCodes.KilnParameterNotApplicable, field, value, why, []));
 
     /// <summary>Power that no kiln of the size has.</summary>
     public void AbsurdPower(string field, double kilowatts, double low, double high) => found.Add(new(
-        "kiln-power-absurd", field, Text(kilowatts), Message.Of("kilns.power-absurd", ("kilowatts", kilowatts)),
+        FindingCodes.KilnPowerAbsurd, field, Text(kilowatts), Message.Of("kilns.power-absurd", ("kilowatts", kilowatts)),
         [Message.Of("kilns.power-range", ("low", low), ("high", high))],
         kilowatts > high ? Message.Of("kilns.power-too-high") : Message.Of("kilns.power-too-low")));
 

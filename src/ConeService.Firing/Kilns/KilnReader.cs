@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
@@ -41,7 +42,7 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
     }
 
     /// <summary>The atmospheres it can hold; required.</summary>
-    public IReadOnlyList<Atmosphere>? Atmospheres() => members.Words<Atmosphere>(sent.Atmospheres, at + "/atmospheres");
+    public IReadOnlyList<Atmosphere>? Atmospheres() => members.Words(sent.Atmospheres, at + "/atmospheres", Data.Atmospheres.OfFirings);
 
     /// <summary>Segments that its controller holds; null when left out.</summary>
     public int? ControllerSegments()
@@ -49,7 +50,7 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
         if (members.Whole(sent.ControllerSegments, at + "/controllerSegments") is not { } segments) return null;
         if (segments is >= FewestSegments and <= MostSegments) return segments;
         findings.Add(new(
-            "controller-too-small", at + "/controllerSegments", sent.ControllerSegments.Text,
+            FindingCodes.ControllerTooSmall, at + "/controllerSegments", sent.ControllerSegments.Text,
             Message.Of("kilns.segments-out-of-range", ("sent", sent.ControllerSegments.Text)),
             [Message.Of("kilns.segments-allowed", ("least", FewestSegments), ("most", MostSegments))],
             Message.Of("kilns.segments-needed")));

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -19,7 +20,7 @@ internal static class UnknownWord
         var words = EnumWords.All(of);
         var near = sent is null ? [] : NearMatches.Find(sent, words);
         return new(
-            "word-unknown", field, sent, Message.Of("materials.word-unknown", ("sent", sent), ("member", member)), Message.Verbatim(words),
+            FindingCodes.WordUnknown, field, sent, Message.Of("materials.word-unknown", ("sent", sent), ("member", member)), Message.Verbatim(words),
             near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null);
     }
 }

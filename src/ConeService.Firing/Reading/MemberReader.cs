@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
@@ -15,42 +16,42 @@ internal sealed class MemberReader(ICollection<Finding> findings)
         if (sent.IsAbsent) return null;
         if (sent.Kind == SentKind.Text) return sent.Text!.Trim();
         findings.Add(new(
-            "text-expected", field, sent.Text, Message.Of("kilns.text-expected", ("member", Name(field))), [$"\"{example}\""],
+            FindingCodes.TextExpected, field, sent.Text, Message.Of("kilns.text-expected", ("member", Name(field))), [$"\"{example}\""],
             sent.Kind == SentKind.Number ? Message.Of("kilns.quotation-marks-needed", ("sent", sent.Text)) : null));
         return null;
     }
 
     /// <summary>A word of a closed vocabulary that must be there.</summary>
-    public T? Word<T>(SentText sent, string field)
+    public T? Word<T>(SentText sent, string field, IReadOnlyList<T>? of = null)
         where T : struct, Enum
     {
-        var words = EnumWords.All<T>();
+        var words = EnumWords.All(of);
         if (sent.IsAbsent)
         {
             Missing(field, Message.Verbatim(words));
             return null;
         }
 
-        if (sent.Kind == SentKind.Text && EnumWords.TryRead<T>(sent.Text, out var value)) return value;
+        if (sent.Kind == SentKind.Text && EnumWords.TryRead(sent.Text, of, out var value)) return value;
         var near = NearMatches.Find(sent.Text!, words);
         findings.Add(new(
-            "word-unknown", field, sent.Text,
+            FindingCodes.WordUnknown, field, sent.Text,
             Message.Of("kilns.word-unknown", ("sent", sent.Text), ("member", Name(field))), Message.Verbatim(words),
             near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null));
         return null;
     }
 
     /// <summary>A list of words, at least one; null when anything is wrong with it.</summary>
-    public IReadOnlyList<T>? Words<T>(IReadOnlyList<SentText>? sent, string field)
+    public IReadOnlyList<T>? Words<T>(IReadOnlyList<SentText>? sent, string field, IReadOnlyList<T>? of = null)
         where T : struct, Enum
     {
         if (sent is null or [])
         {
-            Missing(field, Message.Verbatim(EnumWords.All<T>()));
+            Missing(field, Message.Verbatim(EnumWords.All(of)));
             return null;
         }
 
-        var read = sent.Select((s, i) => Word<T>(s, string.Create(CultureInfo.InvariantCulture, $"{field}/{i}"))).ToList();
+        var read = sent.Select((s, i) => Word(s, string.Create(CultureInfo.InvariantCulture, $"{field}/{i}"), of)).ToList();
         return read.TrueForAll(w => w is not null) ? [.. read.Select(w => w!.Value)] : null;
     }
 
@@ -85,7 +86,7 @@ internal sealed class MemberReader(ICollection<Finding> findings)
 
     /// <summary>A member that must be there and is not.</summary>
     public void Missing(string field, IReadOnlyList<Message> allowed) => findings.Add(new(
-        "member-missing", field, null,
+        FindingCodes.MemberMissing, field, null,
         char.IsAsciiDigit(field[^1])
             ? Message.Of("kilns.entry-missing", ("member", Name(field)))
             : Message.Of("kilns.member-missing", ("member", Name(field))),
@@ -97,13 +98,13 @@ internal sealed class MemberReader(ICollection<Finding> findings)
         if (sent.Kind == SentKind.Number && decimal.TryParse(sent.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
             return value;
         findings.Add(new(
-            "number-expected", field, sent.Text, Message.Of("kilns.number-expected", ("member", Name(field))), [allowed],
+            FindingCodes.NumberExpected, field, sent.Text, Message.Of("kilns.number-expected", ("member", Name(field))), [allowed],
             sent.Kind == SentKind.Text ? Message.Of("kilns.quotation-marks-needless") : null));
         return null;
     }
 
     private void OutOfRange(SentText sent, string field, Message allowed) => findings.Add(new(
-        "number-out-of-range", field, sent.Text,
+        FindingCodes.NumberOutOfRange, field, sent.Text,
         Message.Of("kilns.number-out-of-range", ("member", Name(field)), ("sent", sent.Text)), [allowed]));
 
     // /kiln/atmospheres/0 is “atmospheres” in a sentence.

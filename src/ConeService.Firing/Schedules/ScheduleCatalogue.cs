@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -53,7 +54,7 @@ internal sealed class ScheduleCatalogue
         if (byId.TryGetValue(Dataset.CurrentId("schedule-templates", id), out var found)) return found;
         var near = NearMatches.Find(id, byId.Keys);
         throw new RefusedException(new Finding(
-            "not-found", "schedule", id, Message.Of("schedules.not-found", ("id", id)), Message.Verbatim(near.Count > 0 ? near : byId.Keys),
+            FindingCodes.NotFound, "schedule", id, Message.Of("schedules.not-found", ("id", id)), Message.Verbatim(near.Count > 0 ? near : byId.Keys),
             near.Count > 0 ? Message.Of("schedules.not-found-near", ("near", near[0])) : Message.Of("schedules.not-found-listed")));
     }
 }

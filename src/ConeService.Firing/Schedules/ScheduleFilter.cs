@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Texts;
@@ -42,7 +43,7 @@ internal sealed record ScheduleFilter(FiringKind? Kind = null, Cone? Cone = null
         if (EnumWords.TryRead(text.Trim(), of, out var value)) return value;
         var words = EnumWords.All(of);
         findings.Add(new(
-            "word-unknown", field, text,
+            FindingCodes.WordUnknown, field, text,
             Message.Of("schedules.word-unknown", ("sent", text), ("parameter", field)), Message.Verbatim(words),
             NearMatches.Find(text, words) is [var near, ..] ? Message.Of("answers.near-match", ("near", near)) : null));
         return null;

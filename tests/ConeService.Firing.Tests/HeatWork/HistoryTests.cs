@@ -1,4 +1,5 @@
 using ConeService.Contract.HeatWork;
+using ConeService.Data;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Tests.Support;
 using static ConeService.Firing.Tests.HeatWork.Firings;

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Answers;
@@ -24,7 +25,7 @@ internal static class CardEndpoints
         if (!card.StartsWith(Prefix, StringComparison.Ordinal))
         {
             throw new RefusedException(new Finding(
-                "not-found", "card", card, Message.Of("cones.card-unknown", ("card", card)),
+                FindingCodes.NotFound, "card", card, Message.Of("cones.card-unknown", ("card", card)),
                 Message.Verbatim(["cone-6", "cone-06", "cone-05.5"])));
         }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Datasets;
 using ConeService.Data;
 using ConeService.Firing;
 

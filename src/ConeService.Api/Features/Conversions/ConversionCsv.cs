@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
@@ -31,7 +32,7 @@ internal static class ConversionCsv
             if (!reader.Read())
             {
                 throw new RefusedException(new Finding(
-                    "empty-request", "body", null, Message.Of("conversions.csv-empty"), Message.Verbatim([Header])));
+                    FindingCodes.EmptyRequest, "body", null, Message.Of("conversions.csv-empty"), Message.Verbatim([Header])));
             }
 
             var columns = ReadHeader(Cells(reader));
@@ -107,17 +108,17 @@ internal static class ConversionCsv
     {
         var columns = record.Select(c => c.Trim().ToLowerInvariant()).ToArray();
         var findings = columns.Where(c => !Columns.Contains(c)).Select(c => new Finding(
-            "csv-headers", "line 1", c,
+            FindingCodes.CsvHeaders, "line 1", c,
             c.Length == 0 ? Message.Of("conversions.column-without-name") : Message.Of("conversions.column-unknown", ("column", c)),
             Message.Verbatim(Columns),
             NearMatches.Probably(c, Columns) ?? (columns.Length == 1 ? Message.Of("conversions.header-missing") : null))).ToList();
         findings.AddRange(columns.CountBy(c => c).Where(c => c.Value > 1).Select(c => new Finding(
-            "csv-headers", "line 1", c.Key, Message.Of("conversions.column-repeated", ("column", c.Key), ("count", c.Value)),
+            FindingCodes.CsvHeaders, "line 1", c.Key, Message.Of("conversions.column-repeated", ("column", c.Key), ("count", c.Value)),
             Message.Verbatim(Columns))));
         if (findings.Count == 0 && !columns.Contains("cone") && !columns.Contains("temperature"))
         {
             findings.Add(new(
-                "csv-headers", "line 1", string.Join(",", record), Message.Of("conversions.columns-missing"), Message.Verbatim([Header])));
+                FindingCodes.CsvHeaders, "line 1", string.Join(",", record), Message.Of("conversions.columns-missing"), Message.Verbatim([Header])));
         }
 
         return findings.Count == 0 ? columns : throw new RefusedException(findings);
@@ -131,10 +132,10 @@ internal static class ConversionCsv
     }
 
     private static RefusedException TooManyCells(long row, string[] record, string[] columns) => new(new Finding(
-        "csv-malformed", $"line {row}", string.Join(",", record),
+        FindingCodes.CsvMalformed, $"line {row}", string.Join(",", record),
         Message.Of("conversions.too-many-cells", ("line", row), ("cells", record.Length), ("columns", columns.Length)),
         Message.Verbatim([string.Join(",", columns)]), Message.Of("conversions.comma-in-number")));
 
     private static RefusedException Malformed(Message message) => new(new Finding(
-        "csv-malformed", "body", null, message, [Message.Of("conversions.csv-allowed")], Message.Of("conversions.csv-malformed")));
+        FindingCodes.CsvMalformed, "body", null, message, [Message.Of("conversions.csv-allowed")], Message.Of("conversions.csv-malformed")));
 }

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.IO.Pipelines;
 using ConeService.Api.Http;
 using ConeService.Contract.Answers;
@@ -23,7 +24,7 @@ internal sealed record HeatWorkBody(HeatWorkRequest Value, PipeReader? Upload)
         if (request.Query.Count > 0)
         {
             throw new RefusedException([.. request.Query.Select(q => new Finding(
-                "unknown-parameter", q.Key, q.Value.ToString(), Message.Of("heat-work.query-with-json"),
+                FindingCodes.UnknownParameter, q.Key, q.Value.ToString(), Message.Of("heat-work.query-with-json"),
                 [Message.Of("heat-work.no-query-with-json")]))]);
         }
 

@@ -3,7 +3,9 @@ using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 
 namespace ConeService.Api.Features.HeatWork;
 
@@ -104,7 +106,7 @@ internal static class HeatWorkEndpoints
         return double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
             ? number
             : throw new RefusedException(new Finding(
-                "number-out-of-range", "firings", text, Message.Of("heat-work.not-a-number-of-firings", ("text", text)),
+                FindingCodes.NumberOutOfRange, "firings", text, Message.Of("heat-work.not-a-number-of-firings", ("text", text)),
                 [Message.Of("heat-work.firings-allowed")]));
     }
 }

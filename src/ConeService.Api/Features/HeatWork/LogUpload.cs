@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.IO.Pipelines;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
@@ -20,7 +21,7 @@ internal static class LogUpload
         catch (BadHttpRequestException broken) when (broken.StatusCode != StatusCodes.Status413PayloadTooLarge)
         {
             throw new RefusedException(new Finding(
-                "upload-truncated", $"line {log.NextLine}", null, Message.Of("logs.upload-truncated", ("line", log.NextLine)),
+                FindingCodes.UploadTruncated, $"line {log.NextLine}", null, Message.Of("logs.upload-truncated", ("line", log.NextLine)),
                 [Message.Of("logs.whole-file")], Message.Of("logs.connection-lost")));
         }
     }

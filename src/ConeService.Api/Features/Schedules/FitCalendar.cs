@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
@@ -28,7 +29,7 @@ internal static class FitCalendar
         if (fit.Times is not { Start: { } start, Loading: { } loading, Peak: { } peak, End: { } end })
         {
             throw new RefusedException(new Finding(
-                "start-missing", "/start", null, Message.Of("schedules.calendar-start-missing"),
+                FindingCodes.StartMissing, "/start", null, Message.Of("schedules.calendar-start-missing"),
                 Message.Verbatim(["2026-12-04T18:00:00+01:00"]), Message.Of("schedules.calendar-start-mistake")));
         }
 

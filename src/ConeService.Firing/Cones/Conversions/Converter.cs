@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Conversions;
@@ -72,7 +73,7 @@ internal sealed class Converter(ConeCharts charts)
         if (sent.Kind != SentKind.Text)
         {
             findings.Add(new(
-                "chart-unknown", field, sent.Text, Message.Of("conversions.chart-is-text"), Message.Verbatim([ConeCharts.DefaultChart])));
+                FindingCodes.ChartUnknown, field, sent.Text, Message.Of("conversions.chart-is-text"), Message.Verbatim([ConeCharts.DefaultChart])));
         }
 
         return sent.Text;
@@ -82,7 +83,7 @@ internal sealed class Converter(ConeCharts charts)
     {
         Message[] allowed = [Message.Of("conversions.a-cone"), Message.Of("conversions.a-temperature")];
         return line is null || line.Cone.IsAbsent
-            ? new("line-empty", field("cone"), null, Message.Of("conversions.line-empty"), allowed)
-            : new("line-ambiguous", field("temperature"), line.Temperature.Text, Message.Of("conversions.line-ambiguous"), allowed);
+            ? new(FindingCodes.LineEmpty, field("cone"), null, Message.Of("conversions.line-empty"), allowed)
+            : new(FindingCodes.LineAmbiguous, field("temperature"), line.Temperature.Text, Message.Of("conversions.line-ambiguous"), allowed);
     }
 }

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Globalization;
 using System.IO.Pipelines;
 using System.Text;
@@ -52,7 +53,7 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
         {
             // Where this row ends is not known, so nothing after it can be read.
             throw new RefusedException([.. samples?.Findings ?? [], new(
-                "csv-malformed", FieldOf((int)malformed.LineNumber), null, Message.Of("logs.line-unreadable", ("line", malformed.LineNumber)),
+                FindingCodes.CsvMalformed, FieldOf((int)malformed.LineNumber), null, Message.Of("logs.line-unreadable", ("line", malformed.LineNumber)),
                 [Message.Of("logs.quotation-marks"), Longest], Message.Of("logs.quotation-mark-alone"))]);
         }
 
@@ -64,11 +65,11 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
         if (samples is null)
         {
             throw new RefusedException(new Finding(
-                "log-empty", "line 1", null, Message.Of("logs.empty"), [Message.Of("logs.header-and-samples")]));
+                FindingCodes.LogEmpty, "line 1", null, Message.Of("logs.empty"), [Message.Of("logs.header-and-samples")]));
         }
 
         var log = samples.Clean();
-        if (midnights.Count > 0) warnings.Add(HeatWarning.At("clock-passed-midnight", Message.Of("logs.midnight"), midnights));
+        if (midnights.Count > 0) warnings.Add(HeatWarning.At(WarningCodes.ClockPassedMidnight, Message.Of("logs.midnight"), midnights));
         return log with { Warnings = [.. warnings, .. log.Warnings] };
     }
 
@@ -81,7 +82,7 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
         if (csv.RawRecord.Length > LongestLine)
         {
             throw new RefusedException(new Finding(
-                "csv-malformed", FieldOf(number), null, Message.Of("logs.line-too-long", ("line", number), ("bytes", LongestLine)),
+                FindingCodes.CsvMalformed, FieldOf(number), null, Message.Of("logs.line-too-long", ("line", number), ("bytes", LongestLine)),
                 [Message.Of("logs.sample-a-line"), Longest], Message.Of("logs.other-line-ends")));
         }
 
@@ -93,7 +94,7 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
             samples = new(columns.Fahrenheit, FieldOf);
             if (columns.Ignored.Count == 0) return;
             var ignored = Message.Of("logs.columns-ignored", ("columns", columns.Ignored.Take(20).ToArray()));
-            warnings.Add(new("columns-ignored", ignored, columns.Ignored.Count, []));
+            warnings.Add(new(WarningCodes.ColumnsIgnored, ignored, columns.Ignored.Count, []));
             return;
         }
 
@@ -108,13 +109,13 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
         if (cells <= Math.Max(layout.Time, layout.Temperature))
         {
             return new(
-                "csv-malformed", FieldOf(number), Text(csv.RawRecord), Message.Of("logs.too-few-cells", ("cells", cells), ("columns", layout.Count)),
+                FindingCodes.CsvMalformed, FieldOf(number), Text(csv.RawRecord), Message.Of("logs.too-few-cells", ("cells", cells), ("columns", layout.Count)),
                 [Message.Of("logs.cells-allowed", ("count", layout.Count))], Message.Of("logs.cut-short"));
         }
 
         while (cells > layout.Count && csv.GetSpan(cells - 1).IsEmpty) cells--;
         return cells <= layout.Count ? null : new(
-            "csv-malformed", FieldOf(number), Text(csv.RawRecord), Message.Of("logs.too-many-cells", ("cells", cells), ("columns", layout.Count)),
+            FindingCodes.CsvMalformed, FieldOf(number), Text(csv.RawRecord), Message.Of("logs.too-many-cells", ("cells", cells), ("columns", layout.Count)),
             [Message.Of("logs.cells-allowed", ("count", layout.Count))],
             layout.Separator == ',' ? Message.Of("logs.comma-in-cell") : Message.Of("logs.separator-in-cell"));
     }
@@ -155,7 +156,7 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
             case TimeForm.ByValue when LogCells.TryNumber(csv, layout.Time, layout.Separator, out _):
                 // Every line would say the same.
                 throw new RefusedException(new Finding(
-                    "log-time-unit-missing", FieldOf(number), Text(cell), Message.Of("logs.time-unit-missing"),
+                    FindingCodes.LogTimeUnitMissing, FieldOf(number), Text(cell), Message.Of("logs.time-unit-missing"),
                     [Message.Of("logs.time-header"), Message.Verbatim("hh:mm:ss"), Message.Of("logs.iso-timestamps")],
                     Message.Of("logs.name-time-column")));
             default:
@@ -169,7 +170,7 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
         var example = form switch { TimeForm.Clock => "01:30:00", TimeForm.Timestamp => "2026-11-25T08:00:00Z", _ => "90" };
         var text = Text(cell);
         return new(
-            "log-time-unreadable", FieldOf(number), text,
+            FindingCodes.LogTimeUnreadable, FieldOf(number), text,
             cell.IsEmpty ? Message.Of("logs.time-blank") : Message.Of("logs.time-unreadable", ("text", text)),
             Message.Verbatim([example]), CutShort(cell));
     }
@@ -178,7 +179,7 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
     {
         var text = Text(cell);
         return new(
-            "log-value-unreadable", FieldOf(number), text,
+            FindingCodes.LogValueUnreadable, FieldOf(number), text,
             cell.IsEmpty ? Message.Of("logs.temperature-blank") : Message.Of("logs.temperature-unreadable", ("text", text)),
             Message.Verbatim(["1222.5"]), CutShort(cell));
     }

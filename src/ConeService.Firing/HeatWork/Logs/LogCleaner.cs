@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Texts;
@@ -22,7 +23,7 @@ internal static class LogCleaner
         if (merged < 2)
         {
             throw new RefusedException(new Finding(
-                "log-too-short", fieldOf(0), null, Message.Of("logs.one-moment"), [Message.Of("logs.two-times")],
+                FindingCodes.LogTooShort, fieldOf(0), null, Message.Of("logs.one-moment"), [Message.Of("logs.two-times")],
                 Message.Of("logs.wrong-time-column")));
         }
 
@@ -30,7 +31,7 @@ internal static class LogCleaner
         if (last > LogSamples.LongestHours)
         {
             throw new RefusedException(new Finding(
-                "log-time-unreadable", fieldOf(points.Length - 1), null, Message.Of("logs.too-long", ("hours", last)),
+                FindingCodes.LogTimeUnreadable, fieldOf(points.Length - 1), null, Message.Of("logs.too-long", ("hours", last)),
                 [LogSamples.HoursAllowed], Message.Of("logs.wrong-time-unit")));
         }
 
@@ -64,14 +65,14 @@ internal static class LogCleaner
         {
             points.Reverse();
             Rebase(points);
-            warnings.Add(HeatWarning.Of("log-newest-first", Message.Of("logs.newest-first")));
+            warnings.Add(HeatWarning.Of(WarningCodes.LogNewestFirst, Message.Of("logs.newest-first")));
             return;
         }
 
         if (late.Count > Math.Max(AlwaysTolerated, MostLateShare * points.Length))
         {
             throw new RefusedException(new Finding(
-                "log-time-backwards", fieldOf(firstLate), Minutes(points[firstLate].Hours),
+                FindingCodes.LogTimeBackwards, fieldOf(firstLate), Minutes(points[firstLate].Hours),
                 Message.Of(
                     "logs.time-backwards",
                     ("from", points[firstLate - 1].Hours * 60), ("to", points[firstLate].Hours * 60), ("count", late.Count)),
@@ -83,7 +84,7 @@ internal static class LogCleaner
         Rebase(points);
         var start = points[0].Hours;
         warnings.Add(HeatWarning.At(
-            "samples-out-of-order", Message.Of("logs.out-of-order", ("count", late.Count)), [.. late.Select(h => h - start)]));
+            WarningCodes.SamplesOutOfOrder, Message.Of("logs.out-of-order", ("count", late.Count)), [.. late.Select(h => h - start)]));
     }
 
     private static void Rebase(Span<HeatPoint> points)
@@ -115,7 +116,7 @@ internal static class LogCleaner
         if (duplicates.Count > 0)
         {
             warnings.Add(HeatWarning.At(
-                "duplicate-times", Message.Of("logs.duplicate-times", ("count", duplicates.Count), ("differing", differing)), duplicates));
+                WarningCodes.DuplicateTimes, Message.Of("logs.duplicate-times", ("count", duplicates.Count), ("differing", differing)), duplicates));
         }
 
         return kept + 1;

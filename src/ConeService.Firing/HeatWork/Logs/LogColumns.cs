@@ -1,5 +1,7 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork.Logs;
@@ -104,12 +106,12 @@ internal sealed record LogColumns(
         if (stated is not null && units is not null && stated != units)
         {
             throw new RefusedException(new Finding(
-                "units-contradict", "units", units, Message.Of("logs.units-contradict", ("header", name), ("stated", stated), ("unit", units)),
+                FindingCodes.UnitsContradict, "units", units, Message.Of("logs.units-contradict", ("header", name), ("stated", stated), ("unit", units)),
                 [Message.Of("logs.leave-parameter-out"), Message.Verbatim($"units={stated}")]));
         }
 
         return (stated ?? units ?? throw new RefusedException(new Finding(
-            "units-missing", "line 1", name, Message.Of("logs.units-missing", ("column", name)),
+            FindingCodes.UnitsMissing, "line 1", name, Message.Of("logs.units-missing", ("column", name)),
             [Message.Of("logs.header-with-unit"), Message.Verbatim("?units=C"), Message.Verbatim("?units=F")],
             Message.Of("logs.no-unit-guessed")))) == "F";
     }
@@ -129,14 +131,14 @@ internal sealed record LogColumns(
         if (found.Length > 0)
         {
             return new(
-                "csv-headers", "line 1", string.Join(", ", found.Select(i => names[i])),
+                FindingCodes.CsvHeaders, "line 1", string.Join(", ", found.Select(i => names[i])),
                 Message.Of("logs.columns-ambiguous", ("count", found.Length), ("column", column)),
                 Message.Verbatim(found.Select(i => $"?{column}Column={Uri.EscapeDataString(names[i])}")));
         }
 
         var noHeader = names.All(n => double.TryParse(n, NumberStyles.Float, CultureInfo.InvariantCulture, out _));
         return new(
-            "csv-headers", "line 1", header, Message.Of("logs.column-missing", ("column", column)),
+            FindingCodes.CsvHeaders, "line 1", header, Message.Of("logs.column-missing", ("column", column)),
             Message.Verbatim(column == "time"
                 ? ["minutes", "seconds", "hours", "time", "hh:mm:ss", "timestamp"]
                 : ["temperature_c", "temperature_f", "Temp (°C)", "°F"]),

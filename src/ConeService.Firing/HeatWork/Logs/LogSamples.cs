@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
@@ -56,7 +57,7 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
             }
 
             samples.Refuse(new(
-                "log-value-unreadable", FieldOf(i), null, Message.Of("heat-work.sample-incomplete"),
+                FindingCodes.LogValueUnreadable, FieldOf(i), null, Message.Of("heat-work.sample-incomplete"),
                 Message.Verbatim(["{\"minutes\": 90, \"temperature\": 1222.5}"])));
         }
 
@@ -89,9 +90,9 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
         {
             Findings.Add(double.IsFinite(degrees)
                 ? new(
-                    "log-time-unreadable", fieldOf(line), FormattableString.Invariant($"{hours:G6} h"), Message.Of("logs.no-moment"), [HoursAllowed])
+                    FindingCodes.LogTimeUnreadable, fieldOf(line), FormattableString.Invariant($"{hours:G6} h"), Message.Of("logs.no-moment"), [HoursAllowed])
                 : new(
-                    "log-value-unreadable", fieldOf(line), FormattableString.Invariant($"{degrees:G6}"), Message.Of("logs.no-temperature"),
+                    FindingCodes.LogValueUnreadable, fieldOf(line), FormattableString.Invariant($"{degrees:G6}"), Message.Of("logs.no-temperature"),
                     Message.Verbatim(["1222.5"])));
             return;
         }
@@ -114,13 +115,13 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
         if (hottest > HottestCelsius) Findings.Insert(0, TooHot());
         if (Findings.Count == 0 && Count == 0)
         {
-            Findings.Add(new("log-empty", fieldOf(-1), null, Message.Of("logs.no-samples"), [Message.Of("logs.two-samples")]));
+            Findings.Add(new(FindingCodes.LogEmpty, fieldOf(-1), null, Message.Of("logs.no-samples"), [Message.Of("logs.two-samples")]));
         }
 
         if (Findings.Count == 0 && Count == 1)
         {
             Findings.Add(new(
-                "log-too-short", fieldOf(LineOf(0)), null, Message.Of("logs.one-sample"), [Message.Of("logs.two-samples")],
+                FindingCodes.LogTooShort, fieldOf(LineOf(0)), null, Message.Of("logs.one-sample"), [Message.Of("logs.two-samples")],
                 Message.Of("logs.cut-off")));
         }
 
@@ -146,15 +147,15 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
         // The likeliest cause is the other scale's letter: ask back instead of computing a molten kiln.
         return fahrenheit || asCelsius > HottestCelsius
             ? new(
-                "log-temperature-out-of-range", fieldOf(hottestLine), Text(sent),
+                FindingCodes.LogTemperatureOutOfRange, fieldOf(hottestLine), Text(sent),
                 Message.Of("logs.too-hot", ("text", Text(sent)), ("unit", Unit)), [Range(fahrenheit)], Message.Of("logs.broken-thermocouple"))
             : new(
-                "units-suspect", fieldOf(hottestLine), Text(sent), Message.Of("logs.too-hot-in-celsius", ("text", Text(sent))), [Range(fahrenheit)],
+                FindingCodes.UnitsSuspect, fieldOf(hottestLine), Text(sent), Message.Of("logs.too-hot-in-celsius", ("text", Text(sent))), [Range(fahrenheit)],
                 Message.Of("logs.looks-fahrenheit", ("text", Text(sent)), ("celsius", asCelsius)));
     }
 
     private Finding TooCold(int line, double degrees) => new(
-        "log-temperature-out-of-range", fieldOf(line), Text(degrees), Message.Of("logs.too-cold", ("text", Text(degrees)), ("unit", Unit)),
+        FindingCodes.LogTemperatureOutOfRange, fieldOf(line), Text(degrees), Message.Of("logs.too-cold", ("text", Text(degrees)), ("unit", Unit)),
         [Range(fahrenheit)], Message.Of("logs.reversed-thermocouple"));
 
     private string Unit => fahrenheit ? "F" : "C";

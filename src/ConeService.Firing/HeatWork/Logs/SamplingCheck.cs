@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Texts;
 
@@ -43,12 +44,12 @@ internal static class SamplingCheck
 
         if (gaps.Count > 0)
         {
-            warnings.Add(HeatWarning.At("gaps", Message.Of("logs.gaps", ("count", gaps.Count), ("minutes", longest * 60)), gaps));
+            warnings.Add(HeatWarning.At(WarningCodes.Gaps, Message.Of("logs.gaps", ("count", gaps.Count), ("minutes", longest * 60)), gaps));
         }
 
         if (coarse.Count > 0)
         {
-            warnings.Add(HeatWarning.At("coarse-sampling", Message.Of("logs.coarse", ("count", coarse.Count)), coarse));
+            warnings.Add(HeatWarning.At(WarningCodes.CoarseSampling, Message.Of("logs.coarse", ("count", coarse.Count)), coarse));
         }
     }
 }

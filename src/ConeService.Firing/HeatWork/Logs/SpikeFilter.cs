@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
@@ -35,7 +36,7 @@ internal static class SpikeFilter
 
         if (spikes.Count == 0) return points.Length;
         warnings.Add(HeatWarning.At(
-            "spikes-rejected",
+            WarningCodes.SpikesRejected,
             Message.Of(
                 "logs.spikes",
                 ("count", spikes.Count), ("where", Listed(points, spikes)), ("more", spikes.Count > MostListed ? "yes" : "no")),

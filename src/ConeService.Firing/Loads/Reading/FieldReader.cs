@@ -1,5 +1,7 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
@@ -29,7 +31,7 @@ internal sealed class FieldReader(LoadTables tables)
             return null;
         }
 
-        Add("text-expected", field, sent.Text,
+        Add(FindingCodes.TextExpected, field, sent.Text,
             Message.Of("loads.text-expected", ("member", Name(field))), [Message.Verbatim($"\"{example}\"")],
             sent.Kind == SentKind.Number ? Message.Of("loads.add-quotation-marks", ("sent", sent.Text)) : null);
         return null;
@@ -100,7 +102,7 @@ internal sealed class FieldReader(LoadTables tables)
         var counted = tables.PotterScale.Find(cone);
         if (counted is null && beyond && cone.Position > 14) counted = new(cone.ToString(), int.MaxValue, int.MaxValue);
         if (counted is not null) return known[(sent.Text!, beyond)] = counted;
-        Add("cone-outside-load-check", field, sent.Text,
+        Add(FindingCodes.ConeOutsideLoadCheck, field, sent.Text,
             Message.Of("loads.cone-outside-scale", ("cone", cone.ToString())),
             [Message.Verbatim("022 … 01"), Message.Verbatim("1 … 14")],
             cone.HasLetter ? Message.Of("loads.cone-without-letter", ("cone", cone.WithLetter(false).ToString())) : null);
@@ -119,7 +121,7 @@ internal sealed class FieldReader(LoadTables tables)
         var message = char.IsAsciiDigit(field[^1])
             ? Message.Of("loads.entry-null", ("member", Name(field)))
             : Message.Of("loads.member-missing", ("member", Name(field)));
-        Add("member-missing", field, null, message, allowed);
+        Add(FindingCodes.MemberMissing, field, null, message, allowed);
     }
 
     public static string Item(string field, int index) => string.Create(CultureInfo.InvariantCulture, $"{field}/{index}");
@@ -137,14 +139,14 @@ internal sealed class FieldReader(LoadTables tables)
         if (sent.Kind != SentKind.Number
             || !decimal.TryParse(sent.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
         {
-            Add("number-expected", field, sent.Text,
+            Add(FindingCodes.NumberExpected, field, sent.Text,
                 Message.Of("loads.number-expected", ("member", Name(field))), [Allowed(least, most, whole)],
                 sent.Kind == SentKind.Text ? Message.Of("loads.drop-quotation-marks") : null);
             return null;
         }
 
         if (value <= most && (whole ? value >= least && value == Math.Truncate(value) : value > least)) return value;
-        Add("number-out-of-range", field, sent.Text,
+        Add(FindingCodes.NumberOutOfRange, field, sent.Text,
             Message.Of("loads.number-out-of-range", ("member", Name(field)), ("sent", sent.Text)), [Allowed(least, most, whole)]);
         return null;
     }

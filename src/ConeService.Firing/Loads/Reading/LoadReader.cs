@@ -1,6 +1,8 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
@@ -87,7 +89,7 @@ internal sealed class LoadReader
             return null;
         }
 
-        var reader = new KilnReader(sent, book.Scale, at, fields.Findings);
+        var reader = new KilnReader(sent, tables.Cones, at, fields.Findings);
         reader.Id();
         var heat = reader.Heat();
         var max = fields.Cone(sent.MaxCone, at + "/maxCone", beyond: true);
@@ -117,13 +119,13 @@ internal sealed class LoadReader
         var pieces = new List<Piece>(sent?.Count ?? 0);
         if (sent is null or [])
         {
-            fields.Add("empty-request", "/pieces", null, Message.Of("loads.no-pieces"), [PiecesAllowed]);
+            fields.Add(FindingCodes.EmptyRequest, "/pieces", null, Message.Of("loads.no-pieces"), [PiecesAllowed]);
             return pieces;
         }
 
         if (sent.Count > MostPieces)
         {
-            fields.Add("too-many-pieces", "/pieces", sent.Count.ToString(CultureInfo.InvariantCulture),
+            fields.Add(FindingCodes.TooManyPieces, "/pieces", sent.Count.ToString(CultureInfo.InvariantCulture),
                 Message.Of("loads.too-many-pieces", ("pieces", sent.Count)), [PiecesAllowed], Message.Of("loads.use-a-count"));
         }
 
@@ -140,7 +142,7 @@ internal sealed class LoadReader
             if (Piece(request, i, at) is { } piece) pieces.Add(piece);
             if (request.Id is { Kind: SentKind.Text, IsAbsent: false } && !first.TryAdd(request.Id.Text!.Trim(), i))
             {
-                fields.Add("piece-id-repeated", at + "/id", request.Id.Text,
+                fields.Add(FindingCodes.PieceIdRepeated, at + "/id", request.Id.Text,
                     Message.Of("loads.piece-id-repeated", ("id", request.Id.Text), ("place", first[request.Id.Text!.Trim()])),
                     [Message.Of("loads.each-id-once")], Message.Of("loads.use-a-count"));
             }
@@ -158,7 +160,7 @@ internal sealed class LoadReader
         var body = materials.Body(sent.Body, sent.OwnBody, at, unknown);
         if (sent.Coats?.Count > MostCoats)
         {
-            fields.Add("too-many-coats", at + "/coats", null,
+            fields.Add(FindingCodes.TooManyCoats, at + "/coats", null,
                 Message.Of("loads.too-many-coats", ("coats", sent.Coats.Count)), [Message.Of("loads.coats-allowed", ("most", MostCoats))]);
         }
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Texts;
@@ -22,7 +23,7 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
         if (own is not null && !id.IsAbsent)
         {
             fields.Add(
-                "material-ambiguous", at + "/ownBody", null, Message.Of("loads.body-ambiguous"), Message.Verbatim(["body", "ownBody"]));
+                FindingCodes.MaterialAmbiguous, at + "/ownBody", null, Message.Of("loads.body-ambiguous"), Message.Verbatim(["body", "ownBody"]));
             return null;
         }
 
@@ -61,7 +62,7 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
             if (!request.Glaze.IsAbsent)
             {
                 fields.Add(
-                    "material-ambiguous", at + "/ownGlaze", null,
+                    FindingCodes.MaterialAmbiguous, at + "/ownGlaze", null,
                     Message.Of("loads.coat-ambiguous"), Message.Verbatim(["glaze", "ownGlaze"]));
             }
 
@@ -153,7 +154,7 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
             ? Message.Of("loads.range-inverted-or-zeros", ("min", a.Text), ("max", b.Text), ("lower", low), ("upper", high))
             : Message.Of("loads.range-inverted-meant", ("lower", low), ("upper", high));
         fields.Add(
-            "range-inverted", field, high, Message.Of("loads.range-inverted", ("lower", low), ("upper", high)),
+            FindingCodes.RangeInverted, field, high, Message.Of("loads.range-inverted", ("lower", low), ("upper", high)),
             [Message.Of("loads.cone-from", ("lower", low))], meant);
         return false;
     }

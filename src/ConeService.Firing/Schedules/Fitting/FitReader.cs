@@ -2,6 +2,9 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
+using ConeService.Contract.Materials;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -78,7 +81,7 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
         if (maxCone is not { } most || target is null || most >= target.Cone.Cone) return;
         var (ends, aim, mixUp) = (most.ToString(), target.Cone.Cone.ToString(), most.MixUp);
         findings.Add(new(
-            "kiln-below-cone", "/kiln/maxCone", ends, Message.Of("schedules.kiln-below-cone", ("most", ends), ("target", aim)),
+            FindingCodes.KilnBelowCone, "/kiln/maxCone", ends, Message.Of("schedules.kiln-below-cone", ("most", ends), ("target", aim)),
             [Message.Of("schedules.kiln-below-cone-kiln", ("cone", aim)), Message.Of("schedules.kiln-below-cone-target", ("cone", ends))],
             mixUp >= target.Cone.Cone && charts.Scale.Contains(mixUp)
                 ? Message.Of("schedules.kiln-below-cone-mistake", ("cone", mixUp.ToString()))
@@ -118,7 +121,7 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
     {
         var words = EnumWords.All<T>();
         return new(
-            "word-unknown", field, sent, message, Message.Verbatim(words),
+            FindingCodes.WordUnknown, field, sent, message, Message.Verbatim(words),
             NearMatches.Find(sent, words) is [var near, ..] ? Message.Of("answers.near-match", ("near", near)) : null);
     }
 
@@ -130,10 +133,10 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
         {
             findings.Add(Moment().IsMatch(text)
                 ? new(
-                    "start-without-offset", "/start", sent, Message.Of("schedules.start-offset-missing"),
+                    FindingCodes.StartWithoutOffset, "/start", sent, Message.Of("schedules.start-offset-missing"),
                     Message.Verbatim([text + "+01:00", text + "Z"]), Message.Of("schedules.start-offset-mistake"))
                 : new(
-                    "start-unreadable", "/start", sent, Message.Of("schedules.start-unreadable", ("sent", sent)),
+                    FindingCodes.StartUnreadable, "/start", sent, Message.Of("schedules.start-unreadable", ("sent", sent)),
                     Message.Verbatim(["2026-12-04T18:00:00+01:00", "2026-12-04T17:00:00Z"])));
             return null;
         }
@@ -141,7 +144,7 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
         var moment = DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.None, out var start);
         if (moment && start.Year is >= 1970 and <= 2200) return start;
         findings.Add(new(
-            "start-unreadable", "/start", sent,
+            FindingCodes.StartUnreadable, "/start", sent,
             Message.Of("schedules.start-era", ("sent", sent)), Message.Verbatim(["2026-12-04T18:00:00+01:00"])));
         return null;
     }

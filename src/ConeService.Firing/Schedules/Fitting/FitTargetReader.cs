@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Schedules;
@@ -24,7 +25,7 @@ internal sealed class FitTargetReader(ConeCharts charts)
             if (schedule.EndCone is { } own)
             {
                 findings.Add(new(
-                    "cone-missing", "/cone", null, Message.Of("schedules.cone-missing", ("schedule", schedule.Id)),
+                    FindingCodes.ConeMissing, "/cone", null, Message.Of("schedules.cone-missing", ("schedule", schedule.Id)),
                     [Message.Of("schedules.cone-range-quoted", ("low", $"{schedule.Coolest}"), ("high", $"{schedule.Hottest}"))],
                     Message.Of("schedules.cone-written-for", ("cone", own.ToString()))));
             }
@@ -51,7 +52,7 @@ internal sealed class FitTargetReader(ConeCharts charts)
             var near = chart.Cones.Where(c => c.Curve(rate) is not null && schedule.Takes(c.Cone))
                 .OrderBy(c => Math.Abs(c.Cone.Position - cone.Position)).Take(3).Select(c => c.Cone.ToString());
             findings.Add(new(
-                "cone-not-on-chart", "/cone", cone.ToString(),
+                FindingCodes.ConeNotOnChart, "/cone", cone.ToString(),
                 Message.Of("schedules.cone-not-on-chart", ("chart", chart.Id), ("cone", cone.ToString())), Message.Verbatim(near)));
             return null;
         }
@@ -67,12 +68,12 @@ internal sealed class FitTargetReader(ConeCharts charts)
         if (schedule.EndCone is null)
         {
             return new(
-                "schedule-without-cone", "/cone", sent, Message.Of("schedules.template-without-cone", ("schedule", schedule.Id)),
+                FindingCodes.ScheduleWithoutCone, "/cone", sent, Message.Of("schedules.template-without-cone", ("schedule", schedule.Id)),
                 [Message.Of("schedules.leave-cone-out")]);
         }
 
         return new(
-            "cone-outside-schedule", "/cone", sent,
+            FindingCodes.ConeOutsideSchedule, "/cone", sent,
             Message.Of("schedules.cone-outside", ("cone", cone.ToString()), ("schedule", schedule.Id)),
             [Message.Of("schedules.cone-range", ("low", $"{schedule.Coolest}"), ("high", $"{schedule.Hottest}"))],
             schedule.Takes(cone.MixUp)

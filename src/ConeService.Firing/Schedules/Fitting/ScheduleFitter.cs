@@ -1,3 +1,4 @@
+using ConeService.Contract.Problems;
 using System.Collections.Concurrent;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Quantities;
@@ -85,7 +86,7 @@ internal sealed class ScheduleFitter
         var needed = QuantityFormat.Temperature(fitted.PeakCelsius, question.Fahrenheit);
         var ends = QuantityFormat.Temperature(most, question.Fahrenheit);
         throw new RefusedException(new Finding(
-            "kiln-below-cone", "/kiln/maxTemperature", ends,
+            FindingCodes.KilnBelowCone, "/kiln/maxTemperature", ends,
             question.Target is { } target
                 ? Message.Of("schedules.kiln-too-cool-for-cone", ("cone", target.Cone.Cone.ToString()), ("needed", needed), ("most", ends))
                 : Message.Of("schedules.kiln-too-cool", ("needed", needed), ("most", ends)),
