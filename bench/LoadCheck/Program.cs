@@ -5,13 +5,12 @@ using System.Text.Json.Nodes;
 using ConeService.Bench.LoadCheck;
 using ConeService.Contract.Loads;
 using ConeService.Data;
-using ConeService.Firing.Cones;
-using ConeService.Firing.Loads;
+using ConeService.Firing;
 
 // The best of many rounds in which the three ways take turns: whatever else the machine does can only make a round slower.
 const double Most = 3;
 const int Rounds = 101;
-var check = new ConeService.Firing.Loads.LoadCheck(new ConeCharts(DatasetLoader.LoadEmbedded()));
+var check = FiringReference.Open(DatasetLoader.LoadEmbedded()).Loads;
 var failed = false;
 Console.WriteLine("| load | pieces | request, bytes | answer, bytes | bare, µs | whole, µs | whole / bare | same JSON only, µs | whole, µs a piece | check allocates, bytes a piece |");
 Console.WriteLine("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
