@@ -2,7 +2,6 @@ using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
-using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;

@@ -2,7 +2,6 @@ using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Schedules;
 using ConeService.Data;
-using ConeService.Firing.Schedules.Fitting;
 
 namespace ConeService.Firing.Tests.Schedules;
 

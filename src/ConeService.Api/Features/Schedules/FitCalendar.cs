@@ -3,11 +3,9 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
-using ConeService.Firing.Schedules;
 
 namespace ConeService.Api.Features.Schedules;
 

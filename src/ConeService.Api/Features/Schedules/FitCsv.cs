@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
 using ConeService.Api.Http;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Schedules;
 using CsvHelper;
 

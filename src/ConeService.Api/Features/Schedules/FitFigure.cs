@@ -2,12 +2,9 @@ using System.Globalization;
 using System.Text;
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Http;
-using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
-using ConeService.Firing.Schedules;
-using ConeService.Firing.Schedules.Fitting;
 
 namespace ConeService.Api.Features.Schedules;
 

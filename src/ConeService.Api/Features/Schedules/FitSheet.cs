@@ -1,12 +1,9 @@
 using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
-using ConeService.Firing.Schedules;
-using ConeService.Firing.Schedules.Fitting;
 
 namespace ConeService.Api.Features.Schedules;
 

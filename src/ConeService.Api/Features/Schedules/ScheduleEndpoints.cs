@@ -1,12 +1,7 @@
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
-using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Schedules;
-using ConeService.Firing.Kilns;
-using ConeService.Firing.Schedules;
-using ConeService.Firing.Schedules.Fitting;
 
 namespace ConeService.Api.Features.Schedules;
 

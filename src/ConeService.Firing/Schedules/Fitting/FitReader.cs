@@ -9,7 +9,6 @@ using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
-using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
 
 namespace ConeService.Firing.Schedules.Fitting;
