@@ -25,7 +25,8 @@ public class EnergyBalanceTests
     // Wet ware, weak elements, fast ramps and coasting are where a balance breaks.
     [Fact]
     public void Energy_is_conserved_whatever_is_fired() => Gen.Select(
-        Gen.Double[20, 900], Gen.Double[0.8, 12], Gen.Double[0, 0.5], Gen.Int[0, 2], Gen.Double[20, 900], Gen.Double[5, 60]).Sample((litres, perArea, ware, dryness, rate, step) =>
+        Gen.Double[20, 900], Gen.Double[0.8, 12], Gen.Double[0, 0.5], Gen.Int[0, 2], Gen.Double[20, 900], Gen.Double[5, 60])
+        .Sample((litres, perArea, ware, dryness, rate, step) =>
     {
         var kilowatts = perArea * 5.7 * Math.Pow(litres / 1000, 2.0 / 3);
         var load = new KilnLoad(ware * litres, 0.1 * litres, Dryness: (Dryness)dryness);

@@ -118,8 +118,8 @@ public class FitTargetTests
     public void Every_default_that_the_computation_asks_for_is_in_the_package() =>
         Assert.All(
             [
-                "cooling-limit-thickness", "drying-hold-glaze", "drying-hold-leather-hard", "drying-hold-most", "drying-hold-per-millimetre",
-                "drying-hold-thin", "drying-hold-wet", "drying-temperature", "drying-thickness", "fired-wall-difference",
+                "cooling-limit-thickness", "drying-hold-glaze", "drying-hold-leather-hard", "drying-hold-most",
+                "drying-hold-per-millimetre", "drying-hold-thin", "drying-hold-wet", "drying-temperature", "drying-thickness", "fired-wall-difference",
                 "kiln-cooling-rate", "last-ramp-span", "loading-minutes", "start-temperature",
             ],
             id => Assert.Contains(Reference.Dataset.ScheduleDefaults, d => d.Id == id));
