@@ -35,6 +35,6 @@ public sealed class LoadCautionTests
         Assert.Equal(carbonMonoxide, cautions.Contains("carbon-monoxide"));
     }
 
-    private static List<string> Cautions(KilnRequest kiln, string atmosphere, PieceRequest piece) =>
+    private static List<string> Cautions(Kiln kiln, string atmosphere, PieceRequest piece) =>
         [.. Loads.Check.Check(Loads.Load(kiln, Loads.Firing("glaze", "6", atmosphere), piece)).Cautions.Select(c => c.Id)];
 }

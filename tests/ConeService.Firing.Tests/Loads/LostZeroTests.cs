@@ -58,6 +58,6 @@ public sealed class LostZeroTests
         Assert.Equal(ReasonCode.BodyUnderfired, Assert.Single(piece.Reasons).Code);
     }
 
-    private static LoadAnswer Check(KilnRequest kiln, string cone, params PieceRequest[] pieces) =>
+    private static LoadAnswer Check(Kiln kiln, string cone, params PieceRequest[] pieces) =>
         Loads.Check.Check(Loads.Load(kiln, Loads.Firing("glaze", cone, "oxidation"), pieces));
 }
