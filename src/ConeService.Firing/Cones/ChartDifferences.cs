@@ -20,10 +20,14 @@ internal static class ChartDifferences
         var shared = cells.GroupBy(c => c.Celsius)
             .Where(g => g.Select(c => c.RateCelsiusPerHour).Distinct().Count() > 1)
             .OrderBy(g => g.Key)
-            .Select(g => new SharedFigure(g.Key, PrintedCells.Fahrenheit(g.FirstOrDefault(c => c.Fahrenheit is not null) ?? g.First()), [.. g.Select(PrintedCells.Point)]))
+            .Select(g => new SharedFigure(
+                g.Key,
+                PrintedCells.Fahrenheit(g.FirstOrDefault(c => c.Fahrenheit is not null) ?? g.First()),
+                [.. g.Select(PrintedCells.Point)]))
             .ToList();
         return new(
-            Message.Sentences([Message.Of("cones.charts-differ"), .. byRate.Select(r => AtRate(cone, r.Rate, r.Cells)), .. shared.Select(Same)]),
+            Message.Sentences(
+                [Message.Of("cones.charts-differ"), .. byRate.Select(r => AtRate(cone, r.Rate, r.Cells)), .. shared.Select(Same)]),
             [.. byRate.Select(r => new RateSpread(r.Rate, r.Cells[0].Celsius, r.Cells[0].Chart, r.Cells[^1].Celsius, r.Cells[^1].Chart))],
             shared);
     }
@@ -39,7 +43,8 @@ internal static class ChartDifferences
         "cones.same-figure",
         ("celsius", figure.Celsius),
         ("fahrenheit", Whole(figure.Fahrenheit)),
-        ("charts", figure.PrintedBy.Select(Printer).Reverse().Aggregate((rest, first) => Message.Of("cones.and-by", ("first", first), ("rest", rest)))));
+        ("charts", figure.PrintedBy.Select(Printer).Reverse().Aggregate(
+            (rest, first) => Message.Of("cones.and-by", ("first", first), ("rest", rest)))));
 
     private static Message Printer(PrintedPoint point) => point.RateCelsiusPerHour is { } rate
         ? Message.Of("cones.chart-at-rate", ("chart", point.Chart), ("rate", rate))

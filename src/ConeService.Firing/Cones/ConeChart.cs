@@ -33,7 +33,10 @@ internal sealed class ConeChart
     /// <summary>The rates that the chart prints, °C/h, ascending; empty when it states none.</summary>
     public IReadOnlyList<decimal> Rates { get; }
 
-    /// <summary>The rate taken when the caller names none: 60 °C/h where printed, else the rate printed most often; null when the chart states none.</summary>
+    /// <summary>
+    /// The rate taken when the caller names none: 60 °C/h where printed, else the rate printed most often; null when
+    /// the chart states none.
+    /// </summary>
     public HeatingRate? DefaultRate { get; }
 
     /// <summary>The printed rate nearest to a rate, as a ratio, °C/h; the chart must state rates.</summary>

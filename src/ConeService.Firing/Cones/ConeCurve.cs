@@ -117,7 +117,10 @@ internal sealed class ConeCurve : BendingCurve
         return i;
     }
 
-    /// <summary>Inside a weighted harmonic mean of the secants, at the ends the Arrhenius slope; each at most 2.5 adjacent secants.</summary>
+    /// <summary>
+    /// Inside a weighted harmonic mean of the secants, at the ends the Arrhenius slope; each at most 2.5 adjacent
+    /// secants.
+    /// </summary>
     private static double[] Slopes(double[] t, double[] y, double energy)
     {
         var n = t.Length;

@@ -22,8 +22,8 @@ internal sealed class CurveTable
     // Beyond it K is no number any more.
     private const double MostLog = 690;
 
-    // ln K below which a cone does no work: a billion times less than a billionth of the way.
-    private const double IdleLog = -41;
+    // ln K below which nothing is told of a cone: less than the least progress that has a margin (HeatMargin), 1e-250.
+    private const double IdleLog = -600;
 
     private readonly double[] logs;
     private readonly double[] slopes;

@@ -19,7 +19,10 @@ internal sealed record HeatProgramme(double StartKelvin, IReadOnlyList<HeatSegme
     /// <summary>Progress of a cone through the programme; 0 when it neither moves nor holds.</summary>
     public double Progress(BendingCurve curve) => Moments() is { Count: > 1 } moments ? HeatIntegral.Progress(curve, new(moments.ToArray())) : 0;
 
-    /// <summary>Index of the segment that reaches the highest target; the last of them when several do. It is the one that inverse questions change.</summary>
+    /// <summary>
+    /// Index of the segment that reaches the highest target; the last of them when several do. It is the one that
+    /// inverse questions change.
+    /// </summary>
     public int PeakSegment
     {
         get

@@ -16,7 +16,10 @@ internal static class NormalDistribution
         return z < 0 ? tail : 1 - tail;
     }
 
-    /// <summary>ln Φ(z), also far out where Φ itself would be lost in rounding: there by −z²/2 − ln(−z·√2π) + ln(1 − 1/z² + 3/z⁴) (ibid. 26.2.12).</summary>
+    /// <summary>
+    /// ln Φ(z), also far out where Φ itself would be lost in rounding: there by −z²/2 − ln(−z·√2π) + ln(1 − 1/z² +
+    /// 3/z⁴) (ibid. 26.2.12).
+    /// </summary>
     public static double LogBelow(double z) => z > -5
         ? Math.Log(Below(z))
         : (-0.5 * z * z) - Math.Log(-z * Math.Sqrt(2 * Math.PI)) + Math.Log(1 - (1 / (z * z)) + (3 / (z * z * z * z)));

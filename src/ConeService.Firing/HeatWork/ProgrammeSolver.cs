@@ -18,7 +18,10 @@ internal enum Unsolvable
 /// <param name="OtherProgress">Progress that the rest of the programme makes without the part asked for.</param>
 internal readonly record struct ProgrammeSolution(double? Value, Unsolvable? Why, double OtherProgress);
 
-/// <summary>Inverse questions: which hold, which rate, or which peak puts a cone just down (I = 1), given the rest of the programme.</summary>
+/// <summary>
+/// Inverse questions: which hold, which rate, or which peak puts a cone just down (I = 1), given the rest of the
+/// programme.
+/// </summary>
 internal static class ProgrammeSolver
 {
     /// <summary>How long to hold in a segment, h. I is linear in it.</summary>

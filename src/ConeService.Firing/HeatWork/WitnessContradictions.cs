@@ -16,7 +16,8 @@ internal static class WitnessContradictions
     /// <summary>The contradictions in sentences.</summary>
     /// <param name="seen">The cones.</param>
     /// <param name="best">The offset that they support together, K.</param>
-    public static IReadOnlyList<Message> Find(IReadOnlyList<SeenCone> seen, double best) => [.. OutOfOrder(seen), .. Unequal(seen), .. FarOff(seen, best)];
+    public static IReadOnlyList<Message> Find(IReadOnlyList<SeenCone> seen, double best) =>
+        [.. OutOfOrder(seen), .. Unequal(seen), .. FarOff(seen, best)];
 
     private static IEnumerable<Message> OutOfOrder(IReadOnlyList<SeenCone> seen) =>
         from hot in seen.Select(s => s.Witness)

@@ -8,7 +8,10 @@ using static ConeService.Firing.Tests.HeatWork.Firings;
 
 namespace ConeService.Firing.Tests.HeatWork;
 
-/// <summary>What must hold for every history (heat-work specification, section 2), and the closed form against numerical quadrature.</summary>
+/// <summary>
+/// What must hold for every history (heat-work specification, section 2), and the closed form against numerical
+/// quadrature.
+/// </summary>
 public class IdentityTests
 {
     private static readonly BendingCurve[] Curves = [.. Reference.Charts.Default.Cones.Select(c => c.Curve(new(60))!)];

@@ -36,6 +36,19 @@ public class ScaleTableTests
         Gen.Select(Gen.Double[600, 1400], Gen.Double[0, 0.2]).Sample((peak, step) =>
             Compare(Log(t => peak + (step * Math.Sin(5000 * t)) + (0.01 * t), 3, 200)), iter: 5);
 
+    // A margin is told of cones that are far from bending, too: it needs the progress, however small.
+    [Fact]
+    public void A_cold_firing_leaves_every_cone_the_little_progress_it_made()
+    {
+        var log = Log(t => 20 + (280 * t), 3, 700);
+        var (progress, _) = Table.Follow(log);
+        for (var i = 0; i < Curves.Length; i++)
+        {
+            var exact = HeatIntegral.Progress(Curves[i], log);
+            if (exact > 1e-240) Assert.Equal(1, progress[i] / exact, 1e-7);
+        }
+    }
+
     // A cubic of K by whole degrees was wrong by 1.4e-4 for 05 at the first and by 9e-2 for the 022 of the small chart at the
     // second, whose borrowed knots lie between whole degrees.
     [Theory]

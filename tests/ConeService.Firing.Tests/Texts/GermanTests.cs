@@ -14,14 +14,46 @@ public class GermanTests
 
     public static TheoryData<string, string, string?, string?, string, string> Refusals => new()
     {
-        { "0", "60C/h", null, "cone-zero", "Einen Kegel 0 gibt es nicht: die Reihe läuft … 02, 01, 1, 2 … .", "Zwischen 01 und 1 liegt kein Kegel; die beiden sind Nachbarn." },
-        { "6.5", "60C/h", null, "cone-unknown", "Einen Kegel 6.5 gibt es nicht.", "" },
-        { "3.5", "60C/h", null, "cone-unknown", "Einen Kegel 3.5 gibt es nicht.", "Kegel 03.5 gibt es." },
-        { "-6", "60C/h", null, "cone-unreadable", "Ein Kegel hat kein Minuszeichen: die niedrigen Kegel werden mit führender Null geschrieben.", "Gemeint war wohl Kegel 06; Kegel 6 ist ein anderer, weit heißerer Kegel." },
-        { "6", "60C/h", "smal", "chart-unknown", "Eine Kegeltabelle „smal“ gibt es nicht.", "Wahrscheinlich small; alle Kegeltabellen stehen unter /v1/charts." },
-        { "6", "60", null, "rate-unit-missing", "Der Aufheizrate 60 fehlt die Einheit.", "Schreiben Sie 60C/h oder 60F/h: zwischen beiden liegt der Faktor 1,8." },
-        { "6", "60C", null, "rate-unit-missing", "Bei der Aufheizrate 60C fehlt die Angabe, je welcher Zeit sie gilt.", "Schreiben Sie 60C/h für je Stunde." },
-        { "6", "0C/h", null, "rate-out-of-range", "Für die Aufheizrate 0C/h lässt sich kein Kegel berechnen.", "Eine Haltezeit hat keine Aufheizrate: der Endpunkt eines Kegels verlangt die Rate der letzten 100 °C davor." },
+        {
+            "0", "60C/h", null, "cone-zero",
+            "Einen Kegel 0 gibt es nicht: die Reihe läuft … 02, 01, 1, 2 … .",
+            "Zwischen 01 und 1 liegt kein Kegel; die beiden sind Nachbarn."
+        },
+        {
+            "6.5", "60C/h", null, "cone-unknown",
+            "Einen Kegel 6.5 gibt es nicht.",
+            ""
+        },
+        {
+            "3.5", "60C/h", null, "cone-unknown",
+            "Einen Kegel 3.5 gibt es nicht.",
+            "Kegel 03.5 gibt es."
+        },
+        {
+            "-6", "60C/h", null, "cone-unreadable",
+            "Ein Kegel hat kein Minuszeichen: die niedrigen Kegel werden mit führender Null geschrieben.",
+            "Gemeint war wohl Kegel 06; Kegel 6 ist ein anderer, weit heißerer Kegel."
+        },
+        {
+            "6", "60C/h", "smal", "chart-unknown",
+            "Eine Kegeltabelle „smal“ gibt es nicht.",
+            "Wahrscheinlich small; alle Kegeltabellen stehen unter /v1/charts."
+        },
+        {
+            "6", "60", null, "rate-unit-missing",
+            "Der Aufheizrate 60 fehlt die Einheit.",
+            "Schreiben Sie 60C/h oder 60F/h: zwischen beiden liegt der Faktor 1,8."
+        },
+        {
+            "6", "60C", null, "rate-unit-missing",
+            "Bei der Aufheizrate 60C fehlt die Angabe, je welcher Zeit sie gilt.",
+            "Schreiben Sie 60C/h für je Stunde."
+        },
+        {
+            "6", "0C/h", null, "rate-out-of-range",
+            "Für die Aufheizrate 0C/h lässt sich kein Kegel berechnen.",
+            "Eine Haltezeit hat keine Aufheizrate: der Endpunkt eines Kegels verlangt die Rate der letzten 100 °C davor."
+        },
     };
 
     [Theory]

@@ -6,7 +6,10 @@ using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork.Logs;
 
-/// <summary>Finds what separates the cells of a log: of comma, semicolon and tab the one that stands most often in the header, outside quotation marks.</summary>
+/// <summary>
+/// Finds what separates the cells of a log: of comma, semicolon and tab the one that stands most often in the header,
+/// outside quotation marks.
+/// </summary>
 internal static class LogSeparator
 {
     private static readonly char[] Separators = [',', ';', '\t'];
