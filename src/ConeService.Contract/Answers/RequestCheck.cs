@@ -14,29 +14,29 @@ public sealed class RequestCheck
     /// <summary>Adds a finding unless a condition holds.</summary>
     /// <param name="holds">What must be true.</param>
     /// <param name="code">Code of the problem.</param>
-    /// <param name="pointer">JSON pointer to the member.</param>
+    /// <param name="member">JSON pointer to the member.</param>
     /// <param name="value">What was sent, as text.</param>
     /// <param name="message">What is wrong.</param>
     /// <param name="allowed">What would be accepted.</param>
     /// <param name="mistake">What the caller probably meant.</param>
     public void Require(
-        bool holds, string code, string pointer, string? value, Message message, IReadOnlyList<Message> allowed, Message? mistake = null)
+        bool holds, string code, string member, string? value, Message message, IReadOnlyList<Message> allowed, Message? mistake = null)
     {
-        if (!holds) findings.Add(new(code, pointer, value, message, allowed, mistake));
+        if (!holds) findings.Add(new(code, member, value, message, allowed, mistake));
     }
 
     /// <summary>Checks that a number, if it is there, lies within a range, ends included.</summary>
     /// <param name="value">The number; null passes.</param>
     /// <param name="low">Least.</param>
     /// <param name="high">Most.</param>
-    /// <param name="pointer">JSON pointer to the member.</param>
+    /// <param name="member">JSON pointer to the member.</param>
     /// <param name="allowed">The range in words.</param>
     /// <param name="mistake">What the caller probably meant.</param>
     /// <param name="code">Code of the problem.</param>
     public void Range(
-        double? value, double low, double high, string pointer, Message allowed, Message? mistake = null, string code = FindingCodes.NumberOutOfRange) =>
+        double? value, double low, double high, string member, Message allowed, Message? mistake = null, string code = FindingCodes.NumberOutOfRange) =>
         Require(
-            value is not { } number || (number >= low && number <= high), code, pointer, Text(value),
+            value is not { } number || (number >= low && number <= high), code, member, Text(value),
             Message.Of("answers.number-out-of-range", ("value", Text(value))), [allowed], mistake);
 
     /// <summary>Checks that units are named and are C or F.</summary>

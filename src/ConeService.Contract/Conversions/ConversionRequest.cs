@@ -1,6 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
-using ConeService.Contract.Quantities;
 
 namespace ConeService.Contract.Conversions;
 

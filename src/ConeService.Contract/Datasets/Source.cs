@@ -1,4 +1,3 @@
-using ConeService.Data;
 
 namespace ConeService.Contract.Datasets;
 

@@ -1,6 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Quantities;
-using ConeService.Data;
 
 namespace ConeService.Contract.HeatWork;
 

@@ -1,6 +1,5 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
-using ConeService.Data;
 
 namespace ConeService.Contract.Kilns;
 

@@ -1,8 +1,5 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
-using ConeService.Contract.Materials;
-using ConeService.Data;
 
 namespace ConeService.Contract.Loads;
 

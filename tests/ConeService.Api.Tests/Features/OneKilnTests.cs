@@ -1,6 +1,5 @@
 using System.Text.Json;
 using ConeService.Api.Tests.Support;
-using ConeService.Contract.Kilns;
 
 namespace ConeService.Api.Tests.Features;
 

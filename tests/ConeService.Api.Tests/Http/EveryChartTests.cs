@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json;
-using ConeService.Api.Tests.Support;
 
 namespace ConeService.Api.Tests.Http;
 

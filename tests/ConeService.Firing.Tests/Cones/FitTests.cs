@@ -1,5 +1,4 @@
 using System.Globalization;
-using ConeService.Contract.Cones;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Tests.Support;
 

@@ -1,4 +1,3 @@
-using ConeService.Contract.Cones;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Tests.Support;

@@ -3,7 +3,6 @@ using ConeService.Contract.HeatWork;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
-using ConeService.Firing.HeatWork.Logs;
 using ConeService.Firing.Tests.Support;
 
 namespace ConeService.Firing.Tests.HeatWork;

@@ -1,4 +1,3 @@
-using ConeService.Contract.Cones;
 using ConeService.Firing.HeatWork;
 using static ConeService.Firing.Tests.HeatWork.Firings;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using ConeService.Contract.Cones;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Tests.Support;
 using static ConeService.Firing.Tests.HeatWork.Firings;

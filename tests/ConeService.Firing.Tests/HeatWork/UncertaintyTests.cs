@@ -1,6 +1,5 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;

@@ -1,8 +1,5 @@
-using ConeService.Contract.Cones;
-using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Data;
-using ConeService.Firing.Loads;
 using ConeService.Firing.Tests.Support;
 using CsCheck;
 using Kiln = ConeService.Contract.Kilns.Kiln;

@@ -1,7 +1,5 @@
-using ConeService.Contract.Cones;
 using ConeService.Contract.Loads;
 using ConeService.Data;
-using ConeService.Firing.Loads;
 using ConeService.Firing.Materials;
 using ConeService.Firing.Tests.Support;
 using CsCheck;

@@ -1,3 +1,4 @@
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Data;
 

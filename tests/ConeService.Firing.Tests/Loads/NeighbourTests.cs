@@ -1,7 +1,5 @@
-using ConeService.Contract.Cones;
 using ConeService.Contract.Loads;
 using ConeService.Data;
-using ConeService.Firing.Loads;
 
 namespace ConeService.Firing.Tests.Loads;
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Data;
 
@@ -9,7 +10,7 @@ namespace ConeService.Firing.Tests.Loads;
 public sealed class RoomTests
 {
     // A kiln 400 mm high, 400 mm wide and 600 mm deep inside.
-    private static readonly SizeRequest Room = new(Loads.Number("400"), Loads.Number("400"), Loads.Number("600"));
+    private static readonly Interior Room = new(Loads.Number("400"), Loads.Number("400"), Loads.Number("600"));
 
     [Theory]
     // 400 − 25 = 375.

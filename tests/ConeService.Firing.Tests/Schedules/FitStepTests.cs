@@ -1,4 +1,3 @@
-using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Schedules;
 using ConeService.Data;

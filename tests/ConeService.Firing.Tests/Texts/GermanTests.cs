@@ -1,5 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Conversions;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -12,7 +11,7 @@ public class GermanTests
 {
     private static readonly FiringReference Firing = FiringReference.Open(Reference.Dataset);
 
-    public static TheoryData<string, string, string?, string?, string, string> Refusals => new()
+    public static TheoryData<string, string, string?, string, string, string> Refusals => new()
     {
         {
             "0", "60C/h", null, "cone-zero",

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
 using ConeService.Contract.Cones;
-using ConeService.Contract.Datasets;
 using ConeService.Data;
 using ConeService.Firing;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using ConeService.Data;
