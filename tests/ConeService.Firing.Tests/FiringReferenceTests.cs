@@ -55,9 +55,9 @@ public sealed class FiringReferenceTests
         var reference = FiringReference.Open(DatasetLoader.LoadPath(Archive("1.4.0")));
 
         var load = new LoadRequest(
-            new(SentText.Of("electric"), SentText.Of("10"), [SentText.Of("oxidation")]),
-            new(SentText.Of("bisque"), SentText.Of("06"), SentText.Of("oxidation")),
-            [new(SentText.Of("bowl"), Body: SentText.Of("red-earthenware"), State: SentText.Of("bone-dry"))]);
+            new(Heat: "electric", MaxCone: "10", Atmospheres: ["oxidation"]),
+            new("bisque", "06", "oxidation"),
+            [new("bowl", Body: "red-earthenware", State: "bone-dry")]);
         Assert.Equal(Verdict.Accept, reference.Loads.Check(load).Verdict);
         Assert.Equal("06", reference.Schedules.Fit("bisque-slow", new(SentText.Of("06"), Units: "C")).Answer.Cone);
     }
