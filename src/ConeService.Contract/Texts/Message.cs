@@ -33,10 +33,6 @@ public sealed class Message : IEquatable<Message>
     /// <summary>Several sentences after one another.</summary>
     public static Message Sentences(params IEnumerable<Message> sentences) => Of("list.sentences", ("items", sentences.ToArray()));
 
-    /// <summary>Words shown as they are, until every sentence has its code.</summary>
-    [return: NotNullIfNotNull(nameof(text))]
-    public static implicit operator Message?(string? text) => Verbatim(text);
-
     /// <summary>The value of a parameter; null when there is none of that name.</summary>
     public object? this[string name]
     {

@@ -16,7 +16,8 @@ internal sealed class MemberReader(ICollection<Finding> findings)
         if (sent.IsAbsent) return null;
         if (sent.Kind == SentKind.Text) return sent.Text!.Trim();
         findings.Add(new(
-            FindingCodes.TextExpected, field, sent.Text, Message.Of("kilns.text-expected", ("member", Name(field))), [$"\"{example}\""],
+            FindingCodes.TextExpected, field, sent.Text, Message.Of("kilns.text-expected", ("member", Name(field))),
+            [Message.Verbatim($"\"{example}\"")],
             sent.Kind == SentKind.Number ? Message.Of("kilns.quotation-marks-needed", ("sent", sent.Text)) : null));
         return null;
     }

@@ -67,7 +67,7 @@ public class ConeSpellingTests
     {
         Assert.False(ConeInput.TryRead(Reference.Charts.Scale, new("6", SentKind.Number), "/cone", out _, out var finding));
         Assert.Equal("cone-as-number", finding!.Code);
-        Assert.Equal(["\"6\"", "\"06\""], finding.Allowed);
+        Assert.Equal(["\"6\"", "\"06\""], finding.Allowed.Select(a => a.ToString()));
         Assert.Contains("200 °C", finding.Message.ToString(), StringComparison.Ordinal);
     }
 }
