@@ -1,5 +1,5 @@
-using ConeService.Contract.Problems;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Colours;

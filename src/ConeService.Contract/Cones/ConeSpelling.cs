@@ -1,7 +1,7 @@
-using ConeService.Contract.Problems;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Cones;

@@ -1,6 +1,6 @@
-using ConeService.Contract.Problems;
 using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Quantities;

@@ -1,7 +1,7 @@
-using ConeService.Contract.Problems;
 using System.Collections.Frozen;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 

@@ -18,9 +18,11 @@ internal static class MeterOffsets
         var bound = MeterOffsetEstimate.Bound(evidence);
         return evidence[0].Kind == EvidenceKind.AtLeast
             ? Bounded(evidence.Count, Message.Of("heat-work.offset-at-least", ("celsius", bound)))
-                with { AtLeastCelsius = Math.Round(bound, 2) }
+                with
+            { AtLeastCelsius = Math.Round(bound, 2) }
             : Bounded(evidence.Count, Message.Of("heat-work.offset-at-most", ("celsius", bound)))
-                with { AtMostCelsius = Math.Round(bound, 2) };
+                with
+            { AtMostCelsius = Math.Round(bound, 2) };
     }
 
     /// <summary>The offset by several firings together.</summary>

@@ -107,8 +107,13 @@ public class MessageTests
     {
         var values = new Dictionary<string, object?>
         {
-            ["cone"] = "06", ["heat"] = "electric", ["degrees"] = 1222.345, ["bytes"] = 4_194_304L,
-            ["none"] = 0, ["one"] = 1, ["many"] = 12m,
+            ["cone"] = "06",
+            ["heat"] = "electric",
+            ["degrees"] = 1222.345,
+            ["bytes"] = 4_194_304L,
+            ["none"] = 0,
+            ["one"] = 1,
+            ["many"] = 12m,
         };
         var said = new StringBuilder();
         MessageTemplate.Parse(template).Write(said, values.GetValueOrDefault);

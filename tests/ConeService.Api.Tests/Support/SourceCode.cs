@@ -88,7 +88,8 @@ internal sealed class SourceCode
                 case ILocalReferenceOperation l: Follow(l.Local); break;
                 // A copy of what another one of the same kind already has.
                 case IPropertyReferenceOperation copy
-                    when SymbolEqualityComparer.Default.Equals(copy.Property.ContainingType, parameter.ContainingType): break;
+                    when SymbolEqualityComparer.Default.Equals(copy.Property.ContainingType, parameter.ContainingType):
+                    break;
                 default: unknown.Add(Where(value)); break;
             }
         }

@@ -1,7 +1,7 @@
-using ConeService.Contract.Problems;
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Features.Cards;

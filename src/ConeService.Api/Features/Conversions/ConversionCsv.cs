@@ -1,10 +1,10 @@
-using ConeService.Contract.Problems;
 using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
 using ConeService.Api.Http.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Conversions;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using CsvHelper;
 

@@ -1,8 +1,8 @@
-using ConeService.Contract.Problems;
 using System.IO.Pipelines;
 using ConeService.Api.Http;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Features.HeatWork;

@@ -1,7 +1,7 @@
-using ConeService.Contract.Problems;
 using System.IO.Pipelines;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using ConeService.Firing;
 

@@ -1,8 +1,8 @@
-using ConeService.Contract.Problems;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;

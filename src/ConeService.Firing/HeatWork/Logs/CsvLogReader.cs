@@ -1,9 +1,9 @@
-using ConeService.Contract.Problems;
 using System.Globalization;
 using System.IO.Pipelines;
 using System.Text;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using ConeService.Firing.Uploads;
 using CsvHelper;

@@ -1,7 +1,7 @@
-using ConeService.Contract.Problems;
 using System.Buffers;
 using System.IO.Pipelines;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork.Logs;

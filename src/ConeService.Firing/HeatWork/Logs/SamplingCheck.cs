@@ -1,5 +1,5 @@
-using ConeService.Contract.Problems;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork.Logs;

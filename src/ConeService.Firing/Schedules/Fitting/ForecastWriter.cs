@@ -1,8 +1,8 @@
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
-using ConeService.Firing.HeatWork;
 using ConeService.Contract.Texts;
+using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
 
 namespace ConeService.Firing.Schedules.Fitting;

@@ -1,6 +1,6 @@
-using ConeService.Contract.Problems;
 using System.Collections.Concurrent;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
