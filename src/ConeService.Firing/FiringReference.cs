@@ -68,14 +68,17 @@ public sealed class FiringReference
         {
             return new(dataset);
         }
-        catch (Exception failure) when (failure is KeyNotFoundException or InvalidOperationException or FormatException or ArgumentException)
+        catch (Exception failure)
+            when (failure is KeyNotFoundException or InvalidOperationException or FormatException or ArgumentException)
         {
             // A need that no capability states yet: told as a fault of the package rather than met by a request.
-            throw new InvalidPackageException([Requirements.Fault(dataset, "datapackage", null, $"can't be computed with: {failure.Message}")]);
+            throw new InvalidPackageException([Requirements.Fault(
+                dataset, "datapackage", null, $"can't be computed with: {failure.Message}")]);
         }
     }
 
-    /// <summary>What the computations need of a package and do not find there; empty when all can be built. A requirement for the loader.</summary>
+    /// <summary>What the computations need of a package and do not find there; empty when all can be built. A requirement for the
+    /// loader.</summary>
     public static IEnumerable<PackageFault> Faults(Dataset dataset)
     {
         try

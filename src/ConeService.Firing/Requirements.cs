@@ -32,7 +32,8 @@ internal static class Requirements
     /// <param name="needed">Ids that are looked up.</param>
     /// <param name="present">Ids that are there.</param>
     /// <param name="by">What looks them up.</param>
-    public static IEnumerable<PackageFault> Ids(Dataset dataset, string table, IEnumerable<string> needed, IEnumerable<string> present, string by) =>
+    public static IEnumerable<PackageFault> Ids(
+        Dataset dataset, string table, IEnumerable<string> needed, IEnumerable<string> present, string by) =>
         needed.Except(present, StringComparer.Ordinal).Select(id => Fault(dataset, table, "id", $"has no row '{id}'; {by} needs it"));
 
     /// <summary>A fault of a table.</summary>

@@ -40,7 +40,8 @@ public sealed class ScheduleReference
         if (units is not (null or "C" or "F"))
         {
             throw new RefusedException(new Finding(
-                FindingCodes.UnitsUnknown, "units", units, Message.Of("schedules.units-unknown", ("sent", units)), Message.Verbatim(["C", "F"])));
+                FindingCodes.UnitsUnknown, "units", units,
+                Message.Of("schedules.units-unknown", ("sent", units)), Message.Verbatim(["C", "F"])));
         }
 
         return describer.Detail(found, units);

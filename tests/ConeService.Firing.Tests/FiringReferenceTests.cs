@@ -15,7 +15,8 @@ public sealed class FiringReferenceTests
     [MemberData(nameof(ScheduleDefaults))]
     public void A_schedule_default_that_is_missing_is_a_fault(string id)
     {
-        var fault = Assert.Single(Faults(new EditedPackage().Without("schedule-defaults", row => row.StartsWith(id + ",", StringComparison.Ordinal))));
+        var fault = Assert.Single(Faults(
+            new EditedPackage().Without("schedule-defaults", row => row.StartsWith(id + ",", StringComparison.Ordinal))));
 
         Assert.Equal(("schedule-defaults.csv", "id", FaultRules.NeededByComputation), (fault.File, fault.Field, fault.Rule));
         Assert.Contains(id, fault.Reason, StringComparison.Ordinal);

@@ -4,7 +4,8 @@ using Microsoft.Net.Http.Headers;
 
 namespace ConeService.Api.Http;
 
-/// <summary>In which language an answer is told: the one that the Accept-Language header likes best of the package's, else English.</summary>
+/// <summary>In which language an answer is told: the one that the Accept-Language header likes best of the package's, else
+/// English.</summary>
 internal static class Language
 {
     /// <summary>

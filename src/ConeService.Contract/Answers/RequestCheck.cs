@@ -34,7 +34,8 @@ public sealed class RequestCheck
     /// <param name="mistake">What the caller probably meant.</param>
     /// <param name="code">Code of the problem.</param>
     public void Range(
-        double? value, double low, double high, string member, Message allowed, Message? mistake = null, string code = FindingCodes.NumberOutOfRange) =>
+        double? value, double low, double high, string member, Message allowed,
+        Message? mistake = null, string code = FindingCodes.NumberOutOfRange) =>
         Require(
             value is not { } number || (number >= low && number <= high), code, member, Text(value),
             Message.Of("answers.number-out-of-range", ("value", Text(value))), [allowed], mistake);

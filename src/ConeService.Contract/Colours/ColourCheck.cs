@@ -17,7 +17,8 @@ public static class ColourCheck
         var check = new RequestCheck();
         var allowed = Message.Of("colours.colorants-allowed", ("most", Most));
         check.Require(
-            request.Colorants is { Count: > 0 }, FindingCodes.EmptyRequest, "/colorants", null, Message.Of("colours.no-colorants"), [allowed]);
+            request.Colorants is { Count: > 0 }, FindingCodes.EmptyRequest, "/colorants", null,
+            Message.Of("colours.no-colorants"), [allowed]);
         check.Require(
             request.Colorants is null or { Count: <= Most }, FindingCodes.TooManyIngredients, "/colorants", null,
             Message.Of("colours.too-many-colorants", ("count", request.Colorants?.Count)), [allowed]);

@@ -48,7 +48,8 @@ public sealed record ChartList(string DatasetVersion, string DefaultChart, IRead
 /// <param name="Summary">The chart.</param>
 /// <param name="EndPoints">Its printed end points, by cone and rate.</param>
 /// <param name="Sources">Ids of the sources.</param>
-public sealed record ChartDetail(string DatasetVersion, ChartSummary Summary, IReadOnlyList<ChartEndPoint> EndPoints, IReadOnlyList<string> Sources);
+public sealed record ChartDetail(
+    string DatasetVersion, ChartSummary Summary, IReadOnlyList<ChartEndPoint> EndPoints, IReadOnlyList<string> Sources);
 
 /// <summary>One printed cell of a chart.</summary>
 /// <param name="Cone">The cone.</param>
@@ -84,4 +85,5 @@ public sealed record ConeList(string DatasetVersion, Message Note, IReadOnlyList
 /// <param name="Confidence">How far the existence of the cone can be trusted.</param>
 /// <param name="Sources">Ids of the sources.</param>
 public sealed record ConeListItem(
-    string Cone, string Kind, int? WholeStep, PrintedEndPoint? EndPoint, IReadOnlyList<string> Charts, Confidence Confidence, IReadOnlyList<string> Sources);
+    string Cone, string Kind, int? WholeStep, PrintedEndPoint? EndPoint,
+    IReadOnlyList<string> Charts, Confidence Confidence, IReadOnlyList<string> Sources);

@@ -74,7 +74,8 @@ public sealed record ChartDifference(Message Message, IReadOnlyList<RateSpread> 
 /// <param name="LowestChart">The chart that prints it.</param>
 /// <param name="HighestCelsius">The highest printed value, °C.</param>
 /// <param name="HighestChart">The chart that prints it.</param>
-public sealed record RateSpread(decimal RateCelsiusPerHour, decimal LowestCelsius, string LowestChart, decimal HighestCelsius, string HighestChart);
+public sealed record RateSpread(
+    decimal RateCelsiusPerHour, decimal LowestCelsius, string LowestChart, decimal HighestCelsius, string HighestChart);
 
 /// <summary>One temperature printed for a cone at several rates.</summary>
 /// <param name="Celsius">The temperature, °C.</param>

@@ -78,7 +78,8 @@ public static partial class ConeSpelling
         }
 
         return digits.StartsWith("00", StringComparison.Ordinal)
-            ? new(FindingCodes.ConeUnreadable, "", text, Message.Of("cones.zero-too-many", ("text", text)), Message.Verbatim(["0" + number]))
+            ? new(
+                FindingCodes.ConeUnreadable, "", text, Message.Of("cones.zero-too-many", ("text", text)), Message.Verbatim(["0" + number]))
             : new(FindingCodes.ConeUnknown, "", text, Message.Of("cones.unknown", ("cone", text)), []);
     }
 

@@ -22,11 +22,13 @@ public enum FahrenheitBasis
 /// <param name="Celsius">The end point, °C; computed values to 0.0001.</param>
 /// <param name="Fahrenheit">The end point, °F.</param>
 /// <param name="FahrenheitBasis">Whether the chart prints the °F figure.</param>
-/// <param name="SigmaCelsius">Standard uncertainty of the value as a statement about the chart's cones, K; null where the chart states no rate (see notes).</param>
+/// <param name="SigmaCelsius">Standard uncertainty of the value as a statement about the chart's cones, K; null where the chart
+/// states no rate (see notes).</param>
 /// <param name="Basis">What the value rests on.</param>
 /// <param name="Confidence">How far it can be trusted; derived for a computed value, whose printed points are in computedFrom.</param>
 /// <param name="ComputedFrom">The printed cells it was read or computed from.</param>
-/// <param name="SameConeElsewhere">The same cone on other charts at the same rate, and wherever a chart prints the same temperature at another rate.</param>
+/// <param name="SameConeElsewhere">The same cone on other charts at the same rate, and wherever a chart prints the same
+/// temperature at another rate.</param>
 /// <param name="Notes">What a user of the value must know.</param>
 /// <param name="Sources">Ids of the sources.</param>
 /// <param name="Assumed">Parameters that were left out, with what was taken.</param>

@@ -24,7 +24,8 @@ public static class ConversionCheck
             Message.Of("conversions.too-many-lines", ("count", count)), Lines, Message.Of("conversions.send-several"));
         check.Require(
             request.Units is null or "C" or "F", FindingCodes.UnitsUnknown, "/units", request.Units,
-            Message.Of("conversions.unit-unknown", ("unit", request.Units)), Message.Verbatim(["C", "F"]), RequestCheck.Intended(request.Units));
+            Message.Of("conversions.unit-unknown", ("unit", request.Units)), Message.Verbatim(["C", "F"]),
+            RequestCheck.Intended(request.Units));
         check.Done();
     }
 }

@@ -13,7 +13,9 @@ public sealed record ConversionRequest(IReadOnlyList<ConversionLine?>? Lines, st
 /// <param name="Cone">The cone, as text.</param>
 /// <param name="Temperature">The temperature, text with its unit (1222C, 2232F, 1495K), or a number in the request's units.</param>
 /// <param name="Rate">
-/// The heating rate over the last 100 °C, text with its unit (60C/h, 108F/h, 1C/min), or a number in the request's units per hour; may be left out.
+/// The heating rate over the last 100 °C, text with its unit (60C/h, 108F/h, 1C/min), or a number in the request's units per
+/// hour; may be left out.
 /// </param>
 /// <param name="Chart">The chart; may be left out.</param>
-public sealed record ConversionLine(SentText Cone = default, SentText Temperature = default, SentText Rate = default, SentText Chart = default);
+public sealed record ConversionLine(
+    SentText Cone = default, SentText Temperature = default, SentText Rate = default, SentText Chart = default);

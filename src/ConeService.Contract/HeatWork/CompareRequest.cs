@@ -32,7 +32,8 @@ public sealed record WitnessCone(SentText Cone = default, string? Look = null, d
 /// <param name="Firings">Each firing.</param>
 /// <param name="Pooled">All firings together; null for a single one.</param>
 /// <param name="Notes">What a user of the estimate must know.</param>
-public sealed record CompareAnswer(string DatasetVersion, IReadOnlyList<ComparedFiring> Firings, MeterOffset? Pooled, IReadOnlyList<Message> Notes);
+public sealed record CompareAnswer(
+    string DatasetVersion, IReadOnlyList<ComparedFiring> Firings, MeterOffset? Pooled, IReadOnlyList<Message> Notes);
 
 /// <summary>One firing against its witness cones.</summary>
 /// <param name="Id">Name of the firing.</param>
@@ -41,10 +42,12 @@ public sealed record CompareAnswer(string DatasetVersion, IReadOnlyList<Compared
 /// <param name="Contradictions">Observations that do not fit together, in words; empty when they do.</param>
 /// <param name="HeatWork">What the meter alone says of the firing.</param>
 public sealed record ComparedFiring(
-    string Id, MeterOffset Offset, IReadOnlyList<ComparedCone> Observations, IReadOnlyList<Message> Contradictions, HeatWorkAnswer HeatWork);
+    string Id, MeterOffset Offset, IReadOnlyList<ComparedCone> Observations,
+    IReadOnlyList<Message> Contradictions, HeatWorkAnswer HeatWork);
 
 /// <summary>An estimate of the true temperature minus that of the meter.</summary>
-/// <param name="Celsius">True minus meter, °C: positive when the kiln was hotter than the meter said. Null where the cones only bound it.</param>
+/// <param name="Celsius">True minus meter, °C: positive when the kiln was hotter than the meter said. Null where the cones only
+/// bound it.</param>
 /// <param name="StandardErrorCelsius">Its standard error, °C; null without an estimate.</param>
 /// <param name="Fahrenheit">The same as a difference in °F.</param>
 /// <param name="StandardErrorFahrenheit">Its standard error, °F.</param>
@@ -61,8 +64,10 @@ public sealed record MeterOffset(
 /// <param name="Seen">down, standing, or the lean that was seen.</param>
 /// <param name="SeenDegrees">The lean that was seen, degrees; null for down and standing.</param>
 /// <param name="ComputedDegrees">The lean computed from the meter, degrees.</param>
-/// <param name="OffsetCelsius">Offset of the meter that would explain this cone alone, °C; for down and standing the bound it sets.</param>
+/// <param name="OffsetCelsius">Offset of the meter that would explain this cone alone, °C;
+/// for down and standing the bound it sets.</param>
 /// <param name="SigmaCelsius">σ of that, °C.</param>
 /// <param name="ResidualSigmas">How far this cone lies from the estimate, in σ; 0 where a bound is kept.</param>
 public sealed record ComparedCone(
-    string Cone, string Seen, double? SeenDegrees, double ComputedDegrees, double OffsetCelsius, double SigmaCelsius, double ResidualSigmas);
+    string Cone, string Seen, double? SeenDegrees,
+    double ComputedDegrees, double OffsetCelsius, double SigmaCelsius, double ResidualSigmas);

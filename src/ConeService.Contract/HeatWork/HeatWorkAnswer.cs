@@ -15,8 +15,10 @@ namespace ConeService.Contract.HeatWork;
 /// <param name="PeakAtMinutes">When it was first reached, minutes since the start.</param>
 /// <param name="DurationMinutes">From the first moment to the last, minutes.</param>
 /// <param name="MinutesAbove1000Celsius">Time above 1000 °C, minutes.</param>
-/// <param name="RateOverLast100CelsiusPerHour">Mean rate over the last 100 °C of the climb, which ends 1 °C below the peak, °C/h; null when the climb is shorter.</param>
-/// <param name="CoolingThrough573CelsiusPerHour">Mean cooling rate from 598 to 548 °C, where quartz shrinks, °C/h; null when the history ends above.</param>
+/// <param name="RateOverLast100CelsiusPerHour">Mean rate over the last 100 °C of the climb, which ends 1 °C below the peak, °C/h;
+/// null when the climb is shorter.</param>
+/// <param name="CoolingThrough573CelsiusPerHour">Mean cooling rate from 598 to 548 °C, where quartz shrinks, °C/h; null when the
+/// history ends above.</param>
 /// <param name="Cones">Every cone of the chart, in the order in which they go down.</param>
 /// <param name="OutOfOrder">Cones that are down although a cooler one is not.</param>
 /// <param name="LeftOut">Cones of the chart that can't be judged.</param>

@@ -57,7 +57,8 @@ public static class HeatWorkCheck
             {
                 var at = string.Create(CultureInfo.InvariantCulture, $"/firings/{i}");
                 check.Require(
-                    firings[i] is not null, FindingCodes.EmptyRequest, at, null, Message.Of("heat-work.firing-null"), [Message.Of("heat-work.firing-allowed")]);
+                    firings[i] is not null, FindingCodes.EmptyRequest, at, null,
+                    Message.Of("heat-work.firing-null"), [Message.Of("heat-work.firing-allowed")]);
                 if (firings[i] is { } firing) Firing(check, firing, at);
             }
         }
@@ -76,12 +77,14 @@ public static class HeatWorkCheck
                 : Message.Of("heat-work.segments-and-log"),
             Message.Verbatim(["segments", "log"]));
         check.Require(
-            segments is null or { Count: > 0 }, FindingCodes.EmptyRequest, at + "/segments", null, Message.Of("heat-work.no-segments"), Segments);
+            segments is null or { Count: > 0 }, FindingCodes.EmptyRequest, at + "/segments", null,
+            Message.Of("heat-work.no-segments"), Segments);
         check.Require(
             segments is null or { Count: <= MostSegments }, FindingCodes.TooManySegments, at + "/segments", null,
             Message.Of("heat-work.too-many-segments", ("count", segments?.Count)), Segments, Message.Of("heat-work.send-as-log"));
         check.Require(
-            log is null || request is { Start: null, CoolingRate: null, NaturalCooling: null, FullSpeedRate: null }, FindingCodes.FiringAmbiguous,
+            log is null || request is { Start: null, CoolingRate: null, NaturalCooling: null, FullSpeedRate: null },
+            FindingCodes.FiringAmbiguous,
             at + "/log", null, Message.Of("heat-work.log-with-programme"), [Message.Of("heat-work.log-alone")]);
     }
 }

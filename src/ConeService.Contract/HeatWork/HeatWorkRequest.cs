@@ -14,7 +14,8 @@ public record HeatWorkRequest
     /// <summary>The segments of a programme, in order, up to 10,000.</summary>
     public IReadOnlyList<ProgrammeSegment?>? Segments { get; init; }
 
-    /// <summary>Rate of the cooling after the last segment, in units per hour; null or absent: the history ends with the last segment.</summary>
+    /// <summary>Rate of the cooling after the last segment, in units per hour; null or absent: the history ends with the last
+    /// segment.</summary>
     public double? CoolingRate { get; init; }
 
     /// <summary>Cooling towards the room after the last segment, instead of at a steady rate.</summary>
@@ -63,7 +64,8 @@ public sealed record NaturalCooling(double? TimeConstantHours = null, double? Fi
 /// <param name="Firings">How many firings above 1100 °C it has seen.</param>
 public sealed record ThermocoupleInput(string? Type = null, string? Standard = null, SentText Class = default, double? Firings = null);
 
-/// <summary>Parts of the uncertainty as standard deviations, °C; each left out: the default of the data package, said in assumed.</summary>
+/// <summary>Parts of the uncertainty as standard deviations, °C;
+/// each left out: the default of the data package, said in assumed.</summary>
 /// <param name="ConeCelsius">Spread between cones of one number.</param>
 /// <param name="GradientCelsius">Difference between the places of thermocouple and cone.</param>
 /// <param name="DriftCelsius">Drift of the thermocouple, instead of an estimate from its firings.</param>

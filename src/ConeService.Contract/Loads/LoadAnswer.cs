@@ -137,7 +137,9 @@ public sealed record PairingAnswer(
 /// <param name="Cone">The cone.</param>
 /// <param name="Atmosphere">The atmosphere.</param>
 /// <param name="KilnHeats">The kilns that such a firing is done in.</param>
-public sealed record PairingFiring(FiringKind Kind, string Cone, [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere, IReadOnlyList<KilnHeat> KilnHeats);
+public sealed record PairingFiring(
+    FiringKind Kind, string Cone, [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere,
+    IReadOnlyList<KilnHeat> KilnHeats);
 
 /// <summary>Why no firing accepts the pairing.</summary>
 /// <param name="Message">Why, in a sentence.</param>

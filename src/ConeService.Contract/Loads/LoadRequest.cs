@@ -76,7 +76,8 @@ public sealed record OwnGlazeRequest(
 /// <param name="HeightMillimetres">Height.</param>
 /// <param name="WidthMillimetres">Width.</param>
 /// <param name="DepthMillimetres">Depth; the width again when left out, as for round ware.</param>
-public sealed record SizeRequest(SentText HeightMillimetres = default, SentText WidthMillimetres = default, SentText DepthMillimetres = default);
+public sealed record SizeRequest(
+    SentText HeightMillimetres = default, SentText WidthMillimetres = default, SentText DepthMillimetres = default);
 
 /// <summary>One clay body, its coats and one firing.</summary>
 /// <param name="Body">Id of a clay body, of the data package or an overlay.</param>

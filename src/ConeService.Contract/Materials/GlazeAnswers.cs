@@ -9,7 +9,9 @@ namespace ConeService.Contract.Materials;
 /// <param name="Cone">The cone asked for; null for all.</param>
 /// <param name="Atmosphere">The atmosphere asked for; null for all.</param>
 /// <param name="Glazes">The coats, by id; those of overlays follow.</param>
-public sealed record GlazeList(string DatasetVersion, string? Cone, [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere? Atmosphere, IReadOnlyList<GlazeSummary> Glazes);
+public sealed record GlazeList(
+    string DatasetVersion, string? Cone, [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere? Atmosphere,
+    IReadOnlyList<GlazeSummary> Glazes);
 
 /// <summary>A coat in a list.</summary>
 /// <param name="Id">Its id.</param>

@@ -31,7 +31,8 @@ public readonly record struct HeatingRate(decimal CelsiusPerHour)
         if (!QuantityText.TrySplit(text, out var number, out var unit))
         {
             finding = new(
-                FindingCodes.RateUnreadable, "", text, Message.Of("quantities.rate-unreadable", ("text", text)), Examples, QuantityText.LikelyMistake(text));
+                FindingCodes.RateUnreadable, "", text,
+                Message.Of("quantities.rate-unreadable", ("text", text)), Examples, QuantityText.LikelyMistake(text));
             return false;
         }
 

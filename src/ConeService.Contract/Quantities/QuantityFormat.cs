@@ -18,7 +18,8 @@ public static class QuantityFormat
     }
 
     /// <summary><c>600 °C</c> or <c>1112 °F</c>.</summary>
-    public static string Temperature(double celsius, bool fahrenheit) => $"{Whole(fahrenheit ? (celsius * 1.8) + 32 : celsius)} {Unit(fahrenheit)}";
+    public static string Temperature(double celsius, bool fahrenheit) =>
+        $"{Whole(fahrenheit ? (celsius * 1.8) + 32 : celsius)} {Unit(fahrenheit)}";
 
     /// <summary><c>60 °C</c> or <c>108 °F</c>, a difference.</summary>
     public static string Difference(double celsius, bool fahrenheit) => $"{Whole(fahrenheit ? celsius * 1.8 : celsius)} {Unit(fahrenheit)}";
@@ -28,5 +29,6 @@ public static class QuantityFormat
 
     private static string Unit(bool fahrenheit) => fahrenheit ? "°F" : "°C";
 
-    private static string Whole(double value) => Math.Round(value, MidpointRounding.AwayFromZero).ToString("0", CultureInfo.InvariantCulture);
+    private static string Whole(double value) =>
+        Math.Round(value, MidpointRounding.AwayFromZero).ToString("0", CultureInfo.InvariantCulture);
 }

@@ -16,8 +16,12 @@ public static class QuantityInput
     {
         if (sent.IsAbsent || WithUnit(sent, units, "") is not null) return WithUnit(sent, units, "");
         findings.Add(sent.Kind == SentKind.Number
-            ? new(FindingCodes.TemperatureUnitMissing, field, sent.Text, Message.Of("quantities.temperature-unit-missing", ("text", sent.Text)), Units(sent, ""))
-            : new(FindingCodes.TemperatureUnreadable, field, sent.Text, Message.Of("quantities.temperature-is-text"), Message.Verbatim(["\"60C\""])));
+            ? new(
+                FindingCodes.TemperatureUnitMissing, field, sent.Text,
+                Message.Of("quantities.temperature-unit-missing", ("text", sent.Text)), Units(sent, ""))
+            : new(
+                FindingCodes.TemperatureUnreadable, field, sent.Text,
+                Message.Of("quantities.temperature-is-text"), Message.Verbatim(["\"60C\""])));
         return null;
     }
 
@@ -31,7 +35,9 @@ public static class QuantityInput
         const string perHour = "/h";
         if (sent.IsAbsent || WithUnit(sent, units, perHour) is not null) return WithUnit(sent, units, perHour);
         findings.Add(sent.Kind == SentKind.Number
-            ? new(FindingCodes.RateUnitMissing, field, sent.Text, Message.Of("quantities.rate-unit-missing", ("text", sent.Text)), Units(sent, perHour))
+            ? new(
+                FindingCodes.RateUnitMissing, field, sent.Text,
+                Message.Of("quantities.rate-unit-missing", ("text", sent.Text)), Units(sent, perHour))
             : new(FindingCodes.RateUnreadable, field, sent.Text, Message.Of("quantities.rate-is-text"), Message.Verbatim(["\"60C/h\""])));
         return null;
     }
@@ -46,6 +52,7 @@ public static class QuantityInput
 
     private static IReadOnlyList<Message> Units(SentText sent, string suffix) =>
     [
-        Message.Verbatim($"\"{sent.Text}C{suffix}\""), Message.Verbatim($"\"{sent.Text}F{suffix}\""), Message.Of("quantities.units-beside-lines"),
+        Message.Verbatim($"\"{sent.Text}C{suffix}\""), Message.Verbatim($"\"{sent.Text}F{suffix}\""),
+        Message.Of("quantities.units-beside-lines"),
     ];
 }

@@ -65,12 +65,14 @@ public readonly record struct Temperature(decimal Celsius, decimal? GivenFahrenh
                 return true;
             case "":
                 finding = new(
-                    FindingCodes.TemperatureUnitMissing, "", text, Message.Of("quantities.temperature-unit-missing", ("text", text)), Examples,
+                    FindingCodes.TemperatureUnitMissing, "", text,
+                    Message.Of("quantities.temperature-unit-missing", ("text", text)), Examples,
                     GuessUnit(number));
                 return false;
             default:
                 finding = new(
-                    FindingCodes.TemperatureUnreadable, "", text, Message.Of("quantities.temperature-unit-unknown", ("text", text)), Examples,
+                    FindingCodes.TemperatureUnreadable, "", text,
+                    Message.Of("quantities.temperature-unit-unknown", ("text", text)), Examples,
                     unit.Contains('/', StringComparison.Ordinal) ? Message.Of("quantities.rate-for-temperature") : null);
                 return false;
         }
@@ -85,7 +87,8 @@ public readonly record struct Temperature(decimal Celsius, decimal? GivenFahrenh
         {
             > 1500m and < 3000m => Message.Of("quantities.probably-fahrenheit", ("number", number), ("celsius", celsius)),
             > 0m => Message.Of(
-                "quantities.celsius-or-fahrenheit", ("number", number), ("fahrenheit", Math.Round(ToFahrenheit(number))), ("celsius", celsius)),
+                "quantities.celsius-or-fahrenheit", ("number", number),
+                ("fahrenheit", Math.Round(ToFahrenheit(number))), ("celsius", celsius)),
             _ => null,
         };
     }

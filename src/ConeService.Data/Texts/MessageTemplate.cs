@@ -112,7 +112,9 @@ public sealed class MessageTemplate
             Need(text, ref at, '}');
         }
 
-        return branches.ContainsKey("other") ? new Branch(name, kind == "plural", branches) : throw Bad(text, at, $"{name} has no branch other");
+        return branches.ContainsKey("other")
+            ? new Branch(name, kind == "plural", branches)
+            : throw Bad(text, at, $"{name} has no branch other");
     }
 
     private static string Word(string text, ref int at)

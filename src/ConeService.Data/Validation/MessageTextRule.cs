@@ -1,6 +1,7 @@
 namespace ConeService.Data;
 
-/// <summary>Every message can be put into words: its text is of the syntax, and every language names the parameters of the English text.</summary>
+/// <summary>Every message can be put into words: its text is of the syntax, and every language names the parameters of the
+/// English text.</summary>
 internal sealed class MessageTextRule : IPackageRule
 {
     public IReadOnlyList<string> Reads => ["messages"];
@@ -21,7 +22,9 @@ internal sealed class MessageTextRule : IPackageRule
             else if (!english.TryGetValue(at.Row.Code, out var parameters))
                 yield return at.Fault("code", FaultRules.MessageText, $"is {at.Row.Code}, which has no English text");
             else if (template!.Parameters.Except(parameters).ToList() is { Count: > 0 } unknown)
-                yield return at.Fault("text", FaultRules.MessageText, $"names {string.Join(", ", unknown)}; the English text has {string.Join(", ", parameters)}");
+                yield return at.Fault(
+                    "text", FaultRules.MessageText,
+                    $"names {string.Join(", ", unknown)}; the English text has {string.Join(", ", parameters)}");
         }
     }
 

@@ -1,7 +1,8 @@
 namespace ConeService.Data;
 
 /// <summary>The base package and its overlays as typed rows. A table's rows may be asked for only when it is sound.</summary>
-internal sealed class PackageContent(IReadOnlyList<LoadedPackage> packages, IReadOnlyDictionary<string, MergedTable> tables, IdRenames renames)
+internal sealed class PackageContent(
+    IReadOnlyList<LoadedPackage> packages, IReadOnlyDictionary<string, MergedTable> tables, IdRenames renames)
 {
     private readonly Dictionary<string, object> _bound = [];
 

@@ -21,7 +21,8 @@ internal static class PercentInput
         if (sent.Kind == SentKind.Other || !decimal.TryParse(text, Plain, CultureInfo.InvariantCulture, out var percent))
         {
             findings.Add(new(
-                FindingCodes.PercentUnreadable, field, sent.Text, Message.Of("colours.percent-unreadable"), Message.Verbatim(["0.5", "0.5 %"]),
+                FindingCodes.PercentUnreadable, field, sent.Text, Message.Of("colours.percent-unreadable"),
+                Message.Verbatim(["0.5", "0.5 %"]),
                 text.Contains(',') ? Message.Of("colours.decimal-point") : null));
             return null;
         }

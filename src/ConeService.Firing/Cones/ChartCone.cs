@@ -51,7 +51,9 @@ internal sealed class ChartCone
     /// <summary>The curve to compute with at a rate: the chart's own, else a borrowed one; null when neither exists.</summary>
     /// <remarks>A borrowed shape goes through the printed value whose rate is nearest to the one asked for.</remarks>
     public BendingCurve? Curve(HeatingRate rate) =>
-        own ?? (shape is null || !HasRates ? null : (BendingCurve)ShiftedCurve.Through(shape, (double)Nearest(rate).RateCelsiusPerHour!.Value, Kelvin(Nearest(rate))));
+        own ?? (shape is null || !HasRates
+            ? null
+            : (BendingCurve)ShiftedCurve.Through(shape, (double)Nearest(rate).RateCelsiusPerHour!.Value, Kelvin(Nearest(rate))));
 
     /// <summary>The end point at a rate; null when the chart gives no way to tell.</summary>
     public EndPointValue? At(HeatingRate? rate)

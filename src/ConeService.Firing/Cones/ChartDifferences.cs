@@ -37,7 +37,8 @@ internal static class ChartDifferences
         ("rate", rate),
         ("cone", cone.ToString()),
         ("figures", cells.Select(c => Message.Of(
-            "cones.figure-on-chart", ("celsius", c.Celsius), ("fahrenheit", Whole(PrintedCells.Fahrenheit(c))), ("chart", c.Chart))).ToArray()));
+            "cones.figure-on-chart", ("celsius", c.Celsius),
+            ("fahrenheit", Whole(PrintedCells.Fahrenheit(c))), ("chart", c.Chart))).ToArray()));
 
     private static Message Same(SharedFigure figure) => Message.Of(
         "cones.same-figure",

@@ -33,7 +33,8 @@ internal sealed class ConeCharts
     /// <summary>What is missing from a package that charts and curves need: a default chart that a firing can be followed on.</summary>
     public static IEnumerable<PackageFault> Requires(Dataset dataset)
     {
-        foreach (var fault in Requirements.Ids(dataset, "charts", [DefaultChart], dataset.Charts.Select(c => c.Id), "every look-up that names no chart"))
+        foreach (var fault in Requirements.Ids(
+            dataset, "charts", [DefaultChart], dataset.Charts.Select(c => c.Id), "every look-up that names no chart"))
         {
             yield return fault;
             yield break;
@@ -46,7 +47,8 @@ internal sealed class ConeCharts
         }
 
         if (dataset.BendingEnergies.Count == 0) yield break;
-        foreach (var fault in Requirements.Ids(dataset, "sources", [DerivedSource], dataset.Sources.Select(s => s.Id), "every computed end point"))
+        foreach (var fault in Requirements.Ids(
+            dataset, "sources", [DerivedSource], dataset.Sources.Select(s => s.Id), "every computed end point"))
         {
             yield return fault;
         }
@@ -90,7 +92,8 @@ internal sealed class ConeCharts
         var rows = cells.ToList();
         var own = row.Id == DefaultChart ? shapes : OwnCurves(row.Id, rows, energies);
         return new(row, rows.GroupBy(c => Cone.Parse(c.Cone)).Select(g => new ChartCone(
-            g.Key, [.. g.OrderBy(c => c.RateCelsiusPerHour)], own.GetValueOrDefault(g.Key), shapes.GetValueOrDefault(g.Key), Oddity(g.Key))));
+            g.Key, [.. g.OrderBy(c => c.RateCelsiusPerHour)],
+            own.GetValueOrDefault(g.Key), shapes.GetValueOrDefault(g.Key), Oddity(g.Key))));
 
         // A borrowed curve is as odd as it is on the chart that lends it.
         ConeOddity? Oddity(Cone cone) =>

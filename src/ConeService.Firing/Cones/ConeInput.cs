@@ -22,7 +22,9 @@ internal static class ConeInput
             ? new(
                 FindingCodes.ConeAsNumber, field, sent.Text, Message.Of("cones.as-number"),
                 Message.Verbatim([$"\"{sent.Text}\"", $"\"0{sent.Text}\""]), Message.Of("cones.as-number-which", ("cone", sent.Text)))
-            : new(FindingCodes.ConeUnreadable, field, sent.Text, Message.Of("cones.not-text"), Message.Verbatim(["\"06\"", "\"6\"", "\"05.5\""]));
+            : new(
+                FindingCodes.ConeUnreadable, field, sent.Text,
+                Message.Of("cones.not-text"), Message.Verbatim(["\"06\"", "\"6\"", "\"05.5\""]));
         return false;
     }
 }

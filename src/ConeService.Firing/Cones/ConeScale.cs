@@ -72,7 +72,8 @@ internal sealed class ConeScale
 
         if (Contains(cone)) return true;
         finding = new(
-            FindingCodes.ConeUnknown, field, text, Message.Of("cones.unknown", ("cone", cone.ToString())), Message.Verbatim(Nearest(cone)), Missing(cone));
+            FindingCodes.ConeUnknown, field, text, Message.Of("cones.unknown", ("cone", cone.ToString())),
+            Message.Verbatim(Nearest(cone)), Missing(cone));
         return false;
     }
 

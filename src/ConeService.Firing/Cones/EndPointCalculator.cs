@@ -16,7 +16,8 @@ internal sealed class EndPointCalculator(ConeCharts charts)
     /// <param name="question">Chart and rate.</param>
     /// <param name="coneField">Name of the cone parameter, for findings.</param>
     /// <param name="rateField">Name of the rate parameter, for findings.</param>
-    /// <exception cref="RefusedException">The chart does not print the cone, or gives no way to tell its end point at this rate.</exception>
+    /// <exception cref="RefusedException">The chart does not print the cone, or gives no way to tell its end point at this
+    /// rate.</exception>
     public EndPoint Answer(Cone cone, ConeQuestion question, string coneField = "cone", string rateField = "rate")
     {
         var chart = question.Chart;
@@ -26,7 +27,11 @@ internal sealed class EndPointCalculator(ConeCharts charts)
         if (!found.HasRates)
         {
             var rateWasAssumed = assumed.RemoveAll(a => a.Parameter == "rate") > 0;
-            if (!rateWasAssumed && rate is not null) throw new RefusedException(ConeQuestion.NotApplicable(chart, rate.ToString(), rateField));
+            if (!rateWasAssumed && rate is not null)
+            {
+                throw new RefusedException(ConeQuestion.NotApplicable(chart, rate.ToString(), rateField));
+            }
+
             rate = null;
         }
 
@@ -54,7 +59,8 @@ internal sealed class EndPointCalculator(ConeCharts charts)
     internal static string[] SourcesOf(params IEnumerable<EndPointValue> values)
     {
         var computed = values.Any(v => v.Basis != Basis.Printed);
-        return [.. values.SelectMany(v => v.From).Select(c => c.Source).Concat(computed ? [ConeCharts.DerivedSource] : Array.Empty<string>()).Distinct()];
+        return [.. values.SelectMany(v => v.From).Select(c => c.Source)
+            .Concat(computed ? [ConeCharts.DerivedSource] : Array.Empty<string>()).Distinct()];
     }
 
     private static ChartCone OnChart(ConeChart chart, Cone cone, string field, List<Assumption> assumed)

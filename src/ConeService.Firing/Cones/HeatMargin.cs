@@ -12,7 +12,8 @@ internal static class HeatMargin
     /// <summary>ln of <see cref="Rate"/>.</summary>
     public static double LogRate { get; } = Math.Log(Rate);
 
-    /// <summary>m = K⁻¹(60·I) − K⁻¹(60), K; positive when the firing went past. Minus the whole way up when nothing happened.</summary>
+    /// <summary>m = K⁻¹(60·I) − K⁻¹(60), K; positive when the firing went past.
+    /// Minus the whole way up when nothing happened.</summary>
     public static double Of(BendingCurve curve, double progress) => OfLog(curve, Math.Log(Math.Max(progress, LeastProgress)));
 
     /// <summary>The margin of a progress told by its logarithm, K.</summary>

@@ -31,5 +31,6 @@ internal static class PrintedCells
     /// <summary>The end point, °F: as printed, else converted.</summary>
     public static decimal Fahrenheit(EndPointRow cell) => cell.Fahrenheit ?? Temperature.ToFahrenheit(cell.Celsius);
 
-    private static FahrenheitBasis BasisOf(EndPointRow cell) => cell.Fahrenheit is null ? FahrenheitBasis.Converted : FahrenheitBasis.Printed;
+    private static FahrenheitBasis BasisOf(EndPointRow cell) =>
+        cell.Fahrenheit is null ? FahrenheitBasis.Converted : FahrenheitBasis.Printed;
 }

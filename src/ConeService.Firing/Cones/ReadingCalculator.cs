@@ -20,7 +20,8 @@ internal sealed class ReadingCalculator(ConeCharts charts)
     {
         var (chart, rate) = (question.Chart, question.Rate);
         List<JudgedCone> judged =
-            [.. chart.Cones.Select(c => (Cone: c, Value: c.At(rate))).Where(x => x.Value is not null).Select(x => new JudgedCone(x.Cone, x.Value!))];
+            [.. chart.Cones.Select(c => (Cone: c, Value: c.At(rate))).Where(x => x.Value is not null)
+                .Select(x => new JudgedCone(x.Cone, x.Value!))];
         if (judged.Count == 0) throw new RefusedException(NothingToJudge(chart, rate));
         var (celsius, note) = AsPrinted(temperature, rate, judged);
         var down = judged.TakeWhile(x => x.Value.Celsius <= celsius).Count();
@@ -75,7 +76,8 @@ internal sealed class ReadingCalculator(ConeCharts charts)
     }
 
     private static Finding NothingToJudge(ConeChart chart, HeatingRate? rate) => new(
-        FindingCodes.RateNotComputable, "rate", rate?.ToString(), Message.Of("cones.none-computable", ("chart", chart.Id), ("rate", rate?.ToString())),
+        FindingCodes.RateNotComputable, "rate", rate?.ToString(),
+        Message.Of("cones.none-computable", ("chart", chart.Id), ("rate", rate?.ToString())),
         Message.Verbatim(chart.Rates.Select(r => $"{r}C/h")), Message.Of("cones.ask-for-a-printed-rate"));
 
     private static double Margin(JudgedCone cone, decimal celsius, HeatingRate? rate)

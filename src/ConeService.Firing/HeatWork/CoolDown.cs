@@ -40,7 +40,8 @@ internal abstract record CoolDown
         /// <param name="kelvinPerHour">Rate at the start, K/h.</param>
         /// <param name="fromKelvin">Where it starts, K.</param>
         /// <param name="roomKelvin">Temperature of the room, K.</param>
-        public static Natural StartingAt(double kelvinPerHour, double fromKelvin, double roomKelvin) => new((fromKelvin - roomKelvin) / kelvinPerHour, roomKelvin);
+        public static Natural StartingAt(double kelvinPerHour, double fromKelvin, double roomKelvin) =>
+            new((fromKelvin - roomKelvin) / kelvinPerHour, roomKelvin);
 
         internal override IEnumerable<HeatPoint> After(HeatPoint from)
         {

@@ -49,7 +49,8 @@ internal static class HeatIntegral
     /// <param name="from">Where it starts, K.</param>
     /// <param name="to">Where it ends, K.</param>
     /// <param name="hours">How long it lasts, h.</param>
-    public static double OfPiece(BendingCurve curve, double from, double to, double hours) => OfPiece(curve, from, to, hours, curve.K(from), curve.K(to));
+    public static double OfPiece(BendingCurve curve, double from, double to, double hours) =>
+        OfPiece(curve, from, to, hours, curve.K(from), curve.K(to));
 
     /// <summary>When a piece brings the progress to 1.</summary>
     /// <param name="curve">The cone.</param>

@@ -7,7 +7,8 @@ namespace ConeService.Firing.HeatWork;
 /// <param name="Segments">The segments, in order; at least one.</param>
 /// <param name="FullSpeedKelvinPerHour">What “as fast as possible” is taken to be, K/h.</param>
 /// <param name="Cooling">The cooling after the last segment; null: the history ends there.</param>
-internal sealed record HeatProgramme(double StartKelvin, IReadOnlyList<HeatSegment> Segments, double FullSpeedKelvinPerHour, CoolDown? Cooling = null)
+internal sealed record HeatProgramme(
+    double StartKelvin, IReadOnlyList<HeatSegment> Segments, double FullSpeedKelvinPerHour, CoolDown? Cooling = null)
 {
     /// <summary>The history of a kiln that follows the programme exactly.</summary>
     /// <exception cref="ArgumentException">The programme does nothing: it neither moves nor holds.</exception>
@@ -17,7 +18,8 @@ internal sealed record HeatProgramme(double StartKelvin, IReadOnlyList<HeatSegme
     public bool DoesSomething => Moments().Count > 1;
 
     /// <summary>Progress of a cone through the programme; 0 when it neither moves nor holds.</summary>
-    public double Progress(BendingCurve curve) => Moments() is { Count: > 1 } moments ? HeatIntegral.Progress(curve, new(moments.ToArray())) : 0;
+    public double Progress(BendingCurve curve) =>
+        Moments() is { Count: > 1 } moments ? HeatIntegral.Progress(curve, new(moments.ToArray())) : 0;
 
     /// <summary>
     /// Index of the segment that reaches the highest target; the last of them when several do. It is the one that
@@ -38,7 +40,8 @@ internal sealed record HeatProgramme(double StartKelvin, IReadOnlyList<HeatSegme
     }
 
     /// <summary>The same programme with one segment changed.</summary>
-    public HeatProgramme With(int segment, HeatSegment changed) => this with { Segments = [.. Segments.Select((s, i) => i == segment ? changed : s)] };
+    public HeatProgramme With(int segment, HeatSegment changed) =>
+        this with { Segments = [.. Segments.Select((s, i) => i == segment ? changed : s)] };
 
     private List<HeatPoint> Moments()
     {
@@ -49,7 +52,10 @@ internal sealed record HeatProgramme(double StartKelvin, IReadOnlyList<HeatSegme
             var way = Math.Abs(segment.TargetKelvin - last.Kelvin);
             if (way > 0) points.Add(new(last.Hours + (way / (segment.RateKelvinPerHour ?? FullSpeedKelvinPerHour)), segment.TargetKelvin));
             // A hold too short to move the clock does nothing.
-            if (points[^1].Hours + segment.HoldHours > points[^1].Hours) points.Add(new(points[^1].Hours + segment.HoldHours, segment.TargetKelvin));
+            if (points[^1].Hours + segment.HoldHours > points[^1].Hours)
+            {
+                points.Add(new(points[^1].Hours + segment.HoldHours, segment.TargetKelvin));
+            }
         }
 
         if (Cooling is not null) points.AddRange(Cooling.After(points[^1]));

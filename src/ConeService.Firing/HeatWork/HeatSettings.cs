@@ -16,7 +16,8 @@ namespace ConeService.Firing.HeatWork;
 /// <param name="Reduction">True when the firing was in reduction.</param>
 /// <param name="Assumed">Parameters that were left out.</param>
 internal sealed record HeatSettings(
-    ConeChart Chart, ThermocoupleToleranceRow Tolerance, double Firings, UncertaintyInput Uncertainty, bool Reduction, List<Assumption> Assumed)
+    ConeChart Chart, ThermocoupleToleranceRow Tolerance, double Firings,
+    UncertaintyInput Uncertainty, bool Reduction, List<Assumption> Assumed)
 {
     private const string UsualType = "K";
     private const string UsualStandard = "iec-60584";
@@ -74,7 +75,8 @@ internal sealed record HeatSettings(
         if (request.Atmosphere is { } atmosphere && !Atmospheres.Contains(atmosphere))
         {
             findings.Add(new(
-                FindingCodes.AtmosphereUnknown, at + "/atmosphere", atmosphere, Message.Of("heat-work.atmosphere-unknown", ("atmosphere", atmosphere)),
+                FindingCodes.AtmosphereUnknown, at + "/atmosphere", atmosphere,
+                Message.Of("heat-work.atmosphere-unknown", ("atmosphere", atmosphere)),
                 Message.Verbatim(Atmospheres), NearMatches.Probably(atmosphere, Atmospheres)));
         }
 
@@ -85,7 +87,8 @@ internal sealed record HeatSettings(
     internal static Finding OutOfRange(string field, double value, Message range, Message? mistake = null)
     {
         var text = value.ToString("0.######", CultureInfo.InvariantCulture);
-        return new(FindingCodes.NumberOutOfRange, field, text, Message.Of("answers.number-out-of-range", ("value", text)), [range], mistake);
+        return new(
+            FindingCodes.NumberOutOfRange, field, text, Message.Of("answers.number-out-of-range", ("value", text)), [range], mistake);
     }
 
     private static ThermocoupleToleranceRow? Find(Dataset dataset, string type, string standard, string kind) =>

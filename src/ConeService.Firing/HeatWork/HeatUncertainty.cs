@@ -35,7 +35,11 @@ internal static class HeatUncertainty
         var from = curve.EndPoint(HeatMargin.Rate) - (2 * NearKelvin);
         var bins = history.Bins().Where(b => b.Kelvin > from).ToList();
         double LogProgress(double shift) => Math.Log(Math.Max(bins.Sum(b => b.Hours * curve.BendRate(b.Kelvin + shift)), 1e-100));
-        if (Math.Abs(margin) < 0.5) return HeatMargin.Of(curve, Math.Exp(LogProgress(0.5))) - HeatMargin.Of(curve, Math.Exp(LogProgress(-0.5)));
+        if (Math.Abs(margin) < 0.5)
+        {
+            return HeatMargin.Of(curve, Math.Exp(LogProgress(0.5))) - HeatMargin.Of(curve, Math.Exp(LogProgress(-0.5)));
+        }
+
         var (x0, x1) = (0.0, -margin);
         var y0 = LogProgress(x0);
         for (var i = 0; i < 8 && Math.Abs(x1 - x0) > 0.01; i++)

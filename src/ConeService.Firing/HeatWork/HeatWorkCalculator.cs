@@ -117,7 +117,8 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
             OutOfOrder: [.. work.OutOfOrder.Select(c => c.Cone.Cone.ToString())],
             LeftOut: [.. work.LeftOut.Select(c => c.ToString())],
             Thermocouple: new(
-                tolerance.Type, tolerance.Standard, tolerance.Class, settings.Firings, Math.Round(ThermocoupleTolerance.At(tolerance, peak), 3)),
+                tolerance.Type, tolerance.Standard, tolerance.Class, settings.Firings,
+                Math.Round(ThermocoupleTolerance.At(tolerance, peak), 3)),
             Uncertainty: shared,
             Log: log,
             // Bases are ordered from the strongest to the weakest.

@@ -42,7 +42,8 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
         var compared = firings.Select((f, i) => Compare(f!, witnesses[i], f!.Id ?? $"{i + 1}", At(i))).ToList();
         return (new(
             calculator.Charts.Dataset.VersionId, [.. compared.Select(c => c.Answer)],
-            several ? MeterOffsets.Pooled([.. compared.Select(c => (c.Estimate, c.Answer.Observations.Count))]) : null, Notes), compared[0].History);
+            several ? MeterOffsets.Pooled([.. compared.Select(c => (c.Estimate, c.Answer.Observations.Count))]) : null,
+            Notes), compared[0].History);
     }
 
     private (ComparedFiring Answer, HeatHistory History, (double Offset, double Error)? Estimate) Compare(

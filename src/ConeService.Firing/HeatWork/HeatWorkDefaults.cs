@@ -12,7 +12,10 @@ internal sealed class HeatWorkDefaults(Dataset dataset)
 
     // Every id that this service looks up.
     private static readonly string[] Needed =
-        ["room", "full-speed-rate", "cone-sigma", "gradient-sigma", "energy-log-sigma", "drift-cap", "drift-noble-metal", "drift-base-metal"];
+        [
+            "room", "full-speed-rate", "cone-sigma", "gradient-sigma", "energy-log-sigma",
+            "drift-cap", "drift-noble-metal", "drift-base-metal",
+        ];
 
     /// <summary>What is missing from a package that following a firing needs; nothing of a package without the table.</summary>
     public static IEnumerable<PackageFault> Requires(Dataset dataset) => dataset.HeatWorkDefaults.Count == 0
@@ -31,7 +34,8 @@ internal sealed class HeatWorkDefaults(Dataset dataset)
     {
         if (sent is { } value) return value;
         var row = rows[id];
-        assumed.Add(new(parameter, row.Unit == "1" ? $"{row.Value}" : $"{row.Value} {row.Unit}", Message.Verbatim($"{row.Meaning} {row.Note}".Trim())));
+        assumed.Add(new(
+            parameter, row.Unit == "1" ? $"{row.Value}" : $"{row.Value} {row.Unit}", Message.Verbatim($"{row.Meaning} {row.Note}".Trim())));
         return (double)row.Value;
     }
 }

@@ -27,7 +27,8 @@ internal sealed class HeatWorkSolver(HeatWorkCalculator calculator)
         var findings = new List<Finding>();
         if (!Finds.Contains(request.Find))
         {
-            findings.Add(new(FindingCodes.FindUnknown, "/find", request.Find, Message.Of("heat-work.find-unknown"), Message.Verbatim(Finds)));
+            findings.Add(new(
+                FindingCodes.FindUnknown, "/find", request.Find, Message.Of("heat-work.find-unknown"), Message.Verbatim(Finds)));
         }
 
         Cone cone = default;

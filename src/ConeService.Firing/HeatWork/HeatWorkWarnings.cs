@@ -89,7 +89,8 @@ internal static class HeatWorkWarnings
             object cones = borrowed.Count == 1
                 ? Name(borrowed[0])
                 : Message.Of("heat-work.both-cones", ("first", Name(borrowed[0])), ("second", Name(borrowed[1])));
-            warnings.Add(HeatWarning.Of(WarningCodes.BorrowedCurves, Message.Of("heat-work.borrowed-curves", ("chart", chart.Id), ("cones", cones))));
+            warnings.Add(HeatWarning.Of(
+                WarningCodes.BorrowedCurves, Message.Of("heat-work.borrowed-curves", ("chart", chart.Id), ("cones", cones))));
         }
     }
 

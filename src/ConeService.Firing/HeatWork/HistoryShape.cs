@@ -23,7 +23,8 @@ internal static class HistoryShape
         return null;
     }
 
-    /// <summary>Mean rate over <paramref name="width"/> K about a temperature when it was last cooled through, K/h, positive; null when it was not.</summary>
+    /// <summary>Mean rate over <paramref name="width"/> K about a temperature when it was last cooled through, K/h, positive;
+    /// null when it was not.</summary>
     public static double? CoolingThrough(HeatHistory history, double kelvin, double width)
     {
         var points = history.Points;

@@ -83,7 +83,8 @@ internal static class MeterOffsetEstimate
         if (estimates.Count == 0) return null;
         var weight = estimates.Sum(e => 1 / (e.Error * e.Error));
         var mean = estimates.Sum(e => e.Offset / (e.Error * e.Error)) / weight;
-        return (mean, Math.Sqrt(1 / weight) * Scatter(estimates.Sum(e => (e.Offset - mean) * (e.Offset - mean) / (e.Error * e.Error)), estimates.Count));
+        return (mean, Math.Sqrt(1 / weight) * Scatter(
+            estimates.Sum(e => (e.Offset - mean) * (e.Offset - mean) / (e.Error * e.Error)), estimates.Count));
     }
 
     // What disagrees by more than its errors has errors that are too small.

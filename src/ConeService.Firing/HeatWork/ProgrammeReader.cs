@@ -151,7 +151,8 @@ internal sealed class ProgrammeReader
         var asCelsius = (sent - 32) / 1.8;
         return !fahrenheit && sent > LogSamples.HottestCelsius && asCelsius <= LogSamples.HottestCelsius
             ? new(
-                FindingCodes.UnitsSuspect, field, FormattableString.Invariant($"{sent:0.##}"), Message.Of("heat-work.hotter-than-kilns", ("celsius", sent)),
+                FindingCodes.UnitsSuspect, field, FormattableString.Invariant($"{sent:0.##}"),
+                Message.Of("heat-work.hotter-than-kilns", ("celsius", sent)),
                 [LogSamples.Range(fahrenheit: false)], Message.Of("heat-work.looks-fahrenheit", ("number", sent), ("celsius", asCelsius)))
             : HeatSettings.OutOfRange(field, sent, LogSamples.Range(fahrenheit));
     }

@@ -48,7 +48,8 @@ internal static class ProgrammeSolver
     }
 
     /// <summary>Where to go in a segment, K, between two limits; bisection, as I rises with the target of the hottest segment.</summary>
-    public static ProgrammeSolution Peak(BendingCurve curve, HeatProgramme programme, int segment, double lowestKelvin, double highestKelvin)
+    public static ProgrammeSolution Peak(
+        BendingCurve curve, HeatProgramme programme, int segment, double lowestKelvin, double highestKelvin)
     {
         double At(double kelvin) => programme.With(segment, programme.Segments[segment] with { TargetKelvin = kelvin }).Progress(curve);
         var (low, high) = (lowestKelvin, highestKelvin);
@@ -71,7 +72,11 @@ internal static class ProgrammeSolver
     private static double WithoutRamp(BendingCurve curve, HeatProgramme programme, int segment)
     {
         var before = programme with { Segments = [.. programme.Segments.Take(segment)], Cooling = null };
-        var after = programme with { StartKelvin = programme.Segments[segment].TargetKelvin, Segments = [.. programme.Segments.Skip(segment)] };
+        var after = programme with
+        {
+            StartKelvin = programme.Segments[segment].TargetKelvin,
+            Segments = [.. programme.Segments.Skip(segment)],
+        };
         return before.Progress(curve) + after.Progress(curve);
     }
 }

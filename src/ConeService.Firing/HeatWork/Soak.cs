@@ -18,5 +18,6 @@ internal static class Soak
     /// <param name="curve">The cone.</param>
     /// <param name="kelvin">Where to hold, K.</param>
     /// <param name="rate">Rate of the ramp, K/h.</param>
-    public static double ToBend(BendingCurve curve, double kelvin, double rate) => Math.Max(0, 1 - (curve.K(kelvin) / rate)) / curve.BendRate(kelvin);
+    public static double ToBend(BendingCurve curve, double kelvin, double rate) =>
+        Math.Max(0, 1 - (curve.K(kelvin) / rate)) / curve.BendRate(kelvin);
 }

@@ -42,7 +42,8 @@ internal static class SolverTexts
                 "heat-work.peak-and-rate-instead",
                 ("celsius", celsius), ("fahrenheit", fahrenheit), ("rate", rate), ("minutes", minutes), ("cone", cone.ToString()))
             : Message.Of(
-                "heat-work.peak-instead", ("celsius", celsius), ("fahrenheit", fahrenheit), ("minutes", minutes), ("cone", cone.ToString()));
+                "heat-work.peak-instead", ("celsius", celsius), ("fahrenheit", fahrenheit),
+                ("minutes", minutes), ("cone", cone.ToString()));
         return new(
             message, Math.Round(celsius, 4), Math.Round(fahrenheit, 4),
             segment.RateKelvinPerHour is { } r ? Math.Round(r, 4) : null, Math.Round(minutes, 4));

@@ -36,7 +36,8 @@ internal sealed record KilnPrediction(
 
 /// <summary>A moment of the predicted curve.</summary>
 /// <param name="Hours">Since the start, h.</param>
-/// <param name="SetPointCelsius">What the controller asks for, °C; null where it asks for nothing (full power, or natural cooling).</param>
+/// <param name="SetPointCelsius">What the controller asks for, °C;
+/// null where it asks for nothing (full power, or natural cooling).</param>
 /// <param name="ChamberCelsius">Chamber, °C.</param>
 /// <param name="LoadCelsius">Ware and furniture, °C.</param>
 /// <param name="Kilowatts">Power into the chamber, kW.</param>

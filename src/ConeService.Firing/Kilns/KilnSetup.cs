@@ -26,7 +26,8 @@ internal sealed record KilnSetup
     /// <summary>Rated power, kW.</summary>
     public required double RatedKilowatts { get; init; }
 
-    /// <summary>Power that is really there, kW: rated × (V/V₀)² ÷ ageing; of a gas kiln the burners' rating, before the flue.</summary>
+    /// <summary>Power that is really there, kW: rated × (V/V₀)² ÷ ageing;
+    /// of a gas kiln the burners' rating, before the flue.</summary>
     public required double AvailableKilowatts { get; init; }
 
     /// <summary>Resistance of the elements over that of new ones.</summary>

@@ -20,7 +20,8 @@ internal static class UnknownWord
         var words = EnumWords.All(of);
         var near = sent is null ? [] : NearMatches.Find(sent, words);
         return new(
-            FindingCodes.WordUnknown, field, sent, Message.Of("materials.word-unknown", ("sent", sent), ("member", member)), Message.Verbatim(words),
+            FindingCodes.WordUnknown, field, sent,
+            Message.Of("materials.word-unknown", ("sent", sent), ("member", member)), Message.Verbatim(words),
             near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null);
     }
 }

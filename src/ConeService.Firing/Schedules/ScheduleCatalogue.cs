@@ -54,7 +54,8 @@ internal sealed class ScheduleCatalogue
         if (byId.TryGetValue(Dataset.CurrentId("schedule-templates", id), out var found)) return found;
         var near = NearMatches.Find(id, byId.Keys);
         throw new RefusedException(new Finding(
-            FindingCodes.NotFound, "schedule", id, Message.Of("schedules.not-found", ("id", id)), Message.Verbatim(near.Count > 0 ? near : byId.Keys),
+            FindingCodes.NotFound, "schedule", id, Message.Of("schedules.not-found", ("id", id)),
+            Message.Verbatim(near.Count > 0 ? near : byId.Keys),
             near.Count > 0 ? Message.Of("schedules.not-found-near", ("near", near[0])) : Message.Of("schedules.not-found-listed")));
     }
 }

@@ -52,7 +52,8 @@ public class ConeEndpointsTests(Support.Api api)
     public async Task A_rate_left_out_is_assumed_aloud()
     {
         var answer = await api.Json("/v1/cones/6/end-point");
-        Assert.Equal(["chart", "rate"], answer.GetProperty("assumed").EnumerateArray().Select(a => a.GetProperty("parameter").GetString()).Order());
+        Assert.Equal(
+            ["chart", "rate"], answer.GetProperty("assumed").EnumerateArray().Select(a => a.GetProperty("parameter").GetString()).Order());
     }
 
     [Theory]
@@ -82,7 +83,8 @@ public class ConeEndpointsTests(Support.Api api)
     [Fact]
     public async Task The_scale_has_no_cone_0_and_ascends()
     {
-        var cones = (await api.Json("/v1/cones")).GetProperty("cones").EnumerateArray().Select(c => c.GetProperty("cone").GetString()!).ToList();
+        var cones = (await api.Json("/v1/cones")).GetProperty("cones").EnumerateArray()
+            .Select(c => c.GetProperty("cone").GetString()!).ToList();
         Assert.Equal("022", cones[0]);
         Assert.Equal("42", cones[^1]);
         Assert.DoesNotContain("0", cones);
@@ -93,7 +95,8 @@ public class ConeEndpointsTests(Support.Api api)
     public async Task Every_printed_cell_of_every_chart_is_served_digit_for_digit()
     {
         var lines = await File.ReadAllLinesAsync(Path.Combine(AppContext.BaseDirectory, "data/end-points.csv"), Support.Api.Cancel);
-        var printed = lines.Skip(1).Select(l => l.Split(',')).Select(c => (Chart: c[0], Cone: c[1], Rate: c[2], Celsius: c[3], Fahrenheit: c[4], Source: c[5], Confidence: c[6])).ToList();
+        var printed = lines.Skip(1).Select(l => l.Split(','))
+            .Select(c => (Chart: c[0], Cone: c[1], Rate: c[2], Celsius: c[3], Fahrenheit: c[4], Source: c[5], Confidence: c[6])).ToList();
         foreach (var chart in printed.Select(p => p.Chart).Distinct())
         {
             var detail = await api.Json("/v1/charts/" + chart);
@@ -104,7 +107,8 @@ public class ConeEndpointsTests(Support.Api api)
             Assert.Equal(printed.Where(p => p.Chart == chart), served);
         }
 
-        static string Raw(JsonElement element, string name) => element.GetProperty(name) is { ValueKind: JsonValueKind.Number } n ? n.GetRawText() : "";
+        static string Raw(JsonElement element, string name) =>
+            element.GetProperty(name) is { ValueKind: JsonValueKind.Number } n ? n.GetRawText() : "";
     }
 
     [Fact]
@@ -121,7 +125,9 @@ public class ConeEndpointsTests(Support.Api api)
     public async Task Dataset_and_sources_answer()
     {
         var dataset = await api.Json("/v1/dataset");
-        Assert.Contains(dataset.GetProperty("resources").EnumerateArray(), r => r.GetProperty("name").GetString() == "end-points" && r.GetProperty("rows").GetInt32() == 602);
+        Assert.Contains(
+            dataset.GetProperty("resources").EnumerateArray(),
+            r => r.GetProperty("name").GetString() == "end-points" && r.GetProperty("rows").GetInt32() == 602);
         Assert.Contains("## 1.0.0", dataset.GetProperty("changeLog").GetString(), StringComparison.Ordinal);
         var source = await api.Json("/v1/sources/orton-2016");
         Assert.Contains(source.GetProperty("citedBy").EnumerateArray(), u => u.GetProperty("table").GetString() == "end-points");

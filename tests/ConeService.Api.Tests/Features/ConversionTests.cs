@@ -13,7 +13,8 @@ public class ConversionTests(Support.Api api)
     public async Task Good_lines_are_answered_beside_bad_ones()
     {
         using var response = await api.Post(Url, """
-            {"lines":[{"cone":"06","rate":"60C/h"},{"cone":6,"rate":"60C/h"},{"temperature":"1222C","rate":"150C/h"},{"cone":"0"},{},{"cone":"6","temperature":"1222C"},null]}
+            {"lines":[{"cone":"06","rate":"60C/h"},{"cone":6,"rate":"60C/h"},{"temperature":"1222C","rate":"150C/h"},
+             {"cone":"0"},{},{"cone":"6","temperature":"1222C"},null]}
             """);
         var answer = await Support.Api.Read(response, 200);
         Assert.Equal((2, 5), (answer.GetProperty("answered").GetInt32(), answer.GetProperty("refused").GetInt32()));
@@ -37,7 +38,9 @@ public class ConversionTests(Support.Api api)
         var reading = (await Support.Api.Read(with, 200)).GetProperty("lines")[0].GetProperty("reading");
         Assert.Equal("6", reading.GetProperty("reached").GetString());
         using var without = await api.Post(Url, $$"""{"lines":[{{line}}]}""");
-        Assert.Equal(["rate-unit-missing", "temperature-unit-missing"], Codes((await Support.Api.Read(without, 200)).GetProperty("lines")[0]).Order());
+        Assert.Equal(
+            ["rate-unit-missing", "temperature-unit-missing"],
+            Codes((await Support.Api.Read(without, 200)).GetProperty("lines")[0]).Order());
     }
 
     [Fact]
@@ -86,13 +89,16 @@ public class ConversionTests(Support.Api api)
         using var response = await api.Post(Url, "cone,rate\n\n\"6\",\"60C/h\"\n\n0,60C/h\n\"6\n\",\"60,5\"\n0,\n", "text/csv");
         var lines = (await Support.Api.Read(response, 200)).GetProperty("lines").EnumerateArray().ToList();
         Assert.Equal(1222, lines[0].GetProperty("endPoint").GetProperty("celsius").GetInt32());
-        Assert.Equal(["line 5, cone", "line 6, rate", "line 8, cone"], lines.Skip(1).Select(l => l.GetProperty("problems").EnumerateArray().Last().GetProperty("field").GetString()));
+        Assert.Equal(
+            ["line 5, cone", "line 6, rate", "line 8, cone"],
+            lines.Skip(1).Select(l => l.GetProperty("problems").EnumerateArray().Last().GetProperty("field").GetString()));
     }
 
     [Fact]
     public async Task A_csv_that_is_not_UTF_8_is_refused()
     {
-        using var content = new ByteArrayContent([.. Encoding.ASCII.GetBytes("cone,rate\n05"), 0xBD, .. Encoding.ASCII.GetBytes(",60C/h\n")]);
+        using var content = new ByteArrayContent(
+            [.. Encoding.ASCII.GetBytes("cone,rate\n05"), 0xBD, .. Encoding.ASCII.GetBytes(",60C/h\n")]);
         content.Headers.ContentType = new("text/csv");
         using var response = await api.Send(HttpMethod.Post, Url, content);
         await Problems.Findings(response, 400, "csv-malformed");
@@ -103,7 +109,9 @@ public class ConversionTests(Support.Api api)
     [InlineData(1001, 400)]
     public async Task A_thousand_lines_are_answered_and_one_more_is_refused(int count, int status)
     {
-        var body = $$"""{"lines":[{{string.Join(",", Enumerable.Range(0, count).Select(i => string.Create(CultureInfo.InvariantCulture, $$"""{"temperature":"{{700 + (i % 600)}}C","rate":"60C/h"}""")))}}]}""";
+        var lines = Enumerable.Range(0, count)
+            .Select(i => string.Create(CultureInfo.InvariantCulture, $$"""{"temperature":"{{700 + (i % 600)}}C","rate":"60C/h"}"""));
+        var body = $$"""{"lines":[{{string.Join(",", lines)}}]}""";
         using var response = await api.Post(Url, body);
         if (status == 200) Assert.Equal(count, (await Support.Api.Read(response, 200)).GetProperty("answered").GetInt32());
         else await Problems.Findings(response, 400, "too-many-lines");
@@ -156,5 +164,6 @@ public class ConversionTests(Support.Api api)
         await Problems.Findings(response, 406, "not-acceptable");
     }
 
-    private static IEnumerable<string> Codes(JsonElement line) => line.GetProperty("problems").EnumerateArray().Select(p => p.GetProperty("code").GetString()!);
+    private static IEnumerable<string> Codes(JsonElement line) =>
+        line.GetProperty("problems").EnumerateArray().Select(p => p.GetProperty("code").GetString()!);
 }

@@ -25,7 +25,10 @@ public class HeatWorkTests(Support.Api api)
         Assert.Equal(1202, cone.GetProperty("downAtMinutes").GetDouble(), 0.01);
         Assert.Equal(38, answer.GetProperty("cones").GetArrayLength());
         Assert.Equal(
-            ["chart", "thermocouple.type", "thermocouple.standard", "thermocouple.class", "thermocouple.firings", "uncertainty.coneCelsius", "uncertainty.gradientCelsius"],
+            [
+                "chart", "thermocouple.type", "thermocouple.standard", "thermocouple.class", "thermocouple.firings",
+                "uncertainty.coneCelsius", "uncertainty.gradientCelsius",
+            ],
             answer.GetProperty("assumed").EnumerateArray().Select(a => a.GetProperty("parameter").GetString()));
         Assert.Contains("iec-60584", answer.GetProperty("sources").Strings());
     }
@@ -48,7 +51,8 @@ public class HeatWorkTests(Support.Api api)
         using var response = await Upload(file);
         var answer = await Support.Api.Read(response, 200);
         Assert.Equal(("6", "7"), (answer.GetProperty("reached").GetString(), answer.GetProperty("next").GetString()));
-        var codes = answer.GetProperty("warnings").EnumerateArray().Select(w => w.GetProperty("code").GetString()).Where(c => c != "thermocouple-beyond-range").ToList();
+        var codes = answer.GetProperty("warnings").EnumerateArray().Select(w => w.GetProperty("code").GetString())
+            .Where(c => c != "thermocouple-beyond-range").ToList();
         if (warning is null) Assert.Empty(codes);
         else Assert.Contains(warning, codes);
         var log = answer.GetProperty("log");
@@ -88,20 +92,28 @@ public class HeatWorkTests(Support.Api api)
     {
         var lines = Enumerable.Range(0, 241).Select(i => (Minutes: i * 5, Celsius: 40 + (i * 5.0))).ToList();
         string Csv(string header, Func<(int Minutes, double Celsius), string> row) => header + "\n" + string.Join('\n', lines.Select(row));
-        using var clean = await api.Post("/v1/heat-work", Csv("minutes,temperature_c", l => FormattableString.Invariant($"{l.Minutes},{l.Celsius}")), "text/csv");
-        using var noted = await api.Post("/v1/heat-work", Csv("minutes,note,temperature_c", l => FormattableString.Invariant($"{l.Minutes},\"zone 1, 600\",{l.Celsius}")), "text/csv");
+        using var clean = await api.Post(
+            "/v1/heat-work", Csv("minutes,temperature_c", l => FormattableString.Invariant($"{l.Minutes},{l.Celsius}")), "text/csv");
+        using var noted = await api.Post(
+            "/v1/heat-work",
+            Csv("minutes,note,temperature_c", l => FormattableString.Invariant($"{l.Minutes},\"zone 1, 600\",{l.Celsius}")),
+            "text/csv");
         var (expected, answer) = (await Support.Api.Read(clean, 200), await Support.Api.Read(noted, 200));
         Assert.Equal(expected.GetProperty("reading").GetString(), answer.GetProperty("reading").GetString());
         Assert.Equal(expected.GetProperty("cones").GetRawText(), answer.GetProperty("cones").GetRawText());
         Assert.Equal(1240, answer.GetProperty("peakCelsius").GetDouble());
-        Assert.Equal(["columns-ignored"], answer.GetProperty("warnings").EnumerateArray().Select(w => w.GetProperty("code").GetString()).Where(c => c != "thermocouple-beyond-range"));
+        Assert.Equal(
+            ["columns-ignored"],
+            answer.GetProperty("warnings").EnumerateArray().Select(w => w.GetProperty("code").GetString())
+                .Where(c => c != "thermocouple-beyond-range"));
     }
 
     // What is left of the upload after the twentieth error is no line of it.
     [Fact]
     public async Task A_long_log_full_of_errors_names_the_first_twenty()
     {
-        using var response = await api.Post("/v1/heat-work", "minutes,temperature_c\n" + string.Concat(Enumerable.Repeat("x,y\n", 5000)), "text/csv");
+        using var response = await api.Post(
+            "/v1/heat-work", "minutes,temperature_c\n" + string.Concat(Enumerable.Repeat("x,y\n", 5000)), "text/csv");
         var findings = await Problems.Findings(response, 400, "log-time-unreadable");
         Assert.Equal(Enumerable.Range(2, 20).Select(i => $"line {i}"), findings.Select(f => f.GetProperty("field").GetString()));
     }
@@ -121,9 +133,12 @@ public class HeatWorkTests(Support.Api api)
     [InlineData("""{"units":"C","segments":[{"rate":60,"target":-40}]}""", "number-out-of-range", "/segments/0/target")]
     [InlineData("""{"units":"C","start":20,"segments":[{"rate":60,"target":20}]}""", "programme-does-nothing", "/segments")]
     [InlineData("""{"units":"C","segments":[{"rate":60,"target":1222}],"chart":"seger-1918"}""", "chart-without-kinetics", "/chart")]
-    [InlineData("""{"units":"C","segments":[{"rate":60,"target":1222}],"thermocouple":{"type":"X"}}""", "thermocouple-unknown", "/thermocouple")]
+    [InlineData(
+        """{"units":"C","segments":[{"rate":60,"target":1222}],"thermocouple":{"type":"X"}}""", "thermocouple-unknown", "/thermocouple")]
     [InlineData("""{"units":"C","segments":[{"rate":60,"target":1222}],"atmosphere":"smoky"}""", "atmosphere-unknown", "/atmosphere")]
-    [InlineData("""{"units":"C","segments":[{"rate":60,"target":1222}],"coolingRate":100,"naturalCooling":{"firstRate":100}}""", "cooling-ambiguous", "/naturalCooling")]
+    [InlineData(
+        """{"units":"C","segments":[{"rate":60,"target":1222}],"coolingRate":100,"naturalCooling":{"firstRate":100}}""",
+        "cooling-ambiguous", "/naturalCooling")]
     [InlineData("""{"units":"C","segments":[{"rate":60,"target":1222}],"coolingrate":100}""", "unknown-member", "/coolingrate")]
     public async Task A_bad_firing_is_refused_with_its_place(string body, string code, string field)
     {
@@ -142,7 +157,8 @@ public class HeatWorkTests(Support.Api api)
     [Fact]
     public async Task A_log_of_several_megabytes_is_read_and_one_over_the_limit_is_not()
     {
-        var lines = string.Concat(Enumerable.Range(0, 200_000).Select(i => FormattableString.Invariant($"{i},{20 + (i * 0.005):0.000}     \n")));
+        var lines = string.Concat(
+            Enumerable.Range(0, 200_000).Select(i => FormattableString.Invariant($"{i},{20 + (i * 0.005):0.000}     \n")));
         using var large = await api.Post("/v1/heat-work", "seconds,temperature_c\n" + lines, "text/csv");
         Assert.Equal(200_000, (await Support.Api.Read(large, 200)).GetProperty("log").GetProperty("samples").GetInt32());
 
@@ -165,7 +181,10 @@ public class HeatWorkTests(Support.Api api)
         Assert.Equal("Firing to cone 6 and 0.47 of the way to 7", svg.Element(ns + "title")?.Value);
         Assert.Contains("cone 6 at 20.03 hours", svg.Element(ns + "desc")?.Value, StringComparison.Ordinal);
         Assert.Equal("img", svg.Attribute("role")?.Value);
-        Assert.DoesNotContain(svg.Descendants(), e => e.Name.LocalName is "script" or "foreignObject" || e.Attributes().Any(a => a.Name.LocalName.StartsWith("on", StringComparison.Ordinal) || a.Name.LocalName == "href"));
+        Assert.DoesNotContain(
+            svg.Descendants(),
+            e => e.Name.LocalName is "script" or "foreignObject"
+                || e.Attributes().Any(a => a.Name.LocalName.StartsWith("on", StringComparison.Ordinal) || a.Name.LocalName == "href"));
         Assert.Contains(svg.Descendants(ns + "text"), t => t.Value == "6");
     }
 
@@ -175,7 +194,8 @@ public class HeatWorkTests(Support.Api api)
     [InlineData("peak", """{"rate":60}""", "celsius", 1222, 0.001)]
     public async Task A_firing_is_solved_for_a_cone(string find, string segment, string member, double expected, double tolerance)
     {
-        using var response = await api.Post("/v1/heat-work/solve", $$"""{"units":"C","segments":[{{segment}}],"cone":"6","find":"{{find}}"}""");
+        using var response = await api.Post(
+            "/v1/heat-work/solve", $$"""{"units":"C","segments":[{{segment}}],"cone":"6","find":"{{find}}"}""");
         var answer = await Support.Api.Read(response, 200);
         Assert.True(answer.GetProperty("feasible").GetBoolean());
         // Source: heat-work specification section 7, and the chart's printed 1222 °C.
@@ -206,7 +226,9 @@ public class HeatWorkTests(Support.Api api)
         Assert.InRange(single.GetProperty("offset").GetProperty("celsius").GetDouble(), -5, 10);
         using var two = await api.Post("/v1/heat-work/compare", $$"""{"firings":[{{firing}},{{firing}}]}""");
         var pooled = (await Support.Api.Read(two, 200)).GetProperty("pooled");
-        Assert.True(pooled.GetProperty("standardErrorCelsius").GetDouble() < single.GetProperty("offset").GetProperty("standardErrorCelsius").GetDouble());
+        Assert.True(
+            pooled.GetProperty("standardErrorCelsius").GetDouble()
+            < single.GetProperty("offset").GetProperty("standardErrorCelsius").GetDouble());
         using var none = await api.Post("/v1/heat-work/compare", Programme);
         await Problems.Findings(none, 400, "observation-unreadable");
     }
@@ -214,12 +236,15 @@ public class HeatWorkTests(Support.Api api)
     [Theory]
     [InlineData("/v1/heat-work", Programme)]
     [InlineData("/v1/heat-work/solve", """{"units":"C","segments":[{"rate":60,"target":1250}],"cone":"6","find":"hold"}""")]
-    [InlineData("/v1/heat-work/compare", """{"units":"C","segments":[{"rate":60,"target":1222}],"observations":[{"cone":"6","look":"down"}]}""")]
+    [InlineData(
+        "/v1/heat-work/compare",
+        """{"units":"C","segments":[{"rate":60,"target":1222}],"observations":[{"cone":"6","look":"down"}]}""")]
     public async Task An_answer_is_what_the_document_says_and_a_figure_comes_with_it(string url, string body)
     {
         using var response = await api.Post(url, body);
         var document = OpenApiDocumentFile.Committed;
-        Assert.Empty(document.Departures(await Support.Api.Read(response, 200), document.ResponseSchema(url, "post", "200", "application/json")));
+        Assert.Empty(document.Departures(
+            await Support.Api.Read(response, 200), document.ResponseSchema(url, "post", "200", "application/json")));
         using var figure = await api.Post(url, body, accept: "image/svg+xml");
         Assert.Equal("svg", XDocument.Parse(await figure.Content.ReadAsStringAsync(Support.Api.Cancel)).Root!.Name.LocalName);
         using var wrong = await api.Post(url, body, "application/xml");
@@ -228,7 +253,8 @@ public class HeatWorkTests(Support.Api api)
 
     private async Task<HttpResponseMessage> Upload(string file, string query = "")
     {
-        var content = new ByteArrayContent(await File.ReadAllBytesAsync(Path.Combine(Repository.Root, "samples", file), Support.Api.Cancel));
+        var content = new ByteArrayContent(
+            await File.ReadAllBytesAsync(Path.Combine(Repository.Root, "samples", file), Support.Api.Cancel));
         content.Headers.ContentType = MediaTypeHeaderValue.Parse("text/csv");
         return await api.Send(HttpMethod.Post, "/v1/heat-work" + query, content);
     }

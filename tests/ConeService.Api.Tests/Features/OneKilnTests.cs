@@ -82,7 +82,8 @@ public class OneKilnTests(Support.Api api)
     [InlineData("{\"heightMillimetres\":200,\"widthMillimetres\":310}", "too-tall")]
     public async Task A_round_room_is_as_wide_and_deep_as_its_diameter(string size, string reason)
     {
-        using var response = await api.Post("/v1/loads/check", $$$"""{"kiln":{{{Kiln}}},{{{Firing}}},"pieces":[{{{Bowl}}},"size":{{{size}}}}]}""");
+        using var response = await api.Post(
+            "/v1/loads/check", $$$"""{"kiln":{{{Kiln}}},{{{Firing}}},"pieces":[{{{Bowl}}},"size":{{{size}}}}]}""");
         var piece = (await Support.Api.Read(response, 200)).GetProperty("pieces")[0];
         Assert.Equal(reason, Assert.Single(piece.GetProperty("reasons").EnumerateArray()).GetProperty("code").GetString());
     }
@@ -104,7 +105,8 @@ public class OneKilnTests(Support.Api api)
     [Fact]
     public async Task The_old_name_of_the_thickness_is_unknown_and_the_new_one_offered()
     {
-        using var response = await api.Post("/v1/loads/check", $$$"""{"kiln":{{{Kiln}}},{{{Firing}}},"pieces":[{{{Bowl}}},"thicknessMillimetres":9}]}""");
+        using var response = await api.Post(
+            "/v1/loads/check", $$$"""{"kiln":{{{Kiln}}},{{{Firing}}},"pieces":[{{{Bowl}}},"thicknessMillimetres":9}]}""");
         var finding = Assert.Single(await Problems.Findings(response, 400, "unknown-member"));
         Assert.Equal("Probably thickestMillimetres.", finding.GetProperty("likelyMistake").GetString());
     }

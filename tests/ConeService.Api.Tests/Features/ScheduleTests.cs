@@ -29,7 +29,8 @@ public class ScheduleTests(Support.Api api)
         },
         {
             "lustre", """
-            {"cone":"018","units":"C","kiln":{"id":"Mouse, the \"small\" one; upstairs","heat":"electric","volumeLitres":40,"kilowatts":3.5},
+            {"cone":"018","units":"C",
+             "kiln":{"id":"Mouse, the \"small\" one; upstairs","heat":"electric","volumeLitres":40,"kilowatts":3.5},
              "start":"2026-12-06T10:00:00Z"}
             """
         },

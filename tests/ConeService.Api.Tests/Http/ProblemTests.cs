@@ -111,9 +111,11 @@ public class ProblemTests(Support.Api api)
     [InlineData(
         "{\n\"lines\":6}", "malformed-json", "/lines", null, "The body can't be read as JSON of this form at line 2, byte 10.", "A comma")]
     [InlineData(
-        "{\"lines\":[{\"cnoe\":\"6\"}]}", "unknown-member", "/lines/0/cnoe", "cnoe", "There is no member “cnoe” here.", "Probably cone.")]
+        "{\"lines\":[{\"cnoe\":\"6\"}]}", "unknown-member", "/lines/0/cnoe", "cnoe",
+        "There is no member “cnoe” here.", "Probably cone.")]
     [InlineData("{\"xyzzy\":1}", "unknown-member", "/xyzzy", "xyzzy", "There is no member “xyzzy” here.", null)]
-    [InlineData("{\"lines\":[],\"lines\":[]}", "malformed-json", "/lines", "lines", "The member “lines” stands twice in one object.", null)]
+    [InlineData(
+        "{\"lines\":[],\"lines\":[]}", "malformed-json", "/lines", "lines", "The member “lines” stands twice in one object.", null)]
     public async Task A_body_that_is_not_of_the_form_is_refused_at_its_place(
         string body, string type, string field, string? value, string message, string? mistake)
     {

@@ -119,14 +119,12 @@ internal static class MinimalPackage
             bisque,bisque firing,electric;gas,oxidation,note,,06,10,bisqued,no,as-glaze,Ware.,Nothing.,carbon-monoxide,seen-chart,published,
 
             """,
-        "clay-bodies" => """
-            test-clay,test clay,,06,04,5,6,7,warps,1,2,3,4,,Soft.,Melts.,,when-mature,dense,oxidation,,,,,,,,,,seen-chart,published,published,
-
-            """,
-        "glazes" => """
-            test-glaze,test glaze,glaze,5,6,7,oxidation,,refuse,,,glaze,bisqued,,Dry.,Runs.,low,,,,no,leach-test,,,,,seen-chart,published,published,
-
-            """,
+        "clay-bodies" =>
+            "test-clay,test clay,,06,04,5,6,7,warps,1,2,3,4,,Soft.,Melts.,,when-mature,dense,oxidation,,,,,,,,,,"
+            + "seen-chart,published,published,\n",
+        "glazes" =>
+            "test-glaze,test glaze,glaze,5,6,7,oxidation,,refuse,,,glaze,bisqued,,Dry.,Runs.,low,,,,no,leach-test,,,,,"
+            + "seen-chart,published,published,\n",
         "load-rules" => """
             bisque-suits-lowest-body,clearance,Rule.,must,,,,,,every-firing,,,seen-chart,published,
             suspect-the-zero-first,clearance,Rule.,must,,,,,,every-firing,,,seen-chart,published,

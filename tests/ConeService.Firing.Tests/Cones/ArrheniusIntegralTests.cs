@@ -22,15 +22,18 @@ public class ArrheniusIntegralTests
 
     // Source: MathNet.Numerics' Gauss-Kronrod quadrature of exp(−E/RT), scaled by its value at the top.
     [Fact]
-    public void The_integral_agrees_with_quadrature() => Gen.Select(Gen.Double[800, 1750], Gen.Double[2.5e5, 2e6]).Sample((kelvin, energy) =>
+    public void The_integral_agrees_with_quadrature() => Gen.Select(Gen.Double[800, 1750], Gen.Double[2.5e5, 2e6])
+        .Sample((kelvin, energy) =>
     {
         var top = energy / (ArrheniusIntegral.GasConstant * kelvin);
-        var integral = GaussKronrodRule.Integrate(t => Math.Exp(top - (energy / (ArrheniusIntegral.GasConstant * t))), kelvin * 0.3, kelvin, out _, out _, 1e-12, 30);
+        var integral = GaussKronrodRule.Integrate(
+            t => Math.Exp(top - (energy / (ArrheniusIntegral.GasConstant * t))), kelvin * 0.3, kelvin, out _, out _, 1e-12, 30);
         Assert.Equal(Math.Log(integral) - top, ArrheniusIntegral.LogG(kelvin, energy), 9);
     });
 
     [Fact]
-    public void The_energy_of_a_slope_gives_the_slope_back() => Gen.Select(Gen.Double[800, 1750], Gen.Double[2.5e5, 2e6]).Sample((kelvin, energy) =>
+    public void The_energy_of_a_slope_gives_the_slope_back() => Gen.Select(Gen.Double[800, 1750], Gen.Double[2.5e5, 2e6])
+        .Sample((kelvin, energy) =>
     {
         var found = ArrheniusIntegral.EnergyForSlope(kelvin, ArrheniusIntegral.Slope(kelvin, energy));
         Assert.Equal(1, found / energy, 10);

@@ -108,5 +108,6 @@ public class BorrowedShapeTests
             .Where(x => x.Curve is not null)
             .Select(x => x.Curve!.EndPoint(rate) - 273.15 - x.Printed)];
 
-    private static double Deviation(List<double> values) => Math.Sqrt(values.Sum(v => Math.Pow(v - values.Average(), 2)) / (values.Count - 1));
+    private static double Deviation(List<double> values) =>
+        Math.Sqrt(values.Sum(v => Math.Pow(v - values.Average(), 2)) / (values.Count - 1));
 }

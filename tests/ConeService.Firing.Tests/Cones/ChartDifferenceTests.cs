@@ -27,9 +27,13 @@ public class ChartDifferenceTests
         Assert.Contains("2246 °F", differ.Message.ToString(), StringComparison.Ordinal); // 1230 °C of 1926
         Assert.Contains("2269 °F", differ.Message.ToString(), StringComparison.Ordinal);
         var shared = Assert.Single(differ.SameFigure, s => s.Celsius == 1222);
-        Assert.Equal([("older-150", 150m), ("witness-self-supporting", 60m)], shared.PrintedBy.Select(p => (p.Chart, p.RateCelsiusPerHour!.Value)));
+        Assert.Equal(
+            [("older-150", 150m), ("witness-self-supporting", 60m)],
+            shared.PrintedBy.Select(p => (p.Chart, p.RateCelsiusPerHour!.Value)));
         var at150 = Assert.Single(differ.AtRates, r => r.RateCelsiusPerHour == 150);
-        Assert.Equal((1222m, "older-150", 1243m, "witness-self-supporting"), (at150.LowestCelsius, at150.LowestChart, at150.HighestCelsius, at150.HighestChart));
+        Assert.Equal(
+            (1222m, "older-150", 1243m, "witness-self-supporting"),
+            (at150.LowestCelsius, at150.LowestChart, at150.HighestCelsius, at150.HighestChart));
     }
 
     [Fact]

@@ -8,12 +8,16 @@ namespace ConeService.Firing.Tests.Cones;
 
 public class ConeCurveTests
 {
-    private static readonly IReadOnlyList<ChartCone> WithCurves = [.. Reference.Charts.Charts.SelectMany(c => c.Cones).Where(c => c.HasRates && c.Curve(new(60)) is not null)];
+    private static readonly IReadOnlyList<ChartCone> WithCurves =
+        [.. Reference.Charts.Charts.SelectMany(c => c.Cones).Where(c => c.HasRates && c.Curve(new(60)) is not null)];
 
     private static readonly Gen<BendingCurve> AnyCurve = Gen.Int[0, WithCurves.Count - 1].Select(i => WithCurves[i].Curve(new(60))!);
 
     public static TheoryData<string, string, string, string> Computed =>
-        [.. CsvFile.Read("Vectors/computed-end-points.csv").Select(r => (r["cone"], r["rate_celsius_per_hour"], r["celsius"], r["tolerance_celsius"]))];
+        [
+            .. CsvFile.Read("Vectors/computed-end-points.csv")
+                .Select(r => (r["cone"], r["rate_celsius_per_hour"], r["celsius"], r["tolerance_celsius"])),
+        ];
 
     [Theory]
     [MemberData(nameof(Computed))]
@@ -38,8 +42,8 @@ public class ConeCurveTests
         Assert.Equal(Math.Log(rate), curve.LogK(curve.EndPoint(rate)), 1e-12 * Math.Max(1, Math.Abs(Math.Log(rate)))));
 
     [Fact]
-    public void The_curve_rises_strictly() => Gen.Select(AnyCurve, Gen.Double[700, 1900], Gen.Double[0.001, 100]).Sample((curve, kelvin, step) =>
-        Assert.True(curve.LogK(kelvin + step) > curve.LogK(kelvin)));
+    public void The_curve_rises_strictly() => Gen.Select(AnyCurve, Gen.Double[700, 1900], Gen.Double[0.001, 100])
+        .Sample((curve, kelvin, step) => Assert.True(curve.LogK(kelvin + step) > curve.LogK(kelvin)));
 
     // The slope is the derivative of the curve on both sides of every knot: checked against a central difference.
     [Fact]

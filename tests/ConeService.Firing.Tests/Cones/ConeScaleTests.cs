@@ -12,7 +12,11 @@ public class ConeScaleTests
     [Fact]
     public void The_scale_ascends_from_022_through_01_to_1()
     {
-        string[] ascending = ["022", "021", "020", "010", "09", "07", "06", "05.5", "05", "04", "03.5", "03", "02", "01", "1", "2", "5", "5.5", "6", "7", "10", "14", "15", "20", "23", "31", "31.5", "32", "42"];
+        string[] ascending =
+        [
+            "022", "021", "020", "010", "09", "07", "06", "05.5", "05", "04", "03.5", "03", "02", "01",
+            "1", "2", "5", "5.5", "6", "7", "10", "14", "15", "20", "23", "31", "31.5", "32", "42",
+        ];
         Assert.Equal(ascending, ascending.Select(Cone.Parse).Order().Select(c => c.ToString()));
         Assert.Equal("1", Scale.Next(Cone.Parse("01"))?.ToString());
         Assert.Equal("01", Scale.Previous(Cone.Parse("1"))?.ToString());
@@ -61,7 +65,8 @@ public class ConeScaleTests
         var describer = new ConeDescriber(Reference.Charts);
         var six = describer.Describe(Cone.Parse("6")).MixUp!;
         var zeroSix = describer.Describe(Cone.Parse("06")).MixUp!;
-        Assert.Equal(("06", -224m, "witness-self-supporting"), (six.Cone, six.CelsiusApart, six.Chart)); // 998 − 1222, printed at 60 °C/h
+        // 998 − 1222, printed at 60 °C/h
+        Assert.Equal(("06", -224m, "witness-self-supporting"), (six.Cone, six.CelsiusApart, six.Chart));
         Assert.Equal(("6", 224m), (zeroSix.Cone, zeroSix.CelsiusApart));
         Assert.Null(describer.Describe(Cone.Parse("42")).MixUp);
     }

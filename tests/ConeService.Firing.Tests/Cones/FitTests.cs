@@ -25,7 +25,8 @@ public class FitTests
     [Fact]
     public void The_shipped_energies_agree_with_the_specification()
     {
-        var shipped = Reference.Dataset.BendingEnergies.Where(e => e.Chart == ConeCharts.DefaultChart).ToDictionary(e => e.Cone, e => (double)e.ActivationEnergyKilojoulesPerMole);
+        var shipped = Reference.Dataset.BendingEnergies.Where(e => e.Chart == ConeCharts.DefaultChart)
+            .ToDictionary(e => e.Cone, e => (double)e.ActivationEnergyKilojoulesPerMole);
         var vectors = CsvFile.Read("Vectors/fitted-energies.csv");
         Assert.Equal(vectors.Count, shipped.Count);
         foreach (var row in vectors) Assert.Equal(Number(row["kilojoules_per_mole"]), shipped[row["cone"]], Number(row["tolerance"]));

@@ -53,7 +53,8 @@ public class PrintedCellTests
         foreach (var row in Rows.Where(r => r["chart"] == chart))
         {
             var rate = row["rate_celsius_per_hour"];
-            if (rate.Length == 0 && Reference.Ask(null, chart).Rate is not null) continue; // a refractories cone without a rate on a chart with one
+            // a refractories cone without a rate on a chart with one
+            if (rate.Length == 0 && Reference.Ask(null, chart).Rate is not null) continue;
             var celsius = decimal.Parse(row["celsius"], CultureInfo.InvariantCulture);
             var reading = reader.Answer(new(celsius), Reference.Ask(rate.Length == 0 ? null : rate + "C/h", chart));
             if (Inverted.Contains((chart, row["cone"], rate))) continue;

@@ -56,7 +56,8 @@ public class ReadingCalculatorTests
         Assert.Equal(("6", "7"), (reading.Reached, reading.Next));
         Assert.InRange(reading.Fraction!.Value, 0.999, 1);
         Assert.Equal("6 and 0.99 of the way to 7", reading.Reading.ToString());
-        var firing = new HeatWorkCalculator(Reference.Charts).Answer(new HeatWorkRequest { Units = "C", Segments = [new(60, 1238.99)] }).Answer;
+        var firing = new HeatWorkCalculator(Reference.Charts)
+            .Answer(new HeatWorkRequest { Units = "C", Segments = [new(60, 1238.99)] }).Answer;
         Assert.Equal(("6", "6 and 0.99 of the way to 7"), (firing.Reached, firing.Reading.ToString()));
     }
 

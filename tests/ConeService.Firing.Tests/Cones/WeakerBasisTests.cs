@@ -41,12 +41,13 @@ public class WeakerBasisTests
         Assert.Equal(6.01, answer.Cones.Single(c => c.Cone == "6").SigmaCelsius, 0.07);
     }
 
-    private static HeatWorkResult Follow(double rate, double celsius, string chart) => new HeatWorkCalculator(Reference.Charts).Answer(new HeatWorkRequest
-    {
-        Units = "C",
-        Chart = chart,
-        Segments = [new(rate, celsius)],
-        Thermocouple = new("S", "iec-60584", SentText.Of("1"), 0),
-        Uncertainty = new(0, 0, 0),
-    });
+    private static HeatWorkResult Follow(double rate, double celsius, string chart) =>
+        new HeatWorkCalculator(Reference.Charts).Answer(new HeatWorkRequest
+        {
+            Units = "C",
+            Chart = chart,
+            Segments = [new(rate, celsius)],
+            Thermocouple = new("S", "iec-60584", SentText.Of("1"), 0),
+            Uncertainty = new(0, 0, 0),
+        });
 }

@@ -17,5 +17,6 @@ internal static class Firings
 
     public static CoolDown Down(double rate) => new CoolDown.AtRate(rate, 20 + Zero);
 
-    public static HeatHistory History(params (double Hours, double Celsius)[] points) => new(points.Select(p => new HeatPoint(p.Hours, p.Celsius + Zero)).ToArray());
+    public static HeatHistory History(params (double Hours, double Celsius)[] points) =>
+        new(points.Select(p => new HeatPoint(p.Hours, p.Celsius + Zero)).ToArray());
 }

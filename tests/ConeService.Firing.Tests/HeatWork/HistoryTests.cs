@@ -13,7 +13,8 @@ public class HistoryTests
     [Fact]
     public void Rates_and_times_are_read_off_the_history()
     {
-        var answer = Calculator.Answer(new HeatWorkRequest { Units = "C", Start = 20, Segments = [new(100, 1120), new(50, 1220, 30)], CoolingRate = 200 }).Answer;
+        var answer = Calculator.Answer(
+            new HeatWorkRequest { Units = "C", Start = 20, Segments = [new(100, 1120), new(50, 1220, 30)], CoolingRate = 200 }).Answer;
         Assert.Equal((1220.0, 2228.0, 780.0), (answer.PeakCelsius, answer.PeakFahrenheit, answer.PeakAtMinutes));
         // 1119 → 1219 °C: 0.01 h at 100 °C/h and 1.98 h at 50 °C/h.
         Assert.Equal(100 / 1.99, answer.RateOverLast100CelsiusPerHour!.Value, 0.01);
@@ -26,8 +27,10 @@ public class HistoryTests
     [Fact]
     public void Units_change_nothing_but_the_numbers_sent()
     {
-        var celsius = Calculator.Answer(new HeatWorkRequest { Units = "C", Start = 20, Segments = [new(60, 1222, 10)], CoolingRate = 250 }).Answer;
-        var fahrenheit = Calculator.Answer(new HeatWorkRequest { Units = "F", Start = 68, Segments = [new(108, 2231.6, 10)], CoolingRate = 450 }).Answer;
+        var celsius = Calculator.Answer(
+            new HeatWorkRequest { Units = "C", Start = 20, Segments = [new(60, 1222, 10)], CoolingRate = 250 }).Answer;
+        var fahrenheit = Calculator.Answer(
+            new HeatWorkRequest { Units = "F", Start = 68, Segments = [new(108, 2231.6, 10)], CoolingRate = 450 }).Answer;
         foreach (var (c, f) in celsius.Cones.Zip(fahrenheit.Cones)) Assert.Equal(c.MarginCelsius, f.MarginCelsius, 1e-3);
     }
 
@@ -40,7 +43,8 @@ public class HistoryTests
         Assert.InRange(natural, steady, steady + 0.02);
         // Chords of the exponential, against a thousand times finer ones.
         var tau = 1202.0 / 250;
-        HeatPoint[] fine = [.. Enumerable.Range(0, 60_001).Select(i => new HeatPoint(tau * i / 10_000, 20 + Zero + (1202 * Math.Exp(-i / 10_000.0))))];
+        HeatPoint[] fine =
+            [.. Enumerable.Range(0, 60_001).Select(i => new HeatPoint(tau * i / 10_000, 20 + Zero + (1202 * Math.Exp(-i / 10_000.0))))];
         Assert.Equal(HeatIntegral.Progress(Curve("6"), new(fine)), natural - 1, 3e-5);
     }
 
@@ -50,7 +54,9 @@ public class HistoryTests
         var answer = Calculator.Answer(new HeatWorkRequest { Units = "C", Segments = [new(null, 1222)] }).Answer;
         Assert.Contains(answer.Assumed, a => a.Parameter == "fullSpeedRate");
         Assert.Contains(answer.Warnings, w => w.Code == "full-speed-assumed");
-        Assert.DoesNotContain(Calculator.Answer(new HeatWorkRequest { Units = "C", Segments = [new(null, 1222)], FullSpeedRate = 200 }).Answer.Warnings, w => w.Code == "full-speed-assumed");
+        Assert.DoesNotContain(
+            Calculator.Answer(new HeatWorkRequest { Units = "C", Segments = [new(null, 1222)], FullSpeedRate = 200 }).Answer.Warnings,
+            w => w.Code == "full-speed-assumed");
     }
 
     [Theory]
@@ -59,7 +65,8 @@ public class HistoryTests
     [InlineData("reduction", "small", "small-cones", true)]
     public void Warnings_say_what_is_not_modelled(string atmosphere, string chart, string code, bool warned)
     {
-        var answer = Calculator.Answer(new HeatWorkRequest { Units = "C", Segments = [new(60, 1222)], Atmosphere = atmosphere, Chart = chart }).Answer;
+        var answer = Calculator.Answer(
+            new HeatWorkRequest { Units = "C", Segments = [new(60, 1222)], Atmosphere = atmosphere, Chart = chart }).Answer;
         Assert.Equal(warned, answer.Warnings.Any(w => w.Code == code));
     }
 
@@ -73,7 +80,8 @@ public class HistoryTests
     [InlineData(60, 1222, "thermocouple-beyond-range")]
     public void Warnings_say_how_far_the_answer_reaches(double rate, double peak, string? code)
     {
-        var warnings = Calculator.Answer(new HeatWorkRequest { Units = "C", Segments = [new(rate, peak)] }).Answer.Warnings.Select(w => w.Code);
+        var warnings = Calculator.Answer(new HeatWorkRequest { Units = "C", Segments = [new(rate, peak)] }).Answer.Warnings
+            .Select(w => w.Code);
         if (code is null) Assert.Empty(warnings);
         else Assert.Contains(code, warnings);
     }
@@ -82,9 +90,11 @@ public class HistoryTests
     [Fact]
     public void A_log_tells_what_its_programme_tells()
     {
-        var programme = Calculator.Answer(new HeatWorkRequest { Units = "C", Start = 20, Segments = [new(100, 1100), new(60, 1222, 10)] }).Answer;
+        var programme = Calculator.Answer(
+            new HeatWorkRequest { Units = "C", Start = 20, Segments = [new(100, 1100), new(60, 1222, 10)] }).Answer;
         List<LogSample> samples = [];
-        for (var minute = 0.0; minute <= 648 + 122 + 10; minute += 0.5) samples.Add(new(minute, minute < 648 ? 20 + (minute / 0.6) : Math.Min(1222, 1100 + minute - 648)));
+        for (var minute = 0.0; minute <= 648 + 122 + 10; minute += 0.5)
+            samples.Add(new(minute, minute < 648 ? 20 + (minute / 0.6) : Math.Min(1222, 1100 + minute - 648)));
         var log = Calculator.Answer(new HeatWorkRequest { Units = "C", Log = samples }).Answer;
         Assert.Equal((programme.Reached, programme.Next), (log.Reached, log.Next));
         foreach (var (p, l) in programme.Cones.Zip(log.Cones))

@@ -84,14 +84,18 @@ public class IdentityTests
             // Panels that end at the curve's knots, where its second derivative jumps: printed values are whole °C.
             var cuts = Enumerable.Range(0, 2000).Select(c => c + Zero).Where(c => c > Math.Min(p.From, p.To) && c < Math.Max(p.From, p.To));
             double[] ends = [Math.Min(p.From, p.To), .. cuts, Math.Max(p.From, p.To)];
-            return ends.Zip(ends.Skip(1)).Sum(e => GaussKronrodRule.Integrate(x.Curve.BendRate, e.First, e.Second, out _, out _, 1e-12, 15)) * p.Hours / Math.Abs(p.To - p.From);
+            return ends.Zip(ends.Skip(1))
+                .Sum(e => GaussKronrodRule.Integrate(x.Curve.BendRate, e.First, e.Second, out _, out _, 1e-12, 15))
+                * p.Hours / Math.Abs(p.To - p.From);
         });
         Assert.Equal(1, HeatIntegral.Progress(x.Curve, x.History) / quadrature, 1e-9);
     }, iter: 100);
 
     // Up, hold and down in closed form: I = K(T_p)(1/b_up + 1/b_down) + k(T_p)·t_hold.
     [Fact]
-    public void Up_hold_and_down_have_a_closed_form() => Gen.Select(AnyCurve, Gen.Double[5, 600], Gen.Double[5, 600], Gen.Double[0, 5]).Sample((curve, up, down, hold) =>
+    public void Up_hold_and_down_have_a_closed_form() => Gen.Select(
+        AnyCurve, Gen.Double[5, 600], Gen.Double[5, 600], Gen.Double[0, 5])
+        .Sample((curve, up, down, hold) =>
     {
         var peak = curve.EndPoint(60);
         var expected = (curve.K(peak) * ((1 / up) + (1 / down))) + (curve.BendRate(peak) * hold);
@@ -123,7 +127,12 @@ public class IdentityTests
     private static HeatHistory Split(HeatHistory history, int parts)
     {
         var points = history.Points.ToArray();
-        HeatPoint[] split = [points[0], .. points.Zip(points.Skip(1)).SelectMany(p => Enumerable.Range(1, parts).Select(i => Between(p.First, p.Second, (double)i / parts)))];
+        HeatPoint[] split =
+        [
+            points[0],
+            .. points.Zip(points.Skip(1))
+                .SelectMany(p => Enumerable.Range(1, parts).Select(i => Between(p.First, p.Second, (double)i / parts))),
+        ];
         return new(split);
     }
 

@@ -79,7 +79,8 @@ public class LogTests
     [InlineData("minutes,\"C", "0,20\n1,30", "csv-malformed", "line 1")]
     public async Task A_log_that_cannot_be_used_names_the_line(string header, string lines, string code, string field)
     {
-        var refused = await Assert.ThrowsAsync<RefusedException>(() => Read(header, lines.Split('\n'), header.Contains('F', StringComparison.Ordinal) ? "C" : null));
+        var refused = await Assert.ThrowsAsync<RefusedException>(
+            () => Read(header, lines.Split('\n'), header.Contains('F', StringComparison.Ordinal) ? "C" : null));
         Assert.All(refused.Findings, finding =>
         {
             Assert.Equal((code, field), (finding.Code, finding.Field));
@@ -107,16 +108,20 @@ public class LogTests
     [Fact]
     public async Task A_line_that_is_too_long_is_refused_with_its_number()
     {
-        var refused = await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", ["0,20", "1,30," + new string('x', CsvLogReader.LongestLine), "2,40"]));
+        var refused = await Assert.ThrowsAsync<RefusedException>(
+            () => Read("minutes,C", ["0,20", "1,30," + new string('x', CsvLogReader.LongestLine), "2,40"]));
         Assert.Equal("line 3", Assert.Single(refused.Findings).Field);
         // Longer than the reader's buffer, and never ending.
-        var endless = await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", ["0,20", "1,\"" + string.Concat(Enumerable.Repeat("30\n", 100_000))]));
+        var endless = await Assert.ThrowsAsync<RefusedException>(
+            () => Read("minutes,C", ["0,20", "1,\"" + string.Concat(Enumerable.Repeat("30\n", 100_000))]));
         Assert.Equal(("csv-malformed", "line 3"), (Assert.Single(endless.Findings).Code, endless.Findings[0].Field));
     }
 
     [Fact]
     public async Task A_log_full_of_errors_stops_after_twenty() =>
-        Assert.Equal(20, (await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", Enumerable.Repeat("x,y", 500)))).Findings.Count);
+        Assert.Equal(
+            20,
+            (await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", Enumerable.Repeat("x,y", 500)))).Findings.Count);
 
     [Fact]
     public async Task A_few_late_samples_are_sorted_and_told()
@@ -200,12 +205,16 @@ public class LogTests
 
     private static string[] Lines() => Lines(Ramp);
 
-    private static string[] Lines((double Minutes, double Celsius)[] samples) => [.. samples.Select(s => FormattableString.Invariant($"{s.Minutes},{s.Celsius}"))];
+    private static string[] Lines((double Minutes, double Celsius)[] samples) =>
+        [.. samples.Select(s => FormattableString.Invariant($"{s.Minutes},{s.Celsius}"))];
 
     private static void Same(CleanLog log)
     {
         Assert.Equal(Ramp.Length, log.Used);
-        foreach (var (i, (minutes, celsius)) in Ramp.Index()) Assert.Equal((minutes, celsius), (Math.Round(log.History.Points[i].Hours * 60, 9), Math.Round(log.History.Points[i].Kelvin - 273.15, 9)));
+        foreach (var (i, (minutes, celsius)) in Ramp.Index())
+            Assert.Equal(
+                (minutes, celsius),
+                (Math.Round(log.History.Points[i].Hours * 60, 9), Math.Round(log.History.Points[i].Kelvin - 273.15, 9)));
     }
 
     private static Task<CleanLog> Read(string header, IEnumerable<string> lines, string? units = null) =>

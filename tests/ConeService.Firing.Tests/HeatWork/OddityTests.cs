@@ -118,7 +118,8 @@ public sealed partial class OddityTests
     {
         string[] files = [.. SourceFiles.Of("HeatWork"), .. SourceFiles.Of("Cones")];
         var words = Reference.Dataset.Charts.SelectMany(c => new[] { c.ConeForm, c.Composition }).ToHashSet(StringComparer.Ordinal);
-        var charts = Reference.Dataset.Charts.Select(c => c.Id).Where(id => id != ConeCharts.DefaultChart).ToHashSet(StringComparer.Ordinal);
+        var charts = Reference.Dataset.Charts.Select(c => c.Id).Where(id => id != ConeCharts.DefaultChart)
+            .ToHashSet(StringComparer.Ordinal);
         var cones = Reference.Dataset.Cones.Select(c => c.Id).ToHashSet(StringComparer.Ordinal);
 
         Assert.All(files, file =>
@@ -128,7 +129,8 @@ public sealed partial class OddityTests
             Assert.True(found.Count == 0, $"{Path.GetFileName(file)} asks for {string.Join(", ", found)}");
         });
         Assert.DoesNotContain(
-            Literals().Matches(File.ReadAllText(files.Single(f => Path.GetFileName(f) == "HeatWorkWarnings.cs"))).Select(m => m.Groups[1].Value),
+            Literals().Matches(File.ReadAllText(files.Single(f => Path.GetFileName(f) == "HeatWorkWarnings.cs")))
+                .Select(m => m.Groups[1].Value),
             cones.Contains);
     }
 
@@ -136,7 +138,8 @@ public sealed partial class OddityTests
         Reference.Dataset.BendingEnergies.Where(e => e.Chart == chart && e.Oddity == oddity).Select(e => e.Cone);
 
     private static IReadOnlyList<HeatWarning> Warnings(string? chart, double peak, string? atmosphere = null) =>
-        Calculator.Answer(new HeatWorkRequest { Units = "C", Segments = [new(60, peak)], Chart = chart, Atmosphere = atmosphere }).Answer.Warnings;
+        Calculator.Answer(
+            new HeatWorkRequest { Units = "C", Segments = [new(60, peak)], Chart = chart, Atmosphere = atmosphere }).Answer.Warnings;
 
     [GeneratedRegex("\"([^\"\n]*)\"")]
     private static partial Regex Literals();

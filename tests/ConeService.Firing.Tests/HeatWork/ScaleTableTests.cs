@@ -78,7 +78,8 @@ public class ScaleTableTests
         var log = Log(t => 20 + (1250 * Math.Sin(Math.PI * t)), 24, 86_400);
         var bins = new ResidenceHistogram(log).Bins().ToList();
         Assert.Equal(24, bins.Sum(b => b.Hours), 1e-6);
-        foreach (var curve in Curves.Where((_, i) => i % 9 == 0)) Assert.Equal(1, bins.Sum(b => b.Hours * curve.BendRate(b.Kelvin)) / HeatIntegral.Progress(curve, log), 1e-3);
+        foreach (var curve in Curves.Where((_, i) => i % 9 == 0))
+            Assert.Equal(1, bins.Sum(b => b.Hours * curve.BendRate(b.Kelvin)) / HeatIntegral.Progress(curve, log), 1e-3);
         Assert.Equal(1, bins.Sum(b => b.Hours * Curve("6").BendRate(b.Kelvin)) / HeatIntegral.Progress(Curve("6"), log), 1e-4);
     }
 
@@ -114,7 +115,8 @@ public class ScaleTableTests
             {
                 var exact = HeatIntegral.Progress(curves[i], log);
                 // What is a billionth of the way moves no cone, and no firing goes a billion times past one.
-                if (exact is > 1e-9 and < 1e9) Assert.True(Math.Abs((progress[i] / exact) - 1) < 1e-9, $"{name}, curve {i}: {progress[i]} for {exact}");
+                if (exact is > 1e-9 and < 1e9)
+                    Assert.True(Math.Abs((progress[i] / exact) - 1) < 1e-9, $"{name}, curve {i}: {progress[i]} for {exact}");
             }
         }
     }

@@ -13,7 +13,9 @@ public class SolverTests
 
     // Source: hand arithmetic with heat-work specification section 3: b = (K(Tp)−K(Ts))/(1−I₀−K(Tp)/c−k·t).
     [Fact]
-    public void The_last_rate_is_that_of_the_closed_form() => Gen.Select(Gen.Double[1190, 1235], Gen.Double[200, 400], Gen.Double[0, 4]).Sample((peak, cooling, minutes) =>
+    public void The_last_rate_is_that_of_the_closed_form() => Gen.Select(
+        Gen.Double[1190, 1235], Gen.Double[200, 400], Gen.Double[0, 4])
+        .Sample((peak, cooling, minutes) =>
     {
         var (curve, from, to) = (Curve("6"), 1100 + Zero, peak + Zero);
         HeatProgramme programme = new(20 + Zero, [new(100, from), new(7, to, minutes / 60)], 150, Down(cooling));
@@ -25,7 +27,9 @@ public class SolverTests
     });
 
     [Fact]
-    public void Whatever_is_solved_puts_the_cone_just_down() => Gen.Select(Gen.Int[0, 2], Gen.Double[1150, 1222], Gen.Double[20, 300]).Sample((what, peak, rate) =>
+    public void Whatever_is_solved_puts_the_cone_just_down() => Gen.Select(
+        Gen.Int[0, 2], Gen.Double[1150, 1222], Gen.Double[20, 300])
+        .Sample((what, peak, rate) =>
     {
         var curve = Curve("6");
         var programme = Ramp(rate, peak, 3, Down(300));
@@ -75,9 +79,11 @@ public class SolverTests
     [Fact]
     public void A_question_must_say_what_it_asks_for_and_of_which_cone()
     {
-        var refused = Assert.Throws<RefusedException>(() => Solver.Answer(new() { Units = "C", Segments = [new(60, 1222)], Find = "power", Cone = new("6", SentKind.Number) }));
+        var refused = Assert.Throws<RefusedException>(() => Solver.Answer(
+            new() { Units = "C", Segments = [new(60, 1222)], Find = "power", Cone = new("6", SentKind.Number) }));
         Assert.Equal(["find-unknown", "cone-as-number"], refused.Findings.Select(f => f.Code));
     }
 
-    private static SolveRequest Ask(string find, ProgrammeSegment segment) => new() { Units = "C", Segments = [segment], Find = find, Cone = SentText.Of("6") };
+    private static SolveRequest Ask(string find, ProgrammeSegment segment) =>
+        new() { Units = "C", Segments = [segment], Find = find, Cone = SentText.Of("6") };
 }

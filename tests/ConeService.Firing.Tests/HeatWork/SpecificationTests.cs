@@ -9,7 +9,9 @@ namespace ConeService.Firing.Tests.HeatWork;
 public class SpecificationTests
 {
     private static readonly Dictionary<string, (double Expected, double Tolerance)> Vectors = CsvFile.Read("Vectors/heat-work.csv")
-        .ToDictionary(r => r["id"], r => (double.Parse(r["expected"], CultureInfo.InvariantCulture), double.Parse(r["tolerance"], CultureInfo.InvariantCulture)));
+        .ToDictionary(
+            r => r["id"],
+            r => (double.Parse(r["expected"], CultureInfo.InvariantCulture), double.Parse(r["tolerance"], CultureInfo.InvariantCulture)));
 
     [Fact]
     public void A_hold_at_the_end_point_bends_cone_6_from_nothing()
@@ -57,7 +59,8 @@ public class SpecificationTests
     public void A_lower_peak_needs_a_hold(int drop) =>
         Check($"drop-{drop}", 60 * ProgrammeSolver.Hold(Curve("6"), Ramp(60, 1222 - drop), 0).Value!.Value);
 
-    private static ScaleWork Measure(HeatProgramme programme) => new ConeCurves(Reference.Charts.Default, 60).Measure(programme.ToHistory());
+    private static ScaleWork Measure(HeatProgramme programme) =>
+        new ConeCurves(Reference.Charts.Default, 60).Measure(programme.ToHistory());
 
     private static (string, string) Names(ScaleWork work) => (work.Reached!.Cone.Cone.ToString(), work.Next!.Cone.Cone.ToString());
 

@@ -18,7 +18,8 @@ public class UncertaintyTests
         foreach (var row in CsvFile.Read("Vectors/thermocouple-tolerances.csv"))
         {
             double Number(string name) => double.Parse(row[name], CultureInfo.InvariantCulture);
-            var tolerance = Reference.Dataset.ThermocoupleTolerances.Single(t => (t.Type, t.Standard, t.Class) == (row["type"], row["standard"], row["class"]));
+            var tolerance = Reference.Dataset.ThermocoupleTolerances
+                .Single(t => (t.Type, t.Standard, t.Class) == (row["type"], row["standard"], row["class"]));
             Assert.Equal(Number("tolerance_celsius"), ThermocoupleTolerance.At(tolerance, Number("celsius")), Number("precision"));
         }
     }
@@ -29,7 +30,11 @@ public class UncertaintyTests
     [InlineData("K", "2", 1222, false)]
     [InlineData("S", "2", 1400, true)]
     public void A_standard_covers_its_range(string type, string kind, double celsius, bool covered) =>
-        Assert.Equal(covered, ThermocoupleTolerance.Covers(Reference.Dataset.ThermocoupleTolerances.Single(t => (t.Type, t.Standard, t.Class) == (type, "iec-60584", kind)), celsius));
+        Assert.Equal(
+            covered,
+            ThermocoupleTolerance.Covers(
+                Reference.Dataset.ThermocoupleTolerances.Single(t => (t.Type, t.Standard, t.Class) == (type, "iec-60584", kind)),
+                celsius));
 
     [Theory]
     [InlineData(-8)]
@@ -58,7 +63,12 @@ public class UncertaintyTests
     {
         const int draws = 4000;
         var calculator = new HeatWorkCalculator(Reference.Charts);
-        var result = calculator.Answer(new HeatWorkRequest { Units = "C", Segments = [new(rate, peak, holdMinutes)], Thermocouple = new("K", "iec-60584", SentText.Of("2"), 30) });
+        var result = calculator.Answer(new HeatWorkRequest
+        {
+            Units = "C",
+            Segments = [new(rate, peak, holdMinutes)],
+            Thermocouple = new("K", "iec-60584", SentText.Of("2"), 30),
+        });
         var answer = result.Answer.Cones.Single(c => c.Cone == name);
         var (curve, history) = (Curve(name), Ramp(rate, peak, holdMinutes).ToHistory());
         var random = new Random(20261125);

@@ -43,14 +43,17 @@ public class WitnessTests
         Assert.Null(answer.Firings[0].Offset.Celsius);
         // Source: the chart prints 1222 °C for cone 6 at 60 °C/h; the programme ends there.
         Assert.Equal(0, answer.Firings[0].Offset.AtLeastCelsius!.Value, 0.05);
-        Assert.Equal(0, Comparer.Answer(Firing(new WitnessCone(SentText.Of("6"), Clock: 6))).Answer.Firings[0].Offset.AtLeastCelsius!.Value, 0.05);
+        Assert.Equal(
+            0, Comparer.Answer(Firing(new WitnessCone(SentText.Of("6"), Clock: 6))).Answer.Firings[0].Offset.AtLeastCelsius!.Value, 0.05);
     }
 
     [Fact]
     public void Cones_that_contradict_each_other_are_named()
     {
         var (answer, _) = Comparer.Answer(Firing(Cone("6", "standing"), Cone("7", "down")));
-        Assert.Contains(answer.Firings[0].Contradictions, c => c.ToString().Contains("Cone 7 went further than cone 6", StringComparison.Ordinal));
+        Assert.Contains(
+            answer.Firings[0].Contradictions,
+            c => c.ToString().Contains("Cone 7 went further than cone 6", StringComparison.Ordinal));
         Assert.True(answer.Firings[0].Offset.StandardErrorCelsius > 10);
     }
 
@@ -62,11 +65,13 @@ public class WitnessTests
     [InlineData("/observations/0/degrees", null, null, double.NaN)]
     public void A_witness_cone_must_be_described_once(string field, string? look, double? clock, double? degrees)
     {
-        var refused = Assert.Throws<RefusedException>(() => Comparer.Answer(Firing(new WitnessCone(SentText.Of("6"), look, clock, degrees))));
+        var refused = Assert.Throws<RefusedException>(
+            () => Comparer.Answer(Firing(new WitnessCone(SentText.Of("6"), look, clock, degrees))));
         Assert.Equal(field, Assert.Single(refused.Findings).Field);
     }
 
-    private static CompareRequest Firing(params WitnessCone[] cones) => new() { Units = "C", Segments = [new(60, 1222)], Observations = cones };
+    private static CompareRequest Firing(params WitnessCone[] cones) =>
+        new() { Units = "C", Segments = [new(60, 1222)], Observations = cones };
 
     private static WitnessCone Cone(string cone, string look) => new(SentText.Of(cone), look);
 }

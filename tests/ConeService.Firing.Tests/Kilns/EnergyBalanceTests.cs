@@ -36,7 +36,8 @@ public class EnergyBalanceTests
     }, iter: 60);
 
     // Source: Kirchhoff's integral of k(t) = 0.09 + 1e-4·t through the wall of a 400 mm cube, area (1 + 1.08·x/0.4)²,
-    // with the surface balance 0.8·σ(T⁴ − T₀⁴) + 1.6·ΔT^(4/3) solved by MathNet.Numerics; and 0.0005 kg/s per m² of air at 1100 J/(kg K).
+    // with the surface balance 0.8·σ(T⁴ − T₀⁴) + 1.6·ΔT^(4/3) solved by MathNet.Numerics; and 0.0005 kg/s per m² of air
+    // at 1100 J/(kg K).
     [Fact]
     public void A_kiln_that_is_held_for_days_needs_what_its_wall_and_leak_let_through()
     {

@@ -34,7 +34,8 @@ public class PublishedHeatTests
     [Fact]
     public void Fired_clay_has_the_specified_heat() => Assert.Equal(1194, Clay("fired-clay").At(1000), 9);
 
-    // Source: the primitive by hand, 300 to 1000 K: 1128·700 + 0.051·(10⁶ − 9·10⁴) − 3.6e7·(1/300 − 1/1000) = 789600 + 46410 − 84000.
+    // Source: the primitive by hand, 300 to 1000 K: 1128·700 + 0.051·(10⁶ − 9·10⁴) − 3.6e7·(1/300 − 1/1000)
+    // = 789600 + 46410 − 84000.
     [Fact]
     public void Heat_between_two_temperatures_is_the_integral() => Assert.Equal(752010, Clay("fired-clay").Between(300, 1000), 6);
 

@@ -12,7 +12,10 @@ public class CandlingTests
     [InlineData("24", "4 h")]
     public void Each_begun_step_of_thickness_adds_an_hour(string thickness, string longer)
     {
-        var piece = Loads.Piece("tile", "mid-range-stoneware-light", state: "bone-dry") with { ThickestMillimetres = Loads.Number(thickness) };
+        var piece = Loads.Piece("tile", "mid-range-stoneware-light", state: "bone-dry") with
+        {
+            ThickestMillimetres = Loads.Number(thickness),
+        };
         var answer = Loads.Check.Check(Loads.Load(Loads.Electric, Loads.Firing("bisque", "06", "oxidation"), piece));
         var instead = Assert.Single(answer.Pieces[0].Reasons).Instead!.ToString();
 

@@ -27,8 +27,8 @@ public class FitStepTests
         Assert.Equal([90m, 200, 600, 900], fit.Segments.Take(4).Select(s => s.TargetCelsius));
     }
 
-    // Two hours for ordinary walls, and 20 min for each of 25 − 12 mm: 380 min. Wet: eight hours, and 20 min for each of 20 − 12 mm: 640
-    // min.
+    // Two hours for ordinary walls, and 20 min for each of 25 − 12 mm: 380 min. Wet: eight hours, and 20 min for each of
+    // 20 − 12 mm: 640 min.
     [Theory]
     [InlineData("bisque-slow", "06", 25, "bone-dry", 380, false)]
     [InlineData("bone-china", "9", 20, "wet", 640, true)]

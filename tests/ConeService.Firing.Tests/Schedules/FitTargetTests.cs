@@ -118,7 +118,8 @@ public class FitTargetTests
         Assert.All(
             [
                 "cooling-limit-thickness", "drying-hold-glaze", "drying-hold-leather-hard", "drying-hold-most",
-                "drying-hold-per-millimetre", "drying-hold-thin", "drying-hold-wet", "drying-temperature", "drying-thickness", "fired-wall-difference",
+                "drying-hold-per-millimetre", "drying-hold-thin", "drying-hold-wet", "drying-temperature",
+                "drying-thickness", "fired-wall-difference",
                 "kiln-cooling-rate", "last-ramp-span", "loading-minutes", "start-temperature",
             ],
             id => Assert.Contains(Reference.Dataset.ScheduleDefaults, d => d.Id == id));

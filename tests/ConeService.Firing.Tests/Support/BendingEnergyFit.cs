@@ -51,7 +51,8 @@ internal static class BendingEnergyFit
                 }
 
                 Add(q - Math.Log(700e3), (2 * i, 1));
-                if (i + 1 < n) Add((unknowns[2 * (i + 1)] - q) / SigmaNeighbour, (2 * i, -1 / SigmaNeighbour), (2 * (i + 1), 1 / SigmaNeighbour));
+                if (i + 1 < n)
+                    Add((unknowns[2 * (i + 1)] - q) / SigmaNeighbour, (2 * i, -1 / SigmaNeighbour), (2 * (i + 1), 1 / SigmaNeighbour));
             }
 
             var step = normal.Solve(right);
@@ -63,7 +64,8 @@ internal static class BendingEnergyFit
     }
 
     /// <summary>ln G(T;E) with MathNet's Eₙ: T·E₂(E/RT).</summary>
-    public static double LogG(double kelvin, double energy) => Math.Log(kelvin) + Math.Log(SpecialFunctions.ExponentialIntegral(energy / (R * kelvin), 2));
+    public static double LogG(double kelvin, double energy) =>
+        Math.Log(kelvin) + Math.Log(SpecialFunctions.ExponentialIntegral(energy / (R * kelvin), 2));
 
     private static double Predict(double logEnergy, double at60, double rate)
     {

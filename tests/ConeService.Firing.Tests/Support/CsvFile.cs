@@ -7,7 +7,13 @@ internal static class CsvFile
 {
     public static List<Dictionary<string, string>> Read(string path)
     {
-        using var parser = new TextFieldParser(Path.Combine(AppContext.BaseDirectory, path)) { TextFieldType = FieldType.Delimited, Delimiters = [","], HasFieldsEnclosedInQuotes = true, TrimWhiteSpace = false };
+        using var parser = new TextFieldParser(Path.Combine(AppContext.BaseDirectory, path))
+        {
+            TextFieldType = FieldType.Delimited,
+            Delimiters = [","],
+            HasFieldsEnclosedInQuotes = true,
+            TrimWhiteSpace = false,
+        };
         var header = parser.ReadFields()!;
         var rows = new List<Dictionary<string, string>>();
         while (!parser.EndOfData) rows.Add(header.Zip(parser.ReadFields()!).ToDictionary(p => p.First, p => p.Second));

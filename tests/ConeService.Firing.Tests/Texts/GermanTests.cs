@@ -72,10 +72,12 @@ public class GermanTests
         var finding = Assert.Single(Firing.Cones.Convert(new([line])).Lines[0].Problems);
         Assert.Equal("cone-as-number", finding.Code);
         Assert.Equal(
-            "Ein Kegel ist Text: „06“ und „6“ sind zwei Kegel, die mehr als 200 °C auseinanderliegen, und als Zahlen sind sie gleich.",
+            "Ein Kegel ist Text: „06“ und „6“ sind zwei Kegel, die mehr als 200 °C auseinanderliegen, "
+            + "und als Zahlen sind sie gleich.",
             await InGerman(() => finding.Message.ToString()));
         Assert.Equal(
-            "Kegel 6 oder Kegel 06? Setzen Sie den gemeinten in Anführungszeichen.", await InGerman(() => finding.LikelyMistake!.ToString()));
+            "Kegel 6 oder Kegel 06? Setzen Sie den gemeinten in Anführungszeichen.",
+            await InGerman(() => finding.LikelyMistake!.ToString()));
     }
 
     [Fact]

@@ -16,7 +16,8 @@ internal static class CardEndpoints
             .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).Problems(404);
 
     /// <summary>A card to embed.</summary>
-    /// <remarks><c>cone-6</c>, <c>cone-06</c> …: the end points of one cone on every chart, as a page without script for an iframe.</remarks>
+    /// <remarks><c>cone-6</c>, <c>cone-06</c> …: the end points of one cone on every chart, as a page without script for an
+    /// iframe.</remarks>
     /// <param name="card">Name of the card: cone-, then the cone.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult One(string card, SnapshotHolder snapshots)

@@ -21,30 +21,39 @@ internal static class ConeCard
             .AppendLine(CultureInfo.InvariantCulture, $"<h1>Cone {HtmlPage.Encode(cone.Cone)}</h1>");
         if (cone.MixUp is { } mixUp)
         {
-            body.AppendLine(CultureInfo.InvariantCulture, $"<p><strong>Not cone {HtmlPage.Encode(mixUp.Cone)}.</strong> {HtmlPage.Encode(mixUp.Message.ToString())}</p>");
+            body.AppendLine(CultureInfo.InvariantCulture,
+                $"<p><strong>Not cone {HtmlPage.Encode(mixUp.Cone)}.</strong> {HtmlPage.Encode(mixUp.Message.ToString())}</p>");
         }
 
         if (cone.EndPoints.FirstOrDefault(p => p.Chart == reference.Cones.DefaultChart && p.RateCelsiusPerHour == LeadRate) is { } lead)
         {
-            body.AppendLine(CultureInfo.InvariantCulture, $"<p class=\"lead\"><strong>{lead.Celsius} °C ({Whole(lead.Fahrenheit)} °F)</strong> at {Rate(lead.RateCelsiusPerHour)}, {HtmlPage.Encode(titles[lead.Chart])}.</p>");
+            body.AppendLine(CultureInfo.InvariantCulture,
+                $"<p class=\"lead\"><strong>{lead.Celsius} °C ({Whole(lead.Fahrenheit)} °F)</strong> "
+                + $"at {Rate(lead.RateCelsiusPerHour)}, {HtmlPage.Encode(titles[lead.Chart])}.</p>");
         }
 
         body.AppendLine("<div class=\"wide\"><table><caption>Where it goes down, chart by chart</caption>")
-            .AppendLine("<thead><tr><th scope=\"col\">Chart</th><th scope=\"col\" class=\"n\">Heating rate</th><th scope=\"col\" class=\"n\">°C</th><th scope=\"col\" class=\"n\">°F</th><th scope=\"col\">How sure</th></tr></thead>");
+            .Append("<thead><tr><th scope=\"col\">Chart</th><th scope=\"col\" class=\"n\">Heating rate</th>")
+            .Append("<th scope=\"col\" class=\"n\">°C</th><th scope=\"col\" class=\"n\">°F</th>")
+            .AppendLine("<th scope=\"col\">How sure</th></tr></thead>");
         // The chart that answers by default comes first; the others as the package orders them.
         foreach (var chart in cone.EndPoints.GroupBy(p => p.Chart).OrderByDescending(g => g.Key == reference.Cones.DefaultChart))
         {
-            body.Append(CultureInfo.InvariantCulture, $"<tbody><tr><th scope=\"rowgroup\" rowspan=\"{chart.Count()}\">{HtmlPage.Encode(titles[chart.Key])}</th>");
+            body.Append(CultureInfo.InvariantCulture,
+                $"<tbody><tr><th scope=\"rowgroup\" rowspan=\"{chart.Count()}\">{HtmlPage.Encode(titles[chart.Key])}</th>");
             body.AppendJoin("<tr>", chart.Select(p => string.Create(CultureInfo.InvariantCulture,
-                $"<td class=\"n\">{Rate(p.RateCelsiusPerHour)}</td><td class=\"n\">{p.Celsius}</td><td class=\"n\">{Whole(p.Fahrenheit)}</td><td>{Trust(p.Confidence)}</td></tr>\n")));
+                $"<td class=\"n\">{Rate(p.RateCelsiusPerHour)}</td><td class=\"n\">{p.Celsius}</td>"
+                + $"<td class=\"n\">{Whole(p.Fahrenheit)}</td><td>{Trust(p.Confidence)}</td></tr>\n")));
             body.AppendLine("</tbody>");
         }
 
         body.AppendLine("</table></div>");
-        body.AppendLine(CultureInfo.InvariantCulture, $"""
-            <p>A figure for a cone means something only with its chart and its heating rate over the last 100 °C. A witness cone beside the ware decides, not the meter.</p>
-            <p class="small">Source: {HtmlPage.Encode(string.Join("; ", cone.Sources.Select(id => dataset.Sources.First(s => s.Id == id).Citation)))}. Data package {HtmlPage.Encode(cone.DatasetVersion)}, {HtmlPage.Encode(dataset.License)}.</p>
-            """);
+        var sources = string.Join("; ", cone.Sources.Select(id => dataset.Sources.First(s => s.Id == id).Citation));
+        body.Append("<p>A figure for a cone means something only with its chart and its heating rate over the last 100 °C. ")
+            .Append("A witness cone beside the ware decides, not the meter.</p>\n")
+            .Append(CultureInfo.InvariantCulture, $"<p class=\"small\">Source: {HtmlPage.Encode(sources)}. ")
+            .Append(CultureInfo.InvariantCulture, $"Data package {HtmlPage.Encode(cone.DatasetVersion)}, ")
+            .AppendLine(CultureInfo.InvariantCulture, $"{HtmlPage.Encode(dataset.License)}.</p>");
         return HtmlPage.Render("Cone " + cone.Cone, body.ToString());
     }
 

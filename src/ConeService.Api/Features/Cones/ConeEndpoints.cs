@@ -21,7 +21,8 @@ internal static class ConeEndpoints
         snapshots.Current.Prepare("cones", static r => JsonBody.Cacheable(r.Cones.List()));
 
     /// <summary>One cone.</summary>
-    /// <remarks>Its neighbours, the cone it is confused with and how far apart they are, every printed end point, and why charts differ.</remarks>
+    /// <remarks>Its neighbours, the cone it is confused with and how far apart they are, every printed end point, and why charts
+    /// differ.</remarks>
     /// <param name="cone">The cone: 06, o6, ^6, cone 6, Δ6, 05.5, 05½.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult One(string cone, SnapshotHolder snapshots)
@@ -32,9 +33,11 @@ internal static class ConeEndpoints
     }
 
     /// <summary>The end point of a cone at a heating rate.</summary>
-    /// <remarks>Printed where the chart prints it, otherwise computed by the curve through the printed values; with uncertainty, basis and sources. Answers <c>1222 °C (2232 °F)</c> as text/plain.</remarks>
+    /// <remarks>Printed where the chart prints it, otherwise computed by the curve through the printed values; with uncertainty,
+    /// basis and sources. Answers <c>1222 °C (2232 °F)</c> as text/plain.</remarks>
     /// <param name="cone">The cone: 06, o6, ^6, cone 6, Δ6, 05.5, 05½.</param>
-    /// <param name="rate">Heating rate over the last 100 °C with its unit: 60C/h, 108F/h, 1C/min. Left out: the chart's usual rate, said in assumed.</param>
+    /// <param name="rate">Heating rate over the last 100 °C with its unit: 60C/h, 108F/h, 1C/min. Left out: the chart's usual
+    /// rate, said in assumed.</param>
     /// <param name="chart">Name of the chart, from /v1/charts. Left out: witness-self-supporting, said in assumed.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>

@@ -17,7 +17,8 @@ internal static class ConversionCsv
 
     private static readonly string[] OutputColumns =
     [
-        "line", .. Columns, "celsius", "fahrenheit", "reached", "next", "fraction", "margin_celsius", "answered_chart", "rate_celsius_per_hour",
+        "line", .. Columns, "celsius", "fahrenheit", "reached", "next", "fraction", "margin_celsius",
+        "answered_chart", "rate_celsius_per_hour",
         "sigma_celsius", "basis", "confidence", "sources", "assumed", "notes", "dataset_version", "problem", "problem_detail",
     ];
 
@@ -118,7 +119,8 @@ internal static class ConversionCsv
         if (findings.Count == 0 && !columns.Contains("cone") && !columns.Contains("temperature"))
         {
             findings.Add(new(
-                FindingCodes.CsvHeaders, "line 1", string.Join(",", record), Message.Of("conversions.columns-missing"), Message.Verbatim([Header])));
+                FindingCodes.CsvHeaders, "line 1", string.Join(",", record),
+                Message.Of("conversions.columns-missing"), Message.Verbatim([Header])));
         }
 
         return findings.Count == 0 ? columns : throw new RefusedException(findings);
@@ -137,5 +139,6 @@ internal static class ConversionCsv
         Message.Verbatim([string.Join(",", columns)]), Message.Of("conversions.comma-in-number")));
 
     private static RefusedException Malformed(Message message) => new(new Finding(
-        FindingCodes.CsvMalformed, "body", null, message, [Message.Of("conversions.csv-allowed")], Message.Of("conversions.csv-malformed")));
+        FindingCodes.CsvMalformed, "body", null, message,
+        [Message.Of("conversions.csv-allowed")], Message.Of("conversions.csv-malformed")));
 }

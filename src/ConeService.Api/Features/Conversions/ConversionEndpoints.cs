@@ -14,7 +14,9 @@ internal static class ConversionEndpoints
             .Describe("convert", Tags.Cones).Answers<ConversionAnswer>(Csv.MediaType).Problems(406, 413, 415);
 
     /// <summary>Up to 1,000 conversions at once.</summary>
-    /// <remarks>Each line holds a cone (answered with its end point) or a temperature (answered with the cone reached). JSON or CSV in and out: the CSV columns are cone, temperature, rate and chart. A bad line gets its problems, the good lines their answers.</remarks>
+    /// <remarks>Each line holds a cone (answered with its end point) or a temperature (answered with the cone reached). JSON or
+    /// CSV in and out: the CSV columns are cone, temperature, rate and chart. A bad line gets its problems, the good lines their
+    /// answers.</remarks>
     /// <param name="body">The request, from JSON or CSV.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>

@@ -47,16 +47,25 @@ internal sealed class FigureFrame
         for (var c = lowest; c <= highest; c += 200)
         {
             var y = Y(c);
-            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"g\" d=\"M{Left} {y:0.#}H{right}\"/><text x=\"{Left - 8}\" y=\"{y + 4:0.#}\" text-anchor=\"end\">{c}</text><text x=\"{right + 8}\" y=\"{y + 4:0.#}\">{(c * 1.8) + 32:0}</text>");
+            svg.Append(CultureInfo.InvariantCulture,
+                $"<path class=\"g\" d=\"M{Left} {y:0.#}H{right}\"/>"
+                + $"<text x=\"{Left - 8}\" y=\"{y + 4:0.#}\" text-anchor=\"end\">{c}</text>"
+                + $"<text x=\"{right + 8}\" y=\"{y + 4:0.#}\">{(c * 1.8) + 32:0}</text>");
         }
 
         foreach (var h in HourMarks())
         {
             var x = X(start + h);
-            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"a\" d=\"M{x:0.#} {bottom}v5\"/><text x=\"{x:0.#}\" y=\"{bottom + 19}\" text-anchor=\"middle\">{h:0.##}</text>");
+            svg.Append(CultureInfo.InvariantCulture,
+                $"<path class=\"a\" d=\"M{x:0.#} {bottom}v5\"/>"
+                + $"<text x=\"{x:0.#}\" y=\"{bottom + 19}\" text-anchor=\"middle\">{h:0.##}</text>");
         }
 
-        svg.Append(CultureInfo.InvariantCulture, $"<path class=\"a\" d=\"M{Left} {Top}V{bottom}H{right}V{Top}\" fill=\"none\"/><text class=\"s\" x=\"{Left - 8}\" y=\"{Top - 10}\" text-anchor=\"end\">°C</text><text class=\"s\" x=\"{right + 8}\" y=\"{Top - 10}\">°F</text><text class=\"s\" x=\"{right}\" y=\"{bottom + 34}\" text-anchor=\"end\">hours</text>");
+        svg.Append(CultureInfo.InvariantCulture,
+            $"<path class=\"a\" d=\"M{Left} {Top}V{bottom}H{right}V{Top}\" fill=\"none\"/>"
+            + $"<text class=\"s\" x=\"{Left - 8}\" y=\"{Top - 10}\" text-anchor=\"end\">°C</text>"
+            + $"<text class=\"s\" x=\"{right + 8}\" y=\"{Top - 10}\">°F</text>"
+            + $"<text class=\"s\" x=\"{right}\" y=\"{bottom + 34}\" text-anchor=\"end\">hours</text>");
     }
 
     /// <summary>Hours from the start at which the axis is marked.</summary>
@@ -83,7 +92,8 @@ internal sealed class FigureFrame
 
             foreach (var at in new[] { first, Math.Min(low, high), Math.Max(low, high), i - 1 }.Distinct())
             {
-                path.Append(CultureInfo.InvariantCulture, $"{(path.Length == 0 ? 'M' : 'L')}{X(points[at].Hours):0.##} {Y(points[at].Celsius):0.##}");
+                path.Append(CultureInfo.InvariantCulture,
+                    $"{(path.Length == 0 ? 'M' : 'L')}{X(points[at].Hours):0.##} {Y(points[at].Celsius):0.##}");
             }
         }
 

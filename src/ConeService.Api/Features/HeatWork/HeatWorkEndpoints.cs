@@ -31,7 +31,9 @@ internal static class HeatWorkEndpoints
     }
 
     /// <summary>What a firing did to the cones.</summary>
-    /// <remarks>A programme or a log as JSON, or a log as text/csv of up to 10 MB: the cone reached, how far to the next, and for every cone of the chart its progress, lean, margin, the minute it went down and the probability that it is down. What was found in a log and done about it is in warnings. Answers a figure as image/svg+xml.</remarks>
+    /// <remarks>A programme or a log as JSON, or a log as text/csv of up to 10 MB: the cone reached, how far to the next, and for
+    /// every cone of the chart its progress, lean, margin, the minute it went down and the probability that it is down. What was
+    /// found in a log and done about it is in warnings. Answers a figure as image/svg+xml.</remarks>
     /// <param name="body">The firing, as JSON or CSV.</param>
     /// <param name="units">With CSV: C or F, when the header does not say.</param>
     /// <param name="chart">With CSV: name of the chart, from /v1/charts.</param>
@@ -63,7 +65,8 @@ internal static class HeatWorkEndpoints
     }
 
     /// <summary>What puts a cone just down.</summary>
-    /// <remarks>A programme and a cone: which peak, which hold, or which rate of the hottest segment puts it just down, given the rest. When nothing does, the answer says why and what would be feasible. Answers a figure as image/svg+xml.</remarks>
+    /// <remarks>A programme and a cone: which peak, which hold, or which rate of the hottest segment puts it just down, given the
+    /// rest. When nothing does, the answer says why and what would be feasible. Answers a figure as image/svg+xml.</remarks>
     /// <param name="body">The programme, the cone and what is asked for.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
@@ -74,12 +77,15 @@ internal static class HeatWorkEndpoints
         if (!figure) return JsonBody.Posted(answer);
         return curve is null
             ? WholeBody.Text(
-                answer, HeatWorkFigure.OfWords($"Cone {answer.Cone} can't be put just down", answer.Why!.ToString()), HeatWorkFigure.ContentType)
+                answer, HeatWorkFigure.OfWords($"Cone {answer.Cone} can't be put just down", answer.Why!.ToString()),
+                HeatWorkFigure.ContentType)
             : WholeBody.Text(answer, HeatWorkFigure.Render(answer.HeatWork!, curve()), HeatWorkFigure.ContentType);
     }
 
     /// <summary>How far the meter is off, by witness cones.</summary>
-    /// <remarks>A log, or several, with what the cones looked like afterwards (down, standing, clock hand or degrees): the offset of the meter with its standard error, per firing and pooled, and whether the observations contradict each other. Answers a figure of the first firing as image/svg+xml.</remarks>
+    /// <remarks>A log, or several, with what the cones looked like afterwards (down, standing, clock hand or degrees): the offset
+    /// of the meter with its standard error, per firing and pooled, and whether the observations contradict each other. Answers a
+    /// figure of the first firing as image/svg+xml.</remarks>
     /// <param name="body">The firings with their witness cones.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>

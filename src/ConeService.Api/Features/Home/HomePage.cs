@@ -7,7 +7,8 @@ internal static class HomePage
 {
     public static void MapHome(this IEndpointRouteBuilder routes) => routes.MapRead("/", Get).WithQuery().ExcludeFromDescription();
 
-    private static IResult Get(SnapshotHolder snapshots) => snapshots.Current.Prepare("home", static r => HtmlPage.Render("ConeService", $"""
+    private static IResult Get(SnapshotHolder snapshots) =>
+        snapshots.Current.Prepare("home", static r => HtmlPage.Render("ConeService", $"""
         <h1>ConeService</h1>
         <p>Firing questions of a shared pottery studio, answered from published tables in which every value names its source.
         Data package {HtmlPage.Encode(r.Dataset.VersionId)}.</p>

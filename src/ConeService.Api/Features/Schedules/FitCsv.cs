@@ -13,7 +13,8 @@ internal static class FitCsv
     [
         "segment", "rate_celsius_per_hour", "rate_fahrenheit_per_hour", "taken_rate_celsius_per_hour", "target_celsius",
         "target_fahrenheit", "hold_minutes", "start_hours", "hold_hours", "end_hours", "stage", "purpose", "atmosphere",
-        "atmosphere_note", "vent", "vent_note", "template_segments", "confidence", "in_words", "schedule", "cone", "chart", "units", "cooling_rate", "dataset_version",
+        "atmosphere_note", "vent", "vent_note", "template_segments", "confidence", "in_words",
+        "schedule", "cone", "chart", "units", "cooling_rate", "dataset_version",
     ];
 
     /// <summary>Writes the programme; blanks stand for what is null in JSON.</summary>

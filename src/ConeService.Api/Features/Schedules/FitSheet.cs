@@ -53,7 +53,8 @@ internal static class FitSheet
         const string line = "<span class=\"line\"></span>";
         body.AppendLine(CultureInfo.InvariantCulture, $"<p>Loaded by {line} Started by {line} Opened by {line}</p>");
         body.Append(CultureInfo.InvariantCulture, $"<p class=\"small\">Computed from data package {E(fit.DatasetVersion)}, ");
-        body.Append(CultureInfo.InvariantCulture, $"chart {E(fit.Chart)}, schedule {E(fit.Schedule.Id)} ({E(Words(fit.Schedule.Confidence))}). ");
+        body.Append(CultureInfo.InvariantCulture,
+            $"chart {E(fit.Chart)}, schedule {E(fit.Schedule.Id)} ({E(Words(fit.Schedule.Confidence))}). ");
         body.AppendLine("The witness cones decide. Local codes, the kiln's manual and licensed practice come first.</p></div>");
         body.AppendLine(CultureInfo.InvariantCulture, $"<div class=\"figure\">{FitFigure.Render(result)}</div>");
         body.Append("<div class=\"sheet\"><div class=\"small\">");

@@ -12,9 +12,11 @@ internal static class TemperatureEndpoints
             .Describe("getConeReached", Tags.Cones).Answers<ConeReading>(OneLine.MediaType).Problems(406);
 
     /// <summary>The cone that a steady ramp to a temperature puts down.</summary>
-    /// <remarks>No hold, instant cooling: the cone reached, the next one, how far between them, and the margin. Answers <c>6 and 0.47 of the way to 7</c> as text/plain.</remarks>
+    /// <remarks>No hold, instant cooling: the cone reached, the next one, how far between them, and the margin. Answers
+    /// <c>6 and 0.47 of the way to 7</c> as text/plain.</remarks>
     /// <param name="temperature">The temperature with its unit: 1222C, 2232F, 1495K.</param>
-    /// <param name="rate">Heating rate over the last 100 °C with its unit: 60C/h, 108F/h, 1C/min. Left out: the chart's usual rate, said in assumed.</param>
+    /// <param name="rate">Heating rate over the last 100 °C with its unit: 60C/h, 108F/h, 1C/min. Left out: the chart's usual
+    /// rate, said in assumed.</param>
     /// <param name="chart">Name of the chart, from /v1/charts. Left out: witness-self-supporting, said in assumed.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>

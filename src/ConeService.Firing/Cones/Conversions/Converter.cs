@@ -73,7 +73,8 @@ internal sealed class Converter(ConeCharts charts)
         if (sent.Kind != SentKind.Text)
         {
             findings.Add(new(
-                FindingCodes.ChartUnknown, field, sent.Text, Message.Of("conversions.chart-is-text"), Message.Verbatim([ConeCharts.DefaultChart])));
+                FindingCodes.ChartUnknown, field, sent.Text, Message.Of("conversions.chart-is-text"),
+                Message.Verbatim([ConeCharts.DefaultChart])));
         }
 
         return sent.Text;
@@ -84,6 +85,7 @@ internal sealed class Converter(ConeCharts charts)
         Message[] allowed = [Message.Of("conversions.a-cone"), Message.Of("conversions.a-temperature")];
         return line is null || line.Cone.IsAbsent
             ? new(FindingCodes.LineEmpty, field("cone"), null, Message.Of("conversions.line-empty"), allowed)
-            : new(FindingCodes.LineAmbiguous, field("temperature"), line.Temperature.Text, Message.Of("conversions.line-ambiguous"), allowed);
+            : new(
+                FindingCodes.LineAmbiguous, field("temperature"), line.Temperature.Text, Message.Of("conversions.line-ambiguous"), allowed);
     }
 }

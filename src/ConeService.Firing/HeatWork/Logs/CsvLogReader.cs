@@ -53,7 +53,8 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
         {
             // Where this row ends is not known, so nothing after it can be read.
             throw new RefusedException([.. samples?.Findings ?? [], new(
-                FindingCodes.CsvMalformed, FieldOf((int)malformed.LineNumber), null, Message.Of("logs.line-unreadable", ("line", malformed.LineNumber)),
+                FindingCodes.CsvMalformed, FieldOf((int)malformed.LineNumber), null,
+                Message.Of("logs.line-unreadable", ("line", malformed.LineNumber)),
                 [Message.Of("logs.quotation-marks"), Longest], Message.Of("logs.quotation-mark-alone"))]);
         }
 
@@ -82,7 +83,8 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
         if (csv.RawRecord.Length > LongestLine)
         {
             throw new RefusedException(new Finding(
-                FindingCodes.CsvMalformed, FieldOf(number), null, Message.Of("logs.line-too-long", ("line", number), ("bytes", LongestLine)),
+                FindingCodes.CsvMalformed, FieldOf(number), null,
+                Message.Of("logs.line-too-long", ("line", number), ("bytes", LongestLine)),
                 [Message.Of("logs.sample-a-line"), Longest], Message.Of("logs.other-line-ends")));
         }
 
@@ -109,13 +111,15 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
         if (cells <= Math.Max(layout.Time, layout.Temperature))
         {
             return new(
-                FindingCodes.CsvMalformed, FieldOf(number), Text(csv.RawRecord), Message.Of("logs.too-few-cells", ("cells", cells), ("columns", layout.Count)),
+                FindingCodes.CsvMalformed, FieldOf(number), Text(csv.RawRecord),
+                Message.Of("logs.too-few-cells", ("cells", cells), ("columns", layout.Count)),
                 [Message.Of("logs.cells-allowed", ("count", layout.Count))], Message.Of("logs.cut-short"));
         }
 
         while (cells > layout.Count && csv.GetSpan(cells - 1).IsEmpty) cells--;
         return cells <= layout.Count ? null : new(
-            FindingCodes.CsvMalformed, FieldOf(number), Text(csv.RawRecord), Message.Of("logs.too-many-cells", ("cells", cells), ("columns", layout.Count)),
+            FindingCodes.CsvMalformed, FieldOf(number), Text(csv.RawRecord),
+            Message.Of("logs.too-many-cells", ("cells", cells), ("columns", layout.Count)),
             [Message.Of("logs.cells-allowed", ("count", layout.Count))],
             layout.Separator == ',' ? Message.Of("logs.comma-in-cell") : Message.Of("logs.separator-in-cell"));
     }
@@ -150,7 +154,8 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
                 return true;
             case TimeForm.Timestamp when LogCells.TryTimestamp(cell, out hours):
                 return true;
-            case TimeForm.Seconds or TimeForm.Minutes or TimeForm.Hours when LogCells.TryNumber(csv, layout.Time, layout.Separator, out hours):
+            case TimeForm.Seconds or TimeForm.Minutes or TimeForm.Hours
+                when LogCells.TryNumber(csv, layout.Time, layout.Separator, out hours):
                 hours /= form switch { TimeForm.Seconds => 3600, TimeForm.Minutes => 60, _ => 1 };
                 return true;
             case TimeForm.ByValue when LogCells.TryNumber(csv, layout.Time, layout.Separator, out _):

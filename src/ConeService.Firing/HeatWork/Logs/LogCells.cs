@@ -33,7 +33,11 @@ internal static class LogCells
         hours = 0;
         Span<char> text = stackalloc char[40];
         if (cell.Length > text.Length || Encoding.UTF8.GetChars(cell, text) is not (> 9 and var length) || text[4] != '-') return false;
-        if (!DateTimeOffset.TryParse(text[..length], CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var moment)) return false;
+        if (!DateTimeOffset.TryParse(text[..length], CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var moment))
+        {
+            return false;
+        }
+
         hours = moment.UtcTicks / (double)TimeSpan.TicksPerHour;
         return true;
     }
@@ -53,7 +57,11 @@ internal static class LogCells
     public static bool TryNumber(ReadOnlySpan<byte> cell, char separator, out double value)
     {
         const NumberStyles plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
-        if (double.TryParse(cell, plain | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out value)) return double.IsFinite(value);
+        if (double.TryParse(cell, plain | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out value))
+        {
+            return double.IsFinite(value);
+        }
+
         // Where commas do not separate cells they are decimal: 1222,5.
         if (separator == ',' || cell.Length > 32 || cell.IndexOf((byte)',') is not (>= 0 and var comma)) return false;
         Span<byte> point = stackalloc byte[32];

@@ -116,7 +116,8 @@ internal static class LogCleaner
         if (duplicates.Count > 0)
         {
             warnings.Add(HeatWarning.At(
-                WarningCodes.DuplicateTimes, Message.Of("logs.duplicate-times", ("count", duplicates.Count), ("differing", differing)), duplicates));
+                WarningCodes.DuplicateTimes,
+                Message.Of("logs.duplicate-times", ("count", duplicates.Count), ("differing", differing)), duplicates));
         }
 
         return kept + 1;

@@ -73,7 +73,9 @@ internal sealed record LogColumns(
     // “Temp (°C)”, “temp_c”, “Elapsed time [min]”: the words and the unit, in lower case. A lost ° is U+FFFD.
     private static string[] Words(string name) =>
         name.ToLowerInvariant()
-            .Replace("°", " ", StringComparison.Ordinal).Replace("º", " ", StringComparison.Ordinal).Replace("\uFFFD", " ", StringComparison.Ordinal)
+            .Replace("°", " ", StringComparison.Ordinal)
+            .Replace("º", " ", StringComparison.Ordinal)
+            .Replace("\uFFFD", " ", StringComparison.Ordinal)
             .Replace("℃", " c ", StringComparison.Ordinal).Replace("℉", " f ", StringComparison.Ordinal)
             .Split([' ', '(', ')', '[', ']', '_', '-', '/', '.'], StringSplitOptions.RemoveEmptyEntries);
 
@@ -105,7 +107,8 @@ internal sealed record LogColumns(
         if (stated is not null && units is not null && stated != units)
         {
             throw new RefusedException(new Finding(
-                FindingCodes.UnitsContradict, "units", units, Message.Of("logs.units-contradict", ("header", name), ("stated", stated), ("unit", units)),
+                FindingCodes.UnitsContradict, "units", units,
+                Message.Of("logs.units-contradict", ("header", name), ("stated", stated), ("unit", units)),
                 [Message.Of("logs.leave-parameter-out"), Message.Verbatim($"units={stated}")]));
         }
 

@@ -90,9 +90,11 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
         {
             Findings.Add(double.IsFinite(degrees)
                 ? new(
-                    FindingCodes.LogTimeUnreadable, fieldOf(line), FormattableString.Invariant($"{hours:G6} h"), Message.Of("logs.no-moment"), [HoursAllowed])
+                    FindingCodes.LogTimeUnreadable, fieldOf(line), FormattableString.Invariant($"{hours:G6} h"),
+                    Message.Of("logs.no-moment"), [HoursAllowed])
                 : new(
-                    FindingCodes.LogValueUnreadable, fieldOf(line), FormattableString.Invariant($"{degrees:G6}"), Message.Of("logs.no-temperature"),
+                    FindingCodes.LogValueUnreadable, fieldOf(line), FormattableString.Invariant($"{degrees:G6}"),
+                    Message.Of("logs.no-temperature"),
                     Message.Verbatim(["1222.5"])));
             return;
         }
@@ -148,14 +150,17 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
         return fahrenheit || asCelsius > HottestCelsius
             ? new(
                 FindingCodes.LogTemperatureOutOfRange, fieldOf(hottestLine), Text(sent),
-                Message.Of("logs.too-hot", ("text", Text(sent)), ("unit", Unit)), [Range(fahrenheit)], Message.Of("logs.broken-thermocouple"))
+                Message.Of("logs.too-hot", ("text", Text(sent)), ("unit", Unit)),
+                [Range(fahrenheit)], Message.Of("logs.broken-thermocouple"))
             : new(
-                FindingCodes.UnitsSuspect, fieldOf(hottestLine), Text(sent), Message.Of("logs.too-hot-in-celsius", ("text", Text(sent))), [Range(fahrenheit)],
+                FindingCodes.UnitsSuspect, fieldOf(hottestLine), Text(sent),
+                Message.Of("logs.too-hot-in-celsius", ("text", Text(sent))), [Range(fahrenheit)],
                 Message.Of("logs.looks-fahrenheit", ("text", Text(sent)), ("celsius", asCelsius)));
     }
 
     private Finding TooCold(int line, double degrees) => new(
-        FindingCodes.LogTemperatureOutOfRange, fieldOf(line), Text(degrees), Message.Of("logs.too-cold", ("text", Text(degrees)), ("unit", Unit)),
+        FindingCodes.LogTemperatureOutOfRange, fieldOf(line), Text(degrees),
+        Message.Of("logs.too-cold", ("text", Text(degrees)), ("unit", Unit)),
         [Range(fahrenheit)], Message.Of("logs.reversed-thermocouple"));
 
     private string Unit => fahrenheit ? "F" : "C";

@@ -31,7 +31,8 @@ internal static class LogSeparator
             if (!found) continue;
             return head is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..]
                 ? throw new RefusedException(new Finding(
-                    FindingCodes.CsvMalformed, "line 1", null, Message.Of("logs.utf16"), [Message.Of("logs.csv-utf8")], Message.Of("logs.save-as-utf8")))
+                    FindingCodes.CsvMalformed, "line 1", null, Message.Of("logs.utf16"),
+                    [Message.Of("logs.csv-utf8")], Message.Of("logs.save-as-utf8")))
                 : separator;
         }
     }

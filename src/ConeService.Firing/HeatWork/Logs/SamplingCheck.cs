@@ -44,7 +44,8 @@ internal static class SamplingCheck
 
         if (gaps.Count > 0)
         {
-            warnings.Add(HeatWarning.At(WarningCodes.Gaps, Message.Of("logs.gaps", ("count", gaps.Count), ("minutes", longest * 60)), gaps));
+            warnings.Add(HeatWarning.At(
+                WarningCodes.Gaps, Message.Of("logs.gaps", ("count", gaps.Count), ("minutes", longest * 60)), gaps));
         }
 
         if (coarse.Count > 0)

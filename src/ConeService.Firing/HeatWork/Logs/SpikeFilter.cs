@@ -80,7 +80,8 @@ internal static class SpikeFilter
         for (var k = 1; k <= Half; k++)
         {
             var (before, after) = (around[Half - k], around[Half + k]);
-            chords[k - 1] = before.Kelvin + ((after.Kelvin - before.Kelvin) * (around[Half].Hours - before.Hours) / (after.Hours - before.Hours));
+            chords[k - 1] = before.Kelvin
+                + ((after.Kelvin - before.Kelvin) * (around[Half].Hours - before.Hours) / (after.Hours - before.Hours));
         }
 
         chords.Sort();

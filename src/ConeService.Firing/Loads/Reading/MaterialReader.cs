@@ -23,7 +23,8 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
         if (own is not null && !id.IsAbsent)
         {
             fields.Add(
-                FindingCodes.MaterialAmbiguous, at + "/ownBody", null, Message.Of("loads.body-ambiguous"), Message.Verbatim(["body", "ownBody"]));
+                FindingCodes.MaterialAmbiguous, at + "/ownBody", null,
+                Message.Of("loads.body-ambiguous"), Message.Verbatim(["body", "ownBody"]));
             return null;
         }
 
