@@ -118,6 +118,10 @@ internal static partial class DocumentSetup
         foreach (var operation in document.Paths.Values.SelectMany(p => p.Operations?.Values.AsEnumerable() ?? []))
         {
             if (operation.Description is { } text) operation.Description = WrappedLine().Replace(text, " ");
+            foreach (var parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
+            {
+                if (parameter.Description is { } about) parameter.Description = WrappedLine().Replace(about, " ");
+            }
         }
 
         return Task.CompletedTask;
