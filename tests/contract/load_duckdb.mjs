@@ -7,6 +7,6 @@ const cells = "read_csv('data/end-points.csv', types = {'cone': 'VARCHAR'})";
 const at = (cone) => `SELECT celsius::INTEGER FROM ${cells} WHERE chart = 'witness-self-supporting' AND cone = '${cone}' AND rate_celsius_per_hour = 60`;
 if ((await value(at("06"))) !== 998 || (await value(at("6"))) !== 1222) throw new Error("zeros lost");
 
-const careless = await value("SELECT count(*)::INTEGER FROM read_csv('data/processes.csv') WHERE cone_min::VARCHAR LIKE '0%'");
+const careless = await value("SELECT count(*)::INTEGER FROM read_csv('data/process-additions.csv') WHERE cone_low::VARCHAR LIKE '0%'");
 if (careless !== 0) throw new Error("careless keeps them");
 console.log("zeros kept");
