@@ -1,0 +1,64 @@
+// Rules on shapes of the contract that a JSONPath alone can't say. Each takes a schema of components.schemas.
+
+
+const properties = (schema) => Object.entries(schema.properties ?? {});
+
+
+// A temperature, a difference and a rate answer as twins: celsius beside fahrenheit.
+function twins(schema) {
+  const names = new Set(properties(schema).map(([name]) => name));
+  return properties(schema)
+    .filter(([name]) => /(^c|C)elsius/.test(name))
+    .map(([name]) => [name, name.replace("Celsius", "Fahrenheit").replace("celsius", "fahrenheit")])
+    .filter(([, twin]) => !names.has(twin))
+    .map(([name, twin]) => ({ message: `${name} has no twin ${twin}.` }));
+}
+
+// Durations are minutes.
+function minutes(schema) {
+  return properties(schema)
+    .filter(([name]) => /(Hours|Seconds|Days)$|^(hours|seconds|days)$/.test(name))
+    .map(([name]) => ({ message: `${name}: durations are …Minutes.` }));
+}
+
+// Counting starts at 1, so nothing is called an index.
+function counting(schema) {
+  return properties(schema).filter(([name]) => /(^i|I)ndex$/.test(name)).map(([name]) => ({ message: `${name}: counting starts at 1; say segment, line or firing.` }));
+}
+
+// One name, one meaning, one type.
+const types = {
+  notes: (p) => p.type === "array" && p.items?.type === "string",
+  sources: (p) => p.type === "array" && p.items?.type === "string",
+  cone: (p) => [].concat(p.type).includes("string"),
+  datasetVersion: (p) => p.type === "string",
+};
+
+function meaning(schema) {
+  return properties(schema).filter(([name, p]) => types[name] && !types[name](p)).map(([name]) => ({ message: `${name} has another type than everywhere else.` }));
+}
+
+// A list is { datasetVersion, items }, and what it lists has an id and a name.
+function envelope(schema, options, context) {
+  const name = context.path.at(-1);
+  if (!/List$/.test(name)) return [];
+  const missing = ["datasetVersion", "items"].filter((p) => !schema.properties?.[p]).map((p) => ({ message: `${name} has no ${p}.` }));
+  const item = schema.properties?.items?.items;
+  if (!item) return missing;
+  const named = item.properties ?? {};
+  return [...missing, ...["id", "name"].filter((p) => !named[p]).map((p) => ({ message: `What ${name} lists has no ${p}.` }))];
+}
+
+// A detail is flat beside datasetVersion: it does not hold the thing under its own name.
+function flat(schema, options, context) {
+  const name = context.path.at(-1);
+  const thing = /^(.*)Detail$/.exec(name)?.[1];
+  if (!thing) return [];
+  const member = thing.charAt(0).toLowerCase() + thing.slice(1);
+  const own = ["datasetVersion", "id", "name"].filter((p) => !schema.properties?.[p]).map((p) => ({ message: `${name} has no ${p}.` }));
+  return schema.properties?.[member] ? [...own, { message: `${name} holds ${member} instead of being flat.` }] : own;
+}
+
+const all = { twins, minutes, counting, meaning, envelope, flat };
+
+export const law = (schema, options, context) => (schema && typeof schema === "object" ? all[options.rule](schema, options, context) : []);
