@@ -25,7 +25,16 @@ internal sealed class CurveTable
     // ln K below which nothing is told of a cone: less than the least progress that has a margin (HeatMargin), 1e-250.
     private const double IdleLog = -600;
 
+    // Share of a cone's work that may be left out, and how far below its peak a history is taken to have worked.
+    private const double Untold = 1e-11;
+    private const double NearPeakKelvin = 5;
+    private const int FloorStep = 8;
+
+    // Up to here eight terms of the series of e^d are right to 3e-12.
+    private const double MostHalf = 0.2;
+
     private readonly double[] logs;
+    private readonly double[] works;
     private readonly double[] slopes;
     private readonly double[] phases;
 
@@ -56,29 +65,48 @@ internal sealed class CurveTable
             }
         }
 
+        works = [.. logs.Select(l => Math.Exp(Math.Min(l, MostLog)))];
         working = [.. Enumerable.Range(0, Width / lanes).Select(block => FirstWorking(block * lanes, lanes, rows))];
     }
 
     /// <summary>Number of curves, rounded up to whole vectors.</summary>
     public int Width { get; }
 
-    /// <summary>K of every cone at a temperature, K/h.</summary>
-    public void Works(double kelvin, double[] into)
+    /// <summary>The whole degree in which a temperature lies, as a row of the grid.</summary>
+    public static int Row(double kelvin) => Place(kelvin).Row;
+
+    /// <summary>The degrees below which a history adds less than 1e-11 of what each cone has at its end, or when it goes down.</summary>
+    public CurveFloor Floor(HeatHistory history)
+    {
+        var near = NearPeak(history);
+        var rows = new int[working.Length];
+        var works = new double[Width];
+        for (var block = 0; block < rows.Length; block++)
+        {
+            rows[block] = Math.Max(working[block], FirstTelling(block * Vector<double>.Count, near));
+            if (rows[block] > working[block]) Exp(At((rows[block], 0), block * Vector<double>.Count).Log).CopyTo(works, block * Vector<double>.Count);
+        }
+
+        return new(rows, works);
+    }
+
+    /// <summary>K of every cone at a temperature, K/h; below the floor as at the floor, so that nothing is added there.</summary>
+    public void Works(double kelvin, CurveFloor floor, double[] into)
     {
         var place = Place(kelvin);
         for (var at = 0; at < Width; at += Vector<double>.Count)
         {
-            (IsIdle(place.Row, at) ? Vector<double>.Zero : Exp(At(place, at).Log)).CopyTo(into, at);
+            (floor.IsBelow(place.Row, at) ? From(floor.Works, at) : Work(place, at)).CopyTo(into, at);
         }
     }
 
-    /// <summary>k of every cone at a temperature, 1/h.</summary>
-    public void BendRates(double kelvin, double[] into)
+    /// <summary>k of every cone at a temperature, 1/h; none below the floor.</summary>
+    public void BendRates(double kelvin, CurveFloor floor, double[] into)
     {
         var place = Place(kelvin);
         for (var at = 0; at < Width; at += Vector<double>.Count)
         {
-            if (IsIdle(place.Row, at))
+            if (floor.IsBelow(place.Row, at))
             {
                 Vector<double>.Zero.CopyTo(into, at);
                 continue;
@@ -106,6 +134,49 @@ internal sealed class CurveTable
             (new Vector<double>(progress, at) + rate).CopyTo(progress, at);
         }
     }
+
+    // A history and how long it stayed within a few kelvin of its peak, whose work bounds what a cone has at the end from below.
+    private static (int Row, double LogHours, double LogSpare) NearPeak(HeatHistory history)
+    {
+        var points = history.Points;
+        var peak = 0.0;
+        foreach (var point in points) peak = Math.Max(peak, point.Kelvin);
+        // The grid point at or below, so that k there is no more than it was all that time.
+        var level = Math.Floor(peak - Zero - NearPeakKelvin) + Zero;
+        var hours = 0.0;
+        for (var i = 1; i < points.Length; i++)
+        {
+            var (low, high) = (Math.Min(points[i - 1].Kelvin, points[i].Kelvin), Math.Max(points[i - 1].Kelvin, points[i].Kelvin));
+            if (high <= level) continue;
+            var share = low >= level ? 1 : (high - level) / (high - low);
+            hours += share * (points[i].Hours - points[i - 1].Hours);
+        }
+
+        var total = points.Length == 0 ? 0 : points[^1].Hours - points[0].Hours;
+        return (Place(level).Row, Math.Log(hours), Math.Log(total) - Math.Log(Untold));
+    }
+
+    // The last degree from the peak down at which all cones of a vector work so little that the whole time there would add nothing.
+    private int FirstTelling(int at, (int Row, double LogHours, double LogSpare) near)
+    {
+        var row = near.Row;
+        if (!double.IsFinite(near.LogHours)) return 0;
+        // When a cone goes down is told as well: there its progress is 1, however far it goes afterwards.
+        double Most(int lane) => Math.Min(LogRate(near.Row, lane) + near.LogHours, 0) - near.LogSpare;
+        while (row > 0)
+        {
+            // What a piece between two grid points reaches is read at its upper end and one more for the phase.
+            var idle = true;
+            for (var lane = at; lane < at + Vector<double>.Count && idle; lane++) idle = LogRate(row + 2, lane) <= Most(lane);
+            if (idle) return row;
+            row -= FloorStep;
+        }
+
+        return 0;
+    }
+
+    // ln k; a lane without a cone has a slope of zero and is always idle.
+    private double LogRate(int row, int lane) => logs[(row * Width) + lane] + Math.Log(slopes[(row * Width) + lane]);
 
     // A piece reaches at most to the second point above the degree in which it begins.
     private int FirstWorking(int at, int lanes, int rows)
@@ -136,6 +207,25 @@ internal sealed class CurveTable
             Vector.ConditionalSelect(before, log, From(logs, high)),
             Vector.ConditionalSelect(before, From(slopes, below), slope),
             Vector.ConditionalSelect(before, slope, From(slopes, high)));
+    }
+
+    // K is K of the grid point below times e^d with a small d, for which a short series does; only the steepest curves need more.
+    private Vector<double> Work((int Row, double Share) place, int at)
+    {
+        var log = At(place, at).Log;
+        var from = (place.Row * Width) + at + Width;
+        var half = (log - From(logs, from)) * 0.5;
+        if (Vector.GreaterThanAny(Vector.Abs(half), new Vector<double>(MostHalf))) return Exp(log);
+        var series = new Vector<double>(1.0 / 40320);
+        series = Vector.FusedMultiplyAdd(series, half, new Vector<double>(1.0 / 5040));
+        series = Vector.FusedMultiplyAdd(series, half, new Vector<double>(1.0 / 720));
+        series = Vector.FusedMultiplyAdd(series, half, new Vector<double>(1.0 / 120));
+        series = Vector.FusedMultiplyAdd(series, half, new Vector<double>(1.0 / 24));
+        series = Vector.FusedMultiplyAdd(series, half, new Vector<double>(1.0 / 6));
+        series = Vector.FusedMultiplyAdd(series, half, new Vector<double>(0.5));
+        series = Vector.FusedMultiplyAdd(series, half, Vector<double>.One);
+        series = Vector.FusedMultiplyAdd(series, half, Vector<double>.One);
+        return From(works, from) * series * series;
     }
 
     private static Vector<double> From(double[] table, int at) => new(table, at);

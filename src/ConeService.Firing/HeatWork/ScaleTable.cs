@@ -41,6 +41,7 @@ internal sealed class ScaleTable
         Array.Fill(threshold, HeatIntegral.Down, 0, curves.Length);
         var (previous, current) = (new double[width], new double[width]);
         var down = new double?[curves.Length];
+        var floor = table.Floor(history);
         var previousKelvin = double.NaN;
         for (var i = 1; i < points.Length; i++)
         {
@@ -48,17 +49,19 @@ internal sealed class ScaleTable
             var flat = Math.Abs(rise) < Flat;
             if (flat)
             {
-                table.BendRates(0.5 * (points[i].Kelvin + points[i - 1].Kelvin), current);
+                table.BendRates(0.5 * (points[i].Kelvin + points[i - 1].Kelvin), floor, current);
             }
             else
             {
-                if (previousKelvin != points[i - 1].Kelvin) table.Works(points[i - 1].Kelvin, previous);
-                table.Works(points[i].Kelvin, current);
+                if (previousKelvin != points[i - 1].Kelvin) table.Works(points[i - 1].Kelvin, floor, previous);
+                table.Works(points[i].Kelvin, floor, current);
             }
 
             var factor = flat ? hours : hours / rise;
+            var hottest = CurveTable.Row(Math.Max(points[i].Kelvin, points[i - 1].Kelvin));
             for (var at = 0; at < width; at += Vector<double>.Count)
             {
+                if (floor.IsBelow(hottest, at)) continue;
                 // Kahan's compensated sum, all lanes at once.
                 var change = flat ? new Vector<double>(current, at) : new Vector<double>(current, at) - new Vector<double>(previous, at);
                 var term = (change * factor) - new Vector<double>(lost, at);

@@ -105,7 +105,7 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
     private bool Height(Interior inside, string field)
     {
         if (!inside.HeightMillimetres.IsAbsent) return true;
-        members.Missing(field + "/heightMillimetres", [Message.Of("kilns.any-millimetres")]);
+        members.Missing(field + "/heightMillimetres", [Message.Of("members.any-millimetres")]);
         return false;
     }
 

@@ -2,6 +2,7 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Data;
 using ConeService.Firing.Cones;
+using ConeService.Firing.Reading;
 
 namespace ConeService.Firing.Materials;
 

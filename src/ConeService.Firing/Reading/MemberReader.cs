@@ -8,7 +8,7 @@ namespace ConeService.Firing.Reading;
 
 /// <summary>Reads single members of a request as they were sent, and collects everything that is wrong with them.</summary>
 /// <param name="findings">Where findings go.</param>
-internal sealed class MemberReader(ICollection<Finding> findings)
+internal class MemberReader(ICollection<Finding> findings)
 {
     /// <summary>A text; null when left out.</summary>
     public string? Text(SentText sent, string field, string example)
@@ -16,9 +16,17 @@ internal sealed class MemberReader(ICollection<Finding> findings)
         if (sent.IsAbsent) return null;
         if (sent.Kind == SentKind.Text) return sent.Text!.Trim();
         findings.Add(new(
-            FindingCodes.TextExpected, field, sent.Text, Message.Of("kilns.text-expected", ("member", Name(field))),
+            FindingCodes.TextExpected, field, sent.Text, Message.Of("members.text-expected", ("member", Name(field))),
             [Message.Verbatim($"\"{example}\"")],
-            sent.Kind == SentKind.Number ? Message.Of("kilns.quotation-marks-needed", ("sent", sent.Text)) : null));
+            sent.Kind == SentKind.Number ? Message.Of("members.quotation-marks-needed", ("sent", sent.Text)) : null));
+        return null;
+    }
+
+    /// <summary>A text that must be there.</summary>
+    public string? RequiredText(SentText sent, string field, string example)
+    {
+        if (!sent.IsAbsent) return Text(sent, field, example);
+        Missing(field, [Message.Verbatim($"\"{example}\"")]);
         return null;
     }
 
@@ -26,19 +34,18 @@ internal sealed class MemberReader(ICollection<Finding> findings)
     public T? Word<T>(SentText sent, string field, IReadOnlyList<T>? of = null)
         where T : struct, Enum
     {
-        var words = EnumWords.All(of);
-        if (sent.IsAbsent)
-        {
-            Missing(field, Message.Verbatim(words));
-            return null;
-        }
+        if (!sent.IsAbsent) return OptionalWord(sent, field, of);
+        Missing(field, Message.Verbatim(EnumWords.All(of)));
+        return null;
+    }
 
+    /// <summary>A word of a closed vocabulary; null when left out.</summary>
+    public T? OptionalWord<T>(SentText sent, string field, IReadOnlyList<T>? of = null)
+        where T : struct, Enum
+    {
+        if (sent.IsAbsent) return null;
         if (sent.Kind == SentKind.Text && EnumWords.TryRead(sent.Text, of, out var value)) return value;
-        var near = NearMatches.Find(sent.Text!, words);
-        findings.Add(new(
-            FindingCodes.WordUnknown, field, sent.Text,
-            Message.Of("kilns.word-unknown", ("sent", sent.Text), ("member", Name(field))), Message.Verbatim(words),
-            near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null));
+        Add(UnknownWord.Of(sent.Text, field, Name(field), of));
         return null;
     }
 
@@ -52,20 +59,20 @@ internal sealed class MemberReader(ICollection<Finding> findings)
             return null;
         }
 
-        var read = sent.Select((s, i) => Word(s, string.Create(CultureInfo.InvariantCulture, $"{field}/{i}"), of)).ToList();
+        var read = sent.Select((s, i) => Word(s, Item(field, i), of)).ToList();
         return read.TrueForAll(w => w is not null) ? [.. read.Select(w => w!.Value)] : null;
     }
 
     /// <summary>A number; null when left out. What it may be is for the reader's caller to judge.</summary>
     public double? Number(SentText sent, string field) =>
-        Digits(sent, field, Message.Of("kilns.any-number")) is null
+        Digits(sent, field, Message.Of("members.any-number")) is null
             ? null
             : double.Parse(sent.Text!, NumberStyles.Float, CultureInfo.InvariantCulture);
 
     /// <summary>A whole number; null when left out.</summary>
     public int? Whole(SentText sent, string field)
     {
-        var allowed = Message.Of("kilns.any-whole-number");
+        var allowed = Message.Of("members.any-whole-number");
         if (Digits(sent, field, allowed) is not { } number) return null;
         if (number == Math.Truncate(number) && number is >= int.MinValue and <= int.MaxValue) return (int)number;
         OutOfRange(sent, field, allowed);
@@ -78,7 +85,7 @@ internal sealed class MemberReader(ICollection<Finding> findings)
     /// <param name="most">The most that is accepted, mm.</param>
     public decimal? Millimetres(SentText sent, string field, decimal most)
     {
-        var allowed = Message.Of("kilns.millimetres-allowed", ("most", most));
+        var allowed = Message.Of("members.millimetres-allowed", ("most", most));
         if (Digits(sent, field, allowed) is not { } number) return null;
         if (number > 0 && number <= most) return number;
         OutOfRange(sent, field, allowed);
@@ -89,29 +96,35 @@ internal sealed class MemberReader(ICollection<Finding> findings)
     public void Missing(string field, IReadOnlyList<Message> allowed) => findings.Add(new(
         FindingCodes.MemberMissing, field, null,
         char.IsAsciiDigit(field[^1])
-            ? Message.Of("kilns.entry-missing", ("member", Name(field)))
-            : Message.Of("kilns.member-missing", ("member", Name(field))),
+            ? Message.Of("members.entry-missing", ("member", Name(field)))
+            : Message.Of("members.member-missing", ("member", Name(field))),
         allowed));
 
-    private decimal? Digits(SentText sent, string field, Message allowed)
+    /// <summary>Takes a finding.</summary>
+    public void Add(Finding finding) => findings.Add(finding);
+
+    /// <summary>The pointer of an entry of a list.</summary>
+    public static string Item(string field, int index) => string.Create(CultureInfo.InvariantCulture, $"{field}/{index}");
+
+    /// <summary>What a member is called in a sentence: /pieces/3/coats/0/glaze is “glaze”, /kiln/atmospheres/0 “atmospheres”.</summary>
+    protected static string Name(string field)
+    {
+        var parts = field.Split('/');
+        return char.IsAsciiDigit(parts[^1][0]) ? parts[^2] : parts[^1];
+    }
+
+    private protected decimal? Digits(SentText sent, string field, Message allowed)
     {
         if (sent.IsAbsent) return null;
         if (sent.Kind == SentKind.Number && decimal.TryParse(sent.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
             return value;
         findings.Add(new(
-            FindingCodes.NumberExpected, field, sent.Text, Message.Of("kilns.number-expected", ("member", Name(field))), [allowed],
-            sent.Kind == SentKind.Text ? Message.Of("kilns.quotation-marks-needless") : null));
+            FindingCodes.NumberExpected, field, sent.Text, Message.Of("members.number-expected", ("member", Name(field))), [allowed],
+            sent.Kind == SentKind.Text ? Message.Of("members.quotation-marks-needless") : null));
         return null;
     }
 
-    private void OutOfRange(SentText sent, string field, Message allowed) => findings.Add(new(
+    private protected void OutOfRange(SentText sent, string field, Message allowed) => findings.Add(new(
         FindingCodes.NumberOutOfRange, field, sent.Text,
-        Message.Of("kilns.number-out-of-range", ("member", Name(field)), ("sent", sent.Text)), [allowed]));
-
-    // /kiln/atmospheres/0 is “atmospheres” in a sentence.
-    private static string Name(string field)
-    {
-        var parts = field.Split('/');
-        return char.IsAsciiDigit(parts[^1][0]) ? parts[^2] : parts[^1];
-    }
+        Message.Of("members.number-out-of-range", ("member", Name(field)), ("sent", sent.Text)), [allowed]));
 }

@@ -6,6 +6,7 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.Conversions;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 using CsvHelper;
 
 namespace ConeService.Api.Features.Conversions;
@@ -98,8 +99,8 @@ internal static class ConversionCsv
         csv.WriteField(point?.Chart ?? reading?.Chart);
         csv.WriteField(point?.RateCelsiusPerHour ?? reading?.RateCelsiusPerHour);
         csv.WriteField(point?.SigmaCelsius);
-        csv.WriteField((point?.Basis ?? reading?.Basis)?.ToString().ToLowerInvariant());
-        csv.WriteField(point is null ? null : System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(point.Confidence.ToString()));
+        csv.WriteField((point?.Basis ?? reading?.Basis) is { } basis ? EnumWords.Word(basis) : null);
+        csv.WriteField(point is null ? null : EnumWords.Word(point.Confidence));
         csv.WriteField(string.Join(" ", point?.Sources ?? reading?.Sources ?? []));
         csv.WriteField(string.Join(" ", (point?.Assumed ?? reading?.Assumed ?? []).Select(a => $"{a.Parameter}={a.Value}")));
         csv.WriteField(string.Join(" ", point?.Notes ?? reading?.Notes ?? []));

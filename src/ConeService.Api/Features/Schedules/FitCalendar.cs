@@ -6,6 +6,7 @@ using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 
 namespace ConeService.Api.Features.Schedules;
 
@@ -83,7 +84,7 @@ internal static class FitCalendar
         : "Judge by eye.";
 
     private static string Words(VentPeriod vent) =>
-        System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(vent.Vent.ToString()).Replace('-', ' ');
+        EnumWords.Word(vent.Vent).Replace('-', ' ');
 
     private static void Event(
         StringBuilder text,

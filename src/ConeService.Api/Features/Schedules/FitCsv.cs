@@ -1,7 +1,7 @@
 using System.Globalization;
-using System.Text.Json;
 using ConeService.Api.Http;
 using ConeService.Contract.Schedules;
+using ConeService.Data;
 using CsvHelper;
 
 namespace ConeService.Api.Features.Schedules;
@@ -35,14 +35,14 @@ internal static class FitCsv
             csv.WriteField(s.StartHours);
             csv.WriteField(s.HoldHours);
             csv.WriteField(s.EndHours);
-            csv.WriteField(Kebab(s.Stage));
+            csv.WriteField(EnumWords.Word(s.Stage));
             csv.WriteField(s.Purpose.ToString());
-            csv.WriteField(Kebab(s.Atmosphere));
+            csv.WriteField(EnumWords.Word(s.Atmosphere));
             csv.WriteField(s.AtmosphereNote);
-            csv.WriteField(Kebab(s.Vent));
+            csv.WriteField(EnumWords.Word(s.Vent));
             csv.WriteField(s.VentNote);
             csv.WriteField(string.Join(" ", s.TemplateSegments));
-            csv.WriteField(Kebab(s.Confidence));
+            csv.WriteField(EnumWords.Word(s.Confidence));
             csv.WriteField(s.InWords.ToString());
             csv.WriteField(fit.Schedule.Id);
             csv.WriteField(fit.Cone);
@@ -56,7 +56,4 @@ internal static class FitCsv
         csv.Flush();
         return text.ToString();
     }
-
-    private static string Kebab<T>(T value)
-        where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
 }

@@ -4,6 +4,7 @@ using ConeService.Api.Http;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
+using ConeService.Data;
 
 namespace ConeService.Api.Features.Schedules;
 
@@ -179,7 +180,7 @@ internal static class FitSheet
     private static string Moment(DateTimeOffset time) => time.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture);
 
     private static string Words<T>(T value)
-        where T : struct, Enum => System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString()).Replace('-', ' ');
+        where T : struct, Enum => EnumWords.Word(value).Replace('-', ' ');
 
     private static string E(string text) => HtmlPage.Encode(text);
 }

@@ -108,7 +108,7 @@ internal sealed class LoadReader
         var kind = fields.Word<FiringKind>(sent.Kind, at + "/kind");
         var cone = fields.Cone(sent.Cone, at + "/cone");
         var atmosphere = fields.Word(sent.Atmosphere, at + "/atmosphere", Atmospheres.OfFirings);
-        if (!sent.Schedule.IsAbsent && fields.Text(sent.Schedule, at + "/schedule", "slow-bisque") is { } schedule)
+        if (!sent.Schedule.IsAbsent && fields.RequiredText(sent.Schedule, at + "/schedule", "slow-bisque") is { } schedule)
             fields.Assumed.Add(new(at + "/schedule", schedule, Message.Of("loads.schedule-not-read")));
         return kind is null || cone is null || atmosphere is null ? null : new(tables.Kind(kind.Value), cone, atmosphere.Value);
     }
@@ -153,7 +153,7 @@ internal sealed class LoadReader
     private Piece? Piece(PieceRequest sent, int index, string at)
     {
         var before = fields.Findings.Count;
-        var id = fields.Text(sent.Id, at + "/id", "mug-7");
+        var id = fields.RequiredText(sent.Id, at + "/id", "mug-7");
         fields.Count(sent.Count, at + "/count", 1, MostAlike);
         var unknown = new List<UnknownMaterial>();
         var body = materials.Body(sent.Body, sent.OwnBody, at, unknown);
@@ -186,7 +186,7 @@ internal sealed class LoadReader
     private Size? Size(SizeRequest? sent, string at)
     {
         if (sent is null) return null;
-        if (sent.HeightMillimetres.IsAbsent) fields.Missing(at + "/heightMillimetres", [Message.Of("loads.millimetres")]);
+        if (sent.HeightMillimetres.IsAbsent) fields.Missing(at + "/heightMillimetres", [Message.Of("members.any-millimetres")]);
         var height = fields.Millimetres(sent.HeightMillimetres, at + "/heightMillimetres", MostMillimetres);
         var width = fields.Millimetres(sent.WidthMillimetres, at + "/widthMillimetres", MostMillimetres);
         var depth = fields.Millimetres(sent.DepthMillimetres, at + "/depthMillimetres", MostMillimetres);

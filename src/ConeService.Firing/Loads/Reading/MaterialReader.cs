@@ -29,7 +29,7 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
         }
 
         if (own is not null) return Own(own, at + "/ownBody");
-        if (fields.Text(id, at + "/body", "red-earthenware") is not { } name) return null;
+        if (fields.RequiredText(id, at + "/body", "red-earthenware") is not { } name) return null;
         if (tables.Materials.FindBody(name) is { } body)
         {
             if (body.Mature is null) unknown.Add(new(UnknownAs.BaseClay, name, []));
@@ -56,7 +56,7 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
 
     private CoatOnPiece? Coat(CoatRequest request, string at, List<UnknownMaterial> unknown)
     {
-        var contains = request.Contains is null ? default : fields.Words<Fume>(request.Contains, at + "/contains") ?? default;
+        var contains = request.Contains is null ? default : fields.Set<Fume>(request.Contains, at + "/contains") ?? default;
         Coat? coat;
         if (request.OwnGlaze is { } own)
         {
@@ -69,7 +69,7 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
 
             coat = Own(own, at + "/ownGlaze");
         }
-        else if (fields.Text(request.Glaze, at + "/glaze", "celadon") is { } name)
+        else if (fields.RequiredText(request.Glaze, at + "/glaze", "celadon") is { } name)
         {
             coat = tables.Materials.FindCoat(name);
             if (coat is null) unknown.Add(new(UnknownAs.Coat, name, tables.Materials.NearCoats(name)));
@@ -86,7 +86,7 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
 
     private Body? Own(OwnBodyRequest own, string at)
     {
-        var name = fields.Text(own.Name, at + "/name", "our red clay");
+        var name = fields.RequiredText(own.Name, at + "/name", "our red clay");
         var (bisqueMin, bisqueMax) = (fields.Cone(own.BisqueMin, at + "/bisqueMin"), fields.Cone(own.BisqueMax, at + "/bisqueMax"));
         var min = fields.Cone(own.MatureMin, at + "/matureMin");
         var best = fields.Cone(own.MatureBest, at + "/matureBest");
@@ -114,14 +114,14 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
 
     private Coat? Own(OwnGlazeRequest own, string at)
     {
-        var name = fields.Text(own.Name, at + "/name", "our blue");
+        var name = fields.RequiredText(own.Name, at + "/name", "our blue");
         var min = fields.Cone(own.ConeMin, at + "/coneMin");
         var best = fields.Cone(own.ConeBest, at + "/coneBest");
         var max = fields.Cone(own.ConeMax, at + "/coneMax");
         var rises = Rises(min, best, at + "/coneBest") & Rises(best, max, at + "/coneMax");
         var atmospheres = own.Atmospheres is null
             ? new EnumSet<Atmosphere>(Atmospheres.OfFirings)
-            : fields.Words(own.Atmospheres, at + "/atmospheres", Atmospheres.OfFirings);
+            : fields.Set(own.Atmospheres, at + "/atmospheres", Atmospheres.OfFirings);
         if (own.Atmospheres is null)
             fields.Assumed.Add(new(at + "/atmospheres", "any", Message.Of("loads.atmospheres-assumed")));
         return name is null || min is null || best is null || max is null || atmospheres is null || !rises ? null : new Coat

@@ -3,7 +3,7 @@ using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
-namespace ConeService.Firing.Materials;
+namespace ConeService.Firing.Reading;
 
 /// <summary>Refuses a word that a closed vocabulary has not.</summary>
 internal static class UnknownWord
@@ -21,7 +21,7 @@ internal static class UnknownWord
         var near = sent is null ? [] : NearMatches.Find(sent, words);
         return new(
             FindingCodes.WordUnknown, field, sent,
-            Message.Of("materials.word-unknown", ("sent", sent), ("member", member)), Message.Verbatim(words),
+            Message.Of("members.word-unknown", ("sent", sent), ("member", member)), Message.Verbatim(words),
             near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null);
     }
 }
