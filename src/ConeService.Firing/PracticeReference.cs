@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Practice;
 using ConeService.Data;
@@ -67,19 +68,24 @@ public sealed class PracticeReference
         data.VersionId,
         Notices.LocalCodes,
         Notices.LeachTest,
-        [.. data.ExposureLimits.Select(PracticeAnswers.Of)],
-        [.. data.FoodContactLimits.Select(PracticeAnswers.Of)]);
+        [
+            .. data.ExposureLimits.Select(l => Contract.Practice.Limit.Of(PracticeAnswers.Of(l))),
+            .. data.FoodContactLimits.Select(l => Contract.Practice.Limit.Of(PracticeAnswers.Of(l))),
+        ]);
 
     /// <summary>A limit.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
     public LimitDetail Limit(string id)
     {
         if (Rows.TryFind(data, "exposure-limits", data.ExposureLimits, l => l.Id, id) is { } exposure)
-            return new(data.VersionId, Notices.LocalCodes, PracticeAnswers.Of(exposure), null, null, cautions.Links(exposure.Cautions));
+            return Of(Contract.Practice.Limit.Of(PracticeAnswers.Of(exposure)), null, exposure.Cautions);
         var food = Rows.TryFind(data, "food-contact-limits", data.FoodContactLimits, l => l.Id, id) ?? throw Rows.Refuse(
             "limit", id, data.ExposureLimits.Select(l => l.Id).Concat(data.FoodContactLimits.Select(l => l.Id)), "/v1/limits");
-        return new(data.VersionId, Notices.LocalCodes, null, PracticeAnswers.Of(food), Notices.LeachTest, cautions.Links(food.Cautions));
+        return Of(Contract.Practice.Limit.Of(PracticeAnswers.Of(food)), Notices.LeachTest, food.Cautions);
     }
+
+    private LimitDetail Of(Limit limit, Message? foodContact, IReadOnlyList<string> of) =>
+        new(data.VersionId, Notices.LocalCodes, limit, foodContact, cautions.Links(of));
 
     private FoodContactAnswer Food(ProcessRow process) => new(
         process.FoodContact,

@@ -46,8 +46,8 @@ public sealed class FiringReferenceTests
         Assert.Equal("6", reference.HeatWork.Follow(firing).Answer.Reached);
         // A refusal is put into words although the package has no sentences of its own.
         Assert.NotEmpty(Assert.Throws<RefusedException>(() => reference.Cones.EndPoint("0")).Findings[0].Message.ToString());
-        Assert.NotEmpty(reference.Practice.Cautions().Cautions);
-        Assert.NotEmpty(reference.Colours.Colorants().Colorants);
+        Assert.NotEmpty(reference.Practice.Cautions().Items);
+        Assert.NotEmpty(reference.Colours.Colorants().Items);
     }
 
     [Fact]

@@ -4,11 +4,12 @@
 const properties = (schema) => Object.entries(schema.properties ?? {});
 
 
-// A temperature, a difference and a rate answer as twins: celsius beside fahrenheit.
+// A temperature, a difference and a rate answer as twins: celsius beside fahrenheit. A request says either, not both.
 function twins(schema) {
+  if (schema.additionalProperties === false) return [];
   const names = new Set(properties(schema).map(([name]) => name));
   return properties(schema)
-    .filter(([name]) => /(^c|C)elsius/.test(name))
+    .filter(([name]) => /(^c|C)elsius(Difference|PerHour)?$/.test(name))
     .map(([name]) => [name, name.replace("Celsius", "Fahrenheit").replace("celsius", "fahrenheit")])
     .filter(([, twin]) => !names.has(twin))
     .map(([name, twin]) => ({ message: `${name} has no twin ${twin}.` }));
@@ -17,7 +18,7 @@ function twins(schema) {
 // Durations are minutes.
 function minutes(schema) {
   return properties(schema)
-    .filter(([name]) => /(Hours|Seconds|Days)$|^(hours|seconds|days)$/.test(name))
+    .filter(([name]) => /(?<!kilowatt|Kilowatt)(Hours|Seconds|Days)$|^(hours|seconds|days)$/.test(name))
     .map(([name]) => ({ message: `${name}: durations are …Minutes.` }));
 }
 
@@ -31,7 +32,8 @@ const types = {
   notes: (p) => p.type === "array" && p.items?.type === "string",
   sources: (p) => p.type === "array" && p.items?.type === "string",
   cone: (p) => [].concat(p.type).includes("string"),
-  datasetVersion: (p) => p.type === "string",
+  // Null where no package is in use (health).
+  datasetVersion: (p) => [].concat(p.type).includes("string"),
 };
 
 function meaning(schema) {

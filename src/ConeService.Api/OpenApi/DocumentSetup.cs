@@ -20,6 +20,8 @@ internal static partial class DocumentSetup
 
     private static readonly HashSet<string> WholeNumbers = new(StringComparer.Ordinal) { "controllerSegments", "elementFirings" };
 
+    private const string TwinDescription = "The same in degrees Fahrenheit.";
+
     public static void AddConeServiceDocument(this IServiceCollection services) => services.AddOpenApi("v1", options =>
     {
         options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
@@ -114,7 +116,12 @@ internal static partial class DocumentSetup
     // A comment is wrapped to the width of a source line; in the document its text is one paragraph.
     private static Task UnwrapDescriptions(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancel)
     {
-        foreach (var schema in document.Components?.Schemas?.Values ?? []) Unwrap(schema);
+        foreach (var schema in document.Components?.Schemas?.Values ?? [])
+        {
+            Unwrap(schema);
+            DescribeTwins(schema);
+        }
+
         foreach (var operation in document.Paths.Values.SelectMany(p => p.Operations?.Values.AsEnumerable() ?? []))
         {
             if (operation.Description is { } text) operation.Description = WrappedLine().Replace(text, " ");
@@ -125,6 +132,16 @@ internal static partial class DocumentSetup
         }
 
         return Task.CompletedTask;
+    }
+
+    // What an answer says twice, in °C and in °F, is described once.
+    private static void DescribeTwins(IOpenApiSchema schema)
+    {
+        foreach (var (name, property) in schema.Properties ?? new Dictionary<string, IOpenApiSchema>())
+        {
+            if (!name.Contains("ahrenheit", StringComparison.Ordinal) || property.Description is not null) continue;
+            if (property is OpenApiSchema twin) twin.Description = TwinDescription;
+        }
     }
 
     private static void Unwrap(IOpenApiSchema schema)

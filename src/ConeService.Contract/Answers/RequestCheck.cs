@@ -44,7 +44,7 @@ public sealed class RequestCheck
     /// <param name="units">As sent.</param>
     /// <param name="at">JSON pointer to the object that holds them.</param>
     public void Units(string? units, string at = "") => Require(
-        units is "C" or "F", FindingCodes.UnitsMissing, at + "/units", units,
+        units is "C" or "F", units is null ? FindingCodes.MemberMissing : FindingCodes.UnitsUnknown, at + "/units", units,
         units is null ? Message.Of("answers.units-missing") : Message.Of("answers.unit-unknown", ("unit", units)),
         Message.Verbatim(["C", "F"]),
         Intended(units));

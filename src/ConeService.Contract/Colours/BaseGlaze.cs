@@ -1,3 +1,4 @@
+using ConeService.Contract.Json;
 using ConeService.Data;
 
 namespace ConeService.Contract.Colours;
@@ -19,7 +20,7 @@ public sealed record BaseGlaze(
     string Name,
     string Description,
     IReadOnlyList<string> Contains,
-    string? ConeMin,
+    [property: RangeOf("cones")] string? ConeMin,
     string? ConeMax,
     IReadOnlyList<string> Aliases,
     IReadOnlyList<string> Cautions,

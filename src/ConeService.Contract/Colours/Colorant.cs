@@ -6,7 +6,7 @@ namespace ConeService.Contract.Colours;
 /// <param name="Id">Id of the colorant.</param>
 /// <param name="Name">Its name.</param>
 /// <param name="Formula">The substance that percentages count, unless a note names another form.</param>
-/// <param name="Kind">oxide, stain (made up and calcined), opacifier, lustre (metal film), mixture, reducer (colours by taking
+/// <param name="ColorantKind">oxide, stain (made up and calcined), opacifier, lustre (metal film), mixture, reducer (colours by taking
 /// oxygen), historic (told, not to be used).</param>
 /// <param name="Hazard">Hazard to whoever handles and fires it.</param>
 /// <param name="HazardNote">The hazard in words.</param>
@@ -20,7 +20,7 @@ public sealed record Colorant(
     string Id,
     string Name,
     string Formula,
-    ColorantKind Kind,
+    ColorantKind ColorantKind,
     HazardLevel Hazard,
     string HazardNote,
     IReadOnlyList<string> Cautions,

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Json;
 using ConeService.Contract.Practice;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -8,7 +9,7 @@ namespace ConeService.Contract.Colours;
 /// <summary>The colorants, and the vocabularies to ask for colours in.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
 /// <param name="Notice">Local codes and licensed practice decide.</param>
-/// <param name="Colorants">The colorants, by id.</param>
+/// <param name="Items">The colorants, by id.</param>
 /// <param name="Forms">Forms in which they are weighed.</param>
 /// <param name="Additives">What else may be in a glaze.</param>
 /// <param name="Bases">The base glazes.</param>
@@ -18,7 +19,7 @@ namespace ConeService.Contract.Colours;
 public sealed record ColorantList(
     string DatasetVersion,
     Message Notice,
-    IReadOnlyList<Colorant> Colorants,
+    IReadOnlyList<Colorant> Items,
     IReadOnlyList<ColorantForm> Forms,
     IReadOnlyList<Additive> Additives,
     IReadOnlyList<BaseGlaze> Bases,
@@ -32,7 +33,7 @@ public sealed record ColorantList(
 /// <param name="Colorant">The colorant.</param>
 /// <param name="Forms">Forms in which it is weighed.</param>
 /// <param name="Coverage">For each atmosphere, whether any source covers it.</param>
-/// <param name="Notes">Every colour that is told, by id.</param>
+/// <param name="ColourNotes">Every colour that is told, by id.</param>
 /// <param name="TemperatureLimits">To which heat its colours hold, and where it fumes.</param>
 /// <param name="Rules">Every rule that names it, statements included.</param>
 /// <param name="Cautions">Its cautions.</param>
@@ -42,10 +43,10 @@ public sealed record ColorantList(
 public sealed record ColorantDetail(
     string DatasetVersion,
     IReadOnlyList<Message> Notices,
-    Colorant Colorant,
+    [property: Flat] Colorant Colorant,
     IReadOnlyList<ColorantForm> Forms,
     IReadOnlyList<AtmosphereCoverage> Coverage,
-    IReadOnlyList<ColourNote> Notes,
+    IReadOnlyList<ColourNote> ColourNotes,
     IReadOnlyList<TemperatureLimit> TemperatureLimits,
     IReadOnlyList<ColourRule> Rules,
     IReadOnlyList<CautionLink> Cautions,
@@ -56,10 +57,10 @@ public sealed record ColorantDetail(
 /// <summary>Whether a colorant is told of in an atmosphere.</summary>
 /// <param name="Atmosphere">The atmosphere.</param>
 /// <param name="Covered">False where no source in the package covers it.</param>
-/// <param name="Notes">Number of notes.</param>
+/// <param name="NoteCount">Number of notes.</param>
 /// <param name="Statement">The same in a sentence.</param>
 public sealed record AtmosphereCoverage(
-    [property: AtmosphereWords(AtmosphereUse.Colour)] Atmosphere Atmosphere, bool Covered, int Notes, Message Statement);
+    [property: AtmosphereWords(AtmosphereUse.Colour)] Atmosphere Atmosphere, bool Covered, int NoteCount, Message Statement);
 
 /// <summary>A colour rule with its ingredients.</summary>
 /// <param name="Rule">The rule.</param>

@@ -1,4 +1,7 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
+using ConeService.Data;
 
 namespace ConeService.Contract.Colours;
 

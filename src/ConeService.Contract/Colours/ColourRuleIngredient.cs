@@ -1,3 +1,4 @@
+using ConeService.Contract.Json;
 using ConeService.Data;
 
 namespace ConeService.Contract.Colours;
@@ -16,7 +17,7 @@ public sealed record ColourRuleIngredient(
     string Rule,
     string Ingredient,
     IngredientRole Role,
-    decimal? PercentMin,
+    [property: RangeOf("percentRange")] decimal? PercentMin,
     decimal? PercentMax,
     Confidence? PercentConfidence,
     IReadOnlyList<string> Sources,

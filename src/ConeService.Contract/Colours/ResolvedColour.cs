@@ -61,7 +61,7 @@ public enum ColourBasis
 /// <param name="OxidePercent">Its percentage as the counted oxide; null where not stated.</param>
 /// <param name="Covered">False where no note applies.</param>
 /// <param name="Statement">The best note in a sentence, or that no source covers it.</param>
-/// <param name="Notes">The notes that apply, the best first.</param>
+/// <param name="ColourNotes">The notes that apply, the best first.</param>
 /// <param name="OnlyWith">Notes that need what the recipe lacks.</param>
 /// <param name="RuledOut">Notes beyond their heat.</param>
 /// <param name="Neighbours">What shows on pots nearby.</param>
@@ -70,7 +70,7 @@ public sealed record ColorantColours(
     decimal? OxidePercent,
     bool Covered,
     Message Statement,
-    IReadOnlyList<RankedNote> Notes,
+    IReadOnlyList<RankedNote> ColourNotes,
     IReadOnlyList<OtherNote> OnlyWith,
     IReadOnlyList<OtherNote> RuledOut,
     IReadOnlyList<OtherNote> Neighbours);

@@ -1,3 +1,4 @@
+using ConeService.Contract.Json;
 using ConeService.Data;
 
 namespace ConeService.Contract.Colours;
@@ -5,11 +6,11 @@ namespace ConeService.Contract.Colours;
 /// <summary>To which heat a colour holds, or where a colorant begins to gas or fume.</summary>
 /// <param name="Id">Id of the limit.</param>
 /// <param name="Colorant">The colorant.</param>
-/// <param name="Kind">usable-range (outside it the colour is not to be had), fumes-above, gives-off-oxygen-above.</param>
-/// <param name="ConeLow">From this cone, or above this cone for what happens above.</param>
-/// <param name="ConeHigh">To this cone.</param>
-/// <param name="CelsiusLow">From this temperature, or above it for what happens above, °C.</param>
-/// <param name="CelsiusHigh">To this temperature, °C.</param>
+/// <param name="TemperatureLimitKind">usable-range (outside it the colour is not to be had), fumes-above, gives-off-oxygen-above.</param>
+/// <param name="ConeMin">From this cone, or above this cone for what happens above.</param>
+/// <param name="ConeMax">To this cone.</param>
+/// <param name="CelsiusMin">From this temperature, or above it for what happens above, °C.</param>
+/// <param name="CelsiusMax">To this temperature, °C.</param>
 /// <param name="Effect">What happens, in a sentence.</param>
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far this can be trusted.</param>
@@ -17,11 +18,11 @@ namespace ConeService.Contract.Colours;
 public sealed record TemperatureLimit(
     string Id,
     string Colorant,
-    TemperatureLimitKind Kind,
-    string? ConeLow,
-    string? ConeHigh,
-    decimal? CelsiusLow,
-    decimal? CelsiusHigh,
+    TemperatureLimitKind TemperatureLimitKind,
+    [property: RangeOf("cones")] string? ConeMin,
+    string? ConeMax,
+    [property: RangeOf("temperatureCelsius")] decimal? CelsiusMin,
+    decimal? CelsiusMax,
     string Effect,
     IReadOnlyList<string> Sources,
     Confidence Confidence,

@@ -1,11 +1,13 @@
+using ConeService.Contract.Datasets;
+using ConeService.Contract.Json;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Cones;
 
 /// <summary>A published chart.</summary>
-/// <param name="Chart">Name of the chart.</param>
-/// <param name="Title">What the chart is.</param>
+/// <param name="Id">Name of the chart.</param>
+/// <param name="Name">What the chart is.</param>
 /// <param name="ConeForm">Form of the cones it is for.</param>
 /// <param name="Composition">Composition of the cones.</param>
 /// <param name="RatesCelsiusPerHour">The rates it prints, °C/h; empty when it states none.</param>
@@ -18,8 +20,8 @@ namespace ConeService.Contract.Cones;
 /// <param name="Source">Id of the source.</param>
 /// <param name="Note">What a reader must know about the chart.</param>
 public sealed record ChartSummary(
-    string Chart,
-    string Title,
+    string Id,
+    string Name,
     string ConeForm,
     string Composition,
     IReadOnlyList<decimal> RatesCelsiusPerHour,
@@ -40,16 +42,16 @@ public sealed record ConfidenceCount(Confidence Confidence, int Cells);
 /// <summary>All charts.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
 /// <param name="DefaultChart">The chart answered from unless another is named.</param>
-/// <param name="Charts">The charts.</param>
-public sealed record ChartList(string DatasetVersion, string DefaultChart, IReadOnlyList<ChartSummary> Charts);
+/// <param name="Items">The charts.</param>
+public sealed record ChartList(string DatasetVersion, string DefaultChart, IReadOnlyList<ChartSummary> Items);
 
 /// <summary>One chart with every printed cell.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
-/// <param name="Summary">The chart.</param>
+/// <param name="Chart">The chart.</param>
 /// <param name="EndPoints">Its printed end points, by cone and rate.</param>
 /// <param name="Sources">Ids of the sources.</param>
 public sealed record ChartDetail(
-    string DatasetVersion, ChartSummary Summary, IReadOnlyList<ChartEndPoint> EndPoints, IReadOnlyList<string> Sources);
+    string DatasetVersion, [property: Flat] ChartSummary Chart, IReadOnlyList<ChartEndPoint> EndPoints, IReadOnlyList<string> Sources);
 
 /// <summary>One printed cell of a chart.</summary>
 /// <param name="Cone">The cone.</param>
@@ -73,17 +75,24 @@ public sealed record ChartEndPoint(
 /// <summary>The scale.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
 /// <param name="Note">How the scale runs.</param>
-/// <param name="Cones">Every cone that some chart prints, in the order in which they go down.</param>
-public sealed record ConeList(string DatasetVersion, Message Note, IReadOnlyList<ConeListItem> Cones);
+/// <param name="Items">Every cone that some chart prints, in the order in which they go down.</param>
+public sealed record ConeList(string DatasetVersion, Message Note, IReadOnlyList<ConeListItem> Items);
 
 /// <summary>A cone of the scale, with its end point on the chart that is answered from by default.</summary>
 /// <param name="Cone">The cone.</param>
-/// <param name="Kind">whole, half or seger-letter.</param>
+/// <param name="ConeKind">whole, half or seger-letter.</param>
 /// <param name="WholeStep">Index among the 36 whole cones 022 … 14; null outside.</param>
 /// <param name="EndPoint">End point on the default chart at its usual rate; null when that chart does not print the cone.</param>
 /// <param name="Charts">The charts that print the cone.</param>
 /// <param name="Confidence">How far the existence of the cone can be trusted.</param>
 /// <param name="Sources">Ids of the sources.</param>
 public sealed record ConeListItem(
-    string Cone, string Kind, int? WholeStep, PrintedEndPoint? EndPoint,
-    IReadOnlyList<string> Charts, Confidence Confidence, IReadOnlyList<string> Sources);
+    string Cone, string ConeKind, int? WholeStep, PrintedEndPoint? EndPoint,
+    IReadOnlyList<string> Charts, Confidence Confidence, IReadOnlyList<string> Sources)
+{
+    /// <summary>The path of the cone: its text.</summary>
+    public string Id => Cone;
+
+    /// <summary>The cone as one says it, which no table takes for a number.</summary>
+    public string Name => "cone " + Cone;
+}

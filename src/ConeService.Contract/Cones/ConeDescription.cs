@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -7,7 +8,7 @@ namespace ConeService.Contract.Cones;
 /// <summary>One cone: its neighbours, the cone it is confused with, and every printed end point.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
 /// <param name="Cone">The cone.</param>
-/// <param name="Kind">whole, half or seger-letter.</param>
+/// <param name="ConeKind">whole, half or seger-letter.</param>
 /// <param name="WholeStep">Index among the 36 whole cones 022 … 14; null outside.</param>
 /// <param name="Previous">The next cooler cone; null at the end of the scale.</param>
 /// <param name="Next">The next hotter cone; null at the end of the scale.</param>
@@ -20,7 +21,7 @@ namespace ConeService.Contract.Cones;
 public sealed record ConeDescription(
     string DatasetVersion,
     string Cone,
-    string Kind,
+    string ConeKind,
     int? WholeStep,
     string? Previous,
     string? Next,
@@ -29,7 +30,14 @@ public sealed record ConeDescription(
     ChartDifference? ChartsDiffer,
     string? Note,
     Confidence Confidence,
-    IReadOnlyList<string> Sources);
+    IReadOnlyList<string> Sources)
+{
+    /// <summary>The path of the cone: its text.</summary>
+    public string Id => Cone;
+
+    /// <summary>The cone as one says it, which no table takes for a number.</summary>
+    public string Name => "cone " + Cone;
+}
 
 /// <summary>One printed end point of a cone.</summary>
 /// <param name="Chart">The chart that prints it.</param>
@@ -54,13 +62,13 @@ public sealed record PrintedEndPoint(
 
 /// <summary>The cone that a number is confused with when its leading zero is lost or added.</summary>
 /// <param name="Cone">The other cone.</param>
-/// <param name="CelsiusApart">How much hotter the other cone is (negative: cooler), °C.</param>
-/// <param name="FahrenheitApart">The same as a difference in °F.</param>
+/// <param name="CelsiusDifference">How much hotter the other cone is (negative: cooler), °C.</param>
+/// <param name="FahrenheitDifference">The same as a difference in °F.</param>
 /// <param name="Chart">The chart that the distance is taken from.</param>
 /// <param name="RateCelsiusPerHour">Its rate, °C/h; null where the chart states none.</param>
 /// <param name="Message">What happens to ware in the wrong one.</param>
 public sealed record ConeMixUp(
-    string Cone, decimal CelsiusApart, decimal FahrenheitApart, string Chart, decimal? RateCelsiusPerHour, Message Message);
+    string Cone, decimal CelsiusDifference, decimal FahrenheitDifference, string Chart, decimal? RateCelsiusPerHour, Message Message);
 
 /// <summary>Why charts give different figures for one cone.</summary>
 /// <param name="Message">The explanation in words.</param>

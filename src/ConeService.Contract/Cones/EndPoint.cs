@@ -22,7 +22,7 @@ public enum FahrenheitBasis
 /// <param name="Celsius">The end point, °C; computed values to 0.0001.</param>
 /// <param name="Fahrenheit">The end point, °F.</param>
 /// <param name="FahrenheitBasis">Whether the chart prints the °F figure.</param>
-/// <param name="SigmaCelsius">Standard uncertainty of the value as a statement about the chart's cones, K; null where the chart
+/// <param name="SigmaCelsiusDifference">Standard uncertainty of the value as a statement about the chart's cones, K; null where the chart
 /// states no rate (see notes).</param>
 /// <param name="Basis">What the value rests on.</param>
 /// <param name="Confidence">How far it can be trusted; derived for a computed value, whose printed points are in computedFrom.</param>
@@ -40,7 +40,7 @@ public sealed record EndPoint(
     decimal Celsius,
     decimal Fahrenheit,
     FahrenheitBasis FahrenheitBasis,
-    double? SigmaCelsius,
+    double? SigmaCelsiusDifference,
     Basis Basis,
     Confidence Confidence,
     IReadOnlyList<PrintedPoint> ComputedFrom,

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.HeatWork;
@@ -46,28 +47,28 @@ public sealed record ComparedFiring(
     IReadOnlyList<Message> Contradictions, HeatWorkAnswer HeatWork);
 
 /// <summary>An estimate of the true temperature minus that of the meter.</summary>
-/// <param name="Celsius">True minus meter, °C: positive when the kiln was hotter than the meter said. Null where the cones only
+/// <param name="CelsiusDifference">True minus meter, °C: positive when the kiln was hotter than the meter said. Null where the cones only
 /// bound it.</param>
-/// <param name="StandardErrorCelsius">Its standard error, °C; null without an estimate.</param>
-/// <param name="Fahrenheit">The same as a difference in °F.</param>
-/// <param name="StandardErrorFahrenheit">Its standard error, °F.</param>
-/// <param name="AtLeastCelsius">Lower bound where only cones that are down were seen, °C.</param>
-/// <param name="AtMostCelsius">Upper bound where only standing cones were seen, °C.</param>
+/// <param name="StandardErrorCelsiusDifference">Its standard error, °C; null without an estimate.</param>
+/// <param name="FahrenheitDifference">The same as a difference in °F.</param>
+/// <param name="StandardErrorFahrenheitDifference">Its standard error, °F.</param>
+/// <param name="AtLeastCelsiusDifference">Lower bound where only cones that are down were seen, °C.</param>
+/// <param name="AtMostCelsiusDifference">Upper bound where only standing cones were seen, °C.</param>
 /// <param name="Observations">How many cones it rests on.</param>
 /// <param name="Message">The estimate in words.</param>
 public sealed record MeterOffset(
-    double? Celsius, double? StandardErrorCelsius, double? Fahrenheit, double? StandardErrorFahrenheit, double? AtLeastCelsius,
-    double? AtMostCelsius, int Observations, Message Message);
+    double? CelsiusDifference, double? StandardErrorCelsiusDifference, double? FahrenheitDifference, double? StandardErrorFahrenheitDifference, double? AtLeastCelsiusDifference,
+    double? AtMostCelsiusDifference, int Observations, Message Message);
 
 /// <summary>One witness cone, as seen and as computed from the meter.</summary>
 /// <param name="Cone">The cone.</param>
 /// <param name="Seen">down, standing, or the lean that was seen.</param>
 /// <param name="SeenDegrees">The lean that was seen, degrees; null for down and standing.</param>
 /// <param name="ComputedDegrees">The lean computed from the meter, degrees.</param>
-/// <param name="OffsetCelsius">Offset of the meter that would explain this cone alone, °C;
+/// <param name="OffsetCelsiusDifference">Offset of the meter that would explain this cone alone, °C;
 /// for down and standing the bound it sets.</param>
-/// <param name="SigmaCelsius">σ of that, °C.</param>
+/// <param name="SigmaCelsiusDifference">σ of that, °C.</param>
 /// <param name="ResidualSigmas">How far this cone lies from the estimate, in σ; 0 where a bound is kept.</param>
 public sealed record ComparedCone(
     string Cone, string Seen, double? SeenDegrees,
-    double ComputedDegrees, double OffsetCelsius, double SigmaCelsius, double ResidualSigmas);
+    double ComputedDegrees, double OffsetCelsiusDifference, double SigmaCelsiusDifference, double ResidualSigmas);

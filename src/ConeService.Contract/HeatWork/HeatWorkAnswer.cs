@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.HeatWork;
@@ -14,7 +15,7 @@ namespace ConeService.Contract.HeatWork;
 /// <param name="PeakFahrenheit">Highest temperature, °F.</param>
 /// <param name="PeakAtMinutes">When it was first reached, minutes since the start.</param>
 /// <param name="DurationMinutes">From the first moment to the last, minutes.</param>
-/// <param name="MinutesAbove1000Celsius">Time above 1000 °C, minutes.</param>
+/// <param name="Above1000CelsiusMinutes">Time above 1000 °C, minutes.</param>
 /// <param name="RateOverLast100CelsiusPerHour">Mean rate over the last 100 °C of the climb, which ends 1 °C below the peak, °C/h;
 /// null when the climb is shorter.</param>
 /// <param name="CoolingThrough573CelsiusPerHour">Mean cooling rate from 598 to 548 °C, where quartz shrinks, °C/h; null when the
@@ -41,7 +42,7 @@ public sealed record HeatWorkAnswer(
     double PeakFahrenheit,
     double PeakAtMinutes,
     double DurationMinutes,
-    double MinutesAbove1000Celsius,
+    double Above1000CelsiusMinutes,
     double? RateOverLast100CelsiusPerHour,
     double? CoolingThrough573CelsiusPerHour,
     IReadOnlyList<ConeResult> Cones,
@@ -61,23 +62,23 @@ public sealed record HeatWorkAnswer(
 /// <param name="Progress">Bending progress: 0 untouched, 1 just down, beyond 1 past it; to six decimals.</param>
 /// <param name="BendDegrees">Lean from upright, degrees: 8 as set, 90 down. Good to about 4 °C of firing.</param>
 /// <param name="Clock">The lean as the hour of a clock hand: 6 when down.</param>
-/// <param name="MarginCelsius">How far past its end point (+) or short of it (−), in degrees of a 60 °C/h firing, °C.</param>
-/// <param name="MarginFahrenheit">The same, °F.</param>
+/// <param name="MarginCelsiusDifference">How far past its end point (+) or short of it (−), in degrees of a 60 °C/h firing, °C.</param>
+/// <param name="MarginFahrenheitDifference">The same, °F.</param>
 /// <param name="DownAtMinutes">When it went down, minutes since the start; null when it stayed up.</param>
 /// <param name="ProbabilityDown">Probability that a real cone of this number is down, Φ(margin/σ).</param>
-/// <param name="SigmaCelsius">σ of the margin, °C.</param>
+/// <param name="SigmaCelsiusDifference">σ of the margin, °C.</param>
 /// <param name="Basis">What its curve rests on at the rate of this firing.</param>
 public sealed record ConeResult(
-    string Cone, double Progress, double BendDegrees, double Clock, double MarginCelsius, double MarginFahrenheit, double? DownAtMinutes,
-    double ProbabilityDown, double SigmaCelsius, Basis Basis);
+    string Cone, double Progress, double BendDegrees, double Clock, double MarginCelsiusDifference, double MarginFahrenheitDifference, double? DownAtMinutes,
+    double ProbabilityDown, double SigmaCelsiusDifference, Basis Basis);
 
 /// <summary>The thermocouple taken, with its tolerance at the peak.</summary>
 /// <param name="Type">Letter.</param>
 /// <param name="Standard">The standard.</param>
 /// <param name="Class">The class.</param>
 /// <param name="Firings">Firings above 1100 °C it has seen.</param>
-/// <param name="ToleranceCelsius">How far a new one may read off at the peak, ±°C.</param>
-public sealed record ThermocoupleUsed(string Type, string Standard, string Class, double Firings, double ToleranceCelsius);
+/// <param name="ToleranceCelsiusDifference">How far a new one may read off at the peak, ±°C.</param>
+public sealed record ThermocoupleUsed(string Type, string Standard, string Class, double Firings, double ToleranceCelsiusDifference);
 
 /// <summary>The samples of a log.</summary>
 /// <param name="Samples">Samples sent.</param>

@@ -1,4 +1,6 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Quantities;
+using ConeService.Data;
 
 namespace ConeService.Contract.HeatWork;
 
@@ -52,10 +54,10 @@ public sealed record ProgrammeSegment(double? Rate = null, double? Target = null
 public sealed record LogSample(double? Minutes = null, double? Temperature = null);
 
 /// <summary>Cooling towards the temperature of the room, T = room + (top − room)·exp(−t/τ). Give one of the two rates.</summary>
-/// <param name="TimeConstantHours">τ, hours: the kiln loses 63 % of its excess in this time.</param>
+/// <param name="TimeConstantMinutes">τ, minutes: the kiln loses 63 % of its excess in this time.</param>
 /// <param name="FirstRate">The cooling rate at the top instead of τ, in units per hour.</param>
 /// <param name="Room">Temperature of the room, in units; left out: 20 °C, said in assumed.</param>
-public sealed record NaturalCooling(double? TimeConstantHours = null, double? FirstRate = null, double? Room = null);
+public sealed record NaturalCooling(double? TimeConstantMinutes = null, double? FirstRate = null, double? Room = null);
 
 /// <summary>A thermocouple.</summary>
 /// <param name="Type">K, N, R, S or B.</param>
@@ -66,7 +68,7 @@ public sealed record ThermocoupleInput(string? Type = null, string? Standard = n
 
 /// <summary>Parts of the uncertainty as standard deviations, °C;
 /// each left out: the default of the data package, said in assumed.</summary>
-/// <param name="ConeCelsius">Spread between cones of one number.</param>
-/// <param name="GradientCelsius">Difference between the places of thermocouple and cone.</param>
-/// <param name="DriftCelsius">Drift of the thermocouple, instead of an estimate from its firings.</param>
-public sealed record UncertaintyInput(double? ConeCelsius = null, double? GradientCelsius = null, double? DriftCelsius = null);
+/// <param name="ConeCelsiusDifference">Spread between cones of one number.</param>
+/// <param name="GradientCelsiusDifference">Difference between the places of thermocouple and cone.</param>
+/// <param name="DriftCelsiusDifference">Drift of the thermocouple, instead of an estimate from its firings.</param>
+public sealed record UncertaintyInput(double? ConeCelsiusDifference = null, double? GradientCelsiusDifference = null, double? DriftCelsiusDifference = null);

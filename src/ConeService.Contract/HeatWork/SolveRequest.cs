@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.HeatWork;
@@ -19,7 +20,7 @@ public sealed record SolveRequest : HeatWorkRequest
 /// <param name="Chart">The chart.</param>
 /// <param name="Find">What was asked for.</param>
 /// <param name="Feasible">True when there is such a value.</param>
-/// <param name="Segment">Index of the segment that was changed: the hottest, from 0.</param>
+/// <param name="Segment">The segment that was changed, the hottest; from 1.</param>
 /// <param name="Celsius">The peak, °C; null unless asked for and feasible.</param>
 /// <param name="Fahrenheit">The peak, °F.</param>
 /// <param name="HoldMinutes">The hold, minutes; null unless asked for and feasible.</param>

@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
 using ConeService.Contract.Colours;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Conversions;
@@ -15,6 +16,8 @@ using ConeService.Contract.Schedules;
 namespace ConeService.Contract.Json;
 
 /// <summary>The JSON of the contract: camelCase, enums in kebab-case, strict numbers, no unknown or repeated members.</summary>
+[JsonSerializable(typeof(ConeRange))]
+[JsonSerializable(typeof(NumberRange))]
 [JsonSerializable(typeof(CautionDetail))]
 [JsonSerializable(typeof(CautionList))]
 [JsonSerializable(typeof(ChartDetail))]
@@ -85,7 +88,7 @@ public static class ConeJson
         options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
         options.Converters.Add(new SentTextConverter());
         options.Converters.Add(new MessageConverter());
-        options.TypeInfoResolverChain.Insert(0, ConeJsonContext.Default);
+        options.TypeInfoResolverChain.Insert(0, ConeJsonContext.Default.WithAddedModifier(AnswerShapes.Shape));
     }
 
     private static JsonSerializerOptions Create()

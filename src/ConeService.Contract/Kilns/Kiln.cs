@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
+using ConeService.Data;
 
 namespace ConeService.Contract.Kilns;
 

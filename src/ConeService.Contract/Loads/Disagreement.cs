@@ -4,7 +4,7 @@ namespace ConeService.Contract.Loads;
 
 /// <summary>Two sources that contradict each other, and what this package adopts.</summary>
 /// <param name="Id">Id of the disagreement.</param>
-/// <param name="Topic">What it is about.</param>
+/// <param name="Name">What it is about.</param>
 /// <param name="Concerns">Rows it concerns, as table/id; none where it concerns no row of this package.</param>
 /// <param name="PositionA">What one source says.</param>
 /// <param name="SourceA">Id of the source of the first position.</param>
@@ -17,7 +17,7 @@ namespace ConeService.Contract.Loads;
 /// <param name="Note">What a reader must know about the row.</param>
 public sealed record Disagreement(
     string Id,
-    string Topic,
+    string Name,
     IReadOnlyList<string> Concerns,
     string PositionA,
     string SourceA,
@@ -31,5 +31,5 @@ public sealed record Disagreement(
 
 /// <summary>Where sources contradict each other.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
-/// <param name="Disagreements">The disagreements.</param>
-public sealed record DisagreementList(string DatasetVersion, IReadOnlyList<Disagreement> Disagreements);
+/// <param name="Items">The disagreements.</param>
+public sealed record DisagreementList(string DatasetVersion, IReadOnlyList<Disagreement> Items);

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Json;
 using ConeService.Data;
 
 namespace ConeService.Contract.Loads;
@@ -28,7 +29,7 @@ public sealed record FiringKindDescription(
     [property: AtmosphereWords(AtmosphereUse.Firing)] IReadOnlyList<Atmosphere> Atmospheres,
     ReasonSeverity WrongAtmosphere,
     string? WrongAtmosphereEffect,
-    string ConeMin,
+    [property: RangeOf("cones")] string ConeMin,
     string ConeMax,
     IReadOnlyList<PieceState> Takes,
     YesNo FirstFire,
@@ -61,11 +62,11 @@ public sealed record KilnHeatDescription(
 
 /// <summary>The kinds of firing, and the kilns.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
-/// <param name="FiringKinds">What each kind of firing needs and does.</param>
+/// <param name="Items">What each kind of firing needs and does.</param>
 /// <param name="KilnHeats">What follows from what heats a kiln.</param>
 /// <param name="Disagreements">Where sources contradict each other on them.</param>
 public sealed record FiringKindList(
     string DatasetVersion,
-    IReadOnlyList<FiringKindDescription> FiringKinds,
+    IReadOnlyList<FiringKindDescription> Items,
     IReadOnlyList<KilnHeatDescription> KilnHeats,
     IReadOnlyList<Disagreement> Disagreements);

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -72,14 +73,14 @@ public sealed record Reason(
     Confidence Confidence);
 
 /// <summary>A firing that accepts the pieces named.</summary>
-/// <param name="Kind">Kind of the firing.</param>
+/// <param name="FiringKind">Kind of the firing.</param>
 /// <param name="Cone">The cone.</param>
 /// <param name="Atmosphere">The atmosphere.</param>
 /// <param name="PieceIds">The pieces, in the order sent.</param>
 /// <param name="InThisKiln">True when the kiln of the request can do it.</param>
 /// <param name="KilnHeats">The kilns that such a firing is done in.</param>
 public sealed record SuggestedFiring(
-    FiringKind Kind,
+    FiringKind FiringKind,
     string Cone,
     [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere,
     IReadOnlyList<string> PieceIds,
@@ -133,12 +134,12 @@ public sealed record PairingAnswer(
     IReadOnlyList<Assumption> Assumed);
 
 /// <summary>A firing that accepts the pairing.</summary>
-/// <param name="Kind">Kind of the firing.</param>
+/// <param name="FiringKind">Kind of the firing.</param>
 /// <param name="Cone">The cone.</param>
 /// <param name="Atmosphere">The atmosphere.</param>
 /// <param name="KilnHeats">The kilns that such a firing is done in.</param>
 public sealed record PairingFiring(
-    FiringKind Kind, string Cone, [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere,
+    FiringKind FiringKind, string Cone, [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere,
     IReadOnlyList<KilnHeat> KilnHeats);
 
 /// <summary>Why no firing accepts the pairing.</summary>

@@ -1,5 +1,8 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
+using ConeService.Contract.Materials;
+using ConeService.Data;
 
 namespace ConeService.Contract.Loads;
 
@@ -10,12 +13,12 @@ namespace ConeService.Contract.Loads;
 public sealed record LoadRequest(Kiln? Kiln, FiringRequest? Firing, IReadOnlyList<PieceRequest?>? Pieces);
 
 /// <summary>The firing.</summary>
-/// <param name="Kind">bisque, glaze, single, overglaze, raku, salt, soda, wood, pit or saggar.</param>
+/// <param name="FiringKind">bisque, glaze, single, overglaze, raku, salt, soda, wood, pit or saggar.</param>
 /// <param name="Cone">The cone it is fired to, as text.</param>
 /// <param name="Atmosphere">oxidation, neutral or reduction.</param>
 /// <param name="Schedule">The caller's name for the schedule; the check does not read schedules.</param>
 public sealed record FiringRequest(
-    SentText Kind = default, SentText Cone = default, SentText Atmosphere = default, SentText Schedule = default);
+    SentText FiringKind = default, SentText Cone = default, SentText Atmosphere = default, SentText Schedule = default);
 
 /// <summary>A piece, or several alike.</summary>
 /// <param name="Id">The caller's name for it; each once.</param>

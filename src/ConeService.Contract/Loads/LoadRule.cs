@@ -1,3 +1,4 @@
+using ConeService.Contract.Json;
 using ConeService.Data;
 
 namespace ConeService.Contract.Loads;
@@ -5,7 +6,7 @@ namespace ConeService.Contract.Loads;
 /// <summary>A rule of loading and sharing a firing.</summary>
 /// <param name="Id">Id of the rule.</param>
 /// <param name="Topic">What it is about.</param>
-/// <param name="Rule">The rule in a sentence.</param>
+/// <param name="Name">The rule in a sentence.</param>
 /// <param name="Severity">How binding it is.</param>
 /// <param name="ValueMin">Lower end of its figure, in <paramref name="Unit"/>.</param>
 /// <param name="ValueMax">Upper end of its figure, in <paramref name="Unit"/>.</param>
@@ -21,12 +22,12 @@ namespace ConeService.Contract.Loads;
 public sealed record LoadRule(
     string Id,
     string Topic,
-    string Rule,
+    string Name,
     RuleSeverity Severity,
-    decimal? ValueMin,
+    [property: RangeOf("valueRange")] decimal? ValueMin,
     decimal? ValueMax,
     string? Unit,
-    string? ConeMin,
+    [property: RangeOf("cones")] string? ConeMin,
     string? ConeMax,
     IReadOnlyList<string> AppliesTo,
     IReadOnlyList<ReasonCode> ReasonCodes,
@@ -37,11 +38,11 @@ public sealed record LoadRule(
 
 /// <summary>The load rules.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
-/// <param name="LoadRules">The rules; those with reason codes are applied by the load check.</param>
-public sealed record LoadRuleList(string DatasetVersion, IReadOnlyList<LoadRule> LoadRules);
+/// <param name="Items">The rules; those with reason codes are applied by the load check.</param>
+public sealed record LoadRuleList(string DatasetVersion, IReadOnlyList<LoadRule> Items);
 
 /// <summary>One load rule.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
 /// <param name="LoadRule">The rule.</param>
 /// <param name="Disagreements">Where sources contradict each other on it.</param>
-public sealed record LoadRuleDetail(string DatasetVersion, LoadRule LoadRule, IReadOnlyList<Disagreement> Disagreements);
+public sealed record LoadRuleDetail(string DatasetVersion, [property: Flat] LoadRule LoadRule, IReadOnlyList<Disagreement> Disagreements);

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Json;
 using ConeService.Data;
 
 namespace ConeService.Contract.Materials;
@@ -41,9 +42,9 @@ public sealed record ClayBody(
     string Id,
     string Name,
     string? Description,
-    string BisqueConeMin,
+    [property: RangeOf("bisque")] string BisqueConeMin,
     string BisqueConeMax,
-    string? MatureConeMin,
+    [property: RangeOf("mature")] string? MatureConeMin,
     string? MatureConeBest,
     string? MatureConeMax,
     FirstStep FirstStep,
@@ -60,9 +61,9 @@ public sealed record ClayBody(
     [property: AtmosphereWords(AtmosphereUse.Firing)] IReadOnlyList<Atmosphere> Atmospheres,
     string? ColourOxidation,
     string? ColourReduction,
-    decimal? AbsorptionPercentMin,
+    [property: RangeOf("absorptionPercent")] decimal? AbsorptionPercentMin,
     decimal? AbsorptionPercentMax,
-    decimal? ShrinkagePercentMin,
+    [property: RangeOf("shrinkagePercent")] decimal? ShrinkagePercentMin,
     decimal? ShrinkagePercentMax,
     string? ExpansionNote,
     string? UseNote,

@@ -1,4 +1,6 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Json;
 using ConeService.Contract.Loads;
 using ConeService.Data;
 
@@ -8,12 +10,12 @@ namespace ConeService.Contract.Materials;
 /// <param name="DatasetVersion">Version of the data package.</param>
 /// <param name="Cone">The cone asked for; null for all.</param>
 /// <param name="Atmosphere">The atmosphere asked for; null for all.</param>
-/// <param name="ClayBodies">The bodies, by id; those of overlays follow.</param>
+/// <param name="Items">The bodies, by id; those of overlays follow.</param>
 public sealed record ClayBodyList(
     string DatasetVersion,
     string? Cone,
     [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere? Atmosphere,
-    IReadOnlyList<ClayBodySummary> ClayBodies);
+    IReadOnlyList<ClayBodySummary> Items);
 
 /// <summary>A clay body in a list.</summary>
 /// <param name="Id">Its id.</param>
@@ -28,8 +30,8 @@ public sealed record ClayBodySummary(
     string Id,
     string Name,
     string? Description,
-    ConeSpan Bisque,
-    MatureSpan? Mature,
+    ConeRange Bisque,
+    ConeRange? Mature,
     [property: AtmosphereWords(AtmosphereUse.Firing)] IReadOnlyList<Atmosphere> Atmospheres,
     Confidence RangeConfidence,
     IReadOnlyList<string> Sources);
@@ -41,7 +43,7 @@ public sealed record ClayBodySummary(
 /// <param name="Disagreements">Where sources contradict each other on it.</param>
 public sealed record ClayBodyDetail(
     string DatasetVersion,
-    ClayBody ClayBody,
+    [property: Flat] ClayBody ClayBody,
     IReadOnlyList<OverfireStepAt> OverfireSteps,
     IReadOnlyList<Disagreement> Disagreements);
 

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Json;
 using ConeService.Data;
 
 namespace ConeService.Contract.Materials;
@@ -6,7 +7,7 @@ namespace ConeService.Contract.Materials;
 /// <summary>A glaze, slip, lustre, enamel or decal with its cone range, atmospheres and order of firing.</summary>
 /// <param name="Id">Name of the coat in its package.</param>
 /// <param name="Name">What it is called in a sentence.</param>
-/// <param name="Kind">What sort of coat it is.</param>
+/// <param name="CoatKind">What sort of coat it is.</param>
 /// <param name="ConeMin">Lowest cone.</param>
 /// <param name="ConeBest">Best cone; null where the body decides.</param>
 /// <param name="ConeMax">Highest cone; null where the body decides.</param>
@@ -37,8 +38,8 @@ namespace ConeService.Contract.Materials;
 public sealed record Glaze(
     string Id,
     string Name,
-    CoatKind Kind,
-    string ConeMin,
+    CoatKind CoatKind,
+    [property: RangeOf("cones")] string ConeMin,
     string? ConeBest,
     string? ConeMax,
     [property: AtmosphereWords(AtmosphereUse.Firing)] IReadOnlyList<Atmosphere> Atmospheres,

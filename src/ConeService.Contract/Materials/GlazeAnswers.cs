@@ -1,4 +1,6 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Json;
 using ConeService.Contract.Loads;
 using ConeService.Data;
 
@@ -8,16 +10,16 @@ namespace ConeService.Contract.Materials;
 /// <param name="DatasetVersion">Version of the data package.</param>
 /// <param name="Cone">The cone asked for; null for all.</param>
 /// <param name="Atmosphere">The atmosphere asked for; null for all.</param>
-/// <param name="Glazes">The coats, by id; those of overlays follow.</param>
+/// <param name="Items">The coats, by id; those of overlays follow.</param>
 public sealed record GlazeList(
     string DatasetVersion, string? Cone, [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere? Atmosphere,
-    IReadOnlyList<GlazeSummary> Glazes);
+    IReadOnlyList<GlazeSummary> Items);
 
 /// <summary>A coat in a list.</summary>
 /// <param name="Id">Its id.</param>
 /// <param name="Name">What it is called.</param>
-/// <param name="Kind">What sort of coat it is.</param>
-/// <param name="Range">Its cones.</param>
+/// <param name="CoatKind">What sort of coat it is.</param>
+/// <param name="Cones">Its cones.</param>
 /// <param name="Atmospheres">Atmospheres in which it gives what it is meant to give.</param>
 /// <param name="FiredIn">Kinds of firing it is fired in.</param>
 /// <param name="RunRisk">How readily it runs above its range.</param>
@@ -26,8 +28,8 @@ public sealed record GlazeList(
 public sealed record GlazeSummary(
     string Id,
     string Name,
-    CoatKind Kind,
-    MatureSpan Range,
+    CoatKind CoatKind,
+    ConeRange Cones,
     [property: AtmosphereWords(AtmosphereUse.Firing)] IReadOnlyList<Atmosphere> Atmospheres,
     IReadOnlyList<FiringKind> FiredIn,
     RunRisk RunRisk,
@@ -38,4 +40,4 @@ public sealed record GlazeSummary(
 /// <param name="DatasetVersion">Version of the data package.</param>
 /// <param name="Glaze">As the data package has it.</param>
 /// <param name="Disagreements">Where sources contradict each other on it.</param>
-public sealed record GlazeDetail(string DatasetVersion, Glaze Glaze, IReadOnlyList<Disagreement> Disagreements);
+public sealed record GlazeDetail(string DatasetVersion, [property: Flat] Glaze Glaze, IReadOnlyList<Disagreement> Disagreements);

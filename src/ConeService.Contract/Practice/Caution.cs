@@ -6,8 +6,8 @@ namespace ConeService.Contract.Practice;
 /// A hazard of firing or of a material: who is exposed, when, and what controls it. Local codes and licensed practice decide.
 /// </summary>
 /// <param name="Id">Id of the caution.</param>
-/// <param name="Hazard">The hazard in a few words.</param>
-/// <param name="Kind">What sort of hazard it is.</param>
+/// <param name="Name">The hazard in a few words.</param>
+/// <param name="HazardKind">What sort of hazard it is.</param>
 /// <param name="Severity">How bad it can get without control.</param>
 /// <param name="AppliesTo">The kilns, firings and materials it belongs to, words of a closed list.</param>
 /// <param name="Who">Who is exposed; this package's reading, not the source's.</param>
@@ -20,8 +20,8 @@ namespace ConeService.Contract.Practice;
 /// <param name="Note">What a reader must know.</param>
 public sealed record Caution(
     string Id,
-    string Hazard,
-    HazardKind Kind,
+    string Name,
+    HazardKind HazardKind,
     Severity Severity,
     IReadOnlyList<string> AppliesTo,
     IReadOnlyList<Exposed> Who,

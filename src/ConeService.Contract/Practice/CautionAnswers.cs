@@ -1,3 +1,4 @@
+using ConeService.Contract.Json;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Practice;
@@ -5,8 +6,8 @@ namespace ConeService.Contract.Practice;
 /// <summary>The cautions.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
 /// <param name="Notice">Local codes and licensed practice decide.</param>
-/// <param name="Cautions">The cautions, by id.</param>
-public sealed record CautionList(string DatasetVersion, Message Notice, IReadOnlyList<Caution> Cautions);
+/// <param name="Items">The cautions, by id.</param>
+public sealed record CautionList(string DatasetVersion, Message Notice, IReadOnlyList<Caution> Items);
 
 /// <summary>One caution with the limits and the processes that it belongs to.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
@@ -20,7 +21,7 @@ public sealed record CautionList(string DatasetVersion, Message Notice, IReadOnl
 public sealed record CautionDetail(
     string DatasetVersion,
     Message Notice,
-    Caution Caution,
+    [property: Flat] Caution Caution,
     IReadOnlyList<ExposureLimit> ExposureLimits,
     IReadOnlyList<FoodContactLimit> FoodContactLimits,
     IReadOnlyList<string> Processes,

@@ -6,7 +6,7 @@ namespace ConeService.Contract.Practice;
 /// <param name="Id">Id of the limit.</param>
 /// <param name="Substance">The substance.</param>
 /// <param name="ChemicalForm">The form or element that the value counts.</param>
-/// <param name="Kind">permissible-exposure-limit (PEL), action-level (AL), recommended-exposure-limit (REL),
+/// <param name="ExposureLimitKind">permissible-exposure-limit (PEL), action-level (AL), recommended-exposure-limit (REL),
 /// workplace-exposure-limit (WEL), threshold-limit-value (TLV), immediately-dangerous (IDLH).</param>
 /// <param name="Averaging">Over what the value is taken: eight-hours, time-weighted (the span was not printed), ceiling (never
 /// above), fifteen-minute-ceiling; null for immediately-dangerous.</param>
@@ -25,7 +25,7 @@ public sealed record ExposureLimit(
     string Id,
     string Substance,
     string ChemicalForm,
-    ExposureLimitKind Kind,
+    ExposureLimitKind ExposureLimitKind,
     ExposureAveraging? Averaging,
     decimal Value,
     decimal? ShortTermValue,

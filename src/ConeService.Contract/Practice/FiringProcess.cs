@@ -1,11 +1,12 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Json;
 using ConeService.Data;
 
 namespace ConeService.Contract.Practice;
 
 /// <summary>A firing process: what it does to a pot, its use, and who is near.</summary>
 /// <param name="Id">Id of the process.</param>
-/// <param name="Process">The process in a few words.</param>
+/// <param name="Name">The process in a few words.</param>
 /// <param name="Kilns">Kilns it is fired in.</param>
 /// <param name="KilnNote">What the kiln must be like.</param>
 /// <param name="Atmospheres">Atmospheres that it passes through or may be fired in; empty where there is none to speak of.</param>
@@ -24,8 +25,8 @@ namespace ConeService.Contract.Practice;
 /// <param name="CareNote">Microwave and dishwasher in words.</param>
 /// <param name="FiringsMin">Fewest firings a pot has had when this one is done.</param>
 /// <param name="FiringsMax">Most firings a pot has usually had when this one is done; null where any number.</param>
-/// <param name="DurationHoursMin">Shortest usual duration of the heating.</param>
-/// <param name="DurationHoursMax">Longest usual duration, h.</param>
+/// <param name="DurationMinutesMin">Usual duration of the heating, minutes.</param>
+/// <param name="DurationMinutesMax">Longest usual duration.</param>
 /// <param name="DurationNote">Duration in words.</param>
 /// <param name="Effect">What it does to a pot.</param>
 /// <param name="Use">What the ware is good for.</param>
@@ -37,12 +38,12 @@ namespace ConeService.Contract.Practice;
 /// <param name="Note">What a reader must know.</param>
 public sealed record FiringProcess(
     string Id,
-    string Process,
+    string Name,
     IReadOnlyList<ProcessKiln> Kilns,
     string? KilnNote,
     [property: AtmosphereWords(AtmosphereUse.Firing)] IReadOnlyList<Atmosphere> Atmospheres,
     string AtmosphereNote,
-    string? ConeMin,
+    [property: RangeOf("cones")] string? ConeMin,
     string? ConeMax,
     Porosity Porosity,
     WareAnswer Watertight,
@@ -52,10 +53,10 @@ public sealed record FiringProcess(
     WareAnswer Microwave,
     WareAnswer Dishwasher,
     string? CareNote,
-    int? FiringsMin,
+    [property: RangeOf("firings")] int? FiringsMin,
     int? FiringsMax,
-    decimal? DurationHoursMin,
-    decimal? DurationHoursMax,
+    decimal? DurationMinutesMin,
+    decimal? DurationMinutesMax,
     string? DurationNote,
     string Effect,
     string Use,

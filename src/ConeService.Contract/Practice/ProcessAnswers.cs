@@ -1,3 +1,5 @@
+using ConeService.Contract.Json;
+using ConeService.Contract.Loads;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -7,9 +9,9 @@ namespace ConeService.Contract.Practice;
 /// <param name="DatasetVersion">Version of the data package.</param>
 /// <param name="Notice">Local codes and licensed practice decide.</param>
 /// <param name="FoodContact">Only a leach test tells.</param>
-/// <param name="Processes">The processes, by id; each names its cautions.</param>
+/// <param name="Items">The processes, by id; each names its cautions.</param>
 public sealed record ProcessList(
-    string DatasetVersion, Message Notice, Message FoodContact, IReadOnlyList<FiringProcess> Processes);
+    string DatasetVersion, Message Notice, Message FoodContact, IReadOnlyList<FiringProcess> Items);
 
 /// <summary>One firing process.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
@@ -23,7 +25,7 @@ public sealed record ProcessList(
 public sealed record ProcessDetail(
     string DatasetVersion,
     Message Notice,
-    FiringProcess Process,
+    [property: Flat] FiringProcess Process,
     FoodContactAnswer FoodContact,
     IReadOnlyList<AddedMaterial> AddedMaterials,
     IReadOnlyList<CautionLink> Cautions,
@@ -41,24 +43,20 @@ public sealed record FoodContactAnswer(
 /// <summary>A material that goes into a firing beside clay and glaze.</summary>
 /// <param name="Material">The material.</param>
 /// <param name="When">When it goes in.</param>
-/// <param name="CelsiusLow">Kiln temperature from which it is added, °C.</param>
-/// <param name="CelsiusHigh">Kiln temperature to which it is added, °C.</param>
-/// <param name="FahrenheitLow">Kiln temperature from which it is added, °F, converted.</param>
-/// <param name="FahrenheitHigh">Kiln temperature to which it is added, °F, converted.</param>
-/// <param name="ConeLow">Cone from which it is added.</param>
-/// <param name="ConeHigh">Cone to which it is added.</param>
+/// <param name="CelsiusMin">Kiln temperature from which it is added, °C.</param>
+/// <param name="CelsiusMax">Kiln temperature to which it is added, °C.</param>
+/// <param name="ConeMin">Cone from which it is added.</param>
+/// <param name="ConeMax">Cone to which it is added.</param>
 /// <param name="Sources">Ids of the sources.</param>
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
 public sealed record AddedMaterial(
     string Material,
     string When,
-    decimal? CelsiusLow,
-    decimal? CelsiusHigh,
-    decimal? FahrenheitLow,
-    decimal? FahrenheitHigh,
-    string? ConeLow,
-    string? ConeHigh,
+    [property: RangeOf("temperatureCelsius")] decimal? CelsiusMin,
+    decimal? CelsiusMax,
+    [property: RangeOf("cones")] string? ConeMin,
+    string? ConeMax,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
     string? Note);

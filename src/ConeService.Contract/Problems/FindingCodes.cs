@@ -6,8 +6,6 @@ namespace ConeService.Contract.Problems;
 /// </summary>
 public static class FindingCodes
 {
-    /// <summary>Additive not named.</summary>
-    public const string AdditiveMissing = "additive-missing";
 
     /// <summary>Unknown additive.</summary>
     public const string AdditiveUnknown = "additive-unknown";
@@ -24,8 +22,6 @@ public static class FindingCodes
     /// <summary>Chart can't follow a firing.</summary>
     public const string ChartWithoutKinetics = "chart-without-kinetics";
 
-    /// <summary>Colorant not named.</summary>
-    public const string ColorantMissing = "colorant-missing";
 
     /// <summary>Unknown colorant.</summary>
     public const string ColorantUnknown = "colorant-unknown";
@@ -36,8 +32,6 @@ public static class FindingCodes
     /// <summary>Cone sent as a number.</summary>
     public const string ConeAsNumber = "cone-as-number";
 
-    /// <summary>Target cone missing.</summary>
-    public const string ConeMissing = "cone-missing";
 
     /// <summary>Cone not on this chart.</summary>
     public const string ConeNotOnChart = "cone-not-on-chart";
@@ -105,8 +99,6 @@ public static class FindingCodes
     /// <summary>Sizes disagree.</summary>
     public const string KilnSizeConflict = "kiln-size-conflict";
 
-    /// <summary>Kiln without a size.</summary>
-    public const string KilnSizeMissing = "kiln-size-missing";
 
     /// <summary>Unknown kiln.</summary>
     public const string KilnUnknown = "kiln-unknown";
@@ -213,8 +205,6 @@ public static class FindingCodes
     /// <summary>Segment without a target.</summary>
     public const string SegmentWithoutTarget = "segment-without-target";
 
-    /// <summary>Start missing.</summary>
-    public const string StartMissing = "start-missing";
 
     /// <summary>Not a date and time.</summary>
     public const string StartUnreadable = "start-unreadable";

@@ -1,3 +1,4 @@
+using ConeService.Contract.Json;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -5,23 +6,23 @@ namespace ConeService.Contract.Schedules;
 
 /// <summary>Something that the ware passes on the way.</summary>
 /// <param name="Id">Its row in the data package.</param>
-/// <param name="Landmark">What it is.</param>
+/// <param name="Name">What it is.</param>
 /// <param name="Cooling">True on the way down.</param>
-/// <param name="FromHours">When the ware enters it, hours from the start.</param>
-/// <param name="ToHours">When it has passed; null when the firing ends inside it.</param>
-/// <param name="CelsiusLow">Lower end, °C.</param>
-/// <param name="CelsiusHigh">Upper end, °C.</param>
+/// <param name="FromMinutes">When the ware enters it, minutes from the start.</param>
+/// <param name="ToMinutes">When it has passed; null when the firing ends inside it.</param>
+/// <param name="CelsiusMin">Lower end, °C.</param>
+/// <param name="CelsiusMax">Upper end, °C.</param>
 /// <param name="Advice">What to do.</param>
 /// <param name="Confidence">How far it can be trusted.</param>
 /// <param name="Sources">Ids of the sources.</param>
 public sealed record FitLandmark(
     string Id,
-    string Landmark,
+    string Name,
     bool Cooling,
-    double FromHours,
-    double? ToHours,
-    decimal CelsiusLow,
-    decimal CelsiusHigh,
+    double FromMinutes,
+    double? ToMinutes,
+    [property: RangeOf("temperatureCelsius")] decimal CelsiusMin,
+    decimal CelsiusMax,
     string? Advice,
     Confidence Confidence,
     IReadOnlyList<string> Sources);
@@ -35,9 +36,9 @@ public sealed record WitnessCones(string? Guide, string Target, string? Guard, M
 
 /// <summary>A hazard of this firing.</summary>
 /// <param name="Id">Its row in the data package.</param>
-/// <param name="Hazard">The hazard.</param>
+/// <param name="Name">The hazard.</param>
 /// <param name="Severity">How bad it can get without control.</param>
 /// <param name="When">When and where it arises.</param>
 /// <param name="Control">What controls it.</param>
 /// <param name="Sources">Ids of the sources.</param>
-public sealed record FitCaution(string Id, string Hazard, Severity Severity, string When, string Control, IReadOnlyList<string> Sources);
+public sealed record FitCaution(string Id, string Name, Severity Severity, string When, string Control, IReadOnlyList<string> Sources);

@@ -1,3 +1,4 @@
+using ConeService.Contract.Cones;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Schedules;
@@ -9,7 +10,7 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Reading">The result as one says it.</param>
 /// <param name="TargetProgress">Progress of the target cone: 1 is down; null without a target.</param>
 /// <param name="NextProgress">Progress of the cone after the target: below 1 it stays up; null without one.</param>
-/// <param name="TargetMarginCelsius">How far past the target's end point, in degrees of a 60 °C/h firing; negative: short of it.</param>
+/// <param name="TargetMarginCelsiusDifference">How far past the target's end point, in degrees of a 60 °C/h firing; negative: short of it.</param>
 /// <param name="LastRampShare">Share of the target's progress that the last ramp does; the rest are holds and cooling, which no chart
 /// prints.</param>
 /// <param name="Cones">The cones around the target, ascending.</param>
@@ -20,7 +21,7 @@ public sealed record FitHeatWork(
     Message Reading,
     double? TargetProgress,
     double? NextProgress,
-    double? TargetMarginCelsius,
+    double? TargetMarginCelsiusDifference,
     double? LastRampShare,
     IReadOnlyList<FitCone> Cones);
 
@@ -29,12 +30,12 @@ public sealed record FitHeatWork(
 /// <param name="Progress">0 untouched, 1 just down; goes on rising beyond.</param>
 /// <param name="BendDegrees">How far it leans at the end, 90 when down.</param>
 /// <param name="ClockHand">The same as the hour of a clock.</param>
-/// <param name="DownAtHours">When it goes down, hours from the start; null when it stays up.</param>
+/// <param name="DownAtMinutes">When it goes down, minutes from the start; null when it stays up.</param>
 /// <param name="DownAtCelsius">The temperature then, °C.</param>
 public sealed record FitCone(
     string Cone,
     double Progress,
     double BendDegrees,
     double ClockHand,
-    double? DownAtHours,
+    double? DownAtMinutes,
     double? DownAtCelsius);

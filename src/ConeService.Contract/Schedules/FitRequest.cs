@@ -1,5 +1,7 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
+using ConeService.Contract.Materials;
 
 namespace ConeService.Contract.Schedules;
 

@@ -13,9 +13,9 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Segments">What it does in each segment.</param>
 /// <param name="HeatWork">What the firing, as the kiln really does it, does to the cones.</param>
 /// <param name="PeakCelsius">Highest temperature of the chamber, °C.</param>
-/// <param name="HoursToPeak">From the start to that moment, hours.</param>
-/// <param name="HoursToEnd">From the start to the end of the programme, hours.</param>
-/// <param name="HoursToOpening">From the start until chamber and ware stay below 95 °C, hours; null when that takes more than 400.</param>
+/// <param name="PeakMinutes">From the start to that moment, minutes.</param>
+/// <param name="EndMinutes">From the start to the end of the programme, minutes.</param>
+/// <param name="OpeningMinutes">From the start until chamber and ware stay below 95 °C, minutes; null when that takes more than 24,000.</param>
 /// <param name="Energy">Energy and where it goes.</param>
 /// <param name="Fuel">Fuel of a gas kiln; null for an electric one.</param>
 /// <param name="Cost">What it costs; null without a tariff.</param>
@@ -30,9 +30,9 @@ public sealed record KilnForecast(
     IReadOnlyList<SegmentOutcome> Segments,
     FitHeatWork HeatWork,
     double PeakCelsius,
-    double HoursToPeak,
-    double HoursToEnd,
-    double? HoursToOpening,
+    double PeakMinutes,
+    double EndMinutes,
+    double? OpeningMinutes,
     KilnEnergy Energy,
     KilnFuel? Fuel,
     FitCost? Cost,

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Json;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -15,7 +16,7 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Assumed">Parameters that were left out, with what was taken.</param>
 public sealed record ScheduleDetail(
     string DatasetVersion,
-    ScheduleSummary Schedule,
+    [property: Flat] ScheduleSummary Schedule,
     string Units,
     string Chart,
     IReadOnlyList<TemplateSegment> Segments,
@@ -31,7 +32,7 @@ public sealed record ScheduleDetail(
 /// <param name="RateCelsiusPerHour">Rate, up or down, °C/h; null: as fast as the kiln goes.</param>
 /// <param name="RateFahrenheitPerHour">The same, °F/h.</param>
 /// <param name="TargetCone">Where to, as a cone; null when the target is a temperature.</param>
-/// <param name="TargetBelowCelsius">How far below the peak of that cone, °C.</param>
+/// <param name="TargetBelowCelsiusDifference">How far below the peak of that cone, °C.</param>
 /// <param name="TargetCelsius">Where to, °C; for a cone the end point of a steady ramp at this rate, before any hold is reckoned
 /// with.</param>
 /// <param name="TargetFahrenheit">The same, °F.</param>
@@ -52,7 +53,7 @@ public sealed record TemplateSegment(
     decimal? RateCelsiusPerHour,
     decimal? RateFahrenheitPerHour,
     string? TargetCone,
-    decimal? TargetBelowCelsius,
+    decimal? TargetBelowCelsiusDifference,
     decimal TargetCelsius,
     decimal TargetFahrenheit,
     decimal HoldMinutes,

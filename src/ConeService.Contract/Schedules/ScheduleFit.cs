@@ -1,4 +1,6 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -16,7 +18,7 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Programme">The same as a body for POST /v1/heat-work, so that anybody can check it.</param>
 /// <param name="PeakCelsius">Highest temperature of the programme, °C.</param>
 /// <param name="PeakFahrenheit">The same, °F.</param>
-/// <param name="ProgrammeHours">From the start to the end of the programme, when the kiln follows it, hours.</param>
+/// <param name="ProgrammeMinutes">From the start to the end of the programme, when the kiln follows it, minutes.</param>
 /// <param name="HeatWork">What the programme does to the cones when the kiln follows it.</param>
 /// <param name="WhyNot">Why the target can't be met as asked; null when it is.</param>
 /// <param name="Changes">What was changed against the template, and what was lost.</param>
@@ -41,7 +43,7 @@ public sealed record ScheduleFit(
     FittedProgramme Programme,
     decimal PeakCelsius,
     decimal PeakFahrenheit,
-    double ProgrammeHours,
+    double ProgrammeMinutes,
     FitHeatWork HeatWork,
     Message? WhyNot,
     IReadOnlyList<FitChange> Changes,
@@ -64,9 +66,9 @@ public sealed record ScheduleFit(
 /// <param name="TargetCelsius">Where to, °C.</param>
 /// <param name="TargetFahrenheit">The same, °F.</param>
 /// <param name="HoldMinutes">Hold at the target, minutes.</param>
-/// <param name="StartHours">When it begins, hours from the start, when the kiln follows.</param>
-/// <param name="HoldHours">When its hold begins.</param>
-/// <param name="EndHours">When it ends.</param>
+/// <param name="StartMinutes">When it begins, minutes from the start, when the kiln follows.</param>
+/// <param name="HoldStartMinutes">When its hold begins.</param>
+/// <param name="EndMinutes">When it ends.</param>
 /// <param name="Stage">What it is for.</param>
 /// <param name="Purpose">What it is for, in words.</param>
 /// <param name="Atmosphere">Atmosphere in the kiln.</param>
@@ -84,9 +86,9 @@ public sealed record FittedSegment(
     decimal TargetCelsius,
     decimal TargetFahrenheit,
     double HoldMinutes,
-    double StartHours,
-    double HoldHours,
-    double EndHours,
+    double StartMinutes,
+    double HoldStartMinutes,
+    double EndMinutes,
     FiringStage Stage,
     Message Purpose,
     [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere,

@@ -1,4 +1,6 @@
 using ConeService.Contract.Colours;
+using ConeService.Contract.Loads;
+using ConeService.Contract.Practice;
 using ConeService.Data;
 
 namespace ConeService.Firing.Colours;
@@ -13,7 +15,7 @@ internal static class ColourAnswers
         Id: row.Id,
         Name: row.Name,
         Formula: row.Formula,
-        Kind: row.Kind,
+        ColorantKind: row.Kind,
         Hazard: row.Hazard,
         HazardNote: row.HazardNote,
         Cautions: row.Cautions,
@@ -64,11 +66,11 @@ internal static class ColourAnswers
     public static TemperatureLimit Of(TemperatureLimitRow row) => new(
         Id: row.Id,
         Colorant: row.Colorant,
-        Kind: row.Kind,
-        ConeLow: row.ConeLow,
-        ConeHigh: row.ConeHigh,
-        CelsiusLow: row.CelsiusLow,
-        CelsiusHigh: row.CelsiusHigh,
+        TemperatureLimitKind: row.Kind,
+        ConeMin: row.ConeLow,
+        ConeMax: row.ConeHigh,
+        CelsiusMin: row.CelsiusLow,
+        CelsiusMax: row.CelsiusHigh,
         Effect: row.Effect,
         Sources: row.Sources,
         Confidence: row.Confidence,

@@ -9,10 +9,11 @@ namespace ConeService.Firing.Colours;
 internal static class ColourAssumptions
 {
     public static IReadOnlyList<Assumption> Of(
-        Recipe recipe, IReadOnlyList<(string Id, decimal? Percent)> additives, BaseGlazeRow? @base, Atmosphere? atmosphere)
+        Recipe recipe, IReadOnlyList<(string Id, decimal? Percent)> additives, BaseGlazeRow? @base, Atmosphere? atmosphere,
+        bool isBody)
     {
         var assumed = new List<Assumption>();
-        if (recipe.Colorants.Count == 0) assumed.Add(new("colorant", "every colorant", Message.Of("colours.every-colorant")));
+        if (recipe.Colorants.Count == 0) assumed.Add(new(isBody ? "/colorants" : "colorant", "every colorant", Message.Of("colours.every-colorant")));
         if (@base is null) assumed.Add(new("base", ColourCatalogue.AnyBase, Message.Of("colours.every-base")));
         if (atmosphere is null) assumed.Add(new("atmosphere", "oxidation and reduction", Message.Of("colours.both-atmospheres")));
         assumed.Add(recipe.Heat switch
@@ -25,20 +26,24 @@ internal static class ColourAssumptions
                 "temperature", FormattableString.Invariant($"{celsius:0.#} °C"),
                 Message.Of("colours.cone-end-point", ("cone", heat.Cone.ToString()), ("chart", ConeCharts.DefaultChart))),
         });
-        foreach (var colorant in recipe.Colorants)
+        foreach (var (i, colorant) in recipe.Colorants.Index())
         {
-            var (id, weighed) = (colorant.Id, colorant.Weighed);
-            if (colorant.Percent is null) assumed.Add(new($"percent of {id}", "none", Message.Of("colours.no-percent")));
-            else if (weighed.Form is null) assumed.Add(new($"form of {id}", weighed.Colorant.Formula, Message.Of("colours.no-form")));
+            var weighed = colorant.Weighed;
+            if (colorant.Percent is null) assumed.Add(new(Share(i), "none", Message.Of("colours.no-percent")));
+            else if (weighed.Form is null) assumed.Add(new(Named(i), weighed.Colorant.Formula, Message.Of("colours.no-form")));
             if (weighed.Form is not { OxideFactor: not 1m } form) continue;
             assumed.Add(new(
-                $"oxide of {id}", FormattableString.Invariant($"factor {form.OxideFactor}"),
+                Named(i), FormattableString.Invariant($"factor {form.OxideFactor}"),
                 Message.Of(
                     "colours.counted-as", ("form", form.Name), ("formula", weighed.Colorant.Formula), ("arithmetic", form.Arithmetic))));
         }
 
-        assumed.AddRange(additives.Where(a => a.Percent is null)
-            .Select(a => new Assumption($"percent of {a.Id}", "none", Message.Of("colours.no-additive-percent"))));
-        return assumed;
+        assumed.AddRange(additives.Index().Where(a => a.Item.Percent is null)
+            .Select(a => new Assumption($"/additives/{a.Index}/percent", "none", Message.Of("colours.no-additive-percent"))));
+        return isBody ? [.. assumed.Select(a => a.InBody())] : assumed;
+
+        // A query names one colorant, a body a list of them.
+        string Share(int i) => isBody ? $"/colorants/{i}/percent" : "percent";
+        string Named(int i) => isBody ? $"/colorants/{i}/colorant" : "colorant";
     }
 }

@@ -45,7 +45,7 @@ internal sealed class ColourDecision(ColourCatalogue catalogue)
         return ColourVerdict.Of(
             ColourBasis.Parts,
             Message.Sentences([Message.Of("colours.not-mixed", ("statements", statements)), .. Untold(interactions)]),
-            [.. covered.Select(c => c.Notes[0].Note)]);
+            [.. covered.Select(c => c.ColourNotes[0].Note)]);
     }
 
     private ColourVerdict Replaced(
@@ -78,7 +78,7 @@ internal sealed class ColourDecision(ColourCatalogue catalogue)
     }
 
     // A note that needs other ingredients, and whose ingredients are all there, tells this mixture and no other.
-    private static ColourNote? Mixture(IReadOnlyList<ColorantColours> alone) => alone.SelectMany(c => c.Notes)
+    private static ColourNote? Mixture(IReadOnlyList<ColorantColours> alone) => alone.SelectMany(c => c.ColourNotes)
         .Where(n => n.Note.Needs.Count > 0 && n.BaseMatch != BaseMatch.NotAsked)
         .Where(n => n.PercentMatch is PercentMatch.Inside or PercentMatch.NotAsked)
         .OrderByDescending(n => n.Note.Needs.Count).ThenBy(n => n.BaseMatch).Select(n => n.Note).FirstOrDefault();
@@ -87,8 +87,8 @@ internal sealed class ColourDecision(ColourCatalogue catalogue)
 
     private static ColourVerdict Single(ColorantColours colorant, IEnumerable<Message> untold)
     {
-        var best = colorant.Notes[0];
-        var match = Message.Of("colours.best-match", ("count", colorant.Notes.Count), ("why", best.Why));
+        var best = colorant.ColourNotes[0];
+        var match = Message.Of("colours.best-match", ("count", colorant.ColourNotes.Count), ("why", best.Why));
         return ColourVerdict.Of(ColourBasis.SingleNote, Message.Sentences([colorant.Statement, match, .. untold]), best.Note);
     }
 

@@ -1,7 +1,10 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Colours;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.Colours;
@@ -22,7 +25,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
         if (share is not null && string.IsNullOrWhiteSpace(colorant))
         {
             findings.Add(new(
-                FindingCodes.ColorantMissing, "colorant", null, Message.Of("colours.percent-without-colorant"),
+                FindingCodes.MemberMissing, "colorant", null, Message.Of("colours.percent-without-colorant"),
                 Message.Verbatim(catalogue.Colorants.Keys.Order(StringComparer.Ordinal))));
         }
 
@@ -44,7 +47,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
         if (sum > 100)
         {
             findings.Add(new(
-                FindingCodes.PercentSum, "/", FormattableString.Invariant($"{sum:0.###}"), Message.Of("colours.percent-sum"),
+                FindingCodes.PercentSum, "", FormattableString.Invariant($"{sum:0.###}"), Message.Of("colours.percent-sum"),
                 [Message.Of("colours.percent-sum-allowed")], Message.Of("colours.grams")));
         }
 
@@ -52,7 +55,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
         foreach (var (id, times) in named.Where(c => c.Value > 1))
         {
             findings.Add(new(
-                FindingCodes.IngredientRepeated, "/", id, Message.Of("colours.ingredient-repeated", ("ingredient", id), ("count", times)),
+                FindingCodes.IngredientRepeated, "", id, Message.Of("colours.ingredient-repeated", ("ingredient", id), ("count", times)),
                 [Message.Of("colours.each-ingredient-once")], Message.Of("colours.two-forms")));
         }
 
@@ -65,7 +68,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
         if (string.IsNullOrWhiteSpace(entry?.Colorant))
         {
             findings.Add(new(
-                FindingCodes.ColorantMissing, at + "/colorant", null, Message.Of("colours.entry-without-colorant"),
+                FindingCodes.MemberMissing, at + "/colorant", null, Message.Of("colours.entry-without-colorant"),
                 Message.Verbatim(catalogue.ColorantNames.Ids)));
             return null;
         }
@@ -79,7 +82,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
         if (string.IsNullOrWhiteSpace(entry?.Additive))
         {
             findings.Add(new(
-                FindingCodes.AdditiveMissing, at + "/additive", null, Message.Of("colours.entry-without-additive"),
+                FindingCodes.MemberMissing, at + "/additive", null, Message.Of("colours.entry-without-additive"),
                 Message.Verbatim(catalogue.AdditiveNames.Ids)));
             return null;
         }
@@ -108,7 +111,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
 
         if (findings.Count > 0) throw new RefusedException(findings);
         var recipe = new Recipe(catalogue, colorants, additives, @base ?? catalogue.Bases[ColourCatalogue.AnyBase], heat);
-        return new(recipe, additives, atmosphere, kiln, word, ColourAssumptions.Of(recipe, additives, @base, atmosphere));
+        return new(recipe, additives, atmosphere, kiln, word, ColourAssumptions.Of(recipe, additives, @base, atmosphere, isBody: prefix.Length > 0));
     }
 
     private static T? Name<T>(Vocabulary<T> names, string? text, string field, List<Finding> findings)

@@ -1,3 +1,4 @@
+using ConeService.Contract.Answers;
 using ConeService.Contract.Colours;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -46,7 +47,7 @@ internal sealed class ColourResolver(ColourCatalogue catalogue, CautionIndex cau
             : catalogue.Data.Colorants.Select(c => (c, (decimal?)null));
         var alone = asked.Select(c => Alone(c.Row, c.OxidePercent, recipe, atmosphere, word))
             .Where(c => c.Covered || c.OnlyWith.Count > 0).ToList();
-        var found = alone.Sum(c => c.Notes.Count);
+        var found = alone.Sum(c => c.ColourNotes.Count);
         return new(
             Atmosphere: atmosphere,
             Covered: found > 0,
@@ -62,7 +63,7 @@ internal sealed class ColourResolver(ColourCatalogue catalogue, CautionIndex cau
             Colorants: alone,
             Interactions: [],
             Warnings: warnings.Of([], atmosphere, kiln),
-            Sources: [.. alone.SelectMany(c => c.Notes).SelectMany(n => n.Note.Sources).Distinct()]);
+            Sources: [.. alone.SelectMany(c => c.ColourNotes).SelectMany(n => n.Note.Sources).Distinct()]);
     }
 
     private ColorantColours Alone(ColorantRow colorant, decimal? percent, Recipe recipe, Atmosphere atmosphere, string? word)

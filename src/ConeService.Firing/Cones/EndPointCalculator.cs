@@ -26,7 +26,7 @@ internal sealed class EndPointCalculator(ConeCharts charts)
         var rate = question.Rate;
         if (!found.HasRates)
         {
-            var rateWasAssumed = assumed.RemoveAll(a => a.Parameter == "rate") > 0;
+            var rateWasAssumed = assumed.RemoveAll(a => a.Field == "rate") > 0;
             if (!rateWasAssumed && rate is not null)
             {
                 throw new RefusedException(ConeQuestion.NotApplicable(chart, rate.ToString(), rateField));
@@ -45,7 +45,7 @@ internal sealed class EndPointCalculator(ConeCharts charts)
             Celsius: value.Celsius,
             Fahrenheit: printed?.Fahrenheit ?? Temperature.ToFahrenheit(value.Celsius),
             FahrenheitBasis: printed?.Fahrenheit is null ? FahrenheitBasis.Converted : FahrenheitBasis.Printed,
-            SigmaCelsius: value.SigmaCelsius is { } sigma ? Math.Round(sigma, 2) : null,
+            SigmaCelsiusDifference: value.SigmaCelsius is { } sigma ? Math.Round(sigma, 2) : null,
             Basis: value.Basis,
             Confidence: printed?.Confidence ?? Confidence.Derived,
             ComputedFrom: [.. value.From.Select(PrintedCells.Point)],

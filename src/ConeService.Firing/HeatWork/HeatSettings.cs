@@ -57,14 +57,14 @@ internal sealed record HeatSettings(
             findings.Add(OutOfRange(at + "/thermocouple/firings", firings.Value, Message.Of("heat-work.firings-allowed")));
         }
 
-        if (firings is null && request.Uncertainty?.DriftCelsius is null)
+        if (firings is null && request.Uncertainty?.DriftCelsiusDifference is null)
         {
             assumed.Add(new("thermocouple.firings", "0", Message.Of("heat-work.new-thermocouple")));
         }
 
         var stated = request.Uncertainty ?? new();
         foreach (var (value, name) in new[]
-            { (stated.ConeCelsius, "coneCelsius"), (stated.GradientCelsius, "gradientCelsius"), (stated.DriftCelsius, "driftCelsius") })
+            { (stated.ConeCelsiusDifference, "coneCelsius"), (stated.GradientCelsiusDifference, "gradientCelsius"), (stated.DriftCelsiusDifference, "driftCelsius") })
         {
             if (value is { } v && v is not (>= 0 and <= 200))
             {

@@ -40,9 +40,9 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
     public HeatWorkResult Answer(HeatWorkRequest request, string at = "")
     {
         var settings = Settings(request, at);
-        if (request.Log is not null) return Answer(LogSamples.Read(request, at), settings, request.Units == "F");
+        if (request.Log is not null) return InBody(Answer(LogSamples.Read(request, at), settings, request.Units == "F"), at);
         var programme = ProgrammeReader.Read(request, at, Defaults, settings.Assumed);
-        return Answer(programme.ToHistory(), null, [], settings);
+        return InBody(Answer(programme.ToHistory(), null, [], settings), at);
     }
 
     /// <summary>Answers a log that was read elsewhere.</summary>
@@ -90,7 +90,7 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
         var at = new HeatingRate(Usable(settings.Chart, rate));
         var results = work.Cones
             .Select((cone, i) => Result(cone, history.Start.Hours, at, cone.SigmaOf(shared, at, slopes[i], histogram))).ToList();
-        if (assumed.FirstOrDefault(a => a.Parameter == "fullSpeedRate") is { } full)
+        if (assumed.FirstOrDefault(a => a.Field == "fullSpeedRate") is { } full)
         {
             warnings.Add(HeatWarning.Of(WarningCodes.FullSpeedAssumed, Message.Of("heat-work.full-speed-assumed", ("rate", full.Value))));
         }
@@ -109,7 +109,7 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
             PeakFahrenheit: Math.Round((peak * 1.8) + 32, 3),
             PeakAtMinutes: Minutes(history.Peak.Hours - history.Start.Hours),
             DurationMinutes: Minutes(history.DurationHours),
-            MinutesAbove1000Celsius: Minutes(HistoryShape.HoursAbove(history, 1000 + Zero)),
+            Above1000CelsiusMinutes: Minutes(HistoryShape.HoursAbove(history, 1000 + Zero)),
             RateOverLast100CelsiusPerHour: rate is { } r ? Math.Round(r, 2) : null,
             CoolingThrough573CelsiusPerHour:
                 HistoryShape.CoolingThrough(history, QuartzCelsius + Zero, QuartzWidth) is { } c ? Math.Round(c, 2) : null,
@@ -133,6 +133,9 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
             Assumed: assumed), history);
     }
 
+    private static HeatWorkResult InBody(HeatWorkResult result, string at) =>
+        result with { Answer = result.Answer with { Assumed = [.. result.Answer.Assumed.Select(a => a.InBody(at))] } };
+
     private static ConeResult Result(ConeWork cone, double start, HeatingRate rate, double sigma)
     {
         var value = cone.Cone.At(rate);
@@ -150,12 +153,12 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
     {
         var stated = settings.Uncertainty;
         var noble = settings.Tolerance.Type is "R" or "S" or "B";
-        var drift = stated.DriftCelsius
+        var drift = stated.DriftCelsiusDifference
             ?? Math.Min(Defaults["drift-cap"], settings.Firings * Defaults[noble ? "drift-noble-metal" : "drift-base-metal"]);
         return new(
             Math.Round(ThermocoupleTolerance.At(settings.Tolerance, peak) / Math.Sqrt(3), 4), Math.Round(drift, 4),
-            Defaults.Take(stated.ConeCelsius, "cone-sigma", "uncertainty.coneCelsius", assumed),
-            Defaults.Take(stated.GradientCelsius, "gradient-sigma", "uncertainty.gradientCelsius", assumed));
+            Defaults.Take(stated.ConeCelsiusDifference, "cone-sigma", "uncertainty.coneCelsius", assumed),
+            Defaults.Take(stated.GradientCelsiusDifference, "gradient-sigma", "uncertainty.gradientCelsius", assumed));
     }
 
     private static Message Reading(ScaleWork work) => work.Reached is { } reached

@@ -97,8 +97,8 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
     private static double SigmaOf(Witness witness, HeatWorkAnswer answer)
     {
         // The thermocouple is what is being estimated: its own part of σ stays out.
-        var own = Find(answer, witness.Cone).SigmaCelsius;
-        var (tolerance, drift) = (answer.Uncertainty.ThermocoupleCelsius, answer.Uncertainty.DriftCelsius);
+        var own = Find(answer, witness.Cone).SigmaCelsiusDifference;
+        var (tolerance, drift) = (answer.Uncertainty.ThermocoupleCelsiusDifference, answer.Uncertainty.DriftCelsiusDifference);
         var lean = witness.Look is "down" ? 0 : ConeBend.ClaimKelvin;
         return Math.Sqrt(Math.Max(1, (own * own) - (tolerance * tolerance) - (drift * drift)) + (lean * lean));
     }

@@ -28,14 +28,14 @@ internal sealed class HeatWorkSolver(HeatWorkCalculator calculator)
         if (!Finds.Contains(request.Find))
         {
             findings.Add(new(
-                FindingCodes.FindUnknown, "/find", request.Find, Message.Of("heat-work.find-unknown"), Message.Verbatim(Finds)));
+                request.Find is null ? FindingCodes.MemberMissing : FindingCodes.FindUnknown, "/find", request.Find, Message.Of("heat-work.find-unknown"), Message.Verbatim(Finds)));
         }
 
         Cone cone = default;
         if (request.Cone.IsAbsent)
         {
             findings.Add(new(
-                FindingCodes.ConeUnreadable, "/cone", null, Message.Of("heat-work.no-cone-named"), Message.Verbatim(["\"6\"", "\"04\""])));
+                FindingCodes.MemberMissing, "/cone", null, Message.Of("heat-work.no-cone-named"), Message.Verbatim(["\"6\"", "\"04\""])));
         }
         else if (!ConeInput.TryRead(calculator.Charts.Scale, request.Cone, "/cone", out cone, out var wrong))
         {
@@ -74,7 +74,7 @@ internal sealed class HeatWorkSolver(HeatWorkCalculator calculator)
             Chart: settings.Chart.Id,
             Find: find,
             Feasible: solved is not null,
-            Segment: asked.Segment,
+            Segment: asked.Segment + 1,
             Celsius: Round(celsius),
             Fahrenheit: Round((celsius * 1.8) + 32),
             HoldMinutes: find == "hold" ? Round(value * 60) : null,

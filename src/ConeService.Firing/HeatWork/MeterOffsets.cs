@@ -19,10 +19,10 @@ internal static class MeterOffsets
         return evidence[0].Kind == EvidenceKind.AtLeast
             ? Bounded(evidence.Count, Message.Of("heat-work.offset-at-least", ("celsius", bound)))
                 with
-            { AtLeastCelsius = Math.Round(bound, 2) }
+            { AtLeastCelsiusDifference = Math.Round(bound, 2) }
             : Bounded(evidence.Count, Message.Of("heat-work.offset-at-most", ("celsius", bound)))
                 with
-            { AtMostCelsius = Math.Round(bound, 2) };
+            { AtMostCelsiusDifference = Math.Round(bound, 2) };
     }
 
     /// <summary>The offset by several firings together.</summary>
@@ -42,22 +42,22 @@ internal static class MeterOffsets
     }
 
     private static MeterOffset Estimated((double Offset, double Error) estimate, int cones, Message message) => new(
-        Celsius: Math.Round(estimate.Offset, 2),
-        StandardErrorCelsius: Math.Round(estimate.Error, 2),
-        Fahrenheit: Math.Round(estimate.Offset * 1.8, 2),
-        StandardErrorFahrenheit: Math.Round(estimate.Error * 1.8, 2),
-        AtLeastCelsius: null,
-        AtMostCelsius: null,
+        CelsiusDifference: Math.Round(estimate.Offset, 2),
+        StandardErrorCelsiusDifference: Math.Round(estimate.Error, 2),
+        FahrenheitDifference: Math.Round(estimate.Offset * 1.8, 2),
+        StandardErrorFahrenheitDifference: Math.Round(estimate.Error * 1.8, 2),
+        AtLeastCelsiusDifference: null,
+        AtMostCelsiusDifference: null,
         Observations: cones,
         Message: message);
 
     private static MeterOffset Bounded(int cones, Message message) => new(
-        Celsius: null,
-        StandardErrorCelsius: null,
-        Fahrenheit: null,
-        StandardErrorFahrenheit: null,
-        AtLeastCelsius: null,
-        AtMostCelsius: null,
+        CelsiusDifference: null,
+        StandardErrorCelsiusDifference: null,
+        FahrenheitDifference: null,
+        StandardErrorFahrenheitDifference: null,
+        AtLeastCelsiusDifference: null,
+        AtMostCelsiusDifference: null,
         Observations: cones,
         Message: message);
 

@@ -109,7 +109,7 @@ internal sealed class ProgrammeReader
         }
 
         var field = at + "/naturalCooling";
-        if (request.CoolingRate is not null || natural.TimeConstantHours is not null == natural.FirstRate is not null)
+        if (request.CoolingRate is not null || natural.TimeConstantMinutes is not null == natural.FirstRate is not null)
         {
             findings.Add(new(
                 FindingCodes.CoolingAmbiguous, field, null, Message.Of("heat-work.cooling-ambiguous"),
@@ -117,9 +117,9 @@ internal sealed class ProgrammeReader
             return null;
         }
 
-        if (natural.TimeConstantHours is { } tau && tau is not (>= 0.1 and <= 500))
+        if (natural.TimeConstantMinutes is { } tau && tau is not (>= 6 and <= 30_000))
         {
-            findings.Add(HeatSettings.OutOfRange(field + "/timeConstantHours", tau, Message.Of("heat-work.time-constants-allowed")));
+            findings.Add(HeatSettings.OutOfRange(field + "/timeConstantMinutes", tau, Message.Of("heat-work.time-constants-allowed")));
         }
 
         var room = Kelvin(natural.Room, field + "/room") ?? defaults.Take(null, "room", "naturalCooling.room", assumed) + Zero;
@@ -127,7 +127,7 @@ internal sealed class ProgrammeReader
         if (findings.Count > 0 || from <= room) return null;
         return first is { } rate
             ? CoolDown.Natural.StartingAt(rate, from, room)
-            : new CoolDown.Natural(natural.TimeConstantHours!.Value, room);
+            : new CoolDown.Natural(natural.TimeConstantMinutes!.Value / 60, room);
     }
 
     private double? Kelvin(double? sent, string field)

@@ -36,7 +36,7 @@ internal sealed class KilnFindings
 
     /// <summary>Neither volume nor dimensions.</summary>
     public void NoSize(string field) => found.Add(new(
-        FindingCodes.KilnSizeMissing, field, null, Message.Of("kilns.size-missing"), Message.Verbatim(["volumeLitres", "interior"])));
+        FindingCodes.MemberMissing, field, null, Message.Of("kilns.size-missing"), Message.Verbatim(["volumeLitres", "interior"])));
 
     /// <summary>A stated volume that the dimensions do not have.</summary>
     public void SizeConflict(string field, double stated, double reckoned) => found.Add(new(

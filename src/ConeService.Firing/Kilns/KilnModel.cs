@@ -73,7 +73,7 @@ internal sealed class KilnModel(Dataset dataset)
         var run = new FiringRun(balance, record, most, physics.Load.DryKelvin, stepSeconds) { Available = available };
 
         record.Add(0, double.NaN, 0, always: true);
-        var segments = new List<SegmentOutcome>(programme.Segments.Count);
+        var segments = new List<SegmentRun>(programme.Segments.Count);
         var completed = true;
         for (var i = 0; i < programme.Segments.Count; i++)
         {
@@ -98,7 +98,7 @@ internal sealed class KilnModel(Dataset dataset)
             record.Samples);
     }
 
-    private static SegmentOutcome NotRun(int index, double hours, HeatBalance balance)
+    private static SegmentRun NotRun(int index, double hours, HeatBalance balance)
     {
         var celsius = balance.Chamber - Temperature.KelvinAtZero;
         return new(

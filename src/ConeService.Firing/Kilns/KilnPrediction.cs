@@ -21,7 +21,7 @@ namespace ConeService.Firing.Kilns;
 /// <param name="Load">Mean temperature of ware and furniture, which lags behind; the same accuracy.</param>
 /// <param name="Curve">Both temperatures, the set-point and the power for drawing: every 6 minutes and at the ends of segments.</param>
 internal sealed record KilnPrediction(
-    IReadOnlyList<SegmentOutcome> Segments,
+    IReadOnlyList<SegmentRun> Segments,
     bool ExceedsMaker,
     bool Completed,
     double PeakCelsius,

@@ -27,7 +27,7 @@ internal sealed class LoadCheck
             answer.DatasetVersion,
             answer.Verdict,
             answer.Pieces[0].Reasons,
-            [.. answer.SuggestedFirings.Select(s => new PairingFiring(s.Kind, s.Cone, s.Atmosphere, s.KilnHeats))],
+            [.. answer.SuggestedFirings.Select(s => new PairingFiring(s.FiringKind, s.Cone, s.Atmosphere, s.KilnHeats))],
             [.. answer.Unplaced.Select(u => new PairingUnplaced(u.Message, u.Reasons))],
             answer.Cautions,
             answer.Basis,

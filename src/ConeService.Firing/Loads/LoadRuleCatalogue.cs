@@ -34,7 +34,7 @@ internal sealed class LoadRuleCatalogue(Dataset dataset)
     private static LoadRule Answer(LoadRuleRow row) => new(
         Id: row.Id,
         Topic: row.Topic,
-        Rule: row.Rule,
+        Name: row.Rule,
         Severity: row.Severity,
         ValueMin: row.ValueMin,
         ValueMax: row.ValueMax,

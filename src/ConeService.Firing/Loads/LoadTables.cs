@@ -1,4 +1,6 @@
 using System.Collections.Frozen;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Practice;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Materials;
@@ -30,7 +32,7 @@ internal sealed class LoadTables
             .Where(c => PotterScale.Find(c) is not null)
             .Select(c => (Cone: c, describer.Describe(c).MixUp))
             .Where(x => x.MixUp is not null)
-            .ToFrozenDictionary(x => x.Cone.ToString(), x => Math.Abs(x.MixUp!.CelsiusApart), StringComparer.Ordinal);
+            .ToFrozenDictionary(x => x.Cone.ToString(), x => Math.Abs(x.MixUp!.CelsiusDifference), StringComparer.Ordinal);
     }
 
     /// <summary>

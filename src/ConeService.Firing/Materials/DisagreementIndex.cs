@@ -27,7 +27,7 @@ internal sealed class DisagreementIndex
 
     private static Disagreement Answer(DisagreementRow row) => new(
         Id: row.Id,
-        Topic: row.Topic,
+        Name: row.Topic,
         Concerns: row.Concerns,
         PositionA: row.PositionA,
         SourceA: row.SourceA,

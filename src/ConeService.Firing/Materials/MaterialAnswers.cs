@@ -11,7 +11,7 @@ internal static class MaterialAnswers
         row.Id,
         row.Name,
         row.Description,
-        new(row.BisqueConeMin, row.BisqueConeMax),
+        new(row.BisqueConeMin, null, row.BisqueConeMax),
         row.MatureConeMin is null ? null : new(row.MatureConeMin, row.MatureConeBest, row.MatureConeMax),
         row.Atmospheres,
         row.RangeConfidence,
@@ -69,7 +69,7 @@ internal static class MaterialAnswers
     public static Glaze Of(GlazeRow row) => new(
         Id: row.Id,
         Name: row.Name,
-        Kind: row.Kind,
+        CoatKind: row.Kind,
         ConeMin: row.ConeMin,
         ConeBest: row.ConeBest,
         ConeMax: row.ConeMax,

@@ -9,8 +9,8 @@ internal static class PracticeAnswers
 {
     public static Caution Of(CautionRow row) => new(
         Id: row.Id,
-        Hazard: row.Hazard,
-        Kind: row.Kind,
+        Name: row.Hazard,
+        HazardKind: row.Kind,
         Severity: row.Severity,
         AppliesTo: row.AppliesTo,
         Who: row.Who,
@@ -26,7 +26,7 @@ internal static class PracticeAnswers
         Id: row.Id,
         Substance: row.Substance,
         ChemicalForm: row.ChemicalForm,
-        Kind: row.Kind,
+        ExposureLimitKind: row.Kind,
         Averaging: row.Averaging,
         Value: row.Value,
         ShortTermValue: row.ShortTermValue,
@@ -64,7 +64,7 @@ internal static class PracticeAnswers
 
     public static FiringProcess Of(ProcessRow row) => new(
         Id: row.Id,
-        Process: row.Process,
+        Name: row.Process,
         Kilns: row.Kilns,
         KilnNote: row.KilnNote,
         Atmospheres: row.Atmospheres,
@@ -81,8 +81,8 @@ internal static class PracticeAnswers
         CareNote: row.CareNote,
         FiringsMin: row.FiringsMin,
         FiringsMax: row.FiringsMax,
-        DurationHoursMin: row.DurationHoursMin,
-        DurationHoursMax: row.DurationHoursMax,
+        DurationMinutesMin: row.DurationHoursMin * 60,
+        DurationMinutesMax: row.DurationHoursMax * 60,
         DurationNote: row.DurationNote,
         Effect: row.Effect,
         Use: row.Use,
@@ -96,15 +96,11 @@ internal static class PracticeAnswers
     public static AddedMaterial Of(ProcessAdditionRow row) => new(
         Material: row.Material,
         When: row.When,
-        CelsiusLow: row.CelsiusLow,
-        CelsiusHigh: row.CelsiusHigh,
-        FahrenheitLow: Fahrenheit(row.CelsiusLow),
-        FahrenheitHigh: Fahrenheit(row.CelsiusHigh),
-        ConeLow: row.ConeLow,
-        ConeHigh: row.ConeHigh,
+        CelsiusMin: row.CelsiusLow,
+        CelsiusMax: row.CelsiusHigh,
+        ConeMin: row.ConeLow,
+        ConeMax: row.ConeHigh,
         Sources: row.Sources,
         Confidence: row.Confidence,
         Note: row.Note);
-
-    private static decimal? Fahrenheit(decimal? celsius) => celsius is { } value ? Temperature.ToFahrenheit(value) : null;
 }

@@ -26,7 +26,7 @@ internal sealed record ScheduleFilter(FiringKind? Kind = null, Cone? Cone = null
         }
 
         var filter = new ScheduleFilter(
-            Word<FiringKind>(kind, "kind", findings), read, Word(atmosphere, "atmosphere", findings, Atmospheres.OfFirings));
+            Word<FiringKind>(kind, "firingKind", findings), read, Word(atmosphere, "atmosphere", findings, Atmospheres.OfFirings));
         return findings.Count == 0 ? filter : throw new RefusedException(findings);
     }
 

@@ -1,5 +1,8 @@
 using System.Text.Json;
 using ConeService.Api.Tests.Support;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Datasets;
+using ConeService.Data;
 
 namespace ConeService.Api.Tests.Features;
 

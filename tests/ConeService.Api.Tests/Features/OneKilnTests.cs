@@ -1,5 +1,6 @@
 using System.Text.Json;
 using ConeService.Api.Tests.Support;
+using ConeService.Contract.Kilns;
 
 namespace ConeService.Api.Tests.Features;
 

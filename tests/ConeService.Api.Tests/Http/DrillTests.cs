@@ -1,5 +1,6 @@
 using System.Text.Json;
 using ConeService.Api.Tests.Support;
+using ConeService.Data;
 
 namespace ConeService.Api.Tests.Http;
 

@@ -15,7 +15,7 @@ public class ColourRuleTests
     public void The_base_asked_for_stands_before_any_and_inside_before_outside()
     {
         // colorants.csv of the reference: copper-calcium-oxidation-apple-green calcium 1-4 %, copper-oxidation-light-green any base.
-        var notes = Colours.Find("copper", "oxidation", "calcium", "10", "0.5", null, null).Answers[0].Colorants[0].Notes;
+        var notes = Colours.Find("copper", "oxidation", "calcium", "10", "0.5", null, null).Answers[0].Colorants[0].ColourNotes;
         Assert.Equal(
             [
                 (1, BaseMatch.Exact, PercentMatch.Below, "copper-calcium-oxidation-apple-green"),
@@ -29,7 +29,7 @@ public class ColourRuleTests
     public void What_fits_equally_well_is_told_in_the_order_of_the_table()
     {
         // craft-press-oxides tells cobalt carbonate in bands from 0.125, 0.75, 2.25 and 5 % on, one after the other.
-        var notes = Colours.Find("cobalt", "oxidation", "any", null, null, null, null).Answers[0].Colorants[0].Notes;
+        var notes = Colours.Find("cobalt", "oxidation", "any", null, null, null, null).Answers[0].Colorants[0].ColourNotes;
         Assert.Equal(
             [0.125m, 0.75m, 2.25m, 5m],
             notes.Where(n => n.Note.Sources.Contains("craft-press-oxides")).Select(n => n.Note.Percent!.Min));

@@ -57,7 +57,7 @@ public class BorrowedShapeTests
         var older = Calculator.Answer(Cone.Parse("6"), Reference.Ask("60C/h", "older-150"));
         Assert.Equal(Basis.Borrowed, older.Basis);
         Assert.Equal(1222m - 1243m + 1222m, older.Celsius); // its 1222 at 150, less what self-supporting 6 drops from 150 to 60
-        Assert.Equal(5.96, older.SigmaCelsius!.Value, 0.011); // √(2.3² + (6·ln 2.5)²)
+        Assert.Equal(5.96, older.SigmaCelsiusDifference!.Value, 0.011); // √(2.3² + (6·ln 2.5)²)
     }
 
     [Theory]
@@ -77,7 +77,7 @@ public class BorrowedShapeTests
     {
         var answer = Calculator.Answer(Cone.Parse(cone), Reference.Ask(rate, chart));
         Assert.Equal(basis, answer.Basis);
-        Assert.Equal(sigma, answer.SigmaCelsius!.Value, 0.011);
+        Assert.Equal(sigma, answer.SigmaCelsiusDifference!.Value, 0.011);
     }
 
     [Fact]
@@ -85,7 +85,7 @@ public class BorrowedShapeTests
     {
         var answer = Calculator.Answer(Cone.Parse("6"), Reference.Ask(null, "seger-1918"));
         Assert.Equal(("6a", 1200m), (answer.Cone, answer.Celsius));
-        Assert.Null(answer.SigmaCelsius);
+        Assert.Null(answer.SigmaCelsiusDifference);
         Assert.Contains(answer.Assumed, a => a is { Parameter: "cone", Value: "6a" });
         Assert.NotEmpty(answer.Notes);
     }

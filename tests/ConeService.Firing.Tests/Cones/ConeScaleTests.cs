@@ -66,8 +66,8 @@ public class ConeScaleTests
         var six = describer.Describe(Cone.Parse("6")).MixUp!;
         var zeroSix = describer.Describe(Cone.Parse("06")).MixUp!;
         // 998 − 1222, printed at 60 °C/h
-        Assert.Equal(("06", -224m, "witness-self-supporting"), (six.Cone, six.CelsiusApart, six.Chart));
-        Assert.Equal(("6", 224m), (zeroSix.Cone, zeroSix.CelsiusApart));
+        Assert.Equal(("06", -224m, "witness-self-supporting"), (six.Cone, six.CelsiusDifference, six.Chart));
+        Assert.Equal(("6", 224m), (zeroSix.Cone, zeroSix.CelsiusDifference));
         Assert.Null(describer.Describe(Cone.Parse("42")).MixUp);
     }
 }

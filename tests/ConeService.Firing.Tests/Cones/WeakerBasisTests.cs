@@ -38,7 +38,7 @@ public class WeakerBasisTests
     public void A_borrowed_curve_is_less_sure_in_a_firing_too()
     {
         var answer = Follow(60, 1201, "older-150").Answer;
-        Assert.Equal(6.01, answer.Cones.Single(c => c.Cone == "6").SigmaCelsius, 0.07);
+        Assert.Equal(6.01, answer.Cones.Single(c => c.Cone == "6").SigmaCelsiusDifference, 0.07);
     }
 
     private static HeatWorkResult Follow(double rate, double celsius, string chart) =>

@@ -1,4 +1,5 @@
 using ConeService.Contract.HeatWork;
+using ConeService.Data;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Tests.Support;
 using static ConeService.Firing.Tests.HeatWork.Firings;
@@ -20,7 +21,7 @@ public class HistoryTests
         Assert.Equal(100 / 1.99, answer.RateOverLast100CelsiusPerHour!.Value, 0.01);
         Assert.Equal(200, answer.CoolingThrough573CelsiusPerHour!.Value, 0.01);
         // 72 min to 1120 °C, 120 to the top, 30 of hold, 66 down.
-        Assert.Equal(72 + 120 + 30 + 66, answer.MinutesAbove1000Celsius, 0.01);
+        Assert.Equal(72 + 120 + 30 + 66, answer.Above1000CelsiusMinutes, 0.01);
         Assert.Equal(780 + 30 + 360, answer.DurationMinutes, 0.01);
     }
 
@@ -31,7 +32,7 @@ public class HistoryTests
             new HeatWorkRequest { Units = "C", Start = 20, Segments = [new(60, 1222, 10)], CoolingRate = 250 }).Answer;
         var fahrenheit = Calculator.Answer(
             new HeatWorkRequest { Units = "F", Start = 68, Segments = [new(108, 2231.6, 10)], CoolingRate = 450 }).Answer;
-        foreach (var (c, f) in celsius.Cones.Zip(fahrenheit.Cones)) Assert.Equal(c.MarginCelsius, f.MarginCelsius, 1e-3);
+        foreach (var (c, f) in celsius.Cones.Zip(fahrenheit.Cones)) Assert.Equal(c.MarginCelsiusDifference, f.MarginCelsiusDifference, 1e-3);
     }
 
     // Natural cooling that starts at 250 °C/h slows down, so it does more work than a steady 250 °C/h; the first 30 K do most of it.
@@ -99,7 +100,7 @@ public class HistoryTests
         Assert.Equal((programme.Reached, programme.Next), (log.Reached, log.Next));
         foreach (var (p, l) in programme.Cones.Zip(log.Cones))
         {
-            Assert.Equal(p.MarginCelsius, l.MarginCelsius, 0.002);
+            Assert.Equal(p.MarginCelsiusDifference, l.MarginCelsiusDifference, 0.002);
             Assert.Equal(p.DownAtMinutes ?? -1, l.DownAtMinutes ?? -1, 0.01);
             Assert.Equal(p.ProbabilityDown, l.ProbabilityDown, 0.002);
         }

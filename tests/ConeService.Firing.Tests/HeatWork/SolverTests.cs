@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Tests.Support;
@@ -73,7 +74,7 @@ public class SolverTests
     {
         var (answer, _) = Solver.Answer(Ask("peak", new(60)));
         Assert.Equal(1222, answer.Celsius!.Value, 0.001);
-        Assert.Equal(0, answer.HeatWork!.Cones.Single(c => c.Cone == "6").MarginCelsius, 0.001);
+        Assert.Equal(0, answer.HeatWork!.Cones.Single(c => c.Cone == "6").MarginCelsiusDifference, 0.001);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Tests.Support;
@@ -20,8 +21,8 @@ public class WitnessTests
         // The whole history moves by 12 K, its start included, which no cone notices.
         var (answer, _) = Comparer.Answer(firing);
         var offset = answer.Firings[0].Offset;
-        Assert.Equal(12, offset.Celsius!.Value, 1.5);
-        Assert.InRange(offset.StandardErrorCelsius!.Value, 2, 8);
+        Assert.Equal(12, offset.CelsiusDifference!.Value, 1.5);
+        Assert.InRange(offset.StandardErrorCelsiusDifference!.Value, 2, 8);
         Assert.Empty(answer.Firings[0].Contradictions);
         Assert.Null(answer.Pooled);
     }
@@ -32,19 +33,19 @@ public class WitnessTests
         var lean = ConeBend.Degrees(Ramp(60, 1222 - 8).Progress(Curve("6")));
         var firing = Firing(new WitnessCone(SentText.Of("6"), Degrees: lean));
         var (answer, _) = Comparer.Answer(new CompareRequest { Firings = [firing, firing, firing, firing] });
-        Assert.Equal(-8, answer.Pooled!.Celsius!.Value, 0.1);
-        Assert.Equal(0.5, answer.Pooled.StandardErrorCelsius!.Value / answer.Firings[0].Offset.StandardErrorCelsius!.Value, 0.01);
+        Assert.Equal(-8, answer.Pooled!.CelsiusDifference!.Value, 0.1);
+        Assert.Equal(0.5, answer.Pooled.StandardErrorCelsiusDifference!.Value / answer.Firings[0].Offset.StandardErrorCelsiusDifference!.Value, 0.01);
     }
 
     [Fact]
     public void Cones_on_one_side_only_give_a_bound()
     {
         var (answer, _) = Comparer.Answer(Firing(Cone("6", "down")));
-        Assert.Null(answer.Firings[0].Offset.Celsius);
+        Assert.Null(answer.Firings[0].Offset.CelsiusDifference);
         // Source: the chart prints 1222 °C for cone 6 at 60 °C/h; the programme ends there.
-        Assert.Equal(0, answer.Firings[0].Offset.AtLeastCelsius!.Value, 0.05);
+        Assert.Equal(0, answer.Firings[0].Offset.AtLeastCelsiusDifference!.Value, 0.05);
         Assert.Equal(
-            0, Comparer.Answer(Firing(new WitnessCone(SentText.Of("6"), Clock: 6))).Answer.Firings[0].Offset.AtLeastCelsius!.Value, 0.05);
+            0, Comparer.Answer(Firing(new WitnessCone(SentText.Of("6"), Clock: 6))).Answer.Firings[0].Offset.AtLeastCelsiusDifference!.Value, 0.05);
     }
 
     [Fact]
@@ -54,7 +55,7 @@ public class WitnessTests
         Assert.Contains(
             answer.Firings[0].Contradictions,
             c => c.ToString().Contains("Cone 7 went further than cone 6", StringComparison.Ordinal));
-        Assert.True(answer.Firings[0].Offset.StandardErrorCelsius > 10);
+        Assert.True(answer.Firings[0].Offset.StandardErrorCelsiusDifference > 10);
     }
 
     [Theory]

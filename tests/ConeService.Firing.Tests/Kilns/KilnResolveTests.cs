@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Kilns;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
 

@@ -102,7 +102,7 @@ public sealed class LoadPropertyTests
     {
         var kiln = firing.InThisKiln ? load.Kiln! : Loads.Kiln(EnumWords.Word(firing.KilnHeats[0]), "14", "oxidation;neutral;reduction");
         var pieces = load.Pieces!.Where(p => firing.PieceIds.Contains(p!.Id.Text!)).ToList();
-        var booked = Loads.Firing(EnumWords.Word(firing.Kind), firing.Cone, EnumWords.Word(firing.Atmosphere));
+        var booked = Loads.Firing(EnumWords.Word(firing.FiringKind), firing.Cone, EnumWords.Word(firing.Atmosphere));
         return Loads.Check.Check(new LoadRequest(kiln, booked, pieces));
     }
 
@@ -110,7 +110,7 @@ public sealed class LoadPropertyTests
         answer.Pieces.OrderBy(p => p.Id, StringComparer.Ordinal).Select(p => $"{p.Id} {p.Verdict} {Told(p.Reasons)}")
             .Append($"{answer.Verdict} {Told(answer.Load.Reasons)}")
             .Concat(answer.SuggestedFirings
-                .Select(f => $"{f.Kind} {f.Cone} {f.Atmosphere} {f.InThisKiln} {Sorted(f.PieceIds)}").Order(StringComparer.Ordinal))
+                .Select(f => $"{f.FiringKind} {f.Cone} {f.Atmosphere} {f.InThisKiln} {Sorted(f.PieceIds)}").Order(StringComparer.Ordinal))
             .Concat(answer.Unplaced.SelectMany(u => u.PieceIds.Select(i => $"{i} {u.Message}")).Order(StringComparer.Ordinal)));
 
     private static string Told(IEnumerable<Reason> reasons) => string.Join(' ', reasons.Select(r => $"{r.Code} {r.Message}"));

@@ -101,7 +101,7 @@ public sealed class NeighbourTests
             Loads.Piece("bowl", "red-earthenware", "", "bone-dry")));
 
         Assert.Equal([Verdict.Accept, Verdict.Accept, Verdict.Refuse], answer.Pieces.Select(p => p.Verdict));
-        Assert.Equal(FiringKind.Bisque, Assert.Single(answer.SuggestedFirings).Kind);
+        Assert.Equal(FiringKind.Bisque, Assert.Single(answer.SuggestedFirings).FiringKind);
         Assert.Single(answer.Cautions, c => c.Id == "lustre-in-microwave");
     }
 

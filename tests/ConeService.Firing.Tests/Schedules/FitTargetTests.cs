@@ -52,7 +52,7 @@ public class FitTargetTests
         var fit = Fits.Fit("soda", "10").Answer;
         // The vapour segment ends with cone 9 down, the programme with cone 10.
         var nine = fit.HeatWork.Cones.Single(c => c.Cone == "9");
-        Assert.InRange(nine.DownAtHours!.Value, fit.Segments[^2].HoldHours, fit.Segments[^2].EndHours + 0.15);
+        Assert.InRange(nine.DownAtMinutes!.Value, fit.Segments[^2].HoldStartMinutes, fit.Segments[^2].EndMinutes + 0.15);
     }
 
     [Fact]
@@ -98,7 +98,7 @@ public class FitTargetTests
     public void Landmarks_come_in_the_order_in_which_the_ware_passes_them()
     {
         var marks = Fits.Fit("bisque-slow", "06", Fits.Kilns["small"]).Answer.Landmarks;
-        Assert.Equal(marks.OrderBy(m => m.FromHours), marks);
+        Assert.Equal(marks.OrderBy(m => m.FromMinutes), marks);
         Assert.Equal(
             ["free-water", "organics", "bound-water-kaolin", "quartz-up", "carbon-sulphur", "quartz-down", "cristobalite-inv", "unload"],
             marks.Select(m => m.Id));

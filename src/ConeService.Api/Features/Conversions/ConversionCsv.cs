@@ -34,7 +34,7 @@ internal static class ConversionCsv
             if (!reader.Read())
             {
                 throw new RefusedException(new Finding(
-                    FindingCodes.EmptyRequest, "body", null, Message.Of("conversions.csv-empty"), Message.Verbatim([Header])));
+                    FindingCodes.EmptyRequest, "", null, Message.Of("conversions.csv-empty"), Message.Verbatim([Header])));
             }
 
             var columns = ReadHeader(Cells(reader));
@@ -95,14 +95,14 @@ internal static class ConversionCsv
         csv.WriteField(reading?.Reached);
         csv.WriteField(reading?.Next);
         csv.WriteField(reading?.Fraction);
-        csv.WriteField(reading?.MarginCelsius);
+        csv.WriteField(reading?.MarginCelsiusDifference);
         csv.WriteField(point?.Chart ?? reading?.Chart);
         csv.WriteField(point?.RateCelsiusPerHour ?? reading?.RateCelsiusPerHour);
-        csv.WriteField(point?.SigmaCelsius);
+        csv.WriteField(point?.SigmaCelsiusDifference);
         csv.WriteField((point?.Basis ?? reading?.Basis) is { } basis ? EnumWords.Word(basis) : null);
         csv.WriteField(point is null ? null : EnumWords.Word(point.Confidence));
         csv.WriteField(string.Join(" ", point?.Sources ?? reading?.Sources ?? []));
-        csv.WriteField(string.Join(" ", (point?.Assumed ?? reading?.Assumed ?? []).Select(a => $"{a.Parameter}={a.Value}")));
+        csv.WriteField(string.Join(" ", (point?.Assumed ?? reading?.Assumed ?? []).Select(a => $"{a.Field}={a.Value}")));
         csv.WriteField(string.Join(" ", point?.Notes ?? reading?.Notes ?? []));
     }
 
@@ -140,6 +140,6 @@ internal static class ConversionCsv
         Message.Verbatim([string.Join(",", columns)]), Message.Of("conversions.comma-in-number")));
 
     private static RefusedException Malformed(Message message) => new(new Finding(
-        FindingCodes.CsvMalformed, "body", null, message,
+        FindingCodes.CsvMalformed, "", null, message,
         [Message.Of("conversions.csv-allowed")], Message.Of("conversions.csv-malformed")));
 }

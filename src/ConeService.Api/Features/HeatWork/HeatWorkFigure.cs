@@ -80,7 +80,7 @@ internal static class HeatWorkFigure
     private static string Facts(HeatWorkAnswer answer) => string.Create(CultureInfo.InvariantCulture,
         $"Peak {answer.PeakCelsius:0} °C ({answer.PeakFahrenheit:0} °F) after {answer.PeakAtMinutes / 60:0.0} h"
         + $"{(answer.RateOverLast100CelsiusPerHour is { } r ? $", last 100 °C at {r:0} °C/h" : "")}"
-        + $", {answer.MinutesAbove1000Celsius / 60:0.0} h above 1000 °C"
+        + $", {answer.Above1000CelsiusMinutes / 60:0.0} h above 1000 °C"
         + $"{(answer.Warnings.Count > 0 ? $"; {answer.Warnings.Count} warning{(answer.Warnings.Count == 1 ? "" : "s")}" : "")}");
 
     private static string Describe(HeatWorkAnswer answer)

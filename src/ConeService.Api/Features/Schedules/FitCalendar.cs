@@ -28,7 +28,7 @@ internal static class FitCalendar
         if (fit.Times is not { Start: { } start, Loading: { } loading, Peak: { } peak, End: { } end })
         {
             throw new RefusedException(new Finding(
-                FindingCodes.StartMissing, "/start", null, Message.Of("schedules.calendar-start-missing"),
+                FindingCodes.MemberMissing, "/start", null, Message.Of("schedules.calendar-start-missing"),
                 Message.Verbatim(["2026-12-04T18:00:00+01:00"]), Message.Of("schedules.calendar-start-mistake")));
         }
 
@@ -63,7 +63,7 @@ internal static class FitCalendar
     }
 
     private static string Name(ScheduleFit fit) =>
-        fit.Schedule.Title + (fit.Cone is { } cone ? $", cone {cone}" : "") + (fit.Kiln?.Id is { } kiln ? $", {kiln}" : "");
+        fit.Schedule.Name + (fit.Cone is { } cone ? $", cone {cone}" : "") + (fit.Kiln?.Id is { } kiln ? $", {kiln}" : "");
 
     private static string Facts(ScheduleFit fit)
     {

@@ -61,14 +61,14 @@ internal static class FitFigure
         svg.Append(CultureInfo.InvariantCulture, $"<text class=\"{style}\" x=\"{x}\" y=\"{y}\">{HtmlPage.Encode(text)}</text>");
 
     private static string Heading(ScheduleFit fit) =>
-        fit.Schedule.Title + (fit.Cone is { } cone ? $" to cone {cone}" : "") + (fit.Kiln?.Id is { } kiln ? $" in {kiln}" : "");
+        fit.Schedule.Name + (fit.Cone is { } cone ? $" to cone {cone}" : "") + (fit.Kiln?.Id is { } kiln ? $" in {kiln}" : "");
 
     private static string Facts(ScheduleFit fit)
     {
         var f = fit.Units == "F";
-        var (peak, after) = (QuantityFormat.Temperature((double)fit.PeakCelsius, f), QuantityFormat.Duration(fit.Times.PeakHours * 60));
+        var (peak, after) = (QuantityFormat.Temperature((double)fit.PeakCelsius, f), QuantityFormat.Duration(fit.Times.PeakMinutes));
         var facts = new List<string> { $"Peak {peak} after {after}" };
-        if (fit.Times.OpeningHours is { } opening) facts.Add($"earliest opening after {QuantityFormat.Duration(opening * 60)}");
+        if (fit.Times.OpeningMinutes is { } opening) facts.Add($"earliest opening after {QuantityFormat.Duration(opening)}");
         if (fit.Kiln is { Fuel: null } kiln) facts.Add(FormattableString.Invariant($"{kiln.Energy.TotalKilowattHours:0} kWh"));
         facts.Add($"cones {(fit.Kiln?.HeatWork ?? fit.HeatWork).Reading}");
         return string.Join(", ", facts);
@@ -76,7 +76,7 @@ internal static class FitFigure
 
     private static string Describe(ScheduleFit fit)
     {
-        var marks = fit.Landmarks.Select(l => FormattableString.Invariant($"{l.Landmark} at {l.FromHours:0.0} hours"));
+        var marks = fit.Landmarks.Select(l => FormattableString.Invariant($"{l.Name} at {l.FromMinutes / 60:0.0} hours"));
         return $"Temperature over time. {Facts(fit)}. Programme: {string.Join("; ", fit.Segments.Select(s => s.InWords))}. "
             + $"On the way: {string.Join("; ", marks)}.";
     }
@@ -104,9 +104,9 @@ internal static class FitFigure
     {
         var named = new List<(double X, double Y)>();
         // The target is named first, then the hottest.
-        foreach (var cone in cones.Where(c => c.DownAtHours is not null).Reverse().OrderByDescending(c => c.Cone == target))
+        foreach (var cone in cones.Where(c => c.DownAtMinutes is not null).Reverse().OrderByDescending(c => c.Cone == target))
         {
-            var (x, y, aim) = (frame.X(cone.DownAtHours!.Value), frame.Y(cone.DownAtCelsius!.Value), cone.Cone == target);
+            var (x, y, aim) = (frame.X(cone.DownAtMinutes!.Value / 60), frame.Y(cone.DownAtCelsius!.Value), cone.Cone == target);
             var (style, radius) = aim ? ("r", 5) : ("d", 3);
             svg.Append(CultureInfo.InvariantCulture, $"<circle class=\"{style}\" cx=\"{x:0.#}\" cy=\"{y:0.#}\" r=\"{radius}\"/>");
             if (named.Any(n => Math.Abs(n.Y - y) < LabelRoom && Math.Abs(n.X - x) < LabelWidth)) continue;
@@ -124,7 +124,7 @@ internal static class FitFigure
         double last = double.NegativeInfinity, lastY = 0;
         foreach (var (mark, i) in fit.Landmarks.Select((l, i) => (l, i)))
         {
-            var (x, y) = (frame.X(mark.FromHours), frame.Y((double)(mark.Cooling ? mark.CelsiusHigh : mark.CelsiusLow)));
+            var (x, y) = (frame.X(mark.FromMinutes / 60), frame.Y((double)(mark.Cooling ? mark.CelsiusMax : mark.CelsiusMin)));
             var at = x + 15;
             if (at - last < 18 && Math.Abs(y - lastY) < 18) at = last + 18;
             (last, lastY) = (at, y);
@@ -139,13 +139,13 @@ internal static class FitFigure
         var f = fit.Units == "F";
         var lines = fit.Landmarks.Select((l, i) => (
             $"{i + 1}",
-            $"{l.Landmark}, {Span(l, f)}, {Hours(l.FromHours)}{Until(l)}{(l.Advice is null ? "" : ". " + l.Advice)}")).ToList();
+            $"{l.Name}, {Span(l, f)}, {Hours(l.FromMinutes)}{Until(l)}{(l.Advice is null ? "" : ". " + l.Advice)}")).ToList();
         lines.Add(("", Ends(fit)));
         lines.AddRange(fit.Segments.Select(s => ($"s{s.Number}", $"{s.InWords}: {s.Purpose}")));
         return [.. lines.SelectMany(l => Wrap(l.Item2).Select((text, i) => (i == 0 ? l.Item1 : "", text)))];
     }
 
-    private static string Until(FitLandmark mark) => mark.ToHours is { } to && to > mark.FromHours + 0.1 ? " to " + Hours(to) : "";
+    private static string Until(FitLandmark mark) => mark.ToMinutes is { } to && to > mark.FromMinutes + 6 ? " to " + Hours(to) : "";
 
     // How the witness cones stand at the end.
     private static string Ends(ScheduleFit fit)
@@ -153,7 +153,7 @@ internal static class FitFigure
         var cones = (fit.Kiln?.HeatWork ?? fit.HeatWork).Cones
             .Where(c => fit.WitnessCones is not { } w || c.Cone == w.Guide || c.Cone == w.Target || c.Cone == w.Guard);
         return $"At the end, with {(fit.Kiln is null ? "the programme followed" : "the kiln as modelled")}: "
-            + string.Join(", ", cones.Select(c => c.DownAtHours is null
+            + string.Join(", ", cones.Select(c => c.DownAtMinutes is null
                 ? FormattableString.Invariant($"cone {c.Cone} at {c.ClockHand:0.#} o’clock")
                 : $"cone {c.Cone} down")) + ".";
     }
@@ -170,12 +170,12 @@ internal static class FitFigure
 
     private static string Span(FitLandmark mark, bool fahrenheit)
     {
-        var low = QuantityFormat.Temperature((double)mark.CelsiusLow, fahrenheit);
-        var high = QuantityFormat.Temperature((double)mark.CelsiusHigh, fahrenheit);
-        return mark.CelsiusLow == mark.CelsiusHigh ? low : $"{low[..^3]} to {high}";
+        var low = QuantityFormat.Temperature((double)mark.CelsiusMin, fahrenheit);
+        var high = QuantityFormat.Temperature((double)mark.CelsiusMax, fahrenheit);
+        return mark.CelsiusMin == mark.CelsiusMax ? low : $"{low[..^3]} to {high}";
     }
 
-    private static string Hours(double hours) => FormattableString.Invariant($"{hours:0.0} h");
+    private static string Hours(double minutes) => FormattableString.Invariant($"{minutes / 60:0.0} h");
 
     private static IEnumerable<string> Wrap(string text)
     {

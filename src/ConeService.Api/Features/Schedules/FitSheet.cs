@@ -35,7 +35,7 @@ internal static class FitSheet
     {
         var fit = result.Answer;
         var body = new StringBuilder("<div class=\"sheet\">");
-        var title = fit.Schedule.Title + (fit.Cone is null ? "" : ", cone " + fit.Cone);
+        var title = fit.Schedule.Name + (fit.Cone is null ? "" : ", cone " + fit.Cone);
         body.AppendLine(CultureInfo.InvariantCulture, $"<h1>{E(title)}</h1>");
         body.AppendLine(CultureInfo.InvariantCulture, $"<p>{E(Lead(fit))}</p>");
         Witnesses(body, fit);
@@ -49,7 +49,7 @@ internal static class FitSheet
         var vital = fit.Changes.Where(c => c.Code is FitChangeCode.Lost or FitChangeCode.DoneByHand or FitChangeCode.DryingAdded).ToList();
         List(body, "Mind", [.. vital.Select(c => c.Message).Concat(fit.Warnings).Select(m => m.ToString())]);
         body.Append("<div class=\"many\">");
-        List(body, "Cautions", [.. fit.Cautions.Select(c => $"{c.Hazard}. {c.Control}")]);
+        List(body, "Cautions", [.. fit.Cautions.Select(c => $"{c.Name}. {c.Control}")]);
         body.Append("</div>");
         const string line = "<span class=\"line\"></span>";
         body.AppendLine(CultureInfo.InvariantCulture, $"<p>Loaded by {line} Started by {line} Opened by {line}</p>");
@@ -69,7 +69,7 @@ internal static class FitSheet
         var parts = new List<string>();
         if (fit.Kiln?.Id is { } kiln) parts.Add($"Kiln {kiln}");
         parts.Add($"peak {QuantityFormat.Temperature((double)fit.PeakCelsius, fit.Units == "F")}");
-        parts.Add($"programme {QuantityFormat.Duration(fit.ProgrammeHours * 60)}");
+        parts.Add($"programme {QuantityFormat.Duration(fit.ProgrammeMinutes)}");
         if (fit.Times.Start is { } start) parts.Add($"start {start.ToString("ddd d MMM yyyy HH:mm zzz", CultureInfo.InvariantCulture)}");
         var text = string.Join(", ", parts);
         return char.ToUpperInvariant(text[0]) + text[1..] + ".";
@@ -98,17 +98,17 @@ internal static class FitSheet
         foreach (var s in fit.Segments)
         {
             var outcome = fit.Kiln?.Segments[s.Number - 1];
-            var from = outcome?.StartHours ?? s.StartHours;
+            var from = outcome?.StartMinutes ?? s.StartMinutes;
             var rate = f ? s.RateFahrenheitPerHour : s.RateCelsiusPerHour;
             body.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{s.Number}</th>");
             string[] numbers =
             [
-                rate is { } r ? r.ToString("0", CultureInfo.InvariantCulture) : s.HoldHours > s.StartHours ? "full" : "–",
+                rate is { } r ? r.ToString("0", CultureInfo.InvariantCulture) : s.HoldStartMinutes > s.StartMinutes ? "full" : "–",
                 (f ? s.TargetFahrenheit : s.TargetCelsius).ToString("0", CultureInfo.InvariantCulture),
                 s.HoldMinutes > 0 ? QuantityFormat.Duration(s.HoldMinutes) : "–",
                 fit.Times.Start is { } start
-                    ? start.AddHours(from).ToString("ddd HH:mm", CultureInfo.InvariantCulture)
-                    : from.ToString("0.0", CultureInfo.InvariantCulture),
+                    ? start.AddMinutes(from).ToString("ddd HH:mm", CultureInfo.InvariantCulture)
+                    : (from / 60).ToString("0.0", CultureInfo.InvariantCulture),
             ];
             foreach (var number in numbers) body.Append(CultureInfo.InvariantCulture, $"<td class=\"n\">{number}</td>");
             body.Append(CultureInfo.InvariantCulture, $"<td>{E(s.Purpose.ToString())}</td><td>{E(Setting(s))}</td>");
@@ -129,8 +129,8 @@ internal static class FitSheet
     private static void Times(StringBuilder body, ScheduleFit fit)
     {
         var t = fit.Times;
-        List<string> lines = [Line("Peak", t.PeakHours, t.Peak), Line("Programme ends", t.EndHours, t.End)];
-        if (t.OpeningHours is { } opening)
+        List<string> lines = [Line("Peak", t.PeakMinutes, t.Peak), Line("Programme ends", t.EndMinutes, t.End)];
+        if (t.OpeningMinutes is { } opening)
             lines.Add(Line("Earliest opening", opening, t.Opening) + ". Below 95 °C (203 °F) by the pyrometer");
         List(body, "Times", lines);
     }
@@ -170,12 +170,12 @@ internal static class FitSheet
         body.AppendLine("</ul>");
     }
 
-    private static string Line(string what, double hours, DateTimeOffset? at) => $"{what}: {When(hours, at)}";
+    private static string Line(string what, double minutes, DateTimeOffset? at) => $"{what}: {When(minutes, at)}";
 
-    private static string When(double hours, DateTimeOffset? at) =>
+    private static string When(double minutes, DateTimeOffset? at) =>
         at is { } moment
-            ? $"about {Moment(moment)} ({QuantityFormat.Duration(hours * 60)})"
-            : $"after {QuantityFormat.Duration(hours * 60)}";
+            ? $"about {Moment(moment)} ({QuantityFormat.Duration(minutes)})"
+            : $"after {QuantityFormat.Duration(minutes)}";
 
     private static string Moment(DateTimeOffset time) => time.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture);
 

@@ -12,7 +12,7 @@ internal static class ScheduleEndpoints
 
     public static void MapSchedules(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/schedules", List).WithQuery("kind", "cone", "atmosphere")
+        routes.MapRead("/schedules", List).WithQuery("firingKind", "cone", "atmosphere")
             .Describe("listSchedules", Tags.Schedules).Answers<ScheduleList>();
         routes.MapRead("/schedules/{schedule}", Detail).WithQuery("units")
             .Describe("getSchedule", Tags.Schedules).Answers<ScheduleDetail>().Problems(404);
@@ -26,15 +26,15 @@ internal static class ScheduleEndpoints
     /// <summary>The schedules.</summary>
     /// <remarks>Templates as they are handed on, before they are fitted: what each is for, the cones it can be fitted to, and how far it
     /// can be trusted.</remarks>
-    /// <param name="kind">The kind of firing: bisque, glaze, single, overglaze, raku, salt, soda, wood, pit or saggar. Left out:
+    /// <param name="firingKind">The kind of firing: bisque, glaze, single, overglaze, raku, salt, soda, wood, pit or saggar. Left out:
     /// all.</param>
     /// <param name="cone">A cone that the schedule can be fitted to. Left out: all.</param>
     /// <param name="atmosphere">The atmosphere in which the ware matures: oxidation, neutral or reduction. Left out: all.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult List(string? kind, string? cone, string? atmosphere, SnapshotHolder snapshots) =>
-        kind is null && cone is null && atmosphere is null
+    internal static IResult List(string? firingKind, string? cone, string? atmosphere, SnapshotHolder snapshots) =>
+        firingKind is null && cone is null && atmosphere is null
         ? snapshots.Current.Prepare("schedules", static r => JsonBody.Cacheable(r.Schedules.List()))
-        : JsonBody.Cacheable(snapshots.Current.Reference.Schedules.List(kind, cone, atmosphere));
+        : JsonBody.Cacheable(snapshots.Current.Reference.Schedules.List(firingKind, cone, atmosphere));
 
     /// <summary>One schedule with its segments.</summary>
     /// <remarks>Every segment with rate, target, hold, purpose, atmosphere and vent, which of its figures were published, and its

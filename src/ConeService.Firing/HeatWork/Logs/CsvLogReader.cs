@@ -74,7 +74,7 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
         return log with { Warnings = [.. warnings, .. log.Warnings] };
     }
 
-    internal static string FieldOf(int line) => line < 1 ? "body" : string.Create(CultureInfo.InvariantCulture, $"line {line}");
+    internal static string FieldOf(int line) => line < 1 ? "" : string.Create(CultureInfo.InvariantCulture, $"line {line}");
 
     private void Row(CsvReader csv, char separator)
     {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork.Logs;

@@ -26,7 +26,7 @@ internal sealed class FiringRun(
     public Func<double, double>? Available { get; init; }
 
     /// <summary>Runs a segment.</summary>
-    public SegmentOutcome Run(int index, KilnSegment segment)
+    public SegmentRun Run(int index, KilnSegment segment)
     {
         var (startHours, from, target) = (Hours, balance.Chamber, segment.TargetCelsius + Temperature.KelvinAtZero);
         var direction = Math.Abs(target - from) <= Arrived ? 0 : Math.Sign(target - from);

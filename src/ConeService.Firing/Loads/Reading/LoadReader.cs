@@ -1,5 +1,6 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
@@ -105,7 +106,7 @@ internal sealed class LoadReader
             return null;
         }
 
-        var kind = fields.Word<FiringKind>(sent.Kind, at + "/kind");
+        var kind = fields.Word<FiringKind>(sent.FiringKind, at + "/firingKind");
         var cone = fields.Cone(sent.Cone, at + "/cone");
         var atmosphere = fields.Word(sent.Atmosphere, at + "/atmosphere", Atmospheres.OfFirings);
         if (!sent.Schedule.IsAbsent && fields.RequiredText(sent.Schedule, at + "/schedule", "slow-bisque") is { } schedule)

@@ -37,7 +37,7 @@ internal static class FitLandmarks
             if (row.Phase is LandmarkPhase.Cooling or LandmarkPhase.Either) Add(found, row, Down(curve, row), cooling: true);
         }
 
-        return [.. found.OrderBy(l => l.FromHours).ThenBy(l => l.Id, StringComparer.Ordinal)];
+        return [.. found.OrderBy(l => l.FromMinutes).ThenBy(l => l.Id, StringComparer.Ordinal)];
     }
 
     private static IEnumerable<string> Wanted(FitQuestion question)
@@ -62,10 +62,10 @@ internal static class FitLandmarks
             row.Id,
             row.Landmark,
             cooling,
-            FromHours: Math.Round(s.From, 3),
-            ToHours: s.To is { } to ? Math.Round(to, 3) : null,
-            CelsiusLow: row.CelsiusLow,
-            CelsiusHigh: row.CelsiusHigh,
+            FromMinutes: FitMinutes.Of(s.From),
+            ToMinutes: FitMinutes.Of(s.To),
+            CelsiusMin: row.CelsiusLow,
+            CelsiusMax: row.CelsiusHigh,
             Advice: row.Advice,
             Confidence: row.Confidence,
             Sources: row.Sources));

@@ -24,7 +24,7 @@ internal static class FitReadings
             Say(work),
             TargetProgress: Rounded(aim?.Progress, 4),
             NextProgress: Rounded(next?.Progress, 4),
-            TargetMarginCelsius: Rounded(aim?.MarginKelvin, 2),
+            TargetMarginCelsiusDifference: Rounded(aim?.MarginKelvin, 2),
             LastRampShare: Rounded(lastRampShare, 3),
             Cones: [.. work.Cones.Skip(Math.Max(0, at - Around)).Take((2 * Around) + 1).Select(c => Of(c, history))]);
     }
@@ -47,7 +47,7 @@ internal static class FitReadings
             Math.Round(cone.Progress, 4),
             Math.Round(bend, 1),
             Math.Round(ConeBend.Clock(bend), 2),
-            Rounded(cone.DownAtHours, 3),
+            FitMinutes.Of(cone.DownAtHours),
             cone.DownAtHours is { } hours ? Math.Round(NaturalRates.TemperatureAt(history, hours), 1) : null);
     }
 

@@ -25,7 +25,7 @@ internal sealed class FitTargetReader(ConeCharts charts)
             if (schedule.EndCone is { } own)
             {
                 findings.Add(new(
-                    FindingCodes.ConeMissing, "/cone", null, Message.Of("schedules.cone-missing", ("schedule", schedule.Id)),
+                    FindingCodes.MemberMissing, "/cone", null, Message.Of("schedules.cone-missing", ("schedule", schedule.Id)),
                     [Message.Of("schedules.cone-range-quoted", ("low", $"{schedule.Coolest}"), ("high", $"{schedule.Hottest}"))],
                     Message.Of("schedules.cone-written-for", ("cone", own.ToString()))));
             }

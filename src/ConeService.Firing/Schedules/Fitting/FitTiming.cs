@@ -1,3 +1,4 @@
+using ConeService.Contract.Answers;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
@@ -21,13 +22,13 @@ internal static class FitTiming
         return new(
             question.Start,
             Loading: question.Start?.AddMinutes(-question.LoadingMinutes),
-            PeakHours: Math.Round(peak, 3),
+            PeakMinutes: FitMinutes.Of(peak),
             Peak: At(peak),
-            EndHours: Math.Round(end, 3),
+            EndMinutes: FitMinutes.Of(end),
             End: At(end),
-            OpeningHours: opening is { } o ? Math.Round(o, 3) : null,
+            OpeningMinutes: FitMinutes.Of(opening),
             Opening: At(opening),
-            Vents: [.. Vents(fitted, segments, prediction).Select(v => v with { From = At(v.FromHours), To = At(v.ToHours) })],
+            Vents: [.. Vents(fitted, segments, prediction).Select(v => v with { From = At(v.FromMinutes / 60), To = At(v.ToMinutes / 60) })],
             Basis: prediction is null ? "programme" : "kiln-model");
     }
 
@@ -38,11 +39,11 @@ internal static class FitTiming
         {
             var (step, outcome) = (fitted.Steps[i], prediction?.Segments[i]);
             if (outcome?.Following == Following.NotRun) break;
-            var from = Math.Round(outcome?.StartHours ?? segments[i].StartHours, 3);
-            var to = Math.Round(outcome?.EndHours ?? segments[i].EndHours, 3);
+            var from = FitMinutes.Of(outcome?.StartHours) ?? segments[i].StartMinutes;
+            var to = FitMinutes.Of(outcome?.EndHours) ?? segments[i].EndMinutes;
             if (open is not null && open.Vent == step.Vent && open.Note == step.VentNote)
             {
-                open = open with { ToHours = to, ToCelsius = Math.Round(step.Celsius, 1) };
+                open = open with { ToMinutes = to, ToCelsius = Math.Round(step.Celsius, 1) };
                 continue;
             }
 

@@ -1,4 +1,6 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
@@ -37,7 +39,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
             Programme: Programme(fitted, question),
             PeakCelsius: Celsius(fitted.PeakCelsius),
             PeakFahrenheit: Fahrenheit(fitted.PeakCelsius),
-            ProgrammeHours: Math.Round(fitted.Hours, 3),
+            ProgrammeMinutes: FitMinutes.Of(fitted.Hours),
             HeatWork: heatWork,
             WhyNot: fitted.WhyNot,
             Changes: fitted.Changes,
@@ -49,7 +51,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
             Warnings: FitWarnings.For(question, fitted, heatWork, prediction),
             Basis: BasisOf(question, fitted),
             Sources: Sources(question, landmarks),
-            Assumed: question.Assumed);
+            Assumed: [.. question.Assumed.Select(a => a.InBody())]);
         return new(answer, curve, asked);
     }
 
@@ -83,9 +85,9 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
                 TargetCelsius: Celsius(step.Celsius),
                 TargetFahrenheit: Fahrenheit(step.Celsius),
                 HoldMinutes: step.HoldMinutes,
-                StartHours: Math.Round(now, 3),
-                HoldHours: Math.Round(hold, 3),
-                EndHours: Math.Round(end, 3),
+                StartMinutes: FitMinutes.Of(now),
+                HoldStartMinutes: FitMinutes.Of(hold),
+                EndMinutes: FitMinutes.Of(end),
                 Stage: step.Stage,
                 Purpose: step.Purpose,
                 Atmosphere: step.Atmosphere,

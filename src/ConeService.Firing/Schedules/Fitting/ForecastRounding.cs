@@ -1,4 +1,5 @@
 using ConeService.Contract.Kilns;
+using ConeService.Firing.Kilns;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
@@ -29,22 +30,22 @@ internal static class ForecastRounding
             At(f.UsualLowKilowattHours, 1),
             At(f.UsualHighKilowattHours, 1));
 
-    /// <summary>Hours to 0.001, temperatures, rates and kW to 0.1.</summary>
-    public static SegmentOutcome Rounded(this SegmentOutcome s) => s with
-    {
-        StartHours = At(s.StartHours, 3),
-        RampEndHours = At(s.RampEndHours, 3),
-        EndHours = At(s.EndHours, 3),
-        PlannedHours = At(s.PlannedHours, 3),
-        StartCelsius = At(s.StartCelsius, 1),
-        EndCelsius = At(s.EndCelsius, 1),
-        LargestLagKelvin = At(s.LargestLagKelvin, 1),
-        FollowsToCelsius = At(s.FollowsToCelsius, 1),
-        MeanRateCelsiusPerHour = At(s.MeanRateCelsiusPerHour, 1),
-        LastRateCelsiusPerHour = At(s.LastRateCelsiusPerHour, 1),
-        LargestKilowatts = At(s.LargestKilowatts, 2),
-        LoadLagKelvin = At(s.LoadLagKelvin, 1),
-    };
+    /// <summary>As it is told: minutes, temperatures and rates to 0.1, kW to 0.01, counted from 1.</summary>
+    public static SegmentOutcome Told(this SegmentRun s) => new(
+        Segment: s.Index + 1,
+        Following: s.Following,
+        StartMinutes: FitMinutes.Of(s.StartHours),
+        RampEndMinutes: FitMinutes.Of(s.RampEndHours),
+        EndMinutes: FitMinutes.Of(s.EndHours),
+        PlannedMinutes: FitMinutes.Of(s.PlannedHours),
+        StartCelsius: At(s.StartCelsius, 1),
+        EndCelsius: At(s.EndCelsius, 1),
+        LargestLagCelsiusDifference: At(s.LargestLagKelvin, 1),
+        FollowsToCelsius: At(s.FollowsToCelsius, 1),
+        MeanRateCelsiusPerHour: At(s.MeanRateCelsiusPerHour, 1),
+        LastRateCelsiusPerHour: At(s.LastRateCelsiusPerHour, 1),
+        LargestKilowatts: At(s.LargestKilowatts, 2),
+        LoadLagCelsiusDifference: At(s.LoadLagKelvin, 1));
 
     // Plus zero: a rounded −0.001 would be written as −0.
     private static double At(double value, int digits) => Math.Round(value, digits) + 0.0;

@@ -26,12 +26,12 @@ internal static class ForecastWriter
             VolumeLitres: Math.Round(setup.VolumeLitres, 1),
             AvailableKilowatts: Math.Round(setup.AvailableKilowatts, 2),
             CanFollow: follows,
-            Segments: [.. prediction.Segments.Select(s => s.Rounded())],
+            Segments: [.. prediction.Segments.Select(s => s.Told())],
             HeatWork: FitReadings.Of(work, prediction.Chamber, question.Target, null),
             PeakCelsius: Math.Round(prediction.PeakCelsius, 1),
-            HoursToPeak: Math.Round(prediction.HoursToPeak, 2),
-            HoursToEnd: Math.Round(prediction.HoursToEnd, 2),
-            HoursToOpening: prediction.HoursToOpening is { } hours ? Math.Round(hours, 2) : null,
+            PeakMinutes: FitMinutes.Of(prediction.HoursToPeak),
+            EndMinutes: FitMinutes.Of(prediction.HoursToEnd),
+            OpeningMinutes: FitMinutes.Of(prediction.HoursToOpening),
             Energy: prediction.Energy.Rounded(),
             Fuel: prediction.Fuel.Rounded(),
             Cost: Cost(question, prediction),
@@ -65,7 +65,7 @@ internal static class ForecastWriter
         return Message.Sentences([.. sentences, Message.Of("schedules.cones-read", ("reading", reading))]);
     }
 
-    private static Message? Instead(SegmentOutcome outcome, FitStep step, bool fahrenheit) => outcome.Following switch
+    private static Message? Instead(SegmentRun outcome, FitStep step, bool fahrenheit) => outcome.Following switch
     {
         Following.TooSlow when outcome.LastRateCelsiusPerHour is { } last && step.Rate is { } asked && last < NearlyAsked * asked =>
             Message.Of(
@@ -90,6 +90,6 @@ internal static class ForecastWriter
         _ => null,
     };
 
-    private static string BehindFrom(SegmentOutcome outcome, bool fahrenheit) =>
+    private static string BehindFrom(SegmentRun outcome, bool fahrenheit) =>
         outcome.FollowsToCelsius is { } upTo ? QuantityFormat.Temperature(upTo, fahrenheit) : "start";
 }

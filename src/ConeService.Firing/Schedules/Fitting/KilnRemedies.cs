@@ -71,7 +71,7 @@ internal static class KilnRemedies
         remedies.Add(new("slower-ramps", message, FitWriter.Programme(again, question), reading));
     }
 
-    private static FitStep Slowed(FitStep step, SegmentOutcome outcome, ControllerGrid grid) =>
+    private static FitStep Slowed(FitStep step, SegmentRun outcome, ControllerGrid grid) =>
         outcome is { Following: Following.TooSlow, LastRateCelsiusPerHour: { } rate } && step.Rate is { } asked
             ? step with { Rate = grid.RateBelow(Math.Clamp(rate * Reserve, SlowestRamp, asked)), RateLimited = true }
             : step;
