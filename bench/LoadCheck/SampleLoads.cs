@@ -5,7 +5,7 @@ namespace ConeService.Bench.LoadCheck;
 /// <summary>Loads of any size, as JSON.</summary>
 internal static class SampleLoads
 {
-    private const string Head = """{"kiln":{"heat":"electric","maxCone":"10","atmospheres":["oxidation","neutral"]},"firing":{"kind":"glaze","cone":"6","atmosphere":"oxidation"},"pieces":[""";
+    private const string Head = """{"kiln":{"heat":"electric","maxCone":"10","atmospheres":["oxidation","neutral"]},"firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"},"pieces":[""";
 
     private static readonly string[] Usual =
     [

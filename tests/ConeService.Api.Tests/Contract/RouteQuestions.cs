@@ -56,7 +56,7 @@ internal static class RouteQuestions
             "/v1/loads/check", "/v1/loads/check",
             """
             {"kiln":{"heat":"electric","maxCone":"8","atmospheres":["oxidation"]},
-             "firing":{"kind":"glaze","cone":"6","atmosphere":"oxidation"},
+             "firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"},
              "pieces":[{"id":"bowl","body":"mid-range-stoneware-light","state":"bisqued","coats":[{"glaze":"mid-range-gloss"}]},
                        {"id":"mug","body":"red-earthenware","state":"bisqued"}]}
             """
@@ -65,7 +65,7 @@ internal static class RouteQuestions
             "/v1/pairings/check", "/v1/pairings/check",
             """
             {"body":"mid-range-stoneware-light","coats":[{"glaze":"mid-range-gloss"}],
-             "firing":{"kind":"glaze","cone":"06","atmosphere":"oxidation"}}
+             "firing":{"firingKind":"glaze","cone":"06","atmosphere":"oxidation"}}
             """
         },
         { "/v1/load-rules", "/v1/load-rules", null },

@@ -16,7 +16,7 @@ public class ConeEndpointsTests(Support.Api api)
         Assert.Equal("07", cone.GetProperty("previous").GetString());
         Assert.Equal("05.5", cone.GetProperty("next").GetString());
         Assert.Equal("6", cone.GetProperty("mixUp").GetProperty("cone").GetString());
-        Assert.True(cone.GetProperty("mixUp").GetProperty("celsiusApart").GetDecimal() > 200);
+        Assert.True(cone.GetProperty("mixUp").GetProperty("celsiusDifference").GetDecimal() > 200);
         var at60 = cone.GetProperty("endPoints").EnumerateArray().Single(e =>
             e.GetProperty("chart").GetString() == "witness-self-supporting" && e.GetProperty("rateCelsiusPerHour").ToString() == "60");
         Assert.Equal("998", at60.GetProperty("celsius").GetRawText()); // as printed, no digit more
@@ -80,7 +80,7 @@ public class ConeEndpointsTests(Support.Api api)
         Assert.Equal("6", answer.GetProperty("reached").GetString());
         Assert.Equal("7", answer.GetProperty("next").GetString());
         Assert.Equal(0, answer.GetProperty("fraction").GetDouble());
-        Assert.Equal(0, answer.GetProperty("marginCelsius").GetDouble());
+        Assert.Equal(0, answer.GetProperty("marginCelsiusDifference").GetDouble());
     }
 
     [Fact]

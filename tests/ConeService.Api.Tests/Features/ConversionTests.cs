@@ -23,7 +23,7 @@ public class ConversionTests(Support.Api api)
         Assert.Equal(998, lines[0].GetProperty("endPoint").GetProperty("celsius").GetInt32());
         Assert.Equal("5", lines[2].GetProperty("reading").GetProperty("reached").GetString());
         Assert.Equal(["cone-as-number"], Codes(lines[1]));
-        Assert.Equal("/lines/1/cone", lines[1].GetProperty("problems")[0].GetProperty("field").GetString());
+        Assert.Equal("/lines/1/cone", lines[1].GetProperty("problems")[0].Place());
         Assert.Equal(["cone-zero"], Codes(lines[3]));
         Assert.Equal(["line-empty"], Codes(lines[4]));
         Assert.Equal(["line-ambiguous"], Codes(lines[5]));
@@ -91,7 +91,7 @@ public class ConversionTests(Support.Api api)
         Assert.Equal(1222, lines[0].GetProperty("endPoint").GetProperty("celsius").GetInt32());
         Assert.Equal(
             ["line 5, cone", "line 6, rate", "line 8, cone"],
-            lines.Skip(1).Select(l => l.GetProperty("problems").EnumerateArray().Last().GetProperty("field").GetString()));
+            lines.Skip(1).Select(l => l.GetProperty("problems").EnumerateArray().Last().Place()));
     }
 
     [Fact]
@@ -142,7 +142,7 @@ public class ConversionTests(Support.Api api)
         using var response = await api.Post(Url, """{"lines":[{"cone":"6"},{"cone":"6","rat":"60C/h"}]}""");
         var finding = Assert.Single(await Problems.Findings(response, 400, "unknown-member"));
         Assert.Equal("rat", finding.GetProperty("value").GetString());
-        Assert.StartsWith("/lines/1", finding.GetProperty("field").GetString(), StringComparison.Ordinal);
+        Assert.StartsWith("/lines/1", finding.Place(), StringComparison.Ordinal);
         Assert.Equal("Probably rate.", finding.GetProperty("likelyMistake").GetString());
         Assert.Equal(["cone", "temperature", "rate", "chart"], finding.GetProperty("allowed").Strings());
     }

@@ -73,7 +73,7 @@ public class HeatWorkTests(Support.Api api)
     {
         using var response = await Upload(file);
         var finding = (await Problems.Findings(response, 400, code))[0];
-        Assert.Equal(field, finding.GetProperty("field").GetString());
+        Assert.Equal(field, finding.Place());
         Assert.NotEmpty(finding.GetProperty("allowed").EnumerateArray());
     }
 
@@ -115,7 +115,7 @@ public class HeatWorkTests(Support.Api api)
         using var response = await api.Post(
             "/v1/heat-work", "minutes,temperature_c\n" + string.Concat(Enumerable.Repeat("x,y\n", 5000)), "text/csv");
         var findings = await Problems.Findings(response, 400, "log-time-unreadable");
-        Assert.Equal(Enumerable.Range(2, 20).Select(i => $"line {i}"), findings.Select(f => f.GetProperty("field").GetString()));
+        Assert.Equal(Enumerable.Range(2, 20).Select(i => $"line {i}"), findings.Select(f => f.Place()));
     }
 
     [Theory]
@@ -143,7 +143,7 @@ public class HeatWorkTests(Support.Api api)
     public async Task A_bad_firing_is_refused_with_its_place(string body, string code, string field)
     {
         using var response = await api.Post("/v1/heat-work", body);
-        Assert.Equal(field, (await Problems.Findings(response, 400, code))[0].GetProperty("field").GetString());
+        Assert.Equal(field, (await Problems.Findings(response, 400, code))[0].Place());
     }
 
     [Fact]
@@ -227,8 +227,8 @@ public class HeatWorkTests(Support.Api api)
         using var two = await api.Post("/v1/heat-work/compare", $$"""{"firings":[{{firing}},{{firing}}]}""");
         var pooled = (await Support.Api.Read(two, 200)).GetProperty("pooled");
         Assert.True(
-            pooled.GetProperty("standardErrorCelsius").GetDouble()
-            < single.GetProperty("offset").GetProperty("standardErrorCelsius").GetDouble());
+            pooled.GetProperty("standardErrorCelsiusDifference").GetDouble()
+            < single.GetProperty("offset").GetProperty("standardErrorCelsiusDifference").GetDouble());
         using var none = await api.Post("/v1/heat-work/compare", Programme);
         await Problems.Findings(none, 400, "observation-unreadable");
     }

@@ -76,7 +76,7 @@ public class LoadCheckTests(Support.Api api)
                 "number-out-of-range /pieces/1/count",
                 "range-inverted /pieces/1/ownBody/bisqueMax", "piece-id-repeated /pieces/1/id", "member-missing /pieces/2",
             ],
-            findings.Select(f => $"{f.GetProperty("code").GetString()} {f.GetProperty("field").GetString()}"));
+            findings.Select(f => $"{f.GetProperty("code").GetString()} {f.Place()}"));
     }
 
     [Theory]
@@ -93,10 +93,10 @@ public class LoadCheckTests(Support.Api api)
     public async Task A_load_that_cannot_be_read_is_refused_with_the_place(string pieces, string code, string field)
     {
         using var response = await api.Post(
-            "/v1/loads/check", $$"""{{{Electric}},"firing":{"kind":"glaze","cone":"04","atmosphere":"oxidation"},{{pieces}}}""");
+            "/v1/loads/check", $$"""{{{Electric}},"firing":{"firingKind":"glaze","cone":"04","atmosphere":"oxidation"},{{pieces}}}""");
         var finding = Assert.Single(await Problems.Findings(response, 400, code));
 
-        Assert.Equal(field, finding.GetProperty("field").GetString());
+        Assert.Equal(field, finding.Place());
     }
 
     [Fact]
@@ -120,7 +120,7 @@ public class LoadCheckTests(Support.Api api)
     {
         using var response = await api.Post("/v1/pairings/check", """
             {"body":"mid-range-stoneware-light","coats":[{"glaze":"mid-range-gloss"}],
-             "firing":{"kind":"glaze","cone":"06","atmosphere":"oxidation"}}
+             "firing":{"firingKind":"glaze","cone":"06","atmosphere":"oxidation"}}
             """);
         var answer = await Support.Api.Read(response, 200);
 
@@ -156,7 +156,7 @@ public class LoadCheckTests(Support.Api api)
         ];
         const string valid = """
             {"kiln":{"id":"a","heat":"gas","maxCone":"11","atmospheres":["oxidation"],"interior":{"heightMillimetres":400}},
-             "firing":{"kind":"glaze","cone":"6","atmosphere":"oxidation","schedule":"s"},
+             "firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation","schedule":"s"},
              "pieces":[{"id":"a","count":2,"body":"red-earthenware",
                         "coats":[{"glaze":"celadon","contains":["tin"]},
                                  {"ownGlaze":{"name":"x","coneMin":"5","coneBest":"6","coneMax":"7","atmospheres":["oxidation"]}}],

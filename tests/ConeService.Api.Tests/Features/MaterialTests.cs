@@ -36,7 +36,7 @@ public class MaterialTests(Support.Api api)
         using var response = await api.Get("/v1/glazes?cone=0&atmosphere=smoke");
         var findings = await Problems.Findings(response, 400, "invalid-request");
 
-        Assert.Equal(["cone", "atmosphere"], findings.Select(f => f.GetProperty("field").GetString()));
+        Assert.Equal(["cone", "atmosphere"], findings.Select(f => f.Place()));
     }
 
     [Fact]
@@ -73,7 +73,7 @@ public class MaterialTests(Support.Api api)
         using var client = factory.CreateClient();
         using var content = new StringContent("""
             {"kiln":{"heat":"electric","maxCone":"8","atmospheres":["oxidation"]},
-             "firing":{"kind":"glaze","cone":"6","atmosphere":"oxidation"},
+             "firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"},
              "pieces":[{"id":"mug","body":"harbour-yard-slipway-white","state":"bisqued","coats":[{"glaze":"harbour-yard-tide-blue"}]},
                        {"id":"dish","body":"harbour-yard-quay-red","state":"bisqued","coats":[{"glaze":"harbour-yard-tin-sail"}]}]}
             """, System.Text.Encoding.UTF8, "application/json");

@@ -17,7 +17,7 @@ public class OneKilnTests(Support.Api api)
          "shelves":{"layers":4,"perLayer":1,"thicknessMillimetres":15,"diameterMillimetres":280}}
         """;
 
-    private const string Firing = """ "firing":{"kind":"bisque","cone":"06","atmosphere":"oxidation"} """;
+    private const string Firing = """ "firing":{"firingKind":"bisque","cone":"06","atmosphere":"oxidation"} """;
 
     /// <summary>A piece, open at its end.</summary>
     private const string Bowl = """ {"id":"a","body":"red-earthenware","state":"bone-dry" """;
@@ -74,7 +74,7 @@ public class OneKilnTests(Support.Api api)
         string route, string member, string wrong, string code, string field)
     {
         using var response = await api.Post(route, Body(route, member, wrong));
-        Assert.Equal(field, Assert.Single(await Problems.Findings(response, 400, code)).GetProperty("field").GetString());
+        Assert.Equal(field, Assert.Single(await Problems.Findings(response, 400, code)).Place());
     }
 
     // 480 mm of room, π/4·300² across: a piece 500 mm high, or 310 mm wide, does not go in.

@@ -45,7 +45,7 @@ public class ScheduleTests(Support.Api api)
     private static (string Column, string Member)[] Numbers =>
     [
         ("segment", "number"), ("rate_celsius_per_hour", "rateCelsiusPerHour"), ("target_celsius", "targetCelsius"),
-        ("target_fahrenheit", "targetFahrenheit"), ("hold_minutes", "holdMinutes"), ("end_hours", "endHours"),
+        ("target_fahrenheit", "targetFahrenheit"), ("hold_minutes", "holdMinutes"), ("end_minutes", "endMinutes"),
     ];
 
     private static (string Column, string Member)[] Words =>
@@ -59,7 +59,7 @@ public class ScheduleTests(Support.Api api)
         Assert.Equal(30, (await api.Json("/v1/schedules")).GetProperty("schedules").GetArrayLength());
         Assert.Equal(
             ["fire-down", "mid-range-glaze", "mid-range-glaze-drop-and-hold", "mid-range-glaze-slow-cool", "test-tile"],
-            Ids(await api.Json("/v1/schedules?kind=glaze&cone=6&atmosphere=oxidation")));
+            Ids(await api.Json("/v1/schedules?firingKind=glaze&cone=6&atmosphere=oxidation")));
         Assert.Equal(
             ["salt", "soda"], Ids(await api.Json("/v1/schedules?cone=9&atmosphere=reduction")).Intersect(["salt", "soda", "lustre"]));
         using var wrong = await api.Get("/v1/schedules?kind=bisqe");
@@ -215,7 +215,7 @@ public class ScheduleTests(Support.Api api)
     public async Task What_cannot_be_fitted_is_refused_with_its_place(string schedule, string body, string code, string field)
     {
         using var response = await api.Post($"/v1/schedules/{schedule}/fit", body);
-        Assert.Equal(field, Assert.Single(await Problems.Findings(response, 400, code)).GetProperty("field").GetString());
+        Assert.Equal(field, Assert.Single(await Problems.Findings(response, 400, code)).Place());
     }
 
     [Fact]

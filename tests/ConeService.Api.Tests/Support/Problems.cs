@@ -21,5 +21,15 @@ internal static class Problems
         return [.. problem.GetProperty("errors").EnumerateArray()];
     }
 
+    /// <summary>Where a finding says that it is: a pointer into the body, a parameter, or a line of an upload.</summary>
+    public static string Place(this JsonElement finding)
+    {
+        var places = ((string[])["pointer", "parameter", "line"])
+            .Where(p => finding.TryGetProperty(p, out _)).ToList();
+        var place = finding.GetProperty(Assert.Single(places));
+        if (places[0] != "line") return place.GetString()!;
+        return $"line {place.GetInt32()}" + (finding.TryGetProperty("column", out var column) ? $", {column.GetString()}" : "");
+    }
+
     public static List<string> Strings(this JsonElement element) => [.. element.EnumerateArray().Select(e => e.GetString()!)];
 }
