@@ -11,15 +11,6 @@ namespace ConeService.Api.OpenApi;
 /// <summary>Makes the OpenAPI document and the page that shows it.</summary>
 internal static partial class DocumentSetup
 {
-    // Members that are kept as sent and are meant as numbers; so are those in millimetres.
-    private static readonly HashSet<string> Numbers = new(StringComparer.Ordinal)
-    {
-        "count", "elementAge", "fuelFactor", "kilowatts", "layers", "leakFactor", "maxTemperature", "perLayer",
-        "voltsAsWired", "voltsInstalled", "volumeLitres",
-    };
-
-    private static readonly HashSet<string> WholeNumbers = new(StringComparer.Ordinal) { "controllerSegments", "elementFirings" };
-
     public static void AddConeServiceDocument(this IServiceCollection services) => services.AddOpenApi("v1", options =>
     {
         options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
@@ -29,10 +20,11 @@ internal static partial class DocumentSetup
         options.CreateSchemaReferenceId = type => type.Type == typeof(Message) || IsAtmosphere(type.Type)
             ? null : OpenApiOptions.CreateDefaultSchemaReferenceId(type);
         options.AddSchemaTransformer(DescribeMessage);
-        options.AddSchemaTransformer(DescribeSentText);
         options.AddSchemaTransformer(DescribeEnum);
         options.AddSchemaTransformer(DescribeWords);
         options.AddDocumentTransformer(UnwrapDescriptions);
+        options.AddDocumentTransformer(RequestSchemas.Describe);
+        options.AddDocumentTransformer(RequestExamples.Describe);
     });
 
     public static void MapDocument(this WebApplication app)
@@ -65,6 +57,8 @@ internal static partial class DocumentSetup
         document.Tags = new HashSet<OpenApiTag>(Tags.All.Select(t => new OpenApiTag { Name = t.Name, Description = t.Description }));
         // HEAD answers wherever GET does; saying so once is enough.
         foreach (var path in document.Paths.Values) path.Operations?.Remove(HttpMethod.Head);
+        // Nobody has to say who he is. Said of each operation: an empty list for the whole document is not written.
+        foreach (var operation in document.Paths.Values.SelectMany(p => p.Operations?.Values.AsEnumerable() ?? [])) operation.Security = [];
         return Task.CompletedTask;
     }
 
@@ -85,6 +79,7 @@ internal static partial class DocumentSetup
     private static Task DescribeEnum(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
         if (context.JsonTypeInfo.Type.IsEnum) schema.Type = JsonSchemaType.String;
+        else if (Nullable.GetUnderlyingType(context.JsonTypeInfo.Type)?.IsEnum == true) schema.Type = JsonSchemaType.String | JsonSchemaType.Null;
         if (context.JsonPropertyInfo?.AttributeProvider?.GetCustomAttributes(typeof(AtmosphereWordsAttribute), false) is
             [AtmosphereWordsAttribute words])
         {
@@ -143,27 +138,6 @@ internal static partial class DocumentSetup
     {
         if (context.JsonTypeInfo.Type == typeof(Message))
             schema.Type = JsonSchemaType.String | (context.JsonPropertyInfo?.IsGetNullable == true ? JsonSchemaType.Null : 0);
-        return Task.CompletedTask;
-    }
-
-    private static Task DescribeSentText(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
-    {
-        if (context.JsonTypeInfo.Type != typeof(SentText)) return Task.CompletedTask;
-        var name = context.JsonPropertyInfo?.Name;
-        if (name is not null && WholeNumbers.Contains(name))
-        {
-            schema.Type = JsonSchemaType.Integer | JsonSchemaType.Null;
-            return Task.CompletedTask;
-        }
-
-        if (name is not null && (Numbers.Contains(name) || name.EndsWith("Millimetres", StringComparison.Ordinal)))
-        {
-            schema.Type = JsonSchemaType.Number | JsonSchemaType.Null;
-            return Task.CompletedTask;
-        }
-
-        schema.Type = JsonSchemaType.String | JsonSchemaType.Null
-            | (name is "temperature" or "rate" or "percent" ? JsonSchemaType.Number : 0);
         return Task.CompletedTask;
     }
 

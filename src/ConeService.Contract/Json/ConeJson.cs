@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using ConeService.Contract.Batches;
 using ConeService.Contract.Colours;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Conversions;
@@ -15,6 +16,9 @@ using ConeService.Contract.Schedules;
 namespace ConeService.Contract.Json;
 
 /// <summary>The JSON of the contract: camelCase, enums in kebab-case, strict numbers, no unknown or repeated members.</summary>
+[JsonSerializable(typeof(BatchAnswer<ColourResolution>))]
+[JsonSerializable(typeof(BatchAnswer<PairingAnswer>))]
+[JsonSerializable(typeof(BatchAnswer<ScheduleFit>))]
 [JsonSerializable(typeof(CautionDetail))]
 [JsonSerializable(typeof(CautionList))]
 [JsonSerializable(typeof(ChartDetail))]
@@ -24,6 +28,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(ColorantDetail))]
 [JsonSerializable(typeof(ColorantList))]
 [JsonSerializable(typeof(ColourAnswer))]
+[JsonSerializable(typeof(ColourBatchRequest))]
 [JsonSerializable(typeof(ColourRequest))]
 [JsonSerializable(typeof(ColourResolution))]
 [JsonSerializable(typeof(CompareAnswer))]
@@ -38,6 +43,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(DisagreementList))]
 [JsonSerializable(typeof(EndPoint))]
 [JsonSerializable(typeof(FiringKindList))]
+[JsonSerializable(typeof(FitBatchRequest))]
 [JsonSerializable(typeof(FitRequest))]
 [JsonSerializable(typeof(GlazeDetail))]
 [JsonSerializable(typeof(GlazeList))]
@@ -51,6 +57,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(LoadRuleDetail))]
 [JsonSerializable(typeof(LoadRuleList))]
 [JsonSerializable(typeof(PairingAnswer))]
+[JsonSerializable(typeof(PairingBatchRequest))]
 [JsonSerializable(typeof(PairingRequest))]
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(ProcessDetail))]

@@ -2,6 +2,7 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
+using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 using ConeService.Firing.HeatWork.Logs;
 
@@ -11,8 +12,8 @@ namespace ConeService.Firing.HeatWork;
 internal sealed class ProgrammeReader
 {
     private const double Zero = Temperature.KelvinAtZero;
-    private const double FastestPerHour = 3000;
-    private const double LongestHoldMinutes = LogSamples.LongestHours * 60;
+    private const double FastestPerHour = HeatWorkLimits.FastestCelsius;
+    private const double LongestHoldMinutes = HeatWorkLimits.LongestMinutes;
     private const int MostFindings = 20;
 
     private static readonly Message Rates = Message.Of("heat-work.rates-allowed");
@@ -117,7 +118,7 @@ internal sealed class ProgrammeReader
             return null;
         }
 
-        if (natural.TimeConstantHours is { } tau && tau is not (>= 0.1 and <= 500))
+        if (natural.TimeConstantHours is { } tau && !Bounds.Of<NaturalCooling>(nameof(NaturalCooling.TimeConstantHours)).Contain(tau))
         {
             findings.Add(HeatSettings.OutOfRange(field + "/timeConstantHours", tau, Message.Of("heat-work.time-constants-allowed")));
         }
