@@ -1,3 +1,4 @@
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
@@ -78,8 +79,14 @@ internal static partial class DocumentSetup
 
     private static Task DescribeEnum(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
-        if (context.JsonTypeInfo.Type.IsEnum) schema.Type = JsonSchemaType.String;
-        else if (Nullable.GetUnderlyingType(context.JsonTypeInfo.Type)?.IsEnum == true) schema.Type = JsonSchemaType.String | JsonSchemaType.Null;
+        var type = Nullable.GetUnderlyingType(context.JsonTypeInfo.Type) ?? context.JsonTypeInfo.Type;
+        if (type.IsEnum)
+        {
+            schema.Type = JsonSchemaType.String;
+            // A vocabulary has no null: where one may stand, the member says so, and said twice it would match two branches of a oneOf.
+            schema.Enum = [.. Enum.GetNames(type).Select(n => JsonValue.Create(JsonNamingPolicy.KebabCaseLower.ConvertName(n)))];
+        }
+
         if (context.JsonPropertyInfo?.AttributeProvider?.GetCustomAttributes(typeof(AtmosphereWordsAttribute), false) is
             [AtmosphereWordsAttribute words])
         {

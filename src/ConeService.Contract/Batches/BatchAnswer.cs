@@ -13,8 +13,8 @@ public sealed record BatchAnswer<T>(string DatasetVersion, int Answered, int Ref
 
 /// <summary>One question answered.</summary>
 /// <typeparam name="T">The answer.</typeparam>
-/// <param name="Item">Number of the question, from 1.</param>
+/// <param name="Number">Number of the question, from 1.</param>
 /// <param name="Answer">The answer, as the question alone would be answered; null where it was refused.</param>
 /// <param name="Problems">What is wrong with the question; empty when it was answered.</param>
-public sealed record BatchResult<T>(int Item, T? Answer, IReadOnlyList<Finding> Problems)
+public sealed record BatchResult<T>(int Number, T? Answer, IReadOnlyList<Finding> Problems)
     where T : class;
