@@ -25,6 +25,7 @@ internal static partial class DocumentSetup
         options.AddSchemaTransformer(DescribeWords);
         options.AddDocumentTransformer(UnwrapDescriptions);
         options.AddDocumentTransformer(RequestSchemas.Describe);
+        options.AddDocumentTransformer(SharedWords.Describe);
         options.AddDocumentTransformer(RequestExamples.Describe);
     });
 

@@ -68,6 +68,7 @@ internal static class RequestProbes
         foreach (var property in own.GetProperty("properties").EnumerateObject())
         {
             var (inner, further) = Bare(property.Value);
+            if (document.Resolve(inner).TryGetProperty("enum", out _)) inner = document.Resolve(inner);
             var key = $"{name}.{property.Name}";
             var child = node?[property.Name];
             foreach (var needed in further)
@@ -84,7 +85,7 @@ internal static class RequestProbes
             else if (inner.TryGetProperty("items", out var items))
             {
                 List(document, inner, items, key, property.Name, child?.AsArray(), Tell);
-                if (!items.TryGetProperty("$ref", out _)) continue;
+                if (!document.Resolve(items).TryGetProperty("properties", out _)) continue;
                 if (node is null) Walk(document, items, null, "", seen, keys, make);
                 for (var i = 0; i < Math.Min(child?.AsArray().Count ?? 0, 3); i++)
                     Walk(document, items, child![i], $"{at}/{property.Name}/{i}", seen, keys, make);
@@ -129,7 +130,7 @@ internal static class RequestProbes
         if (schema.TryGetProperty("maxItems", out var most))
         {
             tell($"{key} maxItems", member, false, (owner, m) => owner[m] = Times(
-                now is [_, ..] ? now : [items.TryGetProperty("$ref", out _) ? new JsonObject() : ""], most.GetInt32() + 1));
+                now is [_, ..] ? now : [document.Resolve(items).TryGetProperty("properties", out _) ? new JsonObject() : ""], most.GetInt32() + 1));
         }
 
         if (!document.Resolve(items).TryGetProperty("enum", out var words)) return;
