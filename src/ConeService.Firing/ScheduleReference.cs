@@ -69,10 +69,13 @@ public sealed class ScheduleReference
         units.Units(request.Units);
         units.Done();
         return Batch.Answer(
-            charts.Dataset.VersionId, request.Items!, item => Fit(Named(item.Schedule), item.Alone(request)).Answer, "units", "kiln", "tariff");
+            charts.Dataset.VersionId, request.Items!, item => Fit(Named(item.Schedule), item.Alone(request)).Answer,
+            "units", "kiln", "tariff");
     }
 
-    private static string Named(string? schedule) => !string.IsNullOrWhiteSpace(schedule) ? schedule : throw new RefusedException(new Finding(
-        FindingCodes.MemberMissing, "/schedule", null, Message.Of("members.member-missing", ("member", "schedule")),
-        Message.Verbatim(["mid-range-glaze"])));
+    private static string Named(string? schedule) => !string.IsNullOrWhiteSpace(schedule)
+        ? schedule
+        : throw new RefusedException(new Finding(
+            FindingCodes.MemberMissing, "/schedule", null, Message.Of("members.member-missing", ("member", "schedule")),
+            Message.Verbatim(["mid-range-glaze"])));
 }

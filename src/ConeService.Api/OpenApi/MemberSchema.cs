@@ -105,7 +105,8 @@ internal static class MemberSchema
         return new() { Type = type, Enum = words?.Select(w => (JsonNode)JsonValue.Create(w)).ToList() };
     }
 
-    private static OpenApiSchema OrNull(IOpenApiSchema schema) => new() { OneOf = [new OpenApiSchema { Type = JsonSchemaType.Null }, schema] };
+    private static OpenApiSchema OrNull(IOpenApiSchema schema) =>
+        new() { OneOf = [new OpenApiSchema { Type = JsonSchemaType.Null }, schema] };
 
     private static string Text(object number) => Convert.ToString(number, CultureInfo.InvariantCulture)!;
 }

@@ -31,7 +31,8 @@ internal static class RequestSchemas
 
         // The raw form of a member is the service's own affair.
         schemas.Remove(nameof(Contract.Answers.SentText));
-        foreach (var body in document.Paths.Values.SelectMany(p => p.Operations!.Values).Select(o => o.RequestBody).OfType<OpenApiRequestBody>())
+        var operations = document.Paths.Values.SelectMany(p => p.Operations!.Values);
+        foreach (var body in operations.Select(o => o.RequestBody).OfType<OpenApiRequestBody>())
         {
             body.Description = body.Content![Http.JsonBody.MediaType].Schema is OpenApiSchemaReference { Reference.Id: { } id }
                 ? schemas[id].Description

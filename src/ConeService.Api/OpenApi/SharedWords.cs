@@ -42,7 +42,7 @@ internal static class SharedWords
 
         foreach (var schema in schemas.Values.OfType<OpenApiSchema>().Where(s => s.Properties is not null))
         {
-            foreach (var member in schema.Properties!.Keys.ToList()) schema.Properties[member] = Named(schema.Properties[member], known, document);
+            foreach (var (member, own) in schema.Properties!.ToList()) schema.Properties![member] = Named(own, known, document);
         }
 
         return Task.CompletedTask;

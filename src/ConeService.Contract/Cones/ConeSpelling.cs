@@ -46,7 +46,7 @@ public static partial class ConeSpelling
     }
 
     [GeneratedRegex(
-        @"^(?:cone|\^|[Δ∆△])?\s*(?<sign>[-−])?(?<digits>[0oO]*\d*)(?<fraction>\.\d+)?$",
+        @"^(?:cone|\^|[Δ∆△])?\s*(?<sign>[-−])?(?<digits>[0oO]*[0-9]*)(?<fraction>\.[0-9]+)?$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex NumberLike();
 

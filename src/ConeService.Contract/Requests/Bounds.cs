@@ -25,6 +25,8 @@ public readonly record struct Bounds(double Low, double High)
 
     private static Bounds Read(Type type, string member) =>
         type.GetProperty(member)?.GetCustomAttribute<RangeAttribute>() is { } range
-            ? new(Convert.ToDouble(range.Minimum, CultureInfo.InvariantCulture), Convert.ToDouble(range.Maximum, CultureInfo.InvariantCulture))
+            ? new(Number(range.Minimum), Number(range.Maximum))
             : throw new InvalidOperationException($"{type.Name}.{member} has no range.");
+
+    private static double Number(object value) => Convert.ToDouble(value, CultureInfo.InvariantCulture);
 }

@@ -15,7 +15,8 @@ public static class FitCheck
         var check = new RequestCheck();
         check.Units(request.Units);
         check.Range(
-            request.ClockHand, Bounds.Of<FitRequest>(nameof(FitRequest.ClockHand)), "/clockHand", Message.Of("schedules.clock-allowed"), Message.Of("schedules.clock-mistake"));
+            request.ClockHand, Bounds.Of<FitRequest>(nameof(FitRequest.ClockHand)), "/clockHand",
+            Message.Of("schedules.clock-allowed"), Message.Of("schedules.clock-mistake"));
         check.Range(
             request.LoadingMinutes, Bounds.Of<FitRequest>(nameof(FitRequest.LoadingMinutes)), "/loadingMinutes",
             Message.Of("schedules.minutes-allowed"));

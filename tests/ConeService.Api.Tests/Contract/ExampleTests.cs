@@ -97,8 +97,10 @@ public class ExampleTests(Support.Api api)
         var (address, asked) = (route, new StringBuilder());
         foreach (var parameter in Parameters(route, method))
         {
-            var (name, value) = (parameter.GetProperty("name").GetString()!, Uri.EscapeDataString(parameter.GetProperty("example").GetString()!));
-            if (parameter.GetProperty("in").GetString() == "path") address = address.Replace($"{{{name}}}", value, StringComparison.Ordinal);
+            var name = parameter.GetProperty("name").GetString()!;
+            var value = Uri.EscapeDataString(parameter.GetProperty("example").GetString()!);
+            var inPath = parameter.GetProperty("in").GetString() == "path";
+            if (inPath) address = address.Replace($"{{{name}}}", value, StringComparison.Ordinal);
             else if (query) asked.Append(asked.Length == 0 ? '?' : '&').Append(name).Append('=').Append(value);
         }
 

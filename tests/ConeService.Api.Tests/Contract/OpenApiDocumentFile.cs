@@ -71,7 +71,8 @@ internal sealed partial class OpenApiDocumentFile
         if (read.Evaluate(node).IsValid) return [];
         var results = read.Evaluate(node, new() { OutputFormat = OutputFormat.List });
         return [.. results.Details.Where(d => d.HasErrors)
-            .SelectMany(d => d.Errors!.Select(e => $"{d.InstanceLocation} {e.Key}: {e.Value} ({d.EvaluationPath})")).DefaultIfEmpty("departs")];
+            .SelectMany(d => d.Errors!.Select(e => $"{d.InstanceLocation} {e.Key}: {e.Value} ({d.EvaluationPath})"))
+            .DefaultIfEmpty("departs")];
     }
 
     private JsonElement Content(string route, string method, string status) =>

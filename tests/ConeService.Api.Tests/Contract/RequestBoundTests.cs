@@ -17,7 +17,9 @@ public class RequestBoundTests(Support.Api api)
     // Requests in which bounds can be met that the examples have no room for: a tiny and a huge kiln, green ware, °F.
     private static readonly (string Route, string Body)[] Further =
     [
-        (Fit("bisque-medium"), """{"units":"C","cone":"06","kiln":{"heat":"electric","volumeLitres":5,"elementFirings":3},"load":{"dryness":"wet"}}"""),
+        (Fit("bisque-medium"), """
+            {"units":"C","cone":"06","kiln":{"heat":"electric","volumeLitres":5,"elementFirings":3},"load":{"dryness":"wet"}}
+            """),
         (Fit("gas-reduction"), """
             {"units":"F","cone":"10","startTemperature":100,
              "kiln":{"heat":"gas","volumeLitres":5000,"kilowatts":900,"fuelFactor":2,"maxTemperature":3000},
@@ -34,13 +36,15 @@ public class RequestBoundTests(Support.Api api)
         ("/v1/heat-work", """{"units":"F","log":[{"minutes":0,"temperature":70},{"minutes":600,"temperature":2232}]}"""),
         ("/v1/heat-work", """{"units":"C","log":[{"minutes":0,"temperature":20},{"minutes":600,"temperature":1222}]}"""),
         ("/v1/heat-work/compare", """
-            {"units":"C","log":[{"minutes":0,"temperature":20},{"minutes":642,"temperature":1222}],"observations":[{"cone":"6","degrees":50}]}
+            {"units":"C","log":[{"minutes":0,"temperature":20},{"minutes":642,"temperature":1222}],
+             "observations":[{"cone":"6","degrees":50}]}
             """),
         ("/v1/heat-work/compare", """
             {"units":"C","log":[{"minutes":0,"temperature":20},{"minutes":642,"temperature":1222}],"observations":[{"cone":"6"}]}
             """),
         ("/v1/heat-work/compare", """
-            {"units":"C","start":20,"segments":[{"target":1222}],"coolingRate":200,"fullSpeedRate":150,"observations":[{"cone":"6","clock":5}]}
+            {"units":"C","start":20,"segments":[{"target":1222}],"coolingRate":200,"fullSpeedRate":150,
+             "observations":[{"cone":"6","clock":5}]}
             """),
         ("/v1/heat-work/compare", """
             {"firings":[{"units":"C","start":20,"segments":[{"target":1222}],"observations":[{"cone":"6","clock":5}]}]}
@@ -82,7 +86,10 @@ public class RequestBoundTests(Support.Api api)
     {
         var keys = Routes.SelectMany(r => RequestProbes.Keys(Document, Document.RequestSchema(r.Data))).ToHashSet(StringComparer.Ordinal);
         Assert.All(
-            ["closed", "required", "not null", "enum", "pattern", "whole", "minimum", "maximum", "exclusiveMinimum", "minItems", "maxItems"],
+            [
+                "closed", "required", "not null", "enum", "pattern", "whole", "minimum", "maximum", "exclusiveMinimum", "minItems",
+                "maxItems", "default",
+            ],
             kind => Assert.Contains(keys, k => k.EndsWith(" " + kind, StringComparison.Ordinal)));
     }
 
@@ -102,10 +109,57 @@ public class RequestBoundTests(Support.Api api)
     [Fact]
     public void The_text_of_a_body_speaks_to_callers()
     {
-        var texts = Routes.Select(r => Document.Operation(r.Data, "post").GetProperty("requestBody").GetProperty("description").GetString()!)
-            .ToList();
+        var texts = Routes.Select(r => Document.Operation(r.Data, "post").GetProperty("requestBody"))
+            .Select(b => b.GetProperty("description").GetString()!).ToList();
         Assert.All(texts, t => Assert.DoesNotContain("data in use", t, StringComparison.OrdinalIgnoreCase));
         Assert.Equal(texts.Count, texts.Distinct().Count());
+    }
+
+    [Fact]
+    public async Task A_default_of_the_document_is_what_is_taken_when_nothing_is_sent()
+    {
+        var tried = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var (route, address, body) in Asked)
+        {
+            foreach (var probe in RequestProbes.Of(Document, Document.RequestSchema(route), JsonNode.Parse(body)!))
+            {
+                if (!probe.Key.EndsWith(" default", StringComparison.Ordinal) || probe.Before is not null) continue;
+                using var without = await api.Post(address, body);
+                using var with = await api.Post(address, probe.Body.ToJsonString());
+                Assert.True(
+                    JsonNode.DeepEquals(await Answer(without), await Answer(with)), $"{route}: {probe.Key} is not what is taken without it");
+                tried.Add(probe.Key);
+            }
+        }
+
+        var declared = Routes.SelectMany(r => RequestProbes.Keys(Document, Document.RequestSchema(r.Data)))
+            .Where(k => k.EndsWith(" default", StringComparison.Ordinal)).Distinct(StringComparer.Ordinal);
+        Assert.Equal(declared.Order(StringComparer.Ordinal), tried.Order(StringComparer.Ordinal));
+    }
+
+    private static IEnumerable<(string Route, string Address, string Body)> Asked => ExampleTests.Bodies
+        .Select(b => (b.Data.Item1, ExampleTests.Address(b.Data.Item1, "post", query: false), b.Data.Item3))
+        .Concat(Further.Select(f => (Document.RouteOf(f.Route)!, f.Route, f.Body)));
+
+    // What was assumed differs, of course, by what was sent.
+    private static async Task<JsonNode> Answer(HttpResponseMessage response)
+    {
+        var answer = JsonNode.Parse((await Support.Api.Read(response, 200)).GetRawText())!;
+        Forget(answer);
+        return answer;
+    }
+
+    private static void Forget(JsonNode? node)
+    {
+        if (node is JsonArray list)
+        {
+            foreach (var item in list) Forget(item);
+        }
+        else if (node is JsonObject thing)
+        {
+            thing.Remove("assumed");
+            foreach (var (_, member) in thing) Forget(member);
+        }
     }
 
     // Which bounds no request could try as it should.
@@ -114,9 +168,7 @@ public class RequestBoundTests(Support.Api api)
         var left = new HashSet<string>(StringComparer.Ordinal);
         foreach (var route in Routes) left.UnionWith(RequestProbes.Keys(Document, Document.RequestSchema(route.Data)));
         left.RemoveWhere(k => IsUnread(k) || IsKept(k) != allowed);
-        var bodies = ExampleTests.Bodies.Select(b => (Route: b.Data.Item1, Address: ExampleTests.Address(b.Data.Item1, "post", false), Body: b.Data.Item3))
-            .Concat(Further.Select(f => (Route: Document.RouteOf(f.Route)!, Address: f.Route, f.Body)));
-        foreach (var (route, address, body) in bodies)
+        foreach (var (route, address, body) in Asked)
         {
             foreach (var probe in RequestProbes.Of(Document, Document.RequestSchema(route), JsonNode.Parse(body)!))
             {
@@ -129,7 +181,8 @@ public class RequestBoundTests(Support.Api api)
     }
 
     private static bool IsKept(string key) =>
-        key.EndsWith(" kept", StringComparison.Ordinal) || key.Contains(" enum ", StringComparison.Ordinal);
+        key.EndsWith(" kept", StringComparison.Ordinal) || key.EndsWith(" default", StringComparison.Ordinal)
+        || key.Contains(" enum ", StringComparison.Ordinal);
 
     // The pointers of all findings; none when all is answered.
     private async Task<List<string>?> Findings(string address, JsonNode body)
@@ -138,11 +191,14 @@ public class RequestBoundTests(Support.Api api)
         var answer = await Support.Api.Read(response, (int)response.StatusCode);
         if ((int)response.StatusCode == 400) return Pointers(answer.GetProperty("errors"));
         Assert.Equal(200, (int)response.StatusCode);
-        var several = answer.TryGetProperty("refused", out _) ? answer.EnumerateObject().First(m => m.Value.ValueKind == JsonValueKind.Array).Value : default;
-        return several.ValueKind == JsonValueKind.Array ? [.. several.EnumerateArray().SelectMany(i => Pointers(i.GetProperty("problems")))] : [];
+        if (!answer.TryGetProperty("refused", out _)) return [];
+        // The questions of a batch are its only list.
+        var several = answer.EnumerateObject().Single(m => m.Value.ValueKind == JsonValueKind.Array).Value;
+        return [.. several.EnumerateArray().SelectMany(i => Pointers(i.GetProperty("problems")))];
     }
 
-    private static List<string> Pointers(JsonElement findings) => [.. findings.EnumerateArray().Select(f => f.GetProperty("field").GetString()!)];
+    private static List<string> Pointers(JsonElement findings) =>
+        [.. findings.EnumerateArray().Select(f => f.GetProperty("field").GetString()!)];
 
     // Of a thermocouple the three words are wrong together; of a list the entry may be told.
     private static bool Covers(string finding, Probe probe) => finding.Length > 1 && (probe.Pointer == finding

@@ -9,7 +9,8 @@ namespace ConeService.Api.Tests.Contract;
 /// <param name="Pointer">JSON pointer to what was changed.</param>
 /// <param name="Body">The request.</param>
 /// <param name="Allowed">True when the change keeps to the bound.</param>
-internal sealed record Probe(string Key, string Pointer, JsonNode Body, bool Allowed)
+/// <param name="Before">What stood there before; null when nothing did.</param>
+internal sealed record Probe(string Key, string Pointer, JsonNode Body, bool Allowed, JsonNode? Before)
 {
     /// <summary>True when a list was put there.</summary>
     public bool IsList => Pointer.Split('/')[1..].Aggregate<string, JsonNode?>(
@@ -38,8 +39,9 @@ internal static class RequestProbes
             var copy = body.DeepClone();
             var parts = pointer.Split('/')[1..];
             var owner = parts[..^1].Aggregate(copy, (n, p) => n is JsonArray list ? list[Index(p)]! : n[p]!);
+            var before = (owner as JsonObject)?[parts[^1]]?.DeepClone();
             change(owner, parts[^1]);
-            probes.Add(new(key, pointer, copy, allowed));
+            probes.Add(new(key, pointer, copy, allowed, before));
         });
         return probes;
     }
@@ -74,8 +76,9 @@ internal static class RequestProbes
             foreach (var needed in further)
             {
                 keys.Add($"{key}.{needed} required");
-                if (child is not null)
-                    make($"{key}.{needed} required", $"{at}/{property.Name}/{needed}", false, (owner, member) => owner.AsObject().Remove(member));
+                if (child is null) continue;
+                var pointer = $"{at}/{property.Name}/{needed}";
+                make($"{key}.{needed} required", pointer, false, (owner, member) => owner.AsObject().Remove(member));
             }
 
             if (inner.TryGetProperty("$ref", out _))
@@ -107,12 +110,15 @@ internal static class RequestProbes
                 tell($"{key} enum {word}", member, true, (owner, m) => owner[m] = word);
         }
 
+        if (schema.TryGetProperty("default", out var left))
+            tell($"{key} default", member, true, (owner, m) => owner[m] = JsonNode.Parse(left.GetRawText()));
         if (schema.TryGetProperty("pattern", out _)) tell($"{key} pattern", member, false, (owner, m) => owner[m] = "~");
         var whole = schema.GetProperty("type").ToString().Contains("integer", StringComparison.Ordinal);
         if (whole) tell($"{key} whole", member, false, (owner, m) => owner[m] = 2.5);
         var step = whole ? 1 : Little;
         if (schema.TryGetProperty("minimum", out var least)) Bound("minimum", least.GetDouble() - step, least.GetDouble());
-        if (schema.TryGetProperty("exclusiveMinimum", out var below)) Bound("exclusiveMinimum", below.GetDouble(), below.GetDouble() + step);
+        if (schema.TryGetProperty("exclusiveMinimum", out var below))
+            Bound("exclusiveMinimum", below.GetDouble(), below.GetDouble() + step);
         if (schema.TryGetProperty("maximum", out var most)) Bound("maximum", most.GetDouble() + step, most.GetDouble());
 
         void Bound(string bound, double outside, double inside)
@@ -129,8 +135,9 @@ internal static class RequestProbes
             tell($"{key} minItems", member, false, (owner, m) => owner[m] = Times(now, least.GetInt32() - 1));
         if (schema.TryGetProperty("maxItems", out var most))
         {
+            var objects = document.Resolve(items).TryGetProperty("properties", out _);
             tell($"{key} maxItems", member, false, (owner, m) => owner[m] = Times(
-                now is [_, ..] ? now : [document.Resolve(items).TryGetProperty("properties", out _) ? new JsonObject() : ""], most.GetInt32() + 1));
+                now is [_, ..] ? now : [objects ? new JsonObject() : ""], most.GetInt32() + 1));
         }
 
         if (!document.Resolve(items).TryGetProperty("enum", out var words)) return;

@@ -97,7 +97,10 @@ internal static class RouteQuestions
              "cone":"10","atmosphere":"reduction"}
             """
         },
-        { "/v1/colours/resolve/batch", "/v1/colours/resolve/batch", """{"items":[{"colorants":[{"colorant":"copper"}]},{"colorants":[]}]}""" },
+        {
+            "/v1/colours/resolve/batch", "/v1/colours/resolve/batch",
+            """{"items":[{"colorants":[{"colorant":"copper"}]},{"colorants":[]}]}"""
+        },
         { "/v1/processes", "/v1/processes", null },
         { "/v1/processes/{id}", "/v1/processes/salt", null },
         { "/v1/cautions", "/v1/cautions", null },

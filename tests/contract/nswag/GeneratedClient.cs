@@ -7,5 +7,6 @@ namespace ConeService.Client;
 public partial class ConeServiceClient
 {
     // The generated code converts single words and leaves the words of lists to these settings.
-    static partial void UpdateJsonSerializerSettings(JsonSerializerOptions settings) => settings.Converters.Add(new JsonStringEnumConverter());
+    static partial void UpdateJsonSerializerSettings(JsonSerializerOptions settings) =>
+        settings.Converters.Add(new JsonStringEnumConverter());
 }

@@ -35,7 +35,9 @@ var solved = await client.SolveFiringAsync(new()
     Find = SolveRequestFind.Peak,
     Segments = [new() { Rate = 60 }],
 });
-Expect(solved.Feasible && Math.Abs(solved.Celsius!.Value - 1222) < 8, $"a ramp of 60 °C/h puts cone 6 down near 1222 °C, not {solved.Celsius}");
+Expect(
+    solved.Feasible && Math.Abs(solved.Celsius!.Value - 1222) < 8,
+    $"a ramp of 60 °C/h puts cone 6 down near 1222 °C, not {solved.Celsius}");
 
 var body = (await client.GetClayBodyAsync("mid-range-stoneware-light")).DatasetVersion;
 Expect(body == charts.DatasetVersion, "every answer names the same data");

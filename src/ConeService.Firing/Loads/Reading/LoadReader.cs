@@ -156,7 +156,8 @@ internal sealed class LoadReader
         if (sent.Coats?.Count > LoadLimits.MostCoats)
         {
             fields.Add(FindingCodes.TooManyCoats, at + "/coats", null,
-                Message.Of("loads.too-many-coats", ("coats", sent.Coats.Count)), [Message.Of("loads.coats-allowed", ("most", LoadLimits.MostCoats))]);
+                Message.Of("loads.too-many-coats", ("coats", sent.Coats.Count)),
+                [Message.Of("loads.coats-allowed", ("most", LoadLimits.MostCoats))]);
         }
 
         var coats = materials.Coats(sent.Coats, at, unknown);
