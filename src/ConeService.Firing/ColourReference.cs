@@ -86,7 +86,7 @@ public sealed class ColourReference
 
     /// <summary>The colours of several recipes, in the order asked; what is refused carries its problems.</summary>
     /// <exception cref="RefusedException">There are no recipes, or too many.</exception>
-    public BatchAnswer<ColourResolution> Resolve(ColourBatchRequest request)
+    public BatchAnswer<ColourResolution> ResolveEach(ColourBatchRequest request)
     {
         BatchCheck.Require(request.Items);
         return Batch.Answer(data.VersionId, request.Items!, Resolve);

@@ -25,7 +25,7 @@ public sealed class LoadReference
 
     /// <summary>Judges several pairings, in the order asked; what is refused carries its problems.</summary>
     /// <exception cref="RefusedException">There are no pairings, or too many.</exception>
-    public BatchAnswer<PairingAnswer> Check(PairingBatchRequest request)
+    public BatchAnswer<PairingAnswer> CheckEach(PairingBatchRequest request)
     {
         BatchCheck.Require(request.Items);
         return Batch.Answer(datasetVersion, request.Items!, Check);

@@ -62,7 +62,7 @@ public sealed class ScheduleReference
 
     /// <summary>Fits several schedules for one kiln, in the order asked; what is refused carries its problems.</summary>
     /// <exception cref="RefusedException">There are no fits, or too many, or the units are no units.</exception>
-    public BatchAnswer<ScheduleFit> Fit(FitBatchRequest request)
+    public BatchAnswer<ScheduleFit> FitEach(FitBatchRequest request)
     {
         BatchCheck.Require(request.Items);
         var units = new RequestCheck();

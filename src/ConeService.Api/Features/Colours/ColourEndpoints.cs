@@ -67,5 +67,5 @@ internal static class ColourEndpoints
     /// <param name="body">The recipes.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult ResolveBatch(JsonRequest<ColourBatchRequest> body, SnapshotHolder snapshots) =>
-        JsonBody.Posted(snapshots.Current.Reference.Colours.Resolve(body.Value));
+        JsonBody.Posted(snapshots.Current.Reference.Colours.ResolveEach(body.Value));
 }

@@ -46,7 +46,7 @@ internal static class LoadEndpoints
     /// <param name="body">The pairings.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult CheckPairings(JsonRequest<PairingBatchRequest> body, SnapshotHolder snapshots) =>
-        JsonBody.Posted(snapshots.Current.Reference.Loads.Check(body.Value));
+        JsonBody.Posted(snapshots.Current.Reference.Loads.CheckEach(body.Value));
 
     /// <summary>The rules of loading.</summary>
     /// <remarks>Those with reason codes are applied by the load check; the others are for whoever loads the kiln.</remarks>

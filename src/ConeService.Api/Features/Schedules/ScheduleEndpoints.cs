@@ -58,7 +58,7 @@ internal static class ScheduleEndpoints
     /// <param name="body">The kiln and the fits.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult FitBatch(JsonRequest<FitBatchRequest> body, SnapshotHolder snapshots) =>
-        JsonBody.Posted(snapshots.Current.Reference.Schedules.Fit(body.Value));
+        JsonBody.Posted(snapshots.Current.Reference.Schedules.FitEach(body.Value));
 
     /// <summary>A programme for your cone, kiln and load.</summary>
     /// <remarks>The last ramp and hold are solved so that the target cone is just down and the next one is not; drying and the quartz
