@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Batches;
 using ConeService.Contract.Colours;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -81,6 +82,14 @@ public sealed class ColourReference
     {
         ColourCheck.Require(request);
         return answerer.Resolve(request);
+    }
+
+    /// <summary>The colours of several recipes, in the order asked; what is refused carries its problems.</summary>
+    /// <exception cref="RefusedException">There are no recipes, or too many.</exception>
+    public BatchAnswer<ColourResolution> ResolveEach(ColourBatchRequest request)
+    {
+        BatchCheck.Require(request.Items);
+        return Batch.Answer(data.VersionId, request.Items!, Resolve);
     }
 
     private ColourRule Rule(ColourRuleRow row) => ColourAnswers.Of(row, catalogue.IngredientsOfRule[row.Id]);

@@ -26,7 +26,7 @@ public sealed class FiringReference
         Schedules = new(book, charts, new ScheduleFitter(book, charts, new KilnModel(dataset)));
         Materials = new(charts.Scale, new MaterialCatalogue(charts));
         Colours = new(new ColourCatalogue(charts));
-        Loads = new(new LoadCheck(charts), new LoadRuleCatalogue(dataset));
+        Loads = new(new LoadCheck(charts), new LoadRuleCatalogue(dataset), dataset.VersionId);
         Practice = new(dataset);
         Package = new(dataset);
     }

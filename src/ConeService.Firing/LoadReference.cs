@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Batches;
 using ConeService.Contract.Loads;
 using ConeService.Firing.Loads;
 
@@ -9,8 +10,10 @@ public sealed class LoadReference
 {
     private readonly LoadCheck check;
     private readonly LoadRuleCatalogue catalogue;
+    private readonly string datasetVersion;
 
-    internal LoadReference(LoadCheck check, LoadRuleCatalogue catalogue) => (this.check, this.catalogue) = (check, catalogue);
+    internal LoadReference(LoadCheck check, LoadRuleCatalogue catalogue, string datasetVersion) =>
+        (this.check, this.catalogue, this.datasetVersion) = (check, catalogue, datasetVersion);
 
     /// <summary>Judges a load.</summary>
     /// <exception cref="RefusedException">The request can't be read; carries every finding.</exception>
@@ -19,6 +22,14 @@ public sealed class LoadReference
     /// <summary>Judges one body, its coats and one firing.</summary>
     /// <exception cref="RefusedException">The request can't be read; carries every finding.</exception>
     public PairingAnswer Check(PairingRequest request) => check.Check(request);
+
+    /// <summary>Judges several pairings, in the order asked; what is refused carries its problems.</summary>
+    /// <exception cref="RefusedException">There are no pairings, or too many.</exception>
+    public BatchAnswer<PairingAnswer> CheckEach(PairingBatchRequest request)
+    {
+        BatchCheck.Require(request.Items);
+        return Batch.Answer(datasetVersion, request.Items!, Check);
+    }
 
     /// <summary>The rules of loading.</summary>
     public LoadRuleList Rules() => catalogue.Rules();

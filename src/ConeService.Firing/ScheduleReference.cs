@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Batches;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
@@ -58,4 +59,23 @@ public sealed class ScheduleReference
         var fit = fitter.Fit(found, request);
         return new(fit.Answer, fit.Curve.ToCurve(), fit.Programme.ToCurve());
     }
+
+    /// <summary>Fits several schedules for one kiln, in the order asked; what is refused carries its problems.</summary>
+    /// <exception cref="RefusedException">There are no fits, or too many, or the units are no units.</exception>
+    public BatchAnswer<ScheduleFit> FitEach(FitBatchRequest request)
+    {
+        BatchCheck.Require(request.Items);
+        var units = new RequestCheck();
+        units.Units(request.Units);
+        units.Done();
+        return Batch.Answer(
+            charts.Dataset.VersionId, request.Items!, item => Fit(Named(item.Schedule), item.Alone(request)).Answer,
+            "units", "kiln", "tariff");
+    }
+
+    private static string Named(string? schedule) => !string.IsNullOrWhiteSpace(schedule)
+        ? schedule
+        : throw new RefusedException(new Finding(
+            FindingCodes.MemberMissing, "/schedule", null, Message.Of("members.member-missing", ("member", "schedule")),
+            Message.Verbatim(["mid-range-glaze"])));
 }

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
@@ -11,15 +12,6 @@ namespace ConeService.Api.OpenApi;
 /// <summary>Makes the OpenAPI document and the page that shows it.</summary>
 internal static partial class DocumentSetup
 {
-    // Members that are kept as sent and are meant as numbers; so are those in millimetres.
-    private static readonly HashSet<string> Numbers = new(StringComparer.Ordinal)
-    {
-        "count", "elementAge", "fuelFactor", "kilowatts", "layers", "leakFactor", "maxTemperature", "perLayer",
-        "voltsAsWired", "voltsInstalled", "volumeLitres",
-    };
-
-    private static readonly HashSet<string> WholeNumbers = new(StringComparer.Ordinal) { "controllerSegments", "elementFirings" };
-
     private const string TwinDescription = "The same in degrees Fahrenheit.";
 
     public static void AddConeServiceDocument(this IServiceCollection services) => services.AddOpenApi("v1", options =>
@@ -31,10 +23,12 @@ internal static partial class DocumentSetup
         options.CreateSchemaReferenceId = type => type.Type == typeof(Message) || IsAtmosphere(type.Type)
             ? null : OpenApiOptions.CreateDefaultSchemaReferenceId(type);
         options.AddSchemaTransformer(DescribeMessage);
-        options.AddSchemaTransformer(DescribeSentText);
         options.AddSchemaTransformer(DescribeEnum);
         options.AddSchemaTransformer(DescribeWords);
         options.AddDocumentTransformer(UnwrapDescriptions);
+        options.AddDocumentTransformer(RequestSchemas.Describe);
+        options.AddDocumentTransformer(SharedWords.Describe);
+        options.AddDocumentTransformer(RequestExamples.Describe);
     });
 
     public static void MapDocument(this WebApplication app)
@@ -67,6 +61,8 @@ internal static partial class DocumentSetup
         document.Tags = new HashSet<OpenApiTag>(Tags.All.Select(t => new OpenApiTag { Name = t.Name, Description = t.Description }));
         // HEAD answers wherever GET does; saying so once is enough.
         foreach (var path in document.Paths.Values) path.Operations?.Remove(HttpMethod.Head);
+        // Nobody has to say who he is. Said of each operation: an empty list for the whole document is not written.
+        foreach (var operation in document.Paths.Values.SelectMany(p => p.Operations?.Values.AsEnumerable() ?? [])) operation.Security = [];
         return Task.CompletedTask;
     }
 
@@ -86,7 +82,14 @@ internal static partial class DocumentSetup
 
     private static Task DescribeEnum(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
-        if (context.JsonTypeInfo.Type.IsEnum) schema.Type = JsonSchemaType.String;
+        var type = Nullable.GetUnderlyingType(context.JsonTypeInfo.Type) ?? context.JsonTypeInfo.Type;
+        if (type.IsEnum)
+        {
+            schema.Type = JsonSchemaType.String;
+            // A vocabulary has no null: where one may stand, the member says so, and said twice it would match two branches of a oneOf.
+            schema.Enum = [.. Enum.GetNames(type).Select(n => JsonValue.Create(JsonNamingPolicy.KebabCaseLower.ConvertName(n)))];
+        }
+
         if (context.JsonPropertyInfo?.AttributeProvider?.GetCustomAttributes(typeof(AtmosphereWordsAttribute), false) is
             [AtmosphereWordsAttribute words])
         {
@@ -160,27 +163,6 @@ internal static partial class DocumentSetup
     {
         if (context.JsonTypeInfo.Type == typeof(Message))
             schema.Type = JsonSchemaType.String | (context.JsonPropertyInfo?.IsGetNullable == true ? JsonSchemaType.Null : 0);
-        return Task.CompletedTask;
-    }
-
-    private static Task DescribeSentText(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
-    {
-        if (context.JsonTypeInfo.Type != typeof(SentText)) return Task.CompletedTask;
-        var name = context.JsonPropertyInfo?.Name;
-        if (name is not null && WholeNumbers.Contains(name))
-        {
-            schema.Type = JsonSchemaType.Integer | JsonSchemaType.Null;
-            return Task.CompletedTask;
-        }
-
-        if (name is not null && (Numbers.Contains(name) || name.EndsWith("Millimetres", StringComparison.Ordinal)))
-        {
-            schema.Type = JsonSchemaType.Number | JsonSchemaType.Null;
-            return Task.CompletedTask;
-        }
-
-        schema.Type = JsonSchemaType.String | JsonSchemaType.Null
-            | (name is "temperature" or "rate" or "percent" ? JsonSchemaType.Number : 0);
         return Task.CompletedTask;
     }
 

@@ -1,4 +1,5 @@
 using ConeService.Contract.Problems;
+using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Answers;
@@ -27,17 +28,16 @@ public sealed class RequestCheck
 
     /// <summary>Checks that a number, if it is there, lies within a range, ends included.</summary>
     /// <param name="value">The number; null passes.</param>
-    /// <param name="low">Least.</param>
-    /// <param name="high">Most.</param>
+    /// <param name="bounds">The range.</param>
     /// <param name="member">JSON pointer to the member.</param>
     /// <param name="allowed">The range in words.</param>
     /// <param name="mistake">What the caller probably meant.</param>
     /// <param name="code">Code of the problem.</param>
     public void Range(
-        double? value, double low, double high, string member, Message allowed,
+        double? value, Bounds bounds, string member, Message allowed,
         Message? mistake = null, string code = FindingCodes.NumberOutOfRange) =>
         Require(
-            value is not { } number || (number >= low && number <= high), code, member, Text(value),
+            value is not { } number || bounds.Contain(number), code, member, Text(value),
             Message.Of("answers.number-out-of-range", ("value", Text(value))), [allowed], mistake);
 
     /// <summary>Checks that units are named and are C or F.</summary>

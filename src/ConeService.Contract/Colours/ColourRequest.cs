@@ -1,6 +1,7 @@
+using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
-using ConeService.Contract.Kilns;
+using ConeService.Contract.Requests;
 using ConeService.Data;
 
 namespace ConeService.Contract.Colours;
@@ -12,20 +13,27 @@ namespace ConeService.Contract.Colours;
 /// <param name="Atmosphere">The atmosphere; oxidation and reduction side by side when absent.</param>
 /// <param name="Cone">The cone, as text; no heat is decided when absent.</param>
 /// <param name="Kiln">How the kiln is heated: electric, gas, wood, raku or vapour.</param>
+[Needs(nameof(Colorants))]
 public sealed record ColourRequest(
-    IReadOnlyList<ColorantEntry?>? Colorants,
-    IReadOnlyList<AdditiveEntry?>? Additives = null,
+    [property: Length(1, ColourCheck.Most)] IReadOnlyList<ColorantEntry?>? Colorants,
+    [property: MaxLength(ColourCheck.Most)] IReadOnlyList<AdditiveEntry?>? Additives = null,
     string? Base = null,
-    string? Atmosphere = null,
-    SentText Cone = default,
-    string? Kiln = null);
+    [property: AtmosphereWords(AtmosphereUse.Colour)] string? Atmosphere = null,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText Cone = default,
+    [property: WordsOf(typeof(KilnHeat))] string? Kiln = null);
 
 /// <summary>A colorant of a recipe.</summary>
 /// <param name="Colorant">A colorant, or a form in which it is weighed, such as copper-carbonate.</param>
 /// <param name="Percent">Percentage of that form, added to 100 of glaze.</param>
-public sealed record ColorantEntry(string? Colorant, SentText Percent = default);
+[Needs(nameof(Colorant))]
+public sealed record ColorantEntry(
+    string? Colorant,
+    [property: SentAs(SentForm.Quantity), Range(0.0, 100.0, MinimumIsExclusive = true)] SentText Percent = default);
 
 /// <summary>An additive of a recipe.</summary>
 /// <param name="Additive">An additive or a colorant.</param>
 /// <param name="Percent">Percentage, added to 100 of glaze.</param>
-public sealed record AdditiveEntry(string? Additive, SentText Percent = default);
+[Needs(nameof(Additive))]
+public sealed record AdditiveEntry(
+    string? Additive,
+    [property: SentAs(SentForm.Quantity), Range(0.0, 100.0, MinimumIsExclusive = true)] SentText Percent = default);

@@ -12,10 +12,14 @@ namespace ConeService.Contract.Cones;
 /// </summary>
 public static partial class ConeSpelling
 {
-    // Prefix; zero or the letter o that people type for it; number; half; Seger letter.
-    [GeneratedRegex(
-        @"^(?:cone|\^|[Δ∆△])?\s*(?<zero>[0oO])?(?<number>[1-9]\d?)(?<half>\.5|½|\s+½|[\s-]+1/2)?(?<letter>a)?$",
-        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    /// <summary>
+    /// The spellings as a regular expression that browsers read too. Prefix; zero or the letter o that people type for it; number; half;
+    /// Seger letter.
+    /// </summary>
+    public const string Pattern =
+        @"^\s*(?:[Cc][Oo][Nn][Ee]|\^|[Δ∆△])?\s*(?<zero>[0oO])?(?<number>[1-9][0-9]?)(?<half>\.5|½|\s+½|[\s-]+1/2)?(?<letter>[aA])?\s*$";
+
+    [GeneratedRegex(Pattern, RegexOptions.CultureInvariant)]
     private static partial Regex Shape();
 
     /// <summary>Reads a cone.</summary>
@@ -26,7 +30,7 @@ public static partial class ConeSpelling
     {
         cone = default;
         finding = null;
-        var match = Shape().Match(text?.Trim() ?? "");
+        var match = Shape().Match(text ?? "");
         if (match.Success)
         {
             cone = Cone.FromParts(
@@ -42,7 +46,7 @@ public static partial class ConeSpelling
     }
 
     [GeneratedRegex(
-        @"^(?:cone|\^|[Δ∆△])?\s*(?<sign>[-−])?(?<digits>[0oO]*\d*)(?<fraction>\.\d+)?$",
+        @"^(?:cone|\^|[Δ∆△])?\s*(?<sign>[-−])?(?<digits>[0oO]*[0-9]*)(?<fraction>\.[0-9]+)?$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex NumberLike();
 

@@ -1,6 +1,8 @@
+using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Quantities;
+using ConeService.Contract.Requests;
 
 namespace ConeService.Contract.Conversions;
 
@@ -9,7 +11,10 @@ namespace ConeService.Contract.Conversions;
 /// <param name="Units">
 /// C or F: the unit of temperatures and rates (per hour) sent as bare numbers; not needed when each carries its unit as text.
 /// </param>
-public sealed record ConversionRequest(IReadOnlyList<ConversionLine?>? Lines, string? Units = null);
+[Needs(nameof(Lines))]
+public sealed record ConversionRequest(
+    [property: Length(1, ConversionCheck.MostLines)] IReadOnlyList<ConversionLine?>? Lines,
+    [property: AllowedValues("C", "F")] string? Units = null);
 
 /// <summary>One conversion: a cone is answered with its end point, a temperature with the cone reached.</summary>
 /// <param name="Cone">The cone, as text.</param>
@@ -20,4 +25,7 @@ public sealed record ConversionRequest(IReadOnlyList<ConversionLine?>? Lines, st
 /// </param>
 /// <param name="Chart">The chart; may be left out.</param>
 public sealed record ConversionLine(
-    SentText Cone = default, SentText Temperature = default, SentText Rate = default, SentText Chart = default);
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText Cone = default,
+    [property: SentAs(SentForm.Quantity), RegularExpression(QuantityText.Pattern)] SentText Temperature = default,
+    [property: SentAs(SentForm.Quantity), RegularExpression(QuantityText.Pattern)] SentText Rate = default,
+    SentText Chart = default);

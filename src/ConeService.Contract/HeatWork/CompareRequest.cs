@@ -1,16 +1,20 @@
+using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.HeatWork;
 
 /// <summary>A firing with the witness cones that stood in it.</summary>
+[Needs(nameof(Units), nameof(Observations))]
 public record WitnessedFiring : HeatWorkRequest
 {
     /// <summary>Name of the firing, for the answer; left out: its number.</summary>
     public string? Id { get; init; }
 
     /// <summary>What the cones looked like afterwards.</summary>
+    [Length(1, HeatWorkLimits.MostObservations)]
     public IReadOnlyList<WitnessCone?>? Observations { get; init; }
 }
 
@@ -18,6 +22,7 @@ public record WitnessedFiring : HeatWorkRequest
 public sealed record CompareRequest : WitnessedFiring
 {
     /// <summary>Several firings of one kiln and thermocouple, instead of one.</summary>
+    [Length(1, HeatWorkLimits.MostFirings)]
     public IReadOnlyList<WitnessedFiring?>? Firings { get; init; }
 }
 
@@ -26,7 +31,12 @@ public sealed record CompareRequest : WitnessedFiring
 /// <param name="Look">down (tip at the height of the base or beyond) or standing (not visibly moved).</param>
 /// <param name="Clock">The cone as a clock hand: 6 when down.</param>
 /// <param name="Degrees">The lean from upright, degrees: 8 as set, 90 down.</param>
-public sealed record WitnessCone(SentText Cone = default, string? Look = null, double? Clock = null, double? Degrees = null);
+[Needs(nameof(Cone))]
+public sealed record WitnessCone(
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText Cone = default,
+    [property: AllowedValues("down", "standing")] string? Look = null,
+    [property: Range(0.0, 12.0)] double? Clock = null,
+    [property: Range(0.0, 180.0)] double? Degrees = null);
 
 /// <summary>How far the meter is off, judged by witness cones.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>

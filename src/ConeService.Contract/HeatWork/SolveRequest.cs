@@ -1,16 +1,21 @@
+using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.HeatWork;
 
 /// <summary>A programme with one open value: which one puts the cone just down?</summary>
+[Needs(nameof(Units), nameof(Segments), nameof(Cone), nameof(Find))]
 public sealed record SolveRequest : HeatWorkRequest
 {
     /// <summary>The cone to put just down, as text.</summary>
+    [RegularExpression(ConeSpelling.Pattern)]
     public SentText Cone { get; init; }
 
     /// <summary>peak, hold or rate: which value of the hottest segment is asked for. What it holds now is not used.</summary>
+    [AllowedValues("peak", "hold", "rate")]
     public string? Find { get; init; }
 }
 

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using ConeService.Contract.Batches;
 using ConeService.Contract.Colours;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Conversions;
@@ -18,6 +19,9 @@ namespace ConeService.Contract.Json;
 /// <summary>The JSON of the contract: camelCase, enums in kebab-case, strict numbers, no unknown or repeated members.</summary>
 [JsonSerializable(typeof(ConeRange))]
 [JsonSerializable(typeof(NumberRange))]
+[JsonSerializable(typeof(BatchAnswer<ColourResolution>))]
+[JsonSerializable(typeof(BatchAnswer<PairingAnswer>))]
+[JsonSerializable(typeof(BatchAnswer<ScheduleFit>))]
 [JsonSerializable(typeof(CautionDetail))]
 [JsonSerializable(typeof(CautionList))]
 [JsonSerializable(typeof(ChartDetail))]
@@ -27,6 +31,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(ColorantDetail))]
 [JsonSerializable(typeof(ColorantList))]
 [JsonSerializable(typeof(ColourAnswer))]
+[JsonSerializable(typeof(ColourBatchRequest))]
 [JsonSerializable(typeof(ColourRequest))]
 [JsonSerializable(typeof(ColourResolution))]
 [JsonSerializable(typeof(CompareAnswer))]
@@ -41,6 +46,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(DisagreementList))]
 [JsonSerializable(typeof(EndPoint))]
 [JsonSerializable(typeof(FiringKindList))]
+[JsonSerializable(typeof(FitBatchRequest))]
 [JsonSerializable(typeof(FitRequest))]
 [JsonSerializable(typeof(GlazeDetail))]
 [JsonSerializable(typeof(GlazeList))]
@@ -54,6 +60,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(LoadRuleDetail))]
 [JsonSerializable(typeof(LoadRuleList))]
 [JsonSerializable(typeof(PairingAnswer))]
+[JsonSerializable(typeof(PairingBatchRequest))]
 [JsonSerializable(typeof(PairingRequest))]
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(ProcessDetail))]

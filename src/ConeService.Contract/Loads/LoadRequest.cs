@@ -1,7 +1,9 @@
+using System.ComponentModel;
+using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
-using ConeService.Contract.Materials;
+using ConeService.Contract.Requests;
 using ConeService.Data;
 
 namespace ConeService.Contract.Loads;
@@ -10,15 +12,23 @@ namespace ConeService.Contract.Loads;
 /// <param name="Kiln">The kiln.</param>
 /// <param name="Firing">The firing.</param>
 /// <param name="Pieces">1 to 2,000 pieces.</param>
-public sealed record LoadRequest(Kiln? Kiln, FiringRequest? Firing, IReadOnlyList<PieceRequest?>? Pieces);
+[Needs(nameof(Kiln), nameof(Firing), nameof(Pieces))]
+public sealed record LoadRequest(
+    [property: Needs(nameof(Kilns.Kiln.MaxCone), nameof(Kilns.Kiln.Atmospheres))] Kiln? Kiln,
+    FiringRequest? Firing,
+    [property: Length(1, LoadLimits.MostPieces)] IReadOnlyList<PieceRequest?>? Pieces);
 
 /// <summary>The firing.</summary>
 /// <param name="FiringKind">bisque, glaze, single, overglaze, raku, salt, soda, wood, pit or saggar.</param>
 /// <param name="Cone">The cone it is fired to, as text.</param>
 /// <param name="Atmosphere">oxidation, neutral or reduction.</param>
 /// <param name="Schedule">The caller's name for the schedule; the check does not read schedules.</param>
+[Needs(nameof(FiringKind), nameof(Cone), nameof(Atmosphere))]
 public sealed record FiringRequest(
-    SentText FiringKind = default, SentText Cone = default, SentText Atmosphere = default, SentText Schedule = default);
+    [property: WordsOf(typeof(FiringKind))] SentText FiringKind = default,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText Cone = default,
+    [property: AtmosphereWords(AtmosphereUse.Firing)] SentText Atmosphere = default,
+    SentText Schedule = default);
 
 /// <summary>A piece, or several alike.</summary>
 /// <param name="Id">The caller's name for it; each once.</param>
@@ -30,16 +40,17 @@ public sealed record FiringRequest(
 /// <param name="ThickestMillimetres">Thickest wall, mm.</param>
 /// <param name="Size">Its outer size.</param>
 /// <param name="Use">food or decorative; left out: nothing is promised for food.</param>
+[Needs(nameof(Id), nameof(State))]
 public sealed record PieceRequest(
     SentText Id = default,
-    SentText Count = default,
+    [property: Range(1, 10_000), DefaultValue(1)] SentText Count = default,
     SentText Body = default,
     OwnBodyRequest? OwnBody = null,
-    IReadOnlyList<CoatRequest?>? Coats = null,
-    SentText State = default,
-    SentText ThickestMillimetres = default,
+    [property: MaxLength(LoadLimits.MostCoats)] IReadOnlyList<CoatRequest?>? Coats = null,
+    [property: WordsOf(typeof(PieceState))] SentText State = default,
+    [property: Range(0.0, LoadLimits.MostMillimetres, MinimumIsExclusive = true)] SentText ThickestMillimetres = default,
     SizeRequest? Size = null,
-    SentText Use = default);
+    [property: AllowedValues("food", "decorative")] SentText Use = default);
 
 /// <summary>A clay body of one's own; cones as text.</summary>
 /// <param name="Name">What it is called.</param>
@@ -48,19 +59,23 @@ public sealed record PieceRequest(
 /// <param name="MatureMin">Lowest cone at which it is mature.</param>
 /// <param name="MatureBest">Best cone.</param>
 /// <param name="MatureMax">Highest cone it stands.</param>
+[Needs(nameof(Name), nameof(BisqueMin), nameof(BisqueMax), nameof(MatureMin), nameof(MatureBest), nameof(MatureMax))]
 public sealed record OwnBodyRequest(
     SentText Name = default,
-    SentText BisqueMin = default,
-    SentText BisqueMax = default,
-    SentText MatureMin = default,
-    SentText MatureBest = default,
-    SentText MatureMax = default);
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText BisqueMin = default,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText BisqueMax = default,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText MatureMin = default,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText MatureBest = default,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText MatureMax = default);
 
 /// <summary>One coat of a piece.</summary>
 /// <param name="Glaze">Id of a glaze or decoration, of the data package or an overlay.</param>
 /// <param name="OwnGlaze">A glaze of one's own, in place of <paramref name="Glaze"/>.</param>
 /// <param name="Contains">What it holds that reaches neighbours or is spoiled by them: chrome, copper, lead, manganese, tin, zinc.</param>
-public sealed record CoatRequest(SentText Glaze = default, OwnGlazeRequest? OwnGlaze = null, IReadOnlyList<SentText>? Contains = null);
+public sealed record CoatRequest(
+    SentText Glaze = default,
+    OwnGlazeRequest? OwnGlaze = null,
+    [property: WordsOf(typeof(Fume)), MinLength(1)] IReadOnlyList<SentText>? Contains = null);
 
 /// <summary>A glaze of one's own; cones as text.</summary>
 /// <param name="Name">What it is called.</param>
@@ -68,19 +83,23 @@ public sealed record CoatRequest(SentText Glaze = default, OwnGlazeRequest? OwnG
 /// <param name="ConeBest">Best cone.</param>
 /// <param name="ConeMax">Highest cone.</param>
 /// <param name="Atmospheres">Atmospheres it is made for; left out: any.</param>
+[Needs(nameof(Name), nameof(ConeMin), nameof(ConeBest), nameof(ConeMax))]
 public sealed record OwnGlazeRequest(
     SentText Name = default,
-    SentText ConeMin = default,
-    SentText ConeBest = default,
-    SentText ConeMax = default,
-    IReadOnlyList<SentText>? Atmospheres = null);
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText ConeMin = default,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText ConeBest = default,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText ConeMax = default,
+    [property: AtmosphereWords(AtmosphereUse.Firing), MinLength(1)] IReadOnlyList<SentText>? Atmospheres = null);
 
 /// <summary>A size, mm.</summary>
 /// <param name="HeightMillimetres">Height.</param>
 /// <param name="WidthMillimetres">Width.</param>
 /// <param name="DepthMillimetres">Depth; the width again when left out, as for round ware.</param>
+[Needs(nameof(HeightMillimetres))]
 public sealed record SizeRequest(
-    SentText HeightMillimetres = default, SentText WidthMillimetres = default, SentText DepthMillimetres = default);
+    [property: Range(0.0, LoadLimits.MostMillimetres, MinimumIsExclusive = true)] SentText HeightMillimetres = default,
+    [property: Range(0.0, LoadLimits.MostMillimetres, MinimumIsExclusive = true)] SentText WidthMillimetres = default,
+    [property: Range(0.0, LoadLimits.MostMillimetres, MinimumIsExclusive = true)] SentText DepthMillimetres = default);
 
 /// <summary>One clay body, its coats and one firing.</summary>
 /// <param name="Body">Id of a clay body, of the data package or an overlay.</param>
@@ -90,11 +109,12 @@ public sealed record SizeRequest(
 /// <param name="State">State of the ware; left out: the state that such a firing takes.</param>
 /// <param name="Use">food or decorative; left out: nothing is promised for food.</param>
 /// <param name="Kiln">The kiln; left out: one that suits the firing.</param>
+[Needs(nameof(Firing))]
 public sealed record PairingRequest(
     SentText Body = default,
     OwnBodyRequest? OwnBody = null,
-    IReadOnlyList<CoatRequest?>? Coats = null,
+    [property: MaxLength(LoadLimits.MostCoats)] IReadOnlyList<CoatRequest?>? Coats = null,
     FiringRequest? Firing = null,
-    SentText State = default,
-    SentText Use = default,
-    Kiln? Kiln = null);
+    [property: WordsOf(typeof(PieceState))] SentText State = default,
+    [property: AllowedValues("food", "decorative")] SentText Use = default,
+    [property: Needs(nameof(Kilns.Kiln.MaxCone), nameof(Kilns.Kiln.Atmospheres))] Kiln? Kiln = null);

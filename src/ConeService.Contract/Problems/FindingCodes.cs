@@ -1,3 +1,4 @@
+
 namespace ConeService.Contract.Problems;
 
 /// <summary>
@@ -238,6 +239,9 @@ public static class FindingCodes
 
     /// <summary>Too many ingredients.</summary>
     public const string TooManyIngredients = "too-many-ingredients";
+
+    /// <summary>Too many questions.</summary>
+    public const string TooManyItems = "too-many-items";
 
     /// <summary>Too many lines.</summary>
     public const string TooManyLines = "too-many-lines";

@@ -7,7 +7,12 @@ namespace ConeService.Contract.Quantities;
 /// <summary>Splits a quantity such as <c>108 °F/h</c> into its number and its unit.</summary>
 internal static partial class QuantityText
 {
-    [GeneratedRegex(@"^([+-]?\d{1,12}(?:\.\d{1,12})?)\s*(.{0,16})$", RegexOptions.CultureInvariant)]
+    /// <summary>
+    /// A number and its unit. The minus sign may be the one of a page, U+2212. Of digits only 0 to 9: the parser knows no others.
+    /// </summary>
+    public const string Pattern = @"^\s*([+\u2212-]?[0-9]{1,12}(?:\.[0-9]{1,12})?)\s*(.{0,16})\s*$";
+
+    [GeneratedRegex(Pattern, RegexOptions.CultureInvariant)]
     private static partial Regex Shape();
 
     /// <summary>Number and lower-case unit without blanks and degree signs; false when there is no number in front.</summary>
@@ -16,10 +21,9 @@ internal static partial class QuantityText
         number = 0;
         unit = "";
         if (text is null) return false;
-        // A minus sign copied from a page is often U+2212.
-        var match = Shape().Match(text.Trim().Replace('\u2212', '-'));
+        var match = Shape().Match(text.Trim());
         if (!match.Success) return false;
-        number = decimal.Parse(match.Groups[1].Value, NumberStyles.Float, CultureInfo.InvariantCulture);
+        number = decimal.Parse(match.Groups[1].Value.Replace('\u2212', '-'), NumberStyles.Float, CultureInfo.InvariantCulture);
         unit = match.Groups[2].Value
             .Replace(" ", "", StringComparison.Ordinal)
             .Replace("°", "", StringComparison.Ordinal)

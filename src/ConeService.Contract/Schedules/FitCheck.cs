@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
+using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Schedules;
@@ -14,8 +15,11 @@ public static class FitCheck
         var check = new RequestCheck();
         check.Units(request.Units);
         check.Range(
-            request.ClockHand, 2, 6, "/clockHand", Message.Of("schedules.clock-allowed"), Message.Of("schedules.clock-mistake"));
-        check.Range(request.LoadingMinutes, 0, 1440, "/loadingMinutes", Message.Of("schedules.minutes-allowed"));
+            request.ClockHand, Bounds.Of<FitRequest>(nameof(FitRequest.ClockHand)), "/clockHand",
+            Message.Of("schedules.clock-allowed"), Message.Of("schedules.clock-mistake"));
+        check.Range(
+            request.LoadingMinutes, Bounds.Of<FitRequest>(nameof(FitRequest.LoadingMinutes)), "/loadingMinutes",
+            Message.Of("schedules.minutes-allowed"));
         var start = request.StartTemperature;
         check.Require(
             start is null || (request.Units == "F" ? (start - 32) / 1.8 : start) is >= 0 and <= 200,
@@ -23,7 +27,8 @@ public static class FitCheck
             RequestCheck.Text(start), Message.Of("schedules.start-temperature", ("sent", start)),
             Message.Verbatim(["0 to 200 °C", "32 to 392 °F"]));
         check.Range(
-            request.Load?.ThickestMillimetres, 1, 400, "/load/thickestMillimetres", Message.Of("schedules.thickness-allowed"),
+            request.Load?.ThickestMillimetres, Bounds.Of<FitLoad>(nameof(FitLoad.ThickestMillimetres)), "/load/thickestMillimetres",
+            Message.Of("schedules.thickness-allowed"),
             Message.Of("schedules.millimetres-mistake"), FindingCodes.ThicknessOutOfRange);
         if (request.Tariff is { } tariff) Tariff(check, tariff);
         check.Done();
@@ -39,7 +44,7 @@ public static class FitCheck
                 : Message.Of("schedules.currency-unknown", ("sent", tariff.Currency)),
             Message.Verbatim(["EUR", "USD", "GBP"]), Message.Of("schedules.currency-letters"));
         check.Require(
-            tariff.PerKilowattHour is >= 0 and <= 1_000_000,
+            tariff.PerKilowattHour is { } price && Bounds.Of<FitTariff>(nameof(FitTariff.PerKilowattHour)).Contain(price),
             FindingCodes.NumberOutOfRange, "/tariff/perKilowattHour", RequestCheck.Text(tariff.PerKilowattHour),
             Message.Of("schedules.price-missing"), [Message.Of("schedules.price-allowed")]);
     }

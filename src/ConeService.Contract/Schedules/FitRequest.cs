@@ -1,7 +1,9 @@
+using System.ComponentModel;
+using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
-using ConeService.Contract.Materials;
+using ConeService.Contract.Requests;
 
 namespace ConeService.Contract.Schedules;
 
@@ -15,34 +17,44 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Load">The load; left out: as the template assumes.</param>
 /// <param name="Start">When the programme starts: date, time and offset, such as 2026-12-04T18:00:00+01:00; needed for a calendar.</param>
 /// <param name="LoadingMinutes">How long loading takes before the start, minutes, 0 to 1440; for the calendar.</param>
-/// <param name="StartTemperature">Temperature of kiln and load at the start, in units, 0 to 200 °C; left out: that of a room.</param>
+/// <param name="StartTemperature">Temperature of kiln and load at the start, in units, 0 to 200 °C, 32 to 392
+/// °F; left out: that of a room.</param>
 /// <param name="Tariff">What energy costs; left out: no cost.</param>
+[Needs(nameof(Units))]
 public sealed record FitRequest(
-    SentText Cone = default,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText Cone = default,
     string? Chart = null,
-    double? ClockHand = null,
-    string? Units = null,
+    [property: Range(2.0, 6.0), DefaultValue(6.0)] double? ClockHand = null,
+    [property: AllowedValues("C", "F")] string? Units = null,
     Kiln? Kiln = null,
     FitLoad? Load = null,
-    string? Start = null,
-    double? LoadingMinutes = null,
-    double? StartTemperature = null,
-    FitTariff? Tariff = null);
+    [property: RegularExpression(FitRequest.StartPattern)] string? Start = null,
+    [property: Range(0.0, 1440.0)] double? LoadingMinutes = null,
+    [property: Range(0.0, 392.0)] double? StartTemperature = null,
+    FitTariff? Tariff = null)
+{
+    /// <summary>A date and a time with its offset from UTC.</summary>
+    public const string StartPattern =
+        @"^\s*[0-9]{4}-[0-9]{2}-[0-9]{2}[T ][0-9]{2}:[0-9]{2}(:[0-9]{2}(\.[0-9]{1,7})?)?(Z|z|[+-][0-9]{2}:[0-9]{2})\s*$";
+}
 
 /// <summary>What stands in the kiln.</summary>
-/// <param name="KilogramsWare">Mass of the ware, kg.</param>
-/// <param name="KilogramsFurniture">Mass of shelves and posts, kg.</param>
+/// <param name="KilogramsWare">Mass of the ware, kg; up to 2.5 kg a litre of the kiln.</param>
+/// <param name="KilogramsFurniture">Mass of shelves and posts, kg; up to 2.5 kg a litre of the kiln.</param>
 /// <param name="ThickestMillimetres">Thickest wall of the ware, mm, up to 400.</param>
 /// <param name="Dryness">wet, leather-hard or bone-dry.</param>
 /// <param name="Glaze">none, dry or fresh: the coat on the ware when the firing starts.</param>
 public sealed record FitLoad(
-    double? KilogramsWare = null,
-    double? KilogramsFurniture = null,
-    double? ThickestMillimetres = null,
-    string? Dryness = null,
-    string? Glaze = null);
+    [property: Range(0.0, 12_500.0)] double? KilogramsWare = null,
+    [property: Range(0.0, 12_500.0)] double? KilogramsFurniture = null,
+    [property: Range(1.0, 400.0)] double? ThickestMillimetres = null,
+    [property: AllowedValues("wet", "leather-hard", "bone-dry")] string? Dryness = null,
+    [property: WordsOf(typeof(GlazeCoat))] string? Glaze = null);
 
 /// <summary>What energy costs.</summary>
 /// <param name="PerKilowattHour">Price of a kWh, of electricity or of the fuel's net heating value.</param>
 /// <param name="Currency">ISO 4217 code, such as EUR.</param>
-public sealed record FitTariff(double? PerKilowattHour = null, string? Currency = null);
+[Needs(nameof(PerKilowattHour), nameof(Currency))]
+public sealed record FitTariff(
+    [property: Range(0.0, 1_000_000.0)] double? PerKilowattHour = null,
+    [property: RegularExpression("^[A-Z]{3}$")] string? Currency = null);

@@ -2,6 +2,7 @@ using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
+using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
@@ -52,9 +53,9 @@ internal sealed record HeatSettings(
         var chart = ChartInput.ReadFollowable(charts, request.Chart, at + "/chart", instead, assumed, findings);
         var tolerance = ReadThermocouple(charts.Dataset, request.Thermocouple, at + "/thermocouple", assumed, findings);
         var firings = request.Thermocouple?.Firings;
-        if (firings is not null and (< 0 or > 10_000))
+        if (firings is { } seen && !Bounds.Of<ThermocoupleInput>(nameof(ThermocoupleInput.Firings)).Contain(seen))
         {
-            findings.Add(OutOfRange(at + "/thermocouple/firings", firings.Value, Message.Of("heat-work.firings-allowed")));
+            findings.Add(OutOfRange(at + "/thermocouple/firings", seen, Message.Of("heat-work.firings-allowed")));
         }
 
         if (firings is null && request.Uncertainty?.DriftCelsiusDifference is null)
@@ -64,9 +65,9 @@ internal sealed record HeatSettings(
 
         var stated = request.Uncertainty ?? new();
         foreach (var (value, name) in new[]
-            { (stated.ConeCelsiusDifference, "coneCelsius"), (stated.GradientCelsiusDifference, "gradientCelsius"), (stated.DriftCelsiusDifference, "driftCelsius") })
+            { (stated.ConeCelsiusDifference, "coneCelsiusDifference"), (stated.GradientCelsiusDifference, "gradientCelsiusDifference"), (stated.DriftCelsiusDifference, "driftCelsiusDifference") })
         {
-            if (value is { } v && v is not (>= 0 and <= 200))
+            if (value is { } v && !Bounds.Of<UncertaintyInput>(nameof(UncertaintyInput.ConeCelsiusDifference)).Contain(v))
             {
                 findings.Add(OutOfRange($"{at}/uncertainty/{name}", v, Message.Of("answers.range", ("low", "0"), ("high", "200 °C"))));
             }

@@ -157,8 +157,8 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
             ?? Math.Min(Defaults["drift-cap"], settings.Firings * Defaults[noble ? "drift-noble-metal" : "drift-base-metal"]);
         return new(
             Math.Round(ThermocoupleTolerance.At(settings.Tolerance, peak) / Math.Sqrt(3), 4), Math.Round(drift, 4),
-            Defaults.Take(stated.ConeCelsiusDifference, "cone-sigma", "uncertainty.coneCelsius", assumed),
-            Defaults.Take(stated.GradientCelsiusDifference, "gradient-sigma", "uncertainty.gradientCelsius", assumed));
+            Defaults.Take(stated.ConeCelsiusDifference, "cone-sigma", "uncertainty.coneCelsiusDifference", assumed),
+            Defaults.Take(stated.GradientCelsiusDifference, "gradient-sigma", "uncertainty.gradientCelsiusDifference", assumed));
     }
 
     private static Message Reading(ScaleWork work) => work.Reached is { } reached

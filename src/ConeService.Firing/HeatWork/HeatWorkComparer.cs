@@ -11,9 +11,6 @@ namespace ConeService.Firing.HeatWork;
 /// <param name="calculator">Follows what the meter says.</param>
 internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
 {
-    /// <summary>Most firings in one request.</summary>
-    public const int MostFirings = 50;
-
     private const double Widest = 150;
 
     // Less than this is not seen as a movement.
@@ -28,11 +25,11 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
     {
         var several = request.Firings is not null;
         var firings = request.Firings ?? [request];
-        if (firings.Count is 0 or > MostFirings)
+        if (firings.Count is 0 or > HeatWorkLimits.MostFirings)
         {
             throw new RefusedException(new Finding(
                 FindingCodes.EmptyRequest, "/firings", null, Message.Of("heat-work.firings-count"),
-                [Message.Of("heat-work.fifty-firings", ("most", MostFirings))]));
+                [Message.Of("heat-work.fifty-firings", ("most", HeatWorkLimits.MostFirings))]));
         }
 
         var findings = new List<Finding>();

@@ -2,6 +2,7 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
+using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 using ConeService.Firing.HeatWork.Logs;
 
@@ -11,8 +12,8 @@ namespace ConeService.Firing.HeatWork;
 internal sealed class ProgrammeReader
 {
     private const double Zero = Temperature.KelvinAtZero;
-    private const double FastestPerHour = 3000;
-    private const double LongestHoldMinutes = LogSamples.LongestHours * 60;
+    private const double FastestPerHour = HeatWorkLimits.FastestCelsius;
+    private const double LongestHoldMinutes = HeatWorkLimits.LongestMinutes;
     private const int MostFindings = 20;
 
     private static readonly Message Rates = Message.Of("heat-work.rates-allowed");
@@ -117,7 +118,7 @@ internal sealed class ProgrammeReader
             return null;
         }
 
-        if (natural.TimeConstantMinutes is { } tau && tau is not (>= 6 and <= 30_000))
+        if (natural.TimeConstantMinutes is { } tau && !Bounds.Of<NaturalCooling>(nameof(NaturalCooling.TimeConstantMinutes)).Contain(tau))
         {
             findings.Add(HeatSettings.OutOfRange(field + "/timeConstantMinutes", tau, Message.Of("heat-work.time-constants-allowed")));
         }

@@ -2,6 +2,7 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
+using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 using ConeService.Firing.Cones;
 
@@ -24,7 +25,7 @@ internal static class WitnessReader
     public static List<Witness> Read(ConeScale scale, WitnessedFiring firing, string at, List<Finding> findings)
     {
         var witnesses = new List<Witness>();
-        if (firing.Observations is not { Count: > 0 and <= 200 })
+        if (firing.Observations is not { Count: > 0 and <= HeatWorkLimits.MostObservations })
         {
             findings.Add(new(
                 FindingCodes.ObservationUnreadable, at + "/observations", null, Message.Of("heat-work.no-witness-cones"),
@@ -66,12 +67,12 @@ internal static class WitnessReader
                 Message.Verbatim(["down", "standing"]));
         }
 
-        if (sent.Clock is { } clock && clock is not (>= 0 and <= 12))
+        if (sent.Clock is { } clock && !Bounds.Of<WitnessCone>(nameof(WitnessCone.Clock)).Contain(clock))
         {
             return HeatSettings.OutOfRange(field + "/clock", clock, Message.Of("heat-work.clock-allowed"));
         }
 
-        if (sent.Degrees is { } degrees && degrees is not (>= 0 and <= 180))
+        if (sent.Degrees is { } degrees && !Bounds.Of<WitnessCone>(nameof(WitnessCone.Degrees)).Contain(degrees))
         {
             return HeatSettings.OutOfRange(field + "/degrees", degrees, Message.Of("heat-work.degrees-allowed"));
         }

@@ -1,3 +1,6 @@
+using ConeService.Contract.Kilns;
+using ConeService.Contract.Requests;
+using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -9,29 +12,32 @@ namespace ConeService.Firing.Kilns;
 internal static class KilnChecks
 {
     /// <summary>Age beyond which elements fail rather than fade; 1 is due for replacement.</summary>
-    public const double OldestElements = 2;
+    public static double OldestElements => Of(nameof(Kiln.ElementAge)).High;
 
-    private const int MostFirings = 5000;
+    private static int MostFirings => (int)Of(nameof(Kiln.ElementFirings)).High;
 
     public static void Run(KilnFindings findings, StatedKiln kiln, KilnLoad load, string kilnField, string loadField)
     {
-        findings.InRange($"{kilnField}/volumeLitres", kiln.VolumeLitres, 5, 5000, "L", Message.Of("kilns.litres-expected"));
         findings.InRange(
-            $"{kilnField}/wall/thicknessMillimetres", kiln.Wall?.ThicknessMillimetres, 10, 500, "mm",
+            $"{kilnField}/volumeLitres", kiln.VolumeLitres, Of(nameof(Kiln.VolumeLitres)), "L", Message.Of("kilns.litres-expected"));
+        findings.InRange(
+            $"{kilnField}/wall/thicknessMillimetres", kiln.Wall?.ThicknessMillimetres,
+            Bounds.Of<KilnWall>(nameof(KilnWall.ThicknessMillimetres)), "mm",
             Message.Of("kilns.millimetres-expected"));
-        findings.InRange($"{kilnField}/kilowatts", kiln.Kilowatts, 0.3, 2000, "kW");
-        findings.InRange($"{kilnField}/voltsInstalled", kiln.VoltsInstalled, 50, 1000, "V");
-        findings.InRange($"{kilnField}/voltsAsWired", kiln.VoltsAsWired, 50, 1000, "V");
+        findings.InRange($"{kilnField}/kilowatts", kiln.Kilowatts, Of(nameof(Kiln.Kilowatts)), "kW");
+        findings.InRange($"{kilnField}/voltsInstalled", kiln.VoltsInstalled, Of(nameof(Kiln.VoltsInstalled)), "V");
+        findings.InRange($"{kilnField}/voltsAsWired", kiln.VoltsAsWired, Of(nameof(Kiln.VoltsAsWired)), "V");
         findings.InRange(
-            $"{kilnField}/elementAge", kiln.ElementAge, 0, OldestElements,
+            $"{kilnField}/elementAge", kiln.ElementAge, Of(nameof(Kiln.ElementAge)),
             Message.Of("kilns.range-of-element-age", ("low", 0), ("high", OldestElements)));
         findings.InRange(
-            $"{kilnField}/elementFirings", kiln.ElementFirings, 0, MostFirings,
+            $"{kilnField}/elementFirings", kiln.ElementFirings, Of(nameof(Kiln.ElementFirings)),
             Message.Of("kilns.range-of-firings", ("low", 0), ("high", MostFirings)));
-        findings.InRange($"{kilnField}/maxTemperature", kiln.MaxCelsius, 500, 1800, "°C");
-        findings.InRange($"{kilnField}/leakFactor", kiln.LeakFactor, 0, 20, "");
-        findings.InRange($"{kilnField}/fuelFactor", kiln.FuelFactor, 1, 10, "");
-        findings.InRange($"{loadField}/thickestMillimetres", load.ThickestMillimetres, 1, 400, "mm");
+        findings.InRange($"{kilnField}/maxTemperature", kiln.MaxCelsius, new Bounds(500, 1800), "°C");
+        findings.InRange($"{kilnField}/leakFactor", kiln.LeakFactor, Of(nameof(Kiln.LeakFactor)), "");
+        findings.InRange($"{kilnField}/fuelFactor", kiln.FuelFactor, Of(nameof(Kiln.FuelFactor)), "");
+        findings.InRange(
+            $"{loadField}/thickestMillimetres", load.ThickestMillimetres, Bounds.Of<FitLoad>(nameof(FitLoad.ThickestMillimetres)), "mm");
         if (kiln is { ElementAge: not null, ElementFirings: not null })
             Unfit("elementFirings", kiln.ElementFirings, Message.Of("kilns.element-age-stated-twice"));
         if (kiln.Heat == KilnHeat.Electric)
@@ -50,4 +56,6 @@ internal static class KilnChecks
             if (value is not null) findings.NotApplicable($"{kilnField}/{member}", KilnFindings.Text(value), why);
         }
     }
+
+    private static Bounds Of(string member) => Bounds.Of<Kiln>(member);
 }

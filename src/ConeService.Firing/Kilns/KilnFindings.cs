@@ -1,6 +1,7 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
+using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.Kilns;
@@ -17,17 +18,17 @@ internal sealed class KilnFindings
     }
 
     /// <summary>A number must lie in a range; true when it does, or is absent.</summary>
-    public bool InRange(string field, double? value, double low, double high, string unit, Message? likely = null) => InRange(
-        field, value, low, high,
+    public bool InRange(string field, double? value, Bounds bounds, string unit, Message? likely = null) => InRange(
+        field, value, bounds,
         unit.Length > 0
-            ? Message.Of("kilns.range", ("low", low), ("high", high), ("unit", unit))
-            : Message.Of("kilns.range-without-unit", ("low", low), ("high", high)),
+            ? Message.Of("kilns.range", ("low", bounds.Low), ("high", bounds.High), ("unit", unit))
+            : Message.Of("kilns.range-without-unit", ("low", bounds.Low), ("high", bounds.High)),
         likely);
 
     /// <summary>A number must lie in a range that is said in words; true when it does, or is absent.</summary>
-    public bool InRange(string field, double? value, double low, double high, Message range, Message? likely = null)
+    public bool InRange(string field, double? value, Bounds bounds, Message range, Message? likely = null)
     {
-        if (value is null || (value >= low && value <= high)) return true;
+        if (value is not { } number || bounds.Contain(number)) return true;
         found.Add(new(
             FindingCodes.KilnNumberOutOfRange, field, Text(value),
             Message.Of("kilns.out-of-range", ("sent", value), ("range", range)), [range], likely));

@@ -2,6 +2,7 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Problems;
+using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
@@ -19,9 +20,8 @@ namespace ConeService.Firing.Kilns;
 /// <param name="findings">Where findings go.</param>
 internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollection<Finding> findings)
 {
-    private const int FewestSegments = 2;
-    private const int MostSegments = 99;
-    private const decimal MostMillimetres = 5000;
+    private static readonly Bounds Segments = Bounds.Of<Kiln>(nameof(Kiln.ControllerSegments));
+    private static readonly decimal MostMillimetres = (decimal)Bounds.Of<Interior>(nameof(Interior.HeightMillimetres)).High;
 
     private readonly MemberReader members = new(findings);
 
@@ -47,11 +47,11 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
     public int? ControllerSegments()
     {
         if (members.Whole(sent.ControllerSegments, at + "/controllerSegments") is not { } segments) return null;
-        if (segments is >= FewestSegments and <= MostSegments) return segments;
+        if (Segments.Contain(segments)) return segments;
         findings.Add(new(
             FindingCodes.ControllerTooSmall, at + "/controllerSegments", sent.ControllerSegments.Text,
             Message.Of("kilns.segments-out-of-range", ("sent", sent.ControllerSegments.Text)),
-            [Message.Of("kilns.segments-allowed", ("least", FewestSegments), ("most", MostSegments))],
+            [Message.Of("kilns.segments-allowed", ("least", Segments.Low), ("most", Segments.High))],
             Message.Of("kilns.segments-needed")));
         return null;
     }

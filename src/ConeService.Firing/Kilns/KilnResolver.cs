@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Loads;
+using ConeService.Contract.Kilns;
+using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -14,6 +15,9 @@ internal sealed class KilnResolver(
     private const double MostElectric = 60;
     private const double MostGas = 250;
     private const double MostKilogramsPerLitre = 2.5;
+    // Below, the model has no walls that it was tried with.
+    private static readonly Bounds Inside = new(100, Bounds.Of<Interior>(nameof(Interior.HeightMillimetres)).High);
+
     private readonly KilnFindings findings = new();
     private readonly List<Assumption> assumed = [];
     // Every model stands on these, whatever is stated: materials of the load and the constants.
@@ -77,10 +81,10 @@ internal sealed class KilnResolver(
         }
 
         var field = $"{kilnField}/interior";
-        var sound = findings.InRange($"{field}/heightMillimetres", inside.HeightMillimetres, 100, 5000, "mm")
-            & findings.InRange($"{field}/widthMillimetres", inside.WidthMillimetres, 100, 5000, "mm")
-            & findings.InRange($"{field}/depthMillimetres", inside.DepthMillimetres, 100, 5000, "mm")
-            & findings.InRange($"{field}/diameterMillimetres", inside.DiameterMillimetres, 100, 5000, "mm");
+        var sound = findings.InRange($"{field}/heightMillimetres", inside.HeightMillimetres, Inside, "mm")
+            & findings.InRange($"{field}/widthMillimetres", inside.WidthMillimetres, Inside, "mm")
+            & findings.InRange($"{field}/depthMillimetres", inside.DepthMillimetres, Inside, "mm")
+            & findings.InRange($"{field}/diameterMillimetres", inside.DiameterMillimetres, Inside, "mm");
         if (!sound) return default;
         KilnGeometry? shape = inside switch
         {
@@ -99,7 +103,7 @@ internal sealed class KilnResolver(
         var reckoned = found.CubicMetres * 1000;
         if (kiln.VolumeLitres is { } stated && Math.Abs(stated - reckoned) > Disagreement * reckoned)
             findings.SizeConflict($"{kilnField}/volumeLitres", stated, reckoned);
-        findings.InRange(field, Math.Round(reckoned, 1), 5, 5000, "L");
+        findings.InRange(field, Math.Round(reckoned, 1), Bounds.Of<Kiln>(nameof(Kiln.VolumeLitres)), "L");
         return found;
     }
 
@@ -167,7 +171,7 @@ internal sealed class KilnResolver(
             return Assume($"load.{member}", usual, Text(usual), Message.Of("kilns.assumed-load"));
         }
 
-        findings.InRange($"{loadField}/{member}", stated, 0, Math.Round(MostKilogramsPerLitre * litres), "kg");
+        findings.InRange($"{loadField}/{member}", stated, new Bounds(0, Math.Round(MostKilogramsPerLitre * litres)), "kg");
         return stated.Value;
     }
 

@@ -1,21 +1,49 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using Json.Schema;
 
 namespace ConeService.Api.Tests.Contract;
 
-/// <summary>The committed OpenAPI document, with just enough of JSON Schema 2020-12 to hold answers against it.</summary>
-internal sealed class OpenApiDocumentFile
+/// <summary>The committed OpenAPI document, against whose schemas bodies are held.</summary>
+internal sealed partial class OpenApiDocumentFile
 {
+    private const string Id = "https://document.invalid/";
     private static readonly string Path = System.IO.Path.Combine(AppContext.BaseDirectory, "openapi/v1.json");
 
-    private OpenApiDocumentFile(JsonElement root) => Root = root;
+    private readonly List<(Regex Shape, string Route)> shapes;
 
-    public static OpenApiDocumentFile Committed { get; } = new(JsonDocument.Parse(File.ReadAllText(Path)).RootElement);
+    private OpenApiDocumentFile(string text)
+    {
+        Root = JsonDocument.Parse(text).RootElement;
+        // The most literal route first, as routing has it.
+        shapes = [.. Root.GetProperty("paths").EnumerateObject().Select(p => p.Name)
+            .OrderBy(r => r.Count(c => c == '{')).Select(r => (new Regex("^" + Parameter().Replace(r, "[^/]+") + "$"), r))];
+        var definitions = new JsonObject { ["$schema"] = "https://json-schema.org/draft/2020-12/schema", ["$id"] = Id };
+        definitions["$defs"] = JsonNode.Parse(text.Replace("#/components/schemas/", Id + "#/$defs/", StringComparison.Ordinal))!
+            ["components"]!["schemas"]!.DeepClone();
+        // Callers may meet members that were added later; here every member must be in the document.
+        foreach (var (_, schema) in definitions["$defs"]!.AsObject())
+        {
+            if (schema!["properties"] is not null) schema["additionalProperties"] = false;
+        }
+
+        SchemaRegistry.Global.Register(JsonSchema.FromText(definitions.ToJsonString()));
+    }
+
+    public static OpenApiDocumentFile Committed { get; } = new(File.ReadAllText(Path));
 
     public JsonElement Root { get; }
 
     /// <summary>Every operation: route and method.</summary>
     public IEnumerable<(string Route, string Method)> Operations => Root.GetProperty("paths").EnumerateObject()
         .SelectMany(path => path.Value.EnumerateObject().Select(operation => (path.Name, operation.Name)));
+
+    /// <summary>The operation of a route.</summary>
+    public JsonElement Operation(string route, string method) => Root.GetProperty("paths").GetProperty(route).GetProperty(method);
+
+    /// <summary>The route that answers at a path; null when the document has none.</summary>
+    public string? RouteOf(string path) => shapes.FirstOrDefault(s => s.Shape.IsMatch(path)).Route;
 
     /// <summary>The media types of a response.</summary>
     public IEnumerable<string> MediaTypes(string route, string method, string status) =>
@@ -25,75 +53,31 @@ internal sealed class OpenApiDocumentFile
     public JsonElement ResponseSchema(string route, string method, string status, string mediaType) =>
         Content(route, method, status).GetProperty(mediaType).GetProperty("schema");
 
-    private JsonElement Content(string route, string method, string status) => Root
-        .GetProperty("paths").GetProperty(route).GetProperty(method).GetProperty("responses").GetProperty(status).GetProperty("content");
+    /// <summary>The schema of a JSON request body.</summary>
+    public JsonElement RequestSchema(string route) => Operation(route, "post")
+        .GetProperty("requestBody").GetProperty("content").GetProperty("application/json").GetProperty("schema");
 
-    /// <summary>Everything in which a value departs from a schema; unknown members count, as the document lists all.</summary>
-    public IEnumerable<string> Departures(JsonElement value, JsonElement schema, string at = "$")
+    /// <summary>A schema of the document.</summary>
+    public JsonElement Resolve(JsonElement schema) => schema.TryGetProperty("$ref", out var reference)
+        ? Root.GetProperty("components").GetProperty("schemas").GetProperty(reference.GetString()!.Split('/')[^1])
+        : schema;
+
+    /// <summary>Everything in which a value departs from a schema.</summary>
+    public IReadOnlyList<string> Departures(JsonElement value, JsonElement schema)
     {
-        if (schema.TryGetProperty("$ref", out var reference))
-        {
-            var schemas = Root.GetProperty("components").GetProperty("schemas");
-            return Departures(value, schemas.GetProperty(reference.GetString()!.Split('/')[^1]), at);
-        }
-
-        foreach (var any in new[] { "oneOf", "anyOf" })
-        {
-            if (schema.TryGetProperty(any, out var options))
-            {
-                var results = options.EnumerateArray().Select(o => Departures(value, o, at).ToList()).ToList();
-                return results.Any(r => r.Count == 0) ? [] : results.MinBy(r => r.Count)!;
-            }
-        }
-
-        return Plain(value, schema, at);
+        var text = schema.GetRawText().Replace("#/components/schemas/", Id + "#/$defs/", StringComparison.Ordinal);
+        var read = JsonSchema.FromText(text);
+        var node = JsonSerializer.SerializeToNode(value);
+        if (read.Evaluate(node).IsValid) return [];
+        var results = read.Evaluate(node, new() { OutputFormat = OutputFormat.List });
+        return [.. results.Details.Where(d => d.HasErrors)
+            .SelectMany(d => d.Errors!.Select(e => $"{d.InstanceLocation} {e.Key}: {e.Value} ({d.EvaluationPath})"))
+            .DefaultIfEmpty("departs")];
     }
 
-    private IEnumerable<string> Plain(JsonElement value, JsonElement schema, string at)
-    {
-        if (schema.TryGetProperty("type", out var type))
-        {
-            List<string?> types = type.ValueKind == JsonValueKind.Array
-                ? [.. type.EnumerateArray().Select(t => t.GetString())]
-                : [type.GetString()];
-            if (!types.Contains(TypeOf(value)) && !(TypeOf(value) == "integer" && types.Contains("number")))
-                yield return $"{at} is {TypeOf(value)}, not {string.Join(" or ", types)}";
-        }
+    private JsonElement Content(string route, string method, string status) =>
+        Operation(route, method).GetProperty("responses").GetProperty(status).GetProperty("content");
 
-        if (schema.TryGetProperty("enum", out var words) && value.ValueKind == JsonValueKind.String
-            && !words.EnumerateArray().Any(w => w.GetString() == value.GetString()))
-        {
-            yield return $"{at} is “{value}”, which is not in the enum";
-        }
-
-        if (value.ValueKind == JsonValueKind.Array && schema.TryGetProperty("items", out var items))
-        {
-            foreach (var (element, index) in value.EnumerateArray().Select((e, i) => (e, i)))
-            {
-                foreach (var departure in Departures(element, items, $"{at}[{index}]")) yield return departure;
-            }
-        }
-
-        if (value.ValueKind != JsonValueKind.Object || !schema.TryGetProperty("properties", out var properties)) yield break;
-        foreach (var required in schema.TryGetProperty("required", out var list) ? list.EnumerateArray() : default)
-        {
-            if (!value.TryGetProperty(required.GetString()!, out _)) yield return $"{at} lacks {required}";
-        }
-
-        foreach (var member in value.EnumerateObject())
-        {
-            if (!properties.TryGetProperty(member.Name, out var property)) yield return $"{at}.{member.Name} is not in the document";
-            else foreach (var departure in Departures(member.Value, property, $"{at}.{member.Name}")) yield return departure;
-        }
-    }
-
-    private static string TypeOf(JsonElement value) => value.ValueKind switch
-    {
-        JsonValueKind.Object => "object",
-        JsonValueKind.Array => "array",
-        JsonValueKind.String => "string",
-        JsonValueKind.Number => value.TryGetInt64(out _) ? "integer" : "number",
-        JsonValueKind.True or JsonValueKind.False => "boolean",
-        _ => "null",
-    };
+    [GeneratedRegex(@"\{[^}]+\}")]
+    private static partial Regex Parameter();
 }

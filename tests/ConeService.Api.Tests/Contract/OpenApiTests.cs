@@ -61,6 +61,18 @@ public class OpenApiTests(Support.Api api)
         Assert.All(["title", "detail"], m => Assert.Equal("string", problem.GetProperty(m).GetProperty("type").GetString()));
     }
 
+    // So must the handler that holds every tested answer against the document.
+    [Theory]
+    [InlineData("/v1/cones/6", 200, "application/json", """{"datasetVersion":"1"}""")]
+    [InlineData("/v1/dataset", 200, "text/html", "<p>")]
+    [InlineData("/v1/dataset", 418, "application/json", "{}")]
+    public async Task An_answer_that_the_document_does_not_tell_fails_the_test_that_got_it(string path, int status, string type, string body)
+    {
+        using var handler = new ContractHandler { InnerHandler = new Canned(status, type, body) };
+        using var client = new HttpClient(handler) { BaseAddress = new("http://localhost") };
+        await Assert.ThrowsAnyAsync<Xunit.Sdk.XunitException>(() => client.GetAsync(path, Support.Api.Cancel));
+    }
+
     // The checker must be able to fail: the same answer against another route's schema.
     [Fact]
     public async Task An_answer_is_not_what_the_document_says_of_another_route()
@@ -91,5 +103,14 @@ public class OpenApiTests(Support.Api api)
                 Assert.True(told, $"{schema.Name}.{member.Name} has no description");
             }
         }
+    }
+
+    private sealed class Canned(int status, string type, string body) : HttpMessageHandler
+    {
+        protected override Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken) =>
+            Task.FromResult(new HttpResponseMessage((System.Net.HttpStatusCode)status)
+            {
+                Content = new StringContent(body, System.Text.Encoding.UTF8, type),
+            });
     }
 }

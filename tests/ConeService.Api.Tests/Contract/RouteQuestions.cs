@@ -47,6 +47,13 @@ internal static class RouteQuestions
              "start":"2026-12-07T05:00:00+01:00"}
             """
         },
+        {
+            "/v1/schedules/fit/batch", "/v1/schedules/fit/batch",
+            """
+            {"units":"C","kiln":{"heat":"electric","volumeLitres":150},
+             "items":[{"schedule":"mid-range-glaze","cone":"6"},{"schedule":"none"},{}]}
+            """
+        },
         { "/v1/clay-bodies", "/v1/clay-bodies", null },
         { "/v1/clay-bodies", "/v1/clay-bodies?cone=6", null },
         { "/v1/clay-bodies/{id}", "/v1/clay-bodies/red-earthenware", null },
@@ -68,6 +75,13 @@ internal static class RouteQuestions
              "firing":{"firingKind":"glaze","cone":"06","atmosphere":"oxidation"}}
             """
         },
+        {
+            "/v1/pairings/check/batch", "/v1/pairings/check/batch",
+            """
+            {"items":[{"body":"mid-range-stoneware-light","firing":{"kind":"glaze","cone":"06","atmosphere":"oxidation"}},
+                      {"body":"mid-range-stoneware-light"},null]}
+            """
+        },
         { "/v1/load-rules", "/v1/load-rules", null },
         { "/v1/load-rules/{id}", "/v1/load-rules/body-stands-glaze-cone", null },
         { "/v1/firing-kinds", "/v1/firing-kinds", null },
@@ -82,6 +96,10 @@ internal static class RouteQuestions
             {"colorants":[{"colorant":"copper","percent":0.5}],"additives":[{"additive":"tin oxide","percent":1}],"base":"calcium",
              "cone":"10","atmosphere":"reduction"}
             """
+        },
+        {
+            "/v1/colours/resolve/batch", "/v1/colours/resolve/batch",
+            """{"items":[{"colorants":[{"colorant":"copper"}]},{"colorants":[]}]}"""
         },
         { "/v1/processes", "/v1/processes", null },
         { "/v1/processes/{id}", "/v1/processes/salt", null },

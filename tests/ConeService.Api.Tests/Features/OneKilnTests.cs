@@ -100,7 +100,8 @@ public class OneKilnTests(Support.Api api)
         ];
         Assert.All(numbers, n => Assert.Contains("number", Types(members.GetProperty(n))));
         Assert.All(["elementFirings", "controllerSegments"], n => Assert.Contains("integer", Types(members.GetProperty(n))));
-        Assert.All(["id", "heat", "maxCone"], n => Assert.DoesNotContain("number", Types(members.GetProperty(n))));
+        Assert.All(["id", "maxCone"], n => Assert.DoesNotContain("number", Types(members.GetProperty(n))));
+        Assert.EndsWith("/KilnHeat", members.GetProperty("heat").GetProperty("$ref").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json;
+using ConeService.Api.Tests.Contract;
 using ConeService.Api.Tests.Support;
 using Microsoft.AspNetCore.Mvc.Testing;
 
@@ -17,7 +18,9 @@ public sealed class Api : IDisposable
     {
         // A real socket: limits, HEAD and header rules are Kestrel's own, not an imitation's.
         factory.UseKestrel(0);
-        Client = factory.CreateClient();
+        using var found = factory.CreateClient();
+        // Whatever a test asks, the answer must be what the document says.
+        Client = new(new ContractHandler { InnerHandler = new SocketsHttpHandler() }) { BaseAddress = found.BaseAddress };
     }
 
     public HttpClient Client { get; }

@@ -1,3 +1,4 @@
+using ConeService.Api.Tests.Contract;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.Extensions.Logging;
@@ -17,7 +18,7 @@ internal sealed class OwnHost : IDisposable
             foreach (var (index, overlay) in overlays.Index()) b.UseSetting($"ConeService:Data:Overlays:{index}", overlay);
             b.ConfigureLogging(l => l.AddProvider(Log));
         });
-        Client = factory.CreateClient();
+        Client = factory.CreateDefaultClient(new ContractHandler());
     }
 
     public HttpClient Client { get; }

@@ -47,6 +47,8 @@ public class ConeSpellingTests
     [InlineData("006", "cone-unreadable", "06")]
     [InlineData("6.47", "cone-unknown", "6")]
     [InlineData("6.5", "cone-unknown", "6,7")]
+    // Digits, but not those that a number is read of.
+    [InlineData("1٣", "cone-unreadable", "06,o6,^6,cone 6,Δ6,05.5,05½,05 1/2")]
     [InlineData("023", "cone-unknown", "022")]
     [InlineData("43", "cone-unknown", "42")]
     [InlineData("21", "cone-unknown", "20,23")]

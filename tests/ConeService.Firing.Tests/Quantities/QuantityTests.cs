@@ -42,6 +42,8 @@ public class QuantityTests
     [Theory]
     [InlineData("1222", "temperature-unit-missing")]
     [InlineData("hot", "temperature-unreadable")]
+    // Digits, but not those that a number is read of.
+    [InlineData("١٢٢٢C", "temperature-unreadable")]
     [InlineData("", "temperature-unreadable")]
     [InlineData("60C/h", "temperature-unreadable")]
     [InlineData("1,222C", "temperature-unreadable")]

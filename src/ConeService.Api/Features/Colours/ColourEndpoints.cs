@@ -1,5 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Contract.Batches;
 using ConeService.Contract.Colours;
 
 namespace ConeService.Api.Features.Colours;
@@ -14,6 +15,9 @@ internal static class ColourEndpoints
         routes.MapPost("/colours/resolve", Resolve).WithQuery()
             .Accepts<ColourRequest>(JsonBody.MediaType)
             .Describe("resolveColour", Tags.Colour).Answers<ColourResolution>().Problems(400, 413, 415);
+        routes.MapPost("/colours/resolve/batch", ResolveBatch).WithQuery()
+            .Accepts<ColourBatchRequest>(JsonBody.MediaType)
+            .Describe("resolveColours", Tags.Colour).Answers<BatchAnswer<ColourResolution>>().Problems(413, 415);
     }
 
     /// <summary>Colours by colorant, atmosphere, base, cone and percentage.</summary>
@@ -57,4 +61,11 @@ internal static class ColourEndpoints
     /// <param name="snapshots">The data in use.</param>
     internal static IResult Resolve(JsonRequest<ColourRequest> body, SnapshotHolder snapshots) =>
         JsonBody.Posted(snapshots.Current.Reference.Colours.Resolve(body.Value));
+
+    /// <summary>The colours of up to 100 recipes.</summary>
+    /// <remarks>Each recipe is answered as it would be alone, in the order asked; one that is refused gets its problems instead.</remarks>
+    /// <param name="body">The recipes.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult ResolveBatch(JsonRequest<ColourBatchRequest> body, SnapshotHolder snapshots) =>
+        JsonBody.Posted(snapshots.Current.Reference.Colours.ResolveEach(body.Value));
 }

@@ -1,5 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Contract.Batches;
 using ConeService.Contract.Loads;
 
 namespace ConeService.Api.Features.Loads;
@@ -13,6 +14,8 @@ internal static class LoadEndpoints
             .Describe("checkLoad", Tags.Loads).Answers<LoadAnswer>().Problems(400, 413, 415);
         routes.MapPost("/pairings/check", CheckPairing).WithQuery().Accepts<PairingRequest>(JsonBody.MediaType)
             .Describe("checkPairing", Tags.Loads).Answers<PairingAnswer>().Problems(400, 413, 415);
+        routes.MapPost("/pairings/check/batch", CheckPairings).WithQuery().Accepts<PairingBatchRequest>(JsonBody.MediaType)
+            .Describe("checkPairings", Tags.Loads).Answers<BatchAnswer<PairingAnswer>>().Problems(413, 415);
         routes.MapRead("/load-rules", Rules).WithQuery().Describe("listLoadRules", Tags.Loads).Answers<LoadRuleList>();
         routes.MapRead("/load-rules/{id}", Rule).WithQuery()
             .Describe("getLoadRule", Tags.Loads).Answers<LoadRuleDetail>().Problems(400, 404);
@@ -37,6 +40,13 @@ internal static class LoadEndpoints
     /// <param name="snapshots">The data in use.</param>
     internal static IResult CheckPairing(JsonRequest<PairingRequest> body, SnapshotHolder snapshots) =>
         JsonBody.Posted(snapshots.Current.Reference.Loads.Check(body.Value));
+
+    /// <summary>Up to 100 pairings at once.</summary>
+    /// <remarks>Each pairing is judged as it would be alone, in the order asked; one that is refused gets its problems instead.</remarks>
+    /// <param name="body">The pairings.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult CheckPairings(JsonRequest<PairingBatchRequest> body, SnapshotHolder snapshots) =>
+        JsonBody.Posted(snapshots.Current.Reference.Loads.CheckEach(body.Value));
 
     /// <summary>The rules of loading.</summary>
     /// <remarks>Those with reason codes are applied by the load check; the others are for whoever loads the kiln.</remarks>

@@ -1,6 +1,7 @@
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Contract.Batches;
 using ConeService.Contract.Schedules;
 
 namespace ConeService.Api.Features.Schedules;
@@ -16,6 +17,9 @@ internal static class ScheduleEndpoints
             .Describe("listSchedules", Tags.Schedules).Answers<ScheduleList>();
         routes.MapRead("/schedules/{schedule}", Detail).WithQuery("units")
             .Describe("getSchedule", Tags.Schedules).Answers<ScheduleDetail>().Problems(404);
+        routes.MapPost("/schedules/fit/batch", FitBatch).WithQuery()
+            .Accepts<FitBatchRequest>(JsonBody.MediaType)
+            .Describe("fitSchedules", Tags.Schedules).Answers<BatchAnswer<ScheduleFit>>().Problems(413, 415);
         routes.MapPost("/schedules/{schedule}/fit", Fit).WithQuery()
             .Accepts<FitRequest>(JsonBody.MediaType)
             .Describe("fitSchedule", Tags.Schedules)
@@ -47,6 +51,14 @@ internal static class ScheduleEndpoints
             $"schedule/{schedule}/{units}",
             (schedule, units),
             static (r, x) => JsonBody.Cacheable(r.Schedules.Detail(x.schedule, x.units)));
+
+    /// <summary>Up to 100 programmes for one kiln.</summary>
+    /// <remarks>Each fit is answered as it would be alone, in the order asked; one that is refused gets its problems instead. What the kiln
+    /// is, what energy costs and the units stand once, for all.</remarks>
+    /// <param name="body">The kiln and the fits.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult FitBatch(JsonRequest<FitBatchRequest> body, SnapshotHolder snapshots) =>
+        JsonBody.Posted(snapshots.Current.Reference.Schedules.FitEach(body.Value));
 
     /// <summary>A programme for your cone, kiln and load.</summary>
     /// <remarks>The last ramp and hold are solved so that the target cone is just down and the next one is not; drying and the quartz

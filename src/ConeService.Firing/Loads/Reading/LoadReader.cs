@@ -3,6 +3,7 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Problems;
+using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
@@ -13,12 +14,7 @@ namespace ConeService.Firing.Loads.Reading;
 /// <summary>Reads a whole load; everything wrong with it is told at once, each with a JSON pointer.</summary>
 internal sealed class LoadReader
 {
-    /// <summary>The most pieces of one request.</summary>
-    public const int MostPieces = 2000;
-
-    private const int MostAlike = 10_000;
-    private const int MostCoats = 12;
-    private const int MostMillimetres = 5000;
+    private static readonly Bounds Alike = Bounds.Of<PieceRequest>(nameof(PieceRequest.Count));
 
     private readonly LoadTables tables;
     private readonly FieldReader fields;
@@ -77,7 +73,7 @@ internal sealed class LoadReader
         return reader.Done(new Load(kiln!, firing!, piece is null ? [] : [piece], reader.fields.Assumed));
     }
 
-    private static Message PiecesAllowed => Message.Of("loads.pieces-allowed", ("most", MostPieces));
+    private static Message PiecesAllowed => Message.Of("loads.pieces-allowed", ("most", LoadLimits.MostPieces));
 
     private Load Done(Load load) => fields.Findings.Count == 0 ? load : throw new RefusedException(fields.Findings);
 
@@ -123,14 +119,14 @@ internal sealed class LoadReader
             return pieces;
         }
 
-        if (sent.Count > MostPieces)
+        if (sent.Count > LoadLimits.MostPieces)
         {
             fields.Add(FindingCodes.TooManyPieces, "/pieces", sent.Count.ToString(CultureInfo.InvariantCulture),
                 Message.Of("loads.too-many-pieces", ("pieces", sent.Count)), [PiecesAllowed], Message.Of("loads.use-a-count"));
         }
 
         var first = new Dictionary<string, int>(StringComparer.Ordinal);
-        for (var i = 0; i < Math.Min(sent.Count, MostPieces); i++)
+        for (var i = 0; i < Math.Min(sent.Count, LoadLimits.MostPieces); i++)
         {
             var at = FieldReader.Item("/pieces", i);
             if (sent[i] is not { } request)
@@ -155,18 +151,19 @@ internal sealed class LoadReader
     {
         var before = fields.Findings.Count;
         var id = fields.RequiredText(sent.Id, at + "/id", "mug-7");
-        fields.Count(sent.Count, at + "/count", 1, MostAlike);
+        fields.Count(sent.Count, at + "/count", (int)Alike.Low, (int)Alike.High);
         var unknown = new List<UnknownMaterial>();
         var body = materials.Body(sent.Body, sent.OwnBody, at, unknown);
-        if (sent.Coats?.Count > MostCoats)
+        if (sent.Coats?.Count > LoadLimits.MostCoats)
         {
             fields.Add(FindingCodes.TooManyCoats, at + "/coats", null,
-                Message.Of("loads.too-many-coats", ("coats", sent.Coats.Count)), [Message.Of("loads.coats-allowed", ("most", MostCoats))]);
+                Message.Of("loads.too-many-coats", ("coats", sent.Coats.Count)),
+                [Message.Of("loads.coats-allowed", ("most", LoadLimits.MostCoats))]);
         }
 
         var coats = materials.Coats(sent.Coats, at, unknown);
         var state = fields.Word<PieceState>(sent.State, at + "/state");
-        var thickness = fields.Millimetres(sent.ThickestMillimetres, at + "/thickestMillimetres", MostMillimetres);
+        var thickness = fields.Millimetres(sent.ThickestMillimetres, at + "/thickestMillimetres", (decimal)LoadLimits.MostMillimetres);
         var size = Size(sent.Size, at + "/size");
         var use = fields.OptionalWord<PieceUse>(sent.Use, at + "/use");
         return fields.Findings.Count > before ? null : new Piece
@@ -188,9 +185,9 @@ internal sealed class LoadReader
     {
         if (sent is null) return null;
         if (sent.HeightMillimetres.IsAbsent) fields.Missing(at + "/heightMillimetres", [Message.Of("members.any-millimetres")]);
-        var height = fields.Millimetres(sent.HeightMillimetres, at + "/heightMillimetres", MostMillimetres);
-        var width = fields.Millimetres(sent.WidthMillimetres, at + "/widthMillimetres", MostMillimetres);
-        var depth = fields.Millimetres(sent.DepthMillimetres, at + "/depthMillimetres", MostMillimetres);
+        var height = fields.Millimetres(sent.HeightMillimetres, at + "/heightMillimetres", (decimal)LoadLimits.MostMillimetres);
+        var width = fields.Millimetres(sent.WidthMillimetres, at + "/widthMillimetres", (decimal)LoadLimits.MostMillimetres);
+        var depth = fields.Millimetres(sent.DepthMillimetres, at + "/depthMillimetres", (decimal)LoadLimits.MostMillimetres);
         return height is null ? null : new(height.Value, width, depth ?? width);
     }
 }

@@ -173,7 +173,7 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
         }
     }
 
-    [GeneratedRegex(@"^\d{4}-\d{2}-\d{2}[T ]\d{2}:\d{2}(:\d{2}(\.\d{1,7})?)?(Z|z|[+-]\d{2}:\d{2})$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(FitRequest.StartPattern, RegexOptions.CultureInvariant)]
     private static partial Regex Offset();
 
     [GeneratedRegex(@"^\d{4}-\d{2}-\d{2}([T ]\d{2}:\d{2}(:\d{2}(\.\d{1,7})?)?)?$", RegexOptions.CultureInvariant)]

@@ -1,0 +1,14 @@
+namespace ConeService.Contract.Loads;
+
+/// <summary>How much one load may hold.</summary>
+public static class LoadLimits
+{
+    /// <summary>The most pieces of one request.</summary>
+    public const int MostPieces = 2000;
+
+    /// <summary>The most coats of a piece.</summary>
+    public const int MostCoats = 12;
+
+    /// <summary>The longest side of a piece, mm.</summary>
+    public const double MostMillimetres = 5000;
+}
