@@ -23,8 +23,19 @@ internal static class Negotiation
             .OrderByDescending(x => x.quality)
             .ThenBy(x => x.index)
             .FirstOrDefault();
-        return best.offer ?? throw Refuse(accept.ToString(), offers);
+        // Beside every JSON that is read, and not posted for, lies its page; the prepared JSON hands it out.
+        var withPage = offers.Contains(JsonBody.MediaType) && !offers.Contains(HtmlPage.MediaType) && IsRead(request);
+        if (withPage && Quality(HtmlPage.MediaType, wanted) > best.quality) return JsonBody.MediaType;
+        return best.offer ?? throw Refuse(accept.ToString(), withPage ? [.. offers, HtmlPage.MediaType] : offers);
     }
+
+    /// <summary>Whether the caller likes a page better than JSON.</summary>
+    public static bool PrefersPage(HttpRequest request) =>
+        MediaTypeHeaderValue.TryParseList(request.Headers.Accept, out var wanted)
+        && Quality(HtmlPage.MediaType, wanted) > Math.Max(
+            Quality(JsonBody.MediaType, wanted), Quality(Problems.ProblemWriter.MediaType, wanted));
+
+    private static bool IsRead(HttpRequest request) => HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method);
 
     // The most specific range decides (RFC 9110, 12.5.1).
     private static double Quality(string offer, IList<MediaTypeHeaderValue> wanted)

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using ConeService.Api.Http;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -20,11 +21,12 @@ internal static partial class DocumentSetup
 
     private static readonly HashSet<string> WholeNumbers = new(StringComparer.Ordinal) { "controllerSegments", "elementFirings" };
 
-    public static void AddConeServiceDocument(this IServiceCollection services) => services.AddOpenApi("v1", options =>
+    public static void AddConeServiceDocument(this IServiceCollection services) => services.AddOpenApi(PublishedDocument.Name, options =>
     {
         options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
         options.AddDocumentTransformer(DescribeDocument);
         options.AddOperationTransformer(DescribeTextBodies);
+        options.AddOperationTransformer(ReachDescription.Describe);
         // A message is text wherever it stands; which atmospheres there may be depends on where the word stands.
         options.CreateSchemaReferenceId = type => type.Type == typeof(Message) || IsAtmosphere(type.Type)
             ? null : OpenApiOptions.CreateDefaultSchemaReferenceId(type);
@@ -37,14 +39,14 @@ internal static partial class DocumentSetup
 
     public static void MapDocument(this WebApplication app)
     {
-        app.MapOpenApi("/openapi/{documentName}.json");
         // Its middleware matches the path of every request by regular expressions: only /docs pays for that.
         app.UseWhen(
             context => context.Request.Path.StartsWithSegments("/docs", StringComparison.OrdinalIgnoreCase),
             docs => docs.UseSwaggerUI(ui =>
             {
                 ui.RoutePrefix = "docs";
-                ui.SwaggerEndpoint("/openapi/v1.json", "ConeService v1");
+                // From the page, so that it is found behind a path prefix too.
+                ui.SwaggerEndpoint(".." + Links.Document, "ConeService v1");
                 ui.DocumentTitle = "ConeService: all addresses";
             }));
     }
@@ -60,8 +62,9 @@ internal static partial class DocumentSetup
             Contact = new() { Name = "ConeService contributors" },
             License = new() { Name = "MIT", Identifier = "MIT" },
         };
-        // The service does not know under which name it is reached.
-        document.Servers = [new() { Url = "/", Description = "This service" }];
+        // Unless it is configured, the service does not know under which name it is reached.
+        var prefix = context.ApplicationServices.GetRequiredService<ServiceAddress>().ConfiguredPrefix;
+        document.Servers = [new() { Url = prefix + "/", Description = "This service" }];
         document.Tags = new HashSet<OpenApiTag>(Tags.All.Select(t => new OpenApiTag { Name = t.Name, Description = t.Description }));
         // HEAD answers wherever GET does; saying so once is enough.
         foreach (var path in document.Paths.Values) path.Operations?.Remove(HttpMethod.Head);

@@ -10,6 +10,7 @@ using ConeService.Contract.Loads;
 using ConeService.Contract.Materials;
 using ConeService.Contract.Practice;
 using ConeService.Contract.Problems;
+using ConeService.Contract.Routes;
 using ConeService.Contract.Schedules;
 
 namespace ConeService.Contract.Json;
@@ -55,6 +56,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(ProcessDetail))]
 [JsonSerializable(typeof(ProcessList))]
+[JsonSerializable(typeof(RouteList))]
 [JsonSerializable(typeof(ScheduleDetail))]
 [JsonSerializable(typeof(ScheduleFit))]
 [JsonSerializable(typeof(ScheduleList))]
