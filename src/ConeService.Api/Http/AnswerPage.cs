@@ -31,12 +31,12 @@ internal static class AnswerPage
     {
         foreach (var name in (string[])["name", "title", "id"])
         {
-            if (root.ValueKind == JsonValueKind.Object && root.TryGetProperty(name, out var text) && text.ValueKind == JsonValueKind.String)
+            if (root.TryGetProperty(name, out var text) && text.ValueKind == JsonValueKind.String)
                 return text.GetString()!;
         }
 
-        if (root.ValueKind == JsonValueKind.Object && root.TryGetProperty("cone", out var cone)) return "Cone " + cone;
-        return Words(pattern.Split('/').LastOrDefault(s => s.Length > 0 && s[0] != '{') is { } word and not "v1" ? word : "ConeService");
+        if (root.TryGetProperty("cone", out var cone) && cone.ValueKind == JsonValueKind.String) return "Cone " + cone;
+        return pattern.Split('/').LastOrDefault(s => s.Length > 0 && s[0] != '{') is { } word and not "v1" ? Words(word) : "ConeService";
     }
 
     // Whether what a list holds has an address below it.
@@ -118,10 +118,10 @@ internal static class AnswerPage
 
     private static string Text(string name, string text)
     {
-        var address = text.StartsWith("https://", StringComparison.Ordinal)
-            || (name == "href" && !text.Contains('{', StringComparison.Ordinal));
+        // Without its parameters a template is the address itself (RFC 6570, 3.2.8).
+        var address = name == "href" ? text.Split("{?")[0] : text.StartsWith("https://", StringComparison.Ordinal) ? text : "{}";
         var shown = HtmlPage.Encode(text);
-        return address && !text.Contains(' ', StringComparison.Ordinal) ? $"<a href=\"{shown}\">{shown}</a>" : shown;
+        return address.AsSpan().ContainsAny('{', ' ') ? shown : $"<a href=\"{HtmlPage.Encode(address)}\">{shown}</a>";
     }
 
     // “endPoints” and “clay-bodies” as a person writes them.

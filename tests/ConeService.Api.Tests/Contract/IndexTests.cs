@@ -49,12 +49,27 @@ public class IndexTests(Support.Api api)
         }
     }
 
+    // RFC 9110, 9.1: HEAD goes wherever GET does.
+    [Theory]
+    [MemberData(nameof(RouteQuestions.All), MemberType = typeof(RouteQuestions))]
+    public async Task Head_answers_wherever_get_does(string route, string url, string? body)
+    {
+        if (body is not null) return;
+        Assert.NotEmpty(route);
+        using var head = await api.Send(HttpMethod.Head, url);
+        Assert.Equal(200, (int)head.StatusCode);
+        Assert.NotNull(head.Content.Headers.ContentLength);
+        Assert.Empty(await head.Content.ReadAsByteArrayAsync(Support.Api.Cancel));
+    }
+
     [Fact]
     public async Task A_browser_gets_the_index_as_a_page_with_links()
     {
         using var response = await api.Get("/v1", "text/html,*/*;q=0.8");
         var html = await response.Content.ReadAsStringAsync(Support.Api.Cancel);
+        Assert.Contains("<h1>ConeService</h1>", html, StringComparison.Ordinal);
         Assert.Contains("<a href=\"/problems\">/problems</a>", html, StringComparison.Ordinal);
+        Assert.Contains("<a href=\"/v1/charts\">", html, StringComparison.Ordinal);
     }
 
     // RFC 8631: service-desc leads to a description for programs, service-doc to one for people.

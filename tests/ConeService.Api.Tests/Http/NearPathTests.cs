@@ -11,7 +11,6 @@ public class NearPathTests(Support.Api api)
     [InlineData("/v1/cone/6/endpoint", "/v1/cones/6/end-point")]
     [InlineData("/V1/Colourants", "/v1/colorants")]
     [InlineData("/cones/6", "/v1/cones/6")]
-    [InlineData("/v2/cones", "/v1/cones")]
     [InlineData("/problem/cone-zero", "/problems/cone-zero")]
     public async Task A_misspelt_path_leads_to_the_one_meant(string asked, string meant)
     {
@@ -19,6 +18,18 @@ public class NearPathTests(Support.Api api)
         var finding = Assert.Single(await Problems.Findings(response, 404, "not-found"));
         Assert.Equal(meant, finding.GetProperty("allowed")[0].GetString());
         Assert.Equal($"Probably {meant}.", finding.GetProperty("likelyMistake").GetString());
+    }
+
+    // foo is three letters, two of them not those of wood.
+    [Theory]
+    [InlineData("/v1/schedules?kind=foo", null)]
+    [InlineData("/v1/schedules?kind=glaz", "Probably glaze.")]
+    [InlineData("/v1/schedules?atmosphere=oxydation", "Probably oxidation.")]
+    public async Task A_word_that_is_like_none_is_not_guessed_at(string url, string? mistake)
+    {
+        using var response = await api.Get(url);
+        var finding = Assert.Single(await Problems.Findings(response, 400, "word-unknown"));
+        Assert.Equal(mistake, finding.GetProperty("likelyMistake").GetString());
     }
 
     [Theory]
