@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Http;
@@ -17,13 +18,12 @@ internal static class AnswerPage
     {
         using var document = JsonDocument.Parse(json);
         var root = document.RootElement;
-        var prefix = context.RequestServices.GetRequiredService<ServiceAddress>().Prefix(context.Request);
         var pattern = (context.GetEndpoint() as RouteEndpoint)?.RoutePattern.RawText ?? "";
         var title = Title(root, pattern);
         var page = new StringBuilder().AppendLine(CultureInfo.InvariantCulture, $"<h1>{HtmlPage.Encode(title)}</h1>");
-        Members(page, root, 2, DetailsOf(pattern, context) ? prefix + pattern + "/" : null);
+        Members(page, root, 2, DetailsOf(pattern, context) ? new Address(pattern + "/").ToString() : null);
         page.Append("<p class=\"small\">The same as JSON for programs: without the suffix, or with <code>Accept: application/json</code>. ")
-            .AppendLine(CultureInfo.InvariantCulture, $"<a href=\"{HtmlPage.Encode(prefix + Links.Index)}\">Every address</a></p>");
+            .AppendLine(CultureInfo.InvariantCulture, $"<a href=\"{HtmlPage.Encode(new Address(Links.Index))}\">Every address</a></p>");
         return HtmlPage.Render(title, page.ToString(), Speech.Current.Language);
     }
 

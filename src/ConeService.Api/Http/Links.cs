@@ -1,3 +1,5 @@
+using ConeService.Contract.Texts;
+
 namespace ConeService.Api.Http;
 
 /// <summary>The Link header (RFC 8288) by which a caller who got here by chance finds the rest.</summary>
@@ -15,8 +17,8 @@ internal static class Links
     /// <summary>Names the document (service-desc) and its page (service-doc), as RFC 8631 has them, and the index.</summary>
     public static void Describe(HttpContext context)
     {
-        var prefix = context.RequestServices.GetRequiredService<ServiceAddress>().Prefix(context.Request);
+        var root = Speech.Current.Root;
         context.Response.Headers.Link =
-            $"<{prefix}{Document}>; rel=\"service-desc\", <{prefix}{Documentation}>; rel=\"service-doc\", <{prefix}{Index}>; rel=\"index\"";
+            $"<{root}{Document}>; rel=\"service-desc\", <{root}{Documentation}>; rel=\"service-doc\", <{root}{Index}>; rel=\"index\"";
     }
 }

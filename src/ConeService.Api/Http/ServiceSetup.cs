@@ -45,10 +45,11 @@ internal static class ServiceSetup
         // The package is read before the first request, so that a bad one stops the start.
         var snapshots = app.Services.GetRequiredService<SnapshotHolder>();
         _ = snapshots.Current;
-        if (app.Services.GetRequiredService<ServiceAddress>().ConfiguredPrefix is { Length: > 0 } prefix) app.UsePathBase(prefix);
+        var address = app.Services.GetRequiredService<ServiceAddress>();
+        if (address.ConfiguredPrefix is { Length: > 0 } prefix) app.UsePathBase(prefix);
         app.UseResponseCompression();
         // Before what follows: problems are told in the language asked for too.
-        app.Use(next => Language.Middleware(next, snapshots));
+        app.Use(next => Language.Middleware(next, snapshots, address));
         app.UseMiddleware<ProblemMiddleware>();
         app.Use(Suffix.Strip);
         app.UseRouting();

@@ -27,8 +27,8 @@ internal static partial class DocumentSetup
         options.AddDocumentTransformer(DescribeDocument);
         options.AddOperationTransformer(DescribeTextBodies);
         options.AddOperationTransformer(ReachDescription.Describe);
-        // A message is text wherever it stands; which atmospheres there may be depends on where the word stands.
-        options.CreateSchemaReferenceId = type => type.Type == typeof(Message) || IsAtmosphere(type.Type)
+        // A message or an address is text wherever it stands; which atmospheres there may be depends on where the word stands.
+        options.CreateSchemaReferenceId = type => IsText(type.Type) || IsAtmosphere(type.Type)
             ? null : OpenApiOptions.CreateDefaultSchemaReferenceId(type);
         options.AddSchemaTransformer(DescribeMessage);
         options.AddSchemaTransformer(DescribeSentText);
@@ -82,6 +82,8 @@ internal static partial class DocumentSetup
 
         return Task.CompletedTask;
     }
+
+    private static bool IsText(Type type) => type == typeof(Message) || type == typeof(Address);
 
     private static bool IsAtmosphere(Type type) => (Nullable.GetUnderlyingType(type) ?? type) == typeof(Atmosphere);
 
@@ -144,7 +146,7 @@ internal static partial class DocumentSetup
 
     private static Task DescribeMessage(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
-        if (context.JsonTypeInfo.Type == typeof(Message))
+        if (IsText(context.JsonTypeInfo.Type))
             schema.Type = JsonSchemaType.String | (context.JsonPropertyInfo?.IsGetNullable == true ? JsonSchemaType.Null : 0);
         return Task.CompletedTask;
     }

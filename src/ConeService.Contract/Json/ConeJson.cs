@@ -87,6 +87,7 @@ public static class ConeJson
         options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
         options.Converters.Add(new SentTextConverter());
         options.Converters.Add(new MessageConverter());
+        options.Converters.Add(new AddressConverter());
         options.TypeInfoResolverChain.Insert(0, ConeJsonContext.Default);
     }
 

@@ -1,3 +1,5 @@
+using ConeService.Contract.Answers;
+
 namespace ConeService.Contract.Routes;
 
 /// <summary>Every address of the service.</summary>
@@ -12,4 +14,4 @@ public sealed record RouteList(string DatasetVersion, IReadOnlyList<RouteSummary
 /// <param name="Methods">HTTP methods.</param>
 /// <param name="Formats">Media types of its answers, the usual one first.</param>
 public sealed record RouteSummary(
-    string Id, string Name, string Href, IReadOnlyList<string> Methods, IReadOnlyList<string> Formats);
+    string Id, string Name, Address Href, IReadOnlyList<string> Methods, IReadOnlyList<string> Formats);

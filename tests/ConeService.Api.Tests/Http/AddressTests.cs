@@ -26,6 +26,15 @@ public class AddressTests
             Assert.All(links.Where(l => !l.StartsWith("https://", StringComparison.Ordinal)), l => Assert.StartsWith("/pottery/", l, StringComparison.Ordinal));
         }
 
+        // A kept answer and a computed one.
+        foreach (var url in new[] { "/v1/processes/salt", "/v1/colours?colorant=copper&percent=0.5&cone=10&kiln=electric" })
+        {
+            var json = await host.Text(handedOn + url);
+            Assert.Contains("\"href\":\"/pottery/v1/cautions/", json, StringComparison.Ordinal);
+            Assert.DoesNotContain("\"href\":\"/v1/", json, StringComparison.Ordinal);
+        }
+
+        Assert.Contains("Probably /pottery/v1/charts.", await host.Text(handedOn + "/v1/chart"), StringComparison.Ordinal);
         using var index = await host.Client.GetAsync(new Uri(handedOn + "/v1", UriKind.Relative), Support.Api.Cancel);
         Assert.Contains("</pottery/openapi/v1.json>; rel=\"service-desc\"", Assert.Single(index.Headers.GetValues("Link")), StringComparison.Ordinal);
         var items = (await Support.Api.Read(index, 200)).GetProperty("items").EnumerateArray();

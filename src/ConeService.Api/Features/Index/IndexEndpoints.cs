@@ -22,16 +22,15 @@ internal static class IndexEndpoints
     /// .ics.</remarks>
     /// <param name="context">The request.</param>
     /// <param name="endpoints">Every endpoint of the host.</param>
-    /// <param name="address">Where the service is reached.</param>
     /// <param name="document">The OpenAPI document.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static async Task<IResult> List(
-        HttpContext context, EndpointDataSource endpoints, ServiceAddress address, PublishedDocument document, SnapshotHolder snapshots)
+        HttpContext context, EndpointDataSource endpoints, PublishedDocument document, SnapshotHolder snapshots)
     {
         Links.Describe(context);
         var summaries = await document.Summaries();
-        return snapshots.Current.Prepare("routes", (endpoints, summaries, prefix: address.Prefix(context.Request)), static (r, x) =>
-            JsonBody.Cacheable(new RouteList(r.Dataset.VersionId, RouteCatalogue.All(x.endpoints, x.summaries, x.prefix))));
+        return snapshots.Current.Prepare("routes", (endpoints, summaries), static (r, x) =>
+            JsonBody.Cacheable(new RouteList(r.Dataset.VersionId, RouteCatalogue.All(x.endpoints, x.summaries))));
     }
 
     private static async Task<IResult> Document(HttpContext context, PublishedDocument document)

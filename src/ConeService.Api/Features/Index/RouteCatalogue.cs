@@ -10,9 +10,7 @@ internal static class RouteCatalogue
     /// <summary>Every endpoint that has a name, in the order in which they are mapped.</summary>
     /// <param name="endpoints">Every endpoint of the host.</param>
     /// <param name="summaries">What operations of the document answer, by name.</param>
-    /// <param name="prefix">What stands before every path.</param>
-    public static IReadOnlyList<RouteSummary> All(
-        EndpointDataSource endpoints, IReadOnlyDictionary<string, string> summaries, string prefix) =>
+    public static IReadOnlyList<RouteSummary> All(EndpointDataSource endpoints, IReadOnlyDictionary<string, string> summaries) =>
         [.. endpoints.Endpoints.OfType<RouteEndpoint>()
             .OrderBy(e => e.Order)
             .Select(e => (Endpoint: e, Name: e.Metadata.GetMetadata<IEndpointNameMetadata>()?.EndpointName))
@@ -21,7 +19,7 @@ internal static class RouteCatalogue
                 x.Name!,
                 (x.Endpoint.Metadata.GetMetadata<IEndpointSummaryMetadata>()?.Summary ?? summaries.GetValueOrDefault(x.Name!) ?? x.Name!)
                     .TrimEnd('.'),
-                prefix + Template(x.Endpoint),
+                new(Template(x.Endpoint)),
                 x.Endpoint.Metadata.GetMetadata<IHttpMethodMetadata>()?.HttpMethods ?? [],
                 Formats.Of(x.Endpoint)))];
 

@@ -18,34 +18,33 @@ internal static class ProblemPages
             .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).ExcludeFromDescription();
     }
 
-    private static IResult Index(HttpRequest request, ServiceAddress address, SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("problems", address.Prefix(request), static (_, prefix) => Page(Heading, $"""
+    private static IResult Index(SnapshotHolder snapshots) => snapshots.Current.Prepare("problems", static _ => Page(Heading, $"""
         <h1>{HtmlPage.Encode(Heading)}</h1>
         <p>{HtmlPage.Encode(Message.Of("problems.page.intro", ("type", "type")))}</p>
         <ul>
-        {string.Join("\n", ProblemKinds.All.Select(k => Entry(k, prefix)))}
+        {string.Join("\n", ProblemKinds.All.Select(Entry))}
         </ul>
         """));
 
-    private static string Entry(ProblemKind kind, string prefix) =>
-        $"<li><a href=\"{HtmlPage.Encode(prefix)}/problems/{kind.Code}\"><code>{kind.Code}</code></a> {HtmlPage.Encode(kind.Title)} ({kind.Status})</li>";
+    private static string Entry(ProblemKind kind) =>
+        $"<li><a href=\"{HtmlPage.Encode(new Address("/problems/" + kind.Code))}\"><code>{kind.Code}</code></a> {HtmlPage.Encode(kind.Title)} ({kind.Status})</li>";
 
-    private static IResult One(string code, HttpRequest request, ServiceAddress address, SnapshotHolder snapshots)
+    private static IResult One(string code, SnapshotHolder snapshots)
     {
         var kind = ProblemKinds.Find(code) ?? throw Unknown(code);
-        return snapshots.Current.Prepare("problem/" + code, (kind, prefix: address.Prefix(request)), static (_, x) => Page(x.kind.Title, $"""
-            <h1>{HtmlPage.Encode(x.kind.Title)}</h1>
-            <p class="small"><code>/problems/{x.kind.Code}</code>, HTTP {x.kind.Status}</p>
+        return snapshots.Current.Prepare("problem/" + code, kind, static (_, k) => Page(k.Title, $"""
+            <h1>{HtmlPage.Encode(k.Title)}</h1>
+            <p class="small"><code>/problems/{k.Code}</code>, HTTP {k.Status}</p>
             <h2>{HtmlPage.Encode(Message.Of("problems.page.meaning"))}</h2>
-            <p>{HtmlPage.Encode(x.kind.Meaning)}</p>
+            <p>{HtmlPage.Encode(k.Meaning)}</p>
             <h2>{HtmlPage.Encode(Message.Of("problems.page.remedy"))}</h2>
-            <p>{HtmlPage.Encode(x.kind.Remedy)}</p>
-            <p>{Link(x.prefix + "/problems", Message.Of("problems.page.all"))} ·
-            {Link(x.prefix + Links.Documentation, Message.Of("problems.page.addresses"))}</p>
+            <p>{HtmlPage.Encode(k.Remedy)}</p>
+            <p>{Link("/problems", Message.Of("problems.page.all"))} ·
+            {Link(Links.Documentation, Message.Of("problems.page.addresses"))}</p>
             """));
     }
 
-    private static string Link(string address, Message text) => $"<a href=\"{HtmlPage.Encode(address)}\">{HtmlPage.Encode(text)}</a>";
+    private static string Link(string path, Message text) => $"<a href=\"{HtmlPage.Encode(new Address(path))}\">{HtmlPage.Encode(text)}</a>";
 
     private static PreparedBody Page(Message title, string body) => HtmlPage.Render(title.ToString(), body, Speech.Current.Language);
 

@@ -68,7 +68,7 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
                     ? Message.Of("http.content-type-not-read", ("path", path), ("type", type))
                     : Message.Of("http.content-type-none-read", ("path", path)),
                 Message.Verbatim(accepted.At(request.Path)), Message.Of("http.curl-json")),
-            _ => NotFound(path, [.. paths.Find(request.Path.ToString()).Select(p => p + suffix?.Text)]),
+            _ => NotFound(path, [.. paths.Find(request.Path.ToString()).Select(p => new Address(p + suffix?.Text).ToString())]),
         };
     }
 

@@ -9,10 +9,8 @@ namespace ConeService.Api.Http.Problems;
 internal static class ProblemPage
 {
     /// <summary>The page, UTF-8.</summary>
-    public static byte[] Bytes(Problem problem, HttpContext context)
-    {
-        var prefix = context.RequestServices.GetRequiredService<ServiceAddress>().Prefix(context.Request);
-        return Encoding.UTF8.GetBytes(HtmlPage.Text(problem.Title.ToString(), $"""
+    public static byte[] Bytes(Problem problem) => Encoding.UTF8.GetBytes(
+        HtmlPage.Text(problem.Title.ToString(), $"""
             <h1>{HtmlPage.Encode(problem.Title)}</h1>
             <p class="lead">{HtmlPage.Encode(problem.Detail)}</p>
             <p class="small">HTTP {problem.Status}</p>
@@ -20,10 +18,9 @@ internal static class ProblemPage
             <ul>
             {string.Join("\n", problem.Errors.Select(Entry))}
             </ul>
-            <p>{Link(problem.Type, Message.Of("problems.page.kind"))} · {Link(prefix + "/problems", Message.Of("problems.page.all"))} ·
-            {Link(prefix + Links.Index, Message.Of("problems.page.index"))}</p>
+            <p>{Link(problem.Type, Message.Of("problems.page.kind"))} · {Link(new Address("/problems").ToString(), Message.Of("problems.page.all"))} ·
+            {Link(new Address(Links.Index).ToString(), Message.Of("problems.page.index"))}</p>
             """, language: Speech.Current.Language));
-    }
 
     private static string Entry(Finding finding)
     {

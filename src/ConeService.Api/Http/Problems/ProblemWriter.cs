@@ -20,7 +20,7 @@ internal static class ProblemWriter
         var type = $"{context.RequestServices.GetRequiredService<ServiceAddress>().Root(context.Request)}/problems/{kind.Code}";
         var problem = new Problem(type, kind.Title, kind.Status, Sentences(findings), findings);
         var asPage = Negotiation.PrefersPage(context.Request);
-        var bytes = asPage ? ProblemPage.Bytes(problem, context) : JsonBody.Bytes(problem);
+        var bytes = asPage ? ProblemPage.Bytes(problem) : JsonBody.Bytes(problem);
         var response = context.Response;
         response.StatusCode = kind.Status;
         response.ContentType = (asPage ? HtmlPage.MediaType : MediaType) + "; charset=utf-8";
