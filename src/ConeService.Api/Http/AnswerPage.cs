@@ -79,7 +79,8 @@ internal static class AnswerPage
     private static void Table(StringBuilder page, JsonProperty list, string? details)
     {
         var columns = list.Value.EnumerateArray().SelectMany(r => r.EnumerateObject().Select(m => m.Name)).Distinct().ToList();
-        page.AppendLine(CultureInfo.InvariantCulture, $"<div class=\"wide\"><table><caption>{HtmlPage.Encode(Words(list.Name))}</caption><thead><tr>");
+        page.AppendLine(CultureInfo.InvariantCulture,
+            $"<div class=\"wide\"><table><caption>{HtmlPage.Encode(Words(list.Name))}</caption><thead><tr>");
         foreach (var column in columns)
             page.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{HtmlPage.Encode(Words(column))}</th>");
         page.AppendLine("</tr></thead><tbody>");

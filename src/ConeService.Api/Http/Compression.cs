@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using ConeService.Api.Http.Problems;
 using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.Extensions.Options;
 
@@ -19,7 +20,8 @@ internal sealed class Compression(IServiceProvider services, IOptions<ResponseCo
         {
             // Answers hold no secret that a caller could guess at by their length: there are none.
             o.EnableForHttps = true;
-            o.MimeTypes = [.. ResponseCompressionDefaults.MimeTypes, "image/svg+xml", Csv.MediaType, "text/calendar", "application/problem+json"];
+            o.MimeTypes =
+                [.. ResponseCompressionDefaults.MimeTypes, "image/svg+xml", Csv.MediaType, "text/calendar", ProblemWriter.MediaType];
         });
         services.Configure<BrotliCompressionProviderOptions>(o => o.Level = CompressionLevel.Fastest);
         services.Configure<GzipCompressionProviderOptions>(o => o.Level = CompressionLevel.Fastest);

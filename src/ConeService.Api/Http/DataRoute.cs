@@ -19,7 +19,8 @@ internal sealed class DataRoute
             endpoint.Metadata.Add(new DataRoute());
             endpoint.Metadata.Add(new ProducesResponseTypeMetadata(
                 StatusCodes.Status409Conflict, typeof(Problem), [ProblemWriter.MediaType]));
-            if (endpoint.Metadata.OfType<HttpMethodMetadata>().Any(m => m.HttpMethods.Contains(HttpMethods.Get))) AddPage(endpoint.Metadata);
+            var isRead = endpoint.Metadata.OfType<HttpMethodMetadata>().Any(m => m.HttpMethods.Contains(HttpMethods.Get));
+            if (isRead) AddPage(endpoint.Metadata);
         });
         return builder;
     }

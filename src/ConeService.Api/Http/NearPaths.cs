@@ -7,7 +7,9 @@ namespace ConeService.Api.Http;
 /// <param name="endpoints">Every endpoint of the host.</param>
 internal sealed class NearPaths(EndpointDataSource endpoints)
 {
-    /// <summary>Paths like the one asked for with words of routes in place of misspelt ones; ids and values stay as they were sent.</summary>
+    /// <summary>
+    /// Paths like the one asked for with words of routes in place of misspelt ones; ids and values stay as they were sent.
+    /// </summary>
     /// <param name="path">The path asked for.</param>
     public IReadOnlyList<string> Find(string path)
     {

@@ -21,8 +21,8 @@ internal static class OneLine
             : JsonBody.Cacheable(answer);
 
     /// <summary>
-    /// <c>1222 °C (2232 °F)</c>, or in one unit the bare number <c>1222</c> without the end of a line, as a cell of a spreadsheet takes it;
-    /// a computed value to whole degrees, as its uncertainty is more than two.
+    /// <c>1222 °C (2232 °F)</c>, or in one unit the bare number <c>1222</c> without the end of a line, as a cell of a spreadsheet
+    /// takes it; a computed value to whole degrees, as its uncertainty is more than two.
     /// </summary>
     public static string Of(EndPoint answer, string? unit) => unit switch
     {

@@ -80,7 +80,8 @@ internal sealed class PreparedBody : IResult
     public Task ExecuteAsync(HttpContext httpContext)
     {
         var (request, response) = (httpContext.Request, httpContext.Response);
-        if (HasPage && request.Headers.Accept.Count > 0 && Negotiation.PrefersPage(request)) return Page(httpContext).ExecuteAsync(httpContext);
+        if (HasPage && request.Headers.Accept.Count > 0 && Negotiation.PrefersPage(request))
+            return Page(httpContext).ExecuteAsync(httpContext);
         if (brotli is not null && request.Headers.AcceptEncoding.Count > 0 && Encoded(request.Headers.AcceptEncoding) is { } encoded)
             return encoded.ExecuteAsync(httpContext);
         var headers = response.Headers;

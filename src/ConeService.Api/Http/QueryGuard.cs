@@ -24,7 +24,8 @@ internal static class QueryGuard
         if (context.Request.QueryString.HasValue && context.GetEndpoint() is { } endpoint && Known(endpoint) is { } known)
         {
             Check(context.Request.Query, known);
-            if (context.Request.Query.TryGetValue(PinnedDataset.Parameter, out var version)) PinnedDataset.Check(context, version.ToString());
+            if (context.Request.Query.TryGetValue(PinnedDataset.Parameter, out var version))
+                PinnedDataset.Check(context, version.ToString());
         }
 
         return next(context);

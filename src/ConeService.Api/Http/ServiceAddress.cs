@@ -12,8 +12,13 @@ internal sealed class ServiceAddress
     public ServiceAddress(IOptions<AddressSettings> settings)
     {
         if (settings.Value.PublicBase is not { Length: > 0 } text) return;
-        if (!Uri.TryCreate(text, UriKind.Absolute, out var uri) || uri.Scheme is not ("http" or "https") || (uri.Query + uri.Fragment).Length > 0)
-            throw new InvalidOperationException($"ConeService:PublicBase must be an http or https address without a query, not “{text}”.");
+        if (!Uri.TryCreate(text, UriKind.Absolute, out var uri) || uri.Scheme is not ("http" or "https")
+            || (uri.Query + uri.Fragment).Length > 0)
+        {
+            throw new InvalidOperationException(
+                $"ConeService:PublicBase must be an http or https address without a query, not “{text}”.");
+        }
+
         root = uri.AbsoluteUri.TrimEnd('/');
         ConfiguredPrefix = uri.AbsolutePath.TrimEnd('/');
     }

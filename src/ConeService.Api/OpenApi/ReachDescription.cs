@@ -5,7 +5,7 @@ using Microsoft.OpenApi;
 
 namespace ConeService.Api.OpenApi;
 
-/// <summary>Says in the document what holds for many operations at once: the pin to a data package, and that a POST may be repeated.</summary>
+/// <summary>Says in the document what holds for many operations: the pin to a data package, and that a POST may be repeated.</summary>
 internal static class ReachDescription
 {
     private const string RetryHarmless = "x-retry-harmless";
@@ -20,8 +20,8 @@ internal static class ReachDescription
             {
                 Name = PinnedDataset.Parameter,
                 In = ParameterLocation.Query,
-                Description = "Version of the data package that must answer, as datasetVersion tells it. Such an answer may be kept for ever; "
-                    + "409 where another version is served. Left out: the one served.",
+                Description = "Version of the data package that must answer, as datasetVersion tells it. Such an answer may be kept for "
+                    + "ever; 409 where another version is served. Left out: the one served.",
                 Schema = new OpenApiSchema { Type = JsonSchemaType.String },
             });
         }

@@ -3,7 +3,7 @@ using System.Text;
 
 namespace ConeService.Api.Tests.Http;
 
-/// <summary>Content codings as RFC 9110 has them: 8.4 (codings), 8.8.3.3 (tags differ by coding), 12.5.3 (Accept-Encoding), 12.5.5 (Vary).</summary>
+/// <summary>Content codings as RFC 9110 has them: 8.4 (codings), 8.8.3.3 (tags), 12.5.3 (Accept-Encoding), 12.5.5 (Vary).</summary>
 public class CompressionTests(Support.Api api)
 {
     [Theory]

@@ -2,7 +2,9 @@ using ConeService.Api.Tests.Support;
 
 namespace ConeService.Api.Tests.Http;
 
-/// <summary>The contract: Accept chooses the representation, a suffix does the same for those who can't send headers; the suffix wins.</summary>
+/// <summary>
+/// The contract: Accept chooses the representation, a suffix does the same for those who can't send headers; the suffix wins.
+/// </summary>
 public class SuffixTests(Support.Api api)
 {
     // The chart prints 1222 °C for cone 6 at 60 °C/h, which is 2231.6 °F (orton-2016).

@@ -55,7 +55,8 @@ public class NearMatchesTests
     [Theory]
     [InlineData("self-suporting", "witness-self-supporting")]
     [InlineData("earthenware", "red-earthenware")]
-    public void A_name_that_holds_every_word_sent_is_offered(string sent, string near) => Assert.Equal([near], NearMatches.Find(sent, [near]));
+    public void A_name_that_holds_every_word_sent_is_offered(string sent, string near) =>
+        Assert.Equal([near], NearMatches.Find(sent, [near]));
 
     [Fact]
     public void The_nearest_comes_first_and_no_more_than_asked_for()

@@ -45,8 +45,8 @@ internal static class ConeEndpoints
     /// <param name="rate">Heating rate over the last 100 °C with its unit: 60C/h, 108F/h, 1C/min. Left out: the chart's usual
     /// rate, said in assumed.</param>
     /// <param name="chart">Name of the chart, from /v1/charts. Left out: witness-self-supporting, said in assumed.</param>
-    /// <param name="unit">Of text/plain: C or F for the number alone, in whole degrees. Left out: the sentence with both. Other forms always
-    /// hold both.</param>
+    /// <param name="unit">Of text/plain: C or F for the number alone, in whole degrees. Left out: the sentence with both. Other
+    /// forms always hold both.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult EndPointAt(

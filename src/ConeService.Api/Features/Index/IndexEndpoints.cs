@@ -17,9 +17,9 @@ internal static class IndexEndpoints
     }
 
     /// <summary>Every address.</summary>
-    /// <remarks>Name, address as a URI template, methods and media types of each, with what the OpenAPI document leaves out, such as the help
-    /// pages of problems. What has a media type text/csv may be asked for by the suffix .csv too, and so on: .json, .txt, .svg, .html,
-    /// .ics.</remarks>
+    /// <remarks>Name, address as a URI template, methods and media types of each, with what the OpenAPI document leaves out, such as
+    /// the help pages of problems. What has a media type text/csv may be asked for by the suffix .csv too, and so on: .json, .txt,
+    /// .svg, .html, .ics.</remarks>
     /// <param name="context">The request.</param>
     /// <param name="endpoints">Every endpoint of the host.</param>
     /// <param name="document">The OpenAPI document.</param>

@@ -27,7 +27,8 @@ internal static class ProblemPages
         """));
 
     private static string Entry(ProblemKind kind) =>
-        $"<li><a href=\"{HtmlPage.Encode(new Address("/problems/" + kind.Code))}\"><code>{kind.Code}</code></a> {HtmlPage.Encode(kind.Title)} ({kind.Status})</li>";
+        $"<li><a href=\"{HtmlPage.Encode(new Address("/problems/" + kind.Code))}\"><code>{kind.Code}</code></a> "
+        + $"{HtmlPage.Encode(kind.Title)} ({kind.Status})</li>";
 
     private static IResult One(string code, SnapshotHolder snapshots)
     {
@@ -44,7 +45,8 @@ internal static class ProblemPages
             """));
     }
 
-    private static string Link(string path, Message text) => $"<a href=\"{HtmlPage.Encode(new Address(path))}\">{HtmlPage.Encode(text)}</a>";
+    private static string Link(string path, Message text) =>
+        $"<a href=\"{HtmlPage.Encode(new Address(path))}\">{HtmlPage.Encode(text)}</a>";
 
     private static PreparedBody Page(Message title, string body) => HtmlPage.Render(title.ToString(), body, Speech.Current.Language);
 

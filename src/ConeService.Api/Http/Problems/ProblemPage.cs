@@ -18,7 +18,8 @@ internal static class ProblemPage
             <ul>
             {string.Join("\n", problem.Errors.Select(Entry))}
             </ul>
-            <p>{Link(problem.Type, Message.Of("problems.page.kind"))} · {Link(new Address("/problems").ToString(), Message.Of("problems.page.all"))} ·
+            <p>{Link(problem.Type, Message.Of("problems.page.kind"))} ·
+            {Link(new Address("/problems").ToString(), Message.Of("problems.page.all"))} ·
             {Link(new Address(Links.Index).ToString(), Message.Of("problems.page.index"))}</p>
             """, language: Speech.Current.Language));
 
