@@ -1,4 +1,5 @@
 using System.Net;
+using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Http;
@@ -54,6 +55,9 @@ internal static class HtmlPage
 
     /// <summary>Plain text made fit for markup.</summary>
     public static string Encode(string? text) => WebUtility.HtmlEncode(text ?? "");
+
+    /// <summary>An address as its reader reaches it, made fit for markup.</summary>
+    public static string Encode(Address address) => Encode(address.ToString());
 
     /// <summary>A sentence in the language of the reader, made fit for markup.</summary>
     public static string Encode(Message message) => Encode(message.ToString());

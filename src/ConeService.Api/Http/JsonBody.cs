@@ -13,8 +13,8 @@ internal static class JsonBody
 
     private const string ContentType = MediaType + "; charset=utf-8";
 
-    /// <summary>A finished JSON body that may be cached.</summary>
-    public static PreparedBody Cacheable<T>(T value, bool negotiated = false) => new(Bytes(value), ContentType, negotiated);
+    /// <summary>A finished JSON body that may be cached, with its page beside it.</summary>
+    public static PreparedBody Cacheable<T>(T value) => new(Bytes(value), ContentType, negotiated: true) { HasPage = true };
 
     /// <summary>The answer to a POST; never cached.</summary>
     /// <exception cref="ArgumentException">It holds a number that is not finite.</exception>

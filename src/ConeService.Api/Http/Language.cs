@@ -10,14 +10,18 @@ internal static class Language
 {
     /// <summary>
     /// Sets the language of a request. Ordinary requests pay nothing: English from the embedded package is spoken unless
-    /// something else is said, so the flow is touched only for another language or for a package with sentences of its own.
+    /// something else is said, so the flow is touched only for another language, for a package with sentences of its own, or where
+    /// addresses have a prefix.
     /// </summary>
-    public static RequestDelegate Middleware(RequestDelegate next, SnapshotHolder snapshots) => context =>
+    public static RequestDelegate Middleware(RequestDelegate next, SnapshotHolder snapshots, ServiceAddress address) => context =>
     {
         var book = snapshots.Current.Messages;
         var wanted = context.Request.Headers.AcceptLanguage;
         var language = wanted.Count == 0 || book.Languages.Count == 1 ? MessageBook.English : Choose(wanted, book.Languages);
-        return language == MessageBook.English && book == MessageBook.Embedded ? next(context) : Spoken(context, next, new(book, language));
+        var root = address.Prefix(context.Request);
+        return language == MessageBook.English && book == MessageBook.Embedded && root.Length == 0
+            ? next(context)
+            : Spoken(context, next, new(book, language) { Root = root });
     };
 
     /// <summary>The language for a header: a range is cut back, subtag by subtag, until a language has that name (RFC 4647, 3.4).</summary>

@@ -6,7 +6,10 @@ using Microsoft.Net.Http.Headers;
 
 namespace ConeService.Api.Http;
 
-/// <summary>A finished response body with its headers; answers conditional requests.</summary>
+/// <summary>
+/// A finished response body with its headers; answers conditional requests. One that is kept compresses itself once in each coding. One
+/// of JSON has a page beside it, for who asks for text/html.
+/// </summary>
 internal sealed class PreparedBody : IResult
 {
     // Long enough to spare a course page its reloads, short enough that a corrected value spreads the same lesson.
@@ -17,6 +20,11 @@ internal sealed class PreparedBody : IResult
     private readonly StringValues etag;
     private readonly StringValues vary;
     private readonly string? language;
+    private readonly string? coding;
+    private Func<PreparedBody>? makePage;
+    private Lazy<PreparedBody>? brotli;
+    private Lazy<PreparedBody>? gzip;
+    private PreparedBody? page;
 
     /// <summary>Joins a body, told in the language of this flow, with its headers.</summary>
     /// <param name="bytes">The body.</param>
@@ -27,30 +35,61 @@ internal sealed class PreparedBody : IResult
         this.bytes = bytes;
         this.contentType = contentType;
         // Weak: a proxy that compresses the body keeps the tag.
-        etag = $"W/\"{Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(0, 12))}\"";
+        etag = $"W/\"{Tag(bytes)}\"";
         var speech = Speech.Current;
         language = Language.Named(speech);
-        vary = (negotiated, Language.IsChosen(speech)) switch
-        {
-            (true, true) => $"{HeaderNames.Accept}, {HeaderNames.AcceptLanguage}",
-            (true, false) => HeaderNames.Accept,
-            (false, true) => HeaderNames.AcceptLanguage,
-            _ => StringValues.Empty,
-        };
+        List<string> decides = [];
+        if (negotiated) decides.Add(HeaderNames.Accept);
+        if (bytes.Length >= Encodings.LeastBytes) decides.Add(HeaderNames.AcceptEncoding);
+        if (Language.IsChosen(speech)) decides.Add(HeaderNames.AcceptLanguage);
+        vary = decides.Count > 0 ? string.Join(", ", decides) : StringValues.Empty;
     }
+
+    // The same body in a coding; another coding is another representation, with a tag of its own (RFC 9110, 8.8.3.3).
+    private PreparedBody(PreparedBody plain, string coding)
+    {
+        bytes = Encodings.Encode(plain.bytes, coding);
+        (contentType, vary, language, this.coding) = (plain.contentType, plain.vary, plain.language, coding);
+        etag = $"W/\"{Tag(plain.bytes)}-{coding}\"";
+    }
+
+    /// <summary>Whether a page that shows the same lies beside this JSON.</summary>
+    public bool HasPage { get; init; }
 
     /// <summary>A text body, UTF-8.</summary>
     public static PreparedBody Text(string text, string mediaType, bool negotiated = false) =>
         new(Encoding.UTF8.GetBytes(text), $"{mediaType}; charset=utf-8", negotiated);
 
+    /// <summary>The body itself, with a page of its own in place of the plain table.</summary>
+    /// <param name="make">Makes the page, when it is first asked for.</param>
+    public PreparedBody WithPage(Func<PreparedBody> make)
+    {
+        makePage = make;
+        return this;
+    }
+
+    /// <summary>The body itself, ready to answer many requests: it keeps what it compresses.</summary>
+    public PreparedBody Keep()
+    {
+        if (bytes.Length < Encodings.LeastBytes) return this;
+        brotli ??= new(() => new(this, Encodings.Brotli));
+        gzip ??= new(() => new(this, Encodings.Gzip));
+        return this;
+    }
+
     public Task ExecuteAsync(HttpContext httpContext)
     {
         var (request, response) = (httpContext.Request, httpContext.Response);
+        if (HasPage && request.Headers.Accept.Count > 0 && Negotiation.PrefersPage(request))
+            return Page(httpContext).ExecuteAsync(httpContext);
+        if (brotli is not null && request.Headers.AcceptEncoding.Count > 0 && Encoded(request.Headers.AcceptEncoding) is { } encoded)
+            return encoded.ExecuteAsync(httpContext);
         var headers = response.Headers;
         headers.ETag = etag;
-        headers.CacheControl = CacheFor;
+        headers.CacheControl = request.QueryString.HasValue && PinnedDataset.Answers(httpContext) ? PinnedDataset.CacheFor : CacheFor;
         if (vary.Count > 0) headers.Vary = vary;
         if (language is not null) headers.ContentLanguage = language;
+        if (coding is not null) headers.ContentEncoding = coding;
         if (request.Headers.IfNoneMatch.Count > 0 && Matches(request.Headers.IfNoneMatch))
         {
             response.StatusCode = StatusCodes.Status304NotModified;
@@ -60,6 +99,30 @@ internal sealed class PreparedBody : IResult
         headers.ContentType = contentType;
         headers.ContentLength = bytes.Length;
         return HttpMethods.IsHead(request.Method) ? Task.CompletedTask : response.Body.WriteAsync(bytes).AsTask();
+    }
+
+    private static string Tag(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(0, 12));
+
+    private PreparedBody? Encoded(StringValues accepted) => Encodings.Choose(accepted) switch
+    {
+        Encodings.Brotli => brotli!.Value,
+        Encodings.Gzip => gzip!.Value,
+        _ => null,
+    };
+
+    private PreparedBody Page(HttpContext context)
+    {
+        if (page is { } made) return made;
+        var text = makePage?.Invoke() ?? AnswerPage.Render(bytes, context);
+        // What is not kept is thrown away with its page.
+        return page = text.Beside(this);
+    }
+
+    // The page shares its address with the JSON, so its answer depends on the Accept header too.
+    private PreparedBody Beside(PreparedBody json)
+    {
+        var beside = new PreparedBody(bytes, contentType.ToString(), negotiated: true);
+        return json.brotli is null ? beside : beside.Keep();
     }
 
     private bool Matches(StringValues ifNoneMatch) =>

@@ -20,15 +20,23 @@ internal static class QueryGuard
     /// </summary>
     public static RequestDelegate Middleware(RequestDelegate next) => context =>
     {
-        if (context.Request.QueryString.HasValue && context.GetEndpoint()?.Metadata.GetMetadata<KnownQuery>() is { } known)
+        Suffix.Check(context);
+        if (context.Request.QueryString.HasValue && context.GetEndpoint() is { } endpoint && Known(endpoint) is { } known)
         {
-            Check(context.Request.Query, known.Names);
+            Check(context.Request.Query, known);
+            if (context.Request.Query.TryGetValue(PinnedDataset.Parameter, out var version))
+                PinnedDataset.Check(context, version.ToString());
         }
 
         return next(context);
     };
 
-    private static void Check(IQueryCollection query, string[] known)
+    /// <summary>The query parameters that an address knows; null for one that declared none.</summary>
+    public static IReadOnlyList<string>? Known(Endpoint endpoint) => endpoint.Metadata.GetMetadata<KnownQuery>() is { } known
+        ? endpoint.Metadata.GetMetadata<DataRoute>() is null ? known.Names : [.. known.Names, PinnedDataset.Parameter]
+        : null;
+
+    private static void Check(IQueryCollection query, IReadOnlyList<string> known)
     {
         var findings = new List<Finding>();
         foreach (var (name, values) in query)
@@ -38,7 +46,7 @@ internal static class QueryGuard
                 var near = NearMatches.Find(name, known);
                 findings.Add(new(
                     FindingCodes.UnknownParameter, name, values.ToString(), Message.Of("http.unknown-parameter", ("name", name)),
-                    known.Length > 0 ? Message.Verbatim(known) : [Message.Of("http.no-parameters")],
+                    known.Count > 0 ? Message.Verbatim(known) : [Message.Of("http.no-parameters")],
                     near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null));
             }
             else if (values.Count > 1)

@@ -9,6 +9,7 @@ using ConeService.Api.Features.Datasets;
 using ConeService.Api.Features.Health;
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Features.Home;
+using ConeService.Api.Features.Index;
 using ConeService.Api.Features.Limits;
 using ConeService.Api.Features.Loads;
 using ConeService.Api.Features.Materials;
@@ -28,7 +29,7 @@ internal static class Routes
 
     public static void MapConeService(this WebApplication app)
     {
-        var v1 = app.MapGroup("/v1");
+        var v1 = DataRoute.Mark(app.MapGroup("/v1"));
         v1.MapCharts();
         v1.MapCones();
         v1.MapConeFacts();
@@ -46,7 +47,8 @@ internal static class Routes
         v1.MapDataset();
         v1.MapSources();
 
-        app.MapCards();
+        app.MapIndex();
+        DataRoute.Mark(app.MapGroup("")).MapCards();
         app.MapProblemPages();
         app.MapHealth();
         app.MapHome();

@@ -27,7 +27,12 @@ internal static class ServiceSetup
         });
         builder.Services.Configure<DatasetSettings>(builder.Configuration.GetSection("ConeService:Data"));
         builder.Services.AddSingleton<SnapshotHolder>();
+        builder.Services.Configure<AddressSettings>(builder.Configuration.GetSection("ConeService"));
+        builder.Services.AddSingleton<ServiceAddress>();
         builder.Services.AddSingleton<AcceptedTypes>();
+        builder.Services.AddSingleton<NearPaths>();
+        builder.Services.AddSingleton<PublishedDocument>();
+        Compression.Add(builder.Services);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.ConfigureHttpJsonOptions(o => ConeJson.Apply(o.SerializerOptions));
         builder.Services.Configure<RouteHandlerOptions>(o => o.ThrowOnBadRequest = true);
@@ -40,18 +45,25 @@ internal static class ServiceSetup
         // The package is read before the first request, so that a bad one stops the start.
         var snapshots = app.Services.GetRequiredService<SnapshotHolder>();
         _ = snapshots.Current;
-        // Before all else: problems are told in the language asked for too.
-        app.Use(next => Language.Middleware(next, snapshots));
+        var address = app.Services.GetRequiredService<ServiceAddress>();
+        if (address.ConfiguredPrefix is { Length: > 0 } prefix) app.UsePathBase(prefix);
+        app.UseResponseCompression();
+        // Before what follows: problems are told in the language asked for too.
+        app.Use(next => Language.Middleware(next, snapshots, address));
         app.UseMiddleware<ProblemMiddleware>();
+        app.Use(Suffix.Strip);
         app.UseRouting();
         app.UseCors();
         app.Use(QueryGuard.Middleware);
     }
 
-    // Read-only look-ups may be embedded by any page; what takes a body is for servers and scripts.
+    // Any page may ask anything: answers are computed from what was sent and from public data, nothing is stored, and no cookie counts.
     private static void ConfigureCors(CorsOptions cors) => cors.AddDefaultPolicy(p => p
         .AllowAnyOrigin()
-        .WithMethods("GET", "HEAD")
-        .WithHeaders(HeaderNames.Accept, HeaderNames.IfNoneMatch)
-        .WithExposedHeaders(HeaderNames.ETag));
+        .WithMethods("GET", "HEAD", "POST")
+        .WithHeaders(HeaderNames.Accept, HeaderNames.AcceptLanguage, HeaderNames.ContentType, HeaderNames.IfNoneMatch)
+        .WithExposedHeaders(
+            HeaderNames.ETag, HeaderNames.Link, HeaderNames.Allow, HeaderNames.ContentLanguage, HeaderNames.RetryAfter,
+            "Deprecation", "Sunset", "RateLimit", "RateLimit-Policy")
+        .SetPreflightMaxAge(TimeSpan.FromDays(1)));
 }

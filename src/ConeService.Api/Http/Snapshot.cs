@@ -31,7 +31,7 @@ internal sealed class Snapshot(Dataset dataset)
         if (prepared.TryGetValue(key, out var body)) return body;
         // The package may have been swapped since the language was chosen; what is kept is said in this one's words.
         if (speech.Book != Messages) Speech.Use(speech with { Book = Messages });
-        return prepared.GetOrAdd(key, static (_, x) => x.make(x.Reference, x.state), (Reference, state, make));
+        return prepared.GetOrAdd(key, static (_, x) => x.make(x.Reference, x.state).Keep(), (Reference, state, make));
     }
 
     /// <summary>The same, for a body that takes nothing but the package.</summary>

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using ConeService.Api.Http;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -14,13 +15,14 @@ internal static partial class DocumentSetup
 {
     private const string TwinDescription = "The same in degrees Fahrenheit.";
 
-    public static void AddConeServiceDocument(this IServiceCollection services) => services.AddOpenApi("v1", options =>
+    public static void AddConeServiceDocument(this IServiceCollection services) => services.AddOpenApi(PublishedDocument.Name, options =>
     {
         options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
         options.AddDocumentTransformer(DescribeDocument);
         options.AddOperationTransformer(DescribeTextBodies);
-        // A message is text wherever it stands; which atmospheres there may be depends on where the word stands.
-        options.CreateSchemaReferenceId = type => type.Type == typeof(Message) || IsAtmosphere(type.Type)
+        options.AddOperationTransformer(ReachDescription.Describe);
+        // A message or an address is text wherever it stands; which atmospheres there may be depends on where the word stands.
+        options.CreateSchemaReferenceId = type => IsText(type.Type) || IsAtmosphere(type.Type)
             ? null : OpenApiOptions.CreateDefaultSchemaReferenceId(type);
         options.AddSchemaTransformer(DescribeMessage);
         options.AddSchemaTransformer(DescribeEnum);
@@ -33,14 +35,14 @@ internal static partial class DocumentSetup
 
     public static void MapDocument(this WebApplication app)
     {
-        app.MapOpenApi("/openapi/{documentName}.json");
         // Its middleware matches the path of every request by regular expressions: only /docs pays for that.
         app.UseWhen(
             context => context.Request.Path.StartsWithSegments("/docs", StringComparison.OrdinalIgnoreCase),
             docs => docs.UseSwaggerUI(ui =>
             {
                 ui.RoutePrefix = "docs";
-                ui.SwaggerEndpoint("/openapi/v1.json", "ConeService v1");
+                // From the page, so that it is found behind a path prefix too.
+                ui.SwaggerEndpoint(".." + Links.Document, "ConeService v1");
                 ui.DocumentTitle = "ConeService: all addresses";
             }));
     }
@@ -56,8 +58,9 @@ internal static partial class DocumentSetup
             Contact = new() { Name = "ConeService contributors" },
             License = new() { Name = "MIT", Identifier = "MIT" },
         };
-        // The service does not know under which name it is reached.
-        document.Servers = [new() { Url = "/", Description = "This service" }];
+        // Unless it is configured, the service does not know under which name it is reached.
+        var prefix = context.ApplicationServices.GetRequiredService<ServiceAddress>().ConfiguredPrefix;
+        document.Servers = [new() { Url = prefix + "/", Description = "This service" }];
         document.Tags = new HashSet<OpenApiTag>(Tags.All.Select(t => new OpenApiTag { Name = t.Name, Description = t.Description }));
         // HEAD answers wherever GET does; saying so once is enough.
         foreach (var path in document.Paths.Values) path.Operations?.Remove(HttpMethod.Head);
@@ -77,6 +80,8 @@ internal static partial class DocumentSetup
 
         return Task.CompletedTask;
     }
+
+    private static bool IsText(Type type) => type == typeof(Message) || type == typeof(Address);
 
     private static bool IsAtmosphere(Type type) => (Nullable.GetUnderlyingType(type) ?? type) == typeof(Atmosphere);
 
@@ -161,7 +166,7 @@ internal static partial class DocumentSetup
 
     private static Task DescribeMessage(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancel)
     {
-        if (context.JsonTypeInfo.Type == typeof(Message))
+        if (IsText(context.JsonTypeInfo.Type))
             schema.Type = JsonSchemaType.String | (context.JsonPropertyInfo?.IsGetNullable == true ? JsonSchemaType.Null : 0);
         return Task.CompletedTask;
     }

@@ -2,54 +2,49 @@ using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Answers;
 
-/// <summary>Finds the names a caller may have meant.</summary>
+/// <summary>
+/// Finds the names a caller may have meant. A name is near when at most a third of the letters sent are wrong, or when it holds
+/// every word that was sent, so spelt, and more; it is never the contrary of what was sent.
+/// </summary>
 public static class NearMatches
 {
     /// <summary>“Probably …” with the nearest of the candidates; null when none is near.</summary>
     public static Message? Probably(string text, IEnumerable<string> candidates) =>
         Find(text, candidates) is [var near, ..] ? Message.Of("answers.near-match", ("near", near)) : null;
 
-    /// <summary>
-    /// The candidates nearest to <paramref name="text"/> by edit distance, at most <paramref name="most"/>; names that share
-    /// a word count as near.
-    /// </summary>
+    /// <summary>The candidates near to <paramref name="text"/>, the nearest first, at most <paramref name="most"/>.</summary>
     public static IReadOnlyList<string> Find(string text, IEnumerable<string> candidates, int most = 3)
     {
         var wanted = text.Trim().ToLowerInvariant();
-        var words = wanted.Split(['-', ' ', '_'], StringSplitOptions.RemoveEmptyEntries);
+        if (wanted.Length == 0) return [];
+        var words = Words(wanted);
         return [.. candidates
-            .Select(candidate => (candidate, score: Score(wanted, words, candidate)))
-            .Where(x => x.score < 0.67)
-            .OrderBy(x => x.score)
+            .Select(candidate => (candidate, distance: Distance(wanted, words, candidate.ToLowerInvariant())))
+            .Where(x => x.distance is not null)
+            .OrderBy(x => x.distance)
+            .ThenBy(x => x.candidate.Length)
             .ThenBy(x => x.candidate, StringComparer.Ordinal)
             .Take(most)
             .Select(x => x.candidate)];
     }
 
-    private static double Score(string wanted, string[] words, string candidate)
+    /// <summary>The share of the letters sent that is wrong; null when the candidate is not near.</summary>
+    private static double? Distance(string wanted, string[] words, string candidate)
     {
-        var distance = (double)EditDistance(wanted, candidate) / Math.Max(1, Math.Max(wanted.Length, candidate.Length));
-        var shared = candidate.Split('-').Intersect(words, StringComparer.Ordinal).Any();
-        return shared ? distance * 0.5 : distance;
-    }
-
-    /// <summary>Levenshtein distance, two rows at a time.</summary>
-    private static int EditDistance(string a, string b)
-    {
-        var previous = Enumerable.Range(0, b.Length + 1).ToArray();
-        var current = new int[b.Length + 1];
-        for (var i = 1; i <= a.Length; i++)
+        var parts = Words(candidate);
+        if (Opposites.Between(words, parts)) return null;
+        if (EditDistance.Near(wanted, candidate)) return (double)EditDistance.Between(wanted, candidate) / wanted.Length;
+        if (parts.Length <= words.Length) return null;
+        var wrong = 0;
+        foreach (var word in words)
         {
-            current[0] = i;
-            for (var j = 1; j <= b.Length; j++)
-            {
-                var substitution = previous[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
-                current[j] = Math.Min(substitution, Math.Min(previous[j], current[j - 1]) + 1);
-            }
-
-            (previous, current) = (current, previous);
+            var near = parts.Where(p => EditDistance.Near(word, p)).Select(p => EditDistance.Between(word, p)).DefaultIfEmpty(-1).Min();
+            if (near < 0) return null;
+            wrong += near;
         }
 
-        return previous[b.Length];
+        return (double)wrong / wanted.Length;
     }
+
+    private static string[] Words(string text) => text.Split(['-', ' ', '_', '.'], StringSplitOptions.RemoveEmptyEntries);
 }

@@ -12,6 +12,7 @@ using ConeService.Contract.Loads;
 using ConeService.Contract.Materials;
 using ConeService.Contract.Practice;
 using ConeService.Contract.Problems;
+using ConeService.Contract.Routes;
 using ConeService.Contract.Schedules;
 
 namespace ConeService.Contract.Json;
@@ -65,6 +66,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(ProcessDetail))]
 [JsonSerializable(typeof(ProcessList))]
+[JsonSerializable(typeof(RouteList))]
 [JsonSerializable(typeof(ScheduleDetail))]
 [JsonSerializable(typeof(ScheduleFit))]
 [JsonSerializable(typeof(ScheduleList))]
@@ -95,6 +97,7 @@ public static class ConeJson
         options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
         options.Converters.Add(new SentTextConverter());
         options.Converters.Add(new MessageConverter());
+        options.Converters.Add(new AddressConverter());
         options.TypeInfoResolverChain.Insert(0, ConeJsonContext.Default.WithAddedModifier(AnswerShapes.Shape));
     }
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Answers;
 using ConeService.Data;
 
 namespace ConeService.Contract.Practice;
@@ -9,4 +10,4 @@ namespace ConeService.Contract.Practice;
 /// <param name="Control">What controls it.</param>
 /// <param name="Sources">Ids of the sources.</param>
 /// <param name="Href">Address of the whole caution.</param>
-public sealed record CautionLink(string Id, string Hazard, Severity Severity, string Control, IReadOnlyList<string> Sources, string Href);
+public sealed record CautionLink(string Id, string Hazard, Severity Severity, string Control, IReadOnlyList<string> Sources, Address Href);

@@ -67,6 +67,9 @@ public static class FindingCodes
     /// <summary>Malformed CSV.</summary>
     public const string CsvMalformed = "csv-malformed";
 
+    /// <summary>Another data package is served.</summary>
+    public const string DatasetNotServed = "dataset-not-served";
+
     /// <summary>Nothing was asked.</summary>
     public const string EmptyRequest = "empty-request";
 

@@ -12,6 +12,7 @@ public static class ProblemKinds
     private static readonly FrozenDictionary<string, int> OtherStatuses = new Dictionary<string, int>
     {
         [FindingCodes.ContentTypeUnsupported] = 415,
+        [FindingCodes.DatasetNotServed] = 409,
         [FindingCodes.InternalError] = 500,
         [FindingCodes.MethodNotAllowed] = 405,
         [FindingCodes.NotAcceptable] = 406,

@@ -11,6 +11,9 @@ public sealed record Speech(MessageBook Book, string Language = MessageBook.Engl
     private static readonly AsyncLocal<Speech?> Ambient = new();
     private static readonly Lazy<Speech> English = new(() => new(MessageBook.Embedded));
 
+    /// <summary>What stands before the paths of this service where the reader reaches it: empty, or a path such as <c>/cones</c>.</summary>
+    public string Root { get; init; } = "";
+
     /// <summary>How sentences are said in this flow; English from the embedded package unless <see cref="Use"/> said otherwise.</summary>
     public static Speech Current => Ambient.Value ?? English.Value;
 

@@ -114,7 +114,7 @@ internal sealed class ProgrammeReader
         {
             findings.Add(new(
                 FindingCodes.CoolingAmbiguous, field, null, Message.Of("heat-work.cooling-ambiguous"),
-                Message.Verbatim(["{\"timeConstantHours\": 5}", "{\"firstRate\": 250}"])));
+                Message.Verbatim(["{\"timeConstantMinutes\": 300}", "{\"firstRate\": 250}"])));
             return null;
         }
 

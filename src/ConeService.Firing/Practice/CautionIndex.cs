@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using ConeService.Contract.Answers;
 using ConeService.Contract.Practice;
 using ConeService.Data;
 
@@ -15,7 +16,7 @@ internal sealed class CautionIndex
     {
         limits = dataset.ExposureLimits;
         links = dataset.Cautions.ToFrozenDictionary(
-            c => c.Id, c => new CautionLink(c.Id, c.Hazard, c.Severity, c.Control, c.Sources, "/v1/cautions/" + c.Id));
+            c => c.Id, c => new CautionLink(c.Id, c.Hazard, c.Severity, c.Control, c.Sources, new Address("/v1/cautions/" + c.Id)));
     }
 
     /// <summary>Links to cautions, each once, in the order given.</summary>

@@ -8,6 +8,7 @@ internal static class RouteQuestions
     /// <summary>Route of the document, address asked, body of a POST.</summary>
     public static TheoryData<string, string, string?> All { get; } = new()
     {
+        { "/v1", "/v1", null },
         { "/v1/charts", "/v1/charts", null },
         { "/v1/charts/{chart}", "/v1/charts/nbs-1926", null },
         { "/v1/charts/{chart}", "/v1/charts/seger-1918", null },

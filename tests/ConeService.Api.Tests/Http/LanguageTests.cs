@@ -29,7 +29,7 @@ public sealed class LanguageTests(LanguageTests.TwoLanguages service) : IClassFi
     [Fact]
     public async Task What_is_allowed_is_told_in_it_too()
     {
-        using var response = await service.Host.Ask("/v1/cones/6?rat=60C/h", "de");
+        using var response = await service.Host.Ask("/problems/cone-zero?rat=60C/h", "de");
         var problem = await Support.Api.Read(response, 400);
         Assert.Equal("Die Adresse kennt keinen Parameter „rat“. Erlaubt: keine Parameter.", problem.GetProperty("detail").GetString());
     }
@@ -46,7 +46,7 @@ public sealed class LanguageTests(LanguageTests.TwoLanguages service) : IClassFi
                 Assert.Contains($"<h1>{text}</h1>", page, StringComparison.Ordinal);
                 Assert.Contains($"<html lang=\"{tag}\">", page, StringComparison.Ordinal);
                 Assert.Equal(tag == "en" ? [] : [tag], response.Content.Headers.ContentLanguage);
-                Assert.Equal(["Accept-Language"], response.Headers.Vary);
+                Assert.Contains("Accept-Language", response.Headers.Vary);
             }
         }
     }

@@ -132,7 +132,7 @@ public class ProblemTests(Support.Api api)
     {
         using var response = await api.Get("/v1/cones/6/end-point", accept);
         var finding = Assert.Single(await Problems.Findings(response, 406, "not-acceptable"));
-        Assert.Equal(["application/json", "text/plain"], finding.GetProperty("allowed").Strings());
+        Assert.Equal(["application/json", "text/plain", "text/html"], finding.GetProperty("allowed").Strings());
     }
 
     [Fact]

@@ -57,6 +57,8 @@ public class WholeBodyTests
         var builder = WebApplication.CreateSlimBuilder();
         builder.Logging.ClearProviders();
         builder.Services.AddSingleton<AcceptedTypes>();
+        builder.Services.AddSingleton<NearPaths>();
+        builder.Services.AddSingleton<ServiceAddress>();
         var app = builder.Build();
         app.Urls.Add("http://127.0.0.1:0");
         app.UseMiddleware<ProblemMiddleware>();

@@ -11,11 +11,17 @@ internal sealed class OwnHost : IDisposable
     private readonly WebApplicationFactory<Program> factory;
 
     public OwnHost(string? package = null, params string[] overlays)
+        : this([
+            .. package is null ? [] : new[] { ("ConeService:Data:Path", package) },
+            .. overlays.Index().Select(o => ($"ConeService:Data:Overlays:{o.Index}", o.Item))])
+    {
+    }
+
+    public OwnHost(IEnumerable<(string Name, string Value)> settings)
     {
         factory = new WebApplicationFactory<Program>().WithWebHostBuilder(b =>
         {
-            if (package is not null) b.UseSetting("ConeService:Data:Path", package);
-            foreach (var (index, overlay) in overlays.Index()) b.UseSetting($"ConeService:Data:Overlays:{index}", overlay);
+            foreach (var (name, value) in settings) b.UseSetting(name, value);
             b.ConfigureLogging(l => l.AddProvider(Log));
         });
         Client = factory.CreateDefaultClient(new ContractHandler());

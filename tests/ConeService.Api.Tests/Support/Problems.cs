@@ -11,7 +11,9 @@ internal static class Problems
         var problem = await Api.Read(response, status);
         Assert.Equal("application/problem+json", response.Content.Headers.ContentType?.MediaType);
         Assert.Equal("no-store", response.Headers.CacheControl?.ToString());
-        Assert.Equal("/problems/" + type, problem.GetProperty("type").GetString());
+        // RFC 9457, 3.1.1: absolute, as what is relative depends on the address that was asked.
+        var page = new Uri(response.RequestMessage!.RequestUri!, "/problems/" + type);
+        Assert.Equal(page.AbsoluteUri, problem.GetProperty("type").GetString());
         Assert.Equal(status, problem.GetProperty("status").GetInt32());
         Assert.NotEmpty(problem.GetProperty("title").GetString()!);
         Assert.NotEmpty(problem.GetProperty("detail").GetString()!);

@@ -1,14 +1,19 @@
 using ConeService.Api.Http;
+using ConeService.Contract.Answers;
 
 namespace ConeService.Api.Features.Home;
 
 /// <summary>The page at the root: what the service is, and three questions to start with.</summary>
 internal static class HomePage
 {
-    public static void MapHome(this IEndpointRouteBuilder routes) => routes.MapRead("/", Get).WithQuery().ExcludeFromDescription();
+    public static void MapHome(this IEndpointRouteBuilder routes) =>
+        routes.MapRead("/", Get).WithQuery().WithName("getHome").WithSummary("Where to begin.")
+            .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).ExcludeFromDescription();
 
-    private static IResult Get(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("home", static r => HtmlPage.Render("ConeService", $"""
+    private static IResult Get(HttpContext context, SnapshotHolder snapshots)
+    {
+        Links.Describe(context);
+        return snapshots.Current.Prepare("home", static r => HtmlPage.Render("ConeService", $"""
         <h1>ConeService</h1>
         <p>Firing questions of a shared pottery studio, answered from published tables in which every value names its source.
         Data package {HtmlPage.Encode(r.Dataset.VersionId)}.</p>
@@ -18,11 +23,17 @@ internal static class HomePage
         {Example("/v1/temperatures/2232F/cone?rate=108F/h", "which cone a temperature reaches")}
         {Example("/cards/cone-6", "a card to embed in a course page")}
         </ul>
-        <p><a href="/docs">All addresses</a> · <a href="/openapi/v1.json">OpenAPI</a> · <a href="/v1/charts">Charts</a> ·
-        <a href="/v1/sources">Sources</a> · <a href="/problems">Problems</a></p>
+        <p>{Link(Links.Index, "Index")} · {Link(Links.Documentation, "All addresses")} ·
+        {Link(Links.Document, "OpenAPI")} · {Link("/v1/charts", "Charts")} · {Link("/v1/sources", "Sources")} ·
+        {Link("/problems", "Problems")}</p>
         <p class="small">Charts disagree by 5 to 20 °C and kilns by more: let a witness cone decide. Local codes and licensed practice
         decide on kilns, gas and ventilation.</p>
         """));
+    }
 
-    private static string Example(string address, string what) => $"<li><a href=\"{address}\">{address}</a>: {what}</li>";
+    private static string Example(string address, string what) =>
+        $"<li>{Link(address, address)}: {what}</li>";
+
+    private static string Link(string path, string text) =>
+        $"<a href=\"{HtmlPage.Encode(new Address(path))}\">{text}</a>";
 }

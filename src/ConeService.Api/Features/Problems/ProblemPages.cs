@@ -12,8 +12,10 @@ internal static class ProblemPages
 
     public static void MapProblemPages(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/problems", Index).WithQuery().ExcludeFromDescription();
-        routes.MapRead("/problems/{code}", One).WithQuery().ExcludeFromDescription();
+        routes.MapRead("/problems", Index).WithQuery().WithName("listProblems").WithSummary("What can go wrong.")
+            .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).ExcludeFromDescription();
+        routes.MapRead("/problems/{code}", One).WithQuery().WithName("getProblem").WithSummary("One kind of problem.")
+            .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).ExcludeFromDescription();
     }
 
     private static IResult Index(SnapshotHolder snapshots) => snapshots.Current.Prepare("problems", static _ => Page(Heading, $"""
@@ -25,7 +27,8 @@ internal static class ProblemPages
         """));
 
     private static string Entry(ProblemKind kind) =>
-        $"<li><a href=\"/problems/{kind.Code}\"><code>{kind.Code}</code></a> {HtmlPage.Encode(kind.Title)} ({kind.Status})</li>";
+        $"<li><a href=\"{HtmlPage.Encode(new Address("/problems/" + kind.Code))}\"><code>{kind.Code}</code></a> "
+        + $"{HtmlPage.Encode(kind.Title)} ({kind.Status})</li>";
 
     private static IResult One(string code, SnapshotHolder snapshots)
     {
@@ -37,11 +40,13 @@ internal static class ProblemPages
             <p>{HtmlPage.Encode(k.Meaning)}</p>
             <h2>{HtmlPage.Encode(Message.Of("problems.page.remedy"))}</h2>
             <p>{HtmlPage.Encode(k.Remedy)}</p>
-            <p>{Link("/problems", Message.Of("problems.page.all"))} · {Link("/docs", Message.Of("problems.page.addresses"))}</p>
+            <p>{Link("/problems", Message.Of("problems.page.all"))} ·
+            {Link(Links.Documentation, Message.Of("problems.page.addresses"))}</p>
             """));
     }
 
-    private static string Link(string address, Message text) => $"<a href=\"{address}\">{HtmlPage.Encode(text)}</a>";
+    private static string Link(string path, Message text) =>
+        $"<a href=\"{HtmlPage.Encode(new Address(path))}\">{HtmlPage.Encode(text)}</a>";
 
     private static PreparedBody Page(Message title, string body) => HtmlPage.Render(title.ToString(), body, Speech.Current.Language);
 

@@ -9,7 +9,8 @@ namespace ConeService.Api.Http.Problems;
 /// <param name="next">The rest of the pipeline.</param>
 /// <param name="logs">Makes the request log.</param>
 /// <param name="accepted">Tells what an address reads.</param>
-internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory logs, AcceptedTypes accepted)
+/// <param name="paths">Finds the address that was meant.</param>
+internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory logs, AcceptedTypes accepted, NearPaths paths)
 {
     private readonly ILogger log = logs.CreateLogger("ConeService.Requests");
 
@@ -53,7 +54,8 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
     private Finding Unrouted(HttpContext context)
     {
         var request = context.Request;
-        var path = request.Path.ToString();
+        var suffix = context.Features.Get<Suffix>();
+        var path = (suffix?.Path ?? request.Path).ToString();
         return context.Response.StatusCode switch
         {
             StatusCodes.Status405MethodNotAllowed => new(
@@ -66,10 +68,14 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
                     ? Message.Of("http.content-type-not-read", ("path", path), ("type", type))
                     : Message.Of("http.content-type-none-read", ("path", path)),
                 Message.Verbatim(accepted.At(request.Path)), Message.Of("http.curl-json")),
-            _ => new(
-                FindingCodes.NotFound, "path", path, Message.Of("http.no-such-path", ("path", path)), [Message.Of("http.every-address")]),
+            _ => NotFound(path, [.. paths.Find(request.Path.ToString()).Select(p => new Address(p + suffix?.Text).ToString())]),
         };
     }
+
+    private static Finding NotFound(string path, IReadOnlyList<string> near) => new(
+        FindingCodes.NotFound, "path", path, Message.Of("http.no-such-path", ("path", path)),
+        [.. Message.Verbatim(near), Message.Of("http.every-address")],
+        near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null);
 
     private static Finding Failed(HttpContext context) =>
         new(FindingCodes.InternalError, "", null, Message.Of("http.service-failed", ("trace", context.TraceIdentifier)), []);

@@ -1,6 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
+using Microsoft.Net.Http.Headers;
 
 namespace ConeService.Api.Http.Problems;
 
@@ -15,10 +16,16 @@ internal static class ProblemWriter
         var codes = findings.Select(f => f.Code).Distinct().ToList();
         var kind = ProblemKinds.Find(codes.Count == 1 ? codes[0] : FindingCodes.InvalidRequest)
             ?? throw new InvalidOperationException($"“{codes[0]}” is none of FindingCodes.");
-        var bytes = JsonBody.Bytes(new Problem($"/problems/{kind.Code}", kind.Title, kind.Status, Sentences(findings), findings));
+        // A relative type would be resolved against whatever was asked for (RFC 9457, 3.1.1).
+        var type = $"{context.RequestServices.GetRequiredService<ServiceAddress>().Root(context.Request)}/problems/{kind.Code}";
+        var problem = new Problem(type, kind.Title, kind.Status, Sentences(findings), findings);
+        var asPage = Negotiation.PrefersPage(context.Request);
+        var bytes = asPage ? ProblemPage.Bytes(problem) : JsonBody.Bytes(problem);
         var response = context.Response;
         response.StatusCode = kind.Status;
-        response.ContentType = MediaType + "; charset=utf-8";
+        response.ContentType = (asPage ? HtmlPage.MediaType : MediaType) + "; charset=utf-8";
+        response.Headers.Append(HeaderNames.Vary, HeaderNames.Accept);
+        Links.Describe(context);
         response.ContentLength = bytes.Length;
         response.Headers.CacheControl = "no-store";
         Language.Describe(response.Headers, Speech.Current);
@@ -31,7 +38,8 @@ internal static class ProblemWriter
     // What is wrong, what is allowed, the likely mistake.
     private static Message Sentences(IEnumerable<Finding> findings) => Message.Sentences(findings.SelectMany(SentencesOf));
 
-    private static IEnumerable<Message> SentencesOf(Finding finding)
+    /// <summary>What is wrong, what is allowed, and the likely mistake, of one finding.</summary>
+    public static IEnumerable<Message> SentencesOf(Finding finding)
     {
         yield return finding.Message;
         if (finding.Allowed.Count > 0) yield return Message.Of("http.allowed", ("allowed", finding.Allowed));
