@@ -10,16 +10,14 @@ internal sealed class ConeRankRule : IPackageRule
 {
     private static readonly IReadOnlyList<TypedTable> Ranked = [.. TypedTables.All.Where(t => t.Columns.Any(c => c.IsRank))];
 
-    public IReadOnlyList<string> Reads => ["cones"];
+    // By the text of the cone and not by the row of cones: what is wrong there is told there, and once.
+    public IReadOnlyList<string> Reads => [];
 
-    public IEnumerable<PackageFault> Check(PackageContent content)
-    {
-        var ranks = content.Rows(TypedTables.Cones).ToDictionary(c => c.Row.Id, c => c.Row.Position, StringComparer.Ordinal);
-        // A table with faults is passed over by itself: the others are judged nevertheless.
-        return Ranked.Where(t => content.Sound(t.Name)).SelectMany(t => Check(content.Tables[t.Name], t, ranks));
-    }
+    // A table with faults is passed over by itself: the others are judged nevertheless.
+    public IEnumerable<PackageFault> Check(PackageContent content) =>
+        Ranked.Where(t => content.Sound(t.Name)).SelectMany(t => Check(content.Tables[t.Name], t));
 
-    private static IEnumerable<PackageFault> Check(MergedTable table, TypedTable typed, Dictionary<string, decimal> ranks)
+    private static IEnumerable<PackageFault> Check(MergedTable table, TypedTable typed)
     {
         foreach (var column in typed.Columns.Where(c => typed.Columns.Any(r => r.IsRank && r.Name == Column.RankOf(c.Name))))
         {
@@ -27,7 +25,7 @@ internal sealed class ConeRankRule : IPackageRule
             var (cone, at) = (table.Schema.IndexOf(column.Name), table.Schema.IndexOf(rank));
             foreach (var (part, row) in table.Rows)
             {
-                decimal? expected = row.Values[cone] is string text ? ranks[text] : null;
+                decimal? expected = row.Values[cone] is string text ? ConeNumber.Parse(text)?.Position : null;
                 if ((decimal?)row.Values[at] == expected)
                     continue;
                 yield return new(part.Package, part.Schema.Path, row.Line, rank, FaultRules.ConeRank, string.Create(

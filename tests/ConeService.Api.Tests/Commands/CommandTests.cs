@@ -8,7 +8,7 @@ namespace ConeService.Api.Tests.Commands;
 /// <summary>The verbs of the host besides serving.</summary>
 public class CommandTests(Support.Api api)
 {
-    private const string Cone6At60 = "witness-self-supporting,6,60,1222,2232,orton-2016,corroborated,";
+    private const string Cone6At60 = "witness-self-supporting,6,6,60,1222,2232,orton-2016,corroborated,";
 
     [Fact]
     public void A_valid_package_is_told_by_its_version_and_checksum()
@@ -25,7 +25,7 @@ public class CommandTests(Support.Api api)
     public void A_broken_package_is_told_as_the_start_would_tell_it()
     {
         using var package = new PackageCopy();
-        package.Replace("end-points.csv", Cone6At60, "witness-self-supporting,6,60,1222,2232,nobody,corroborated,");
+        package.Replace("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1222,2232,nobody,corroborated,");
         var (exitCode, output) = Run(o => CheckData.Run([package.Directory], o));
         Assert.Equal(1, exitCode);
         Assert.Contains("nobody", output, StringComparison.Ordinal);
