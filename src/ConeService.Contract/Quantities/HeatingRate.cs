@@ -30,7 +30,7 @@ public readonly record struct HeatingRate(decimal CelsiusPerHour)
         rate = default;
         if (!QuantityText.TrySplit(text, out var number, out var unit))
         {
-            finding = new(
+            finding = AmbiguousNumber.Finding("", text) ?? new(
                 FindingCodes.RateUnreadable, "", text,
                 Message.Of("quantities.rate-unreadable", ("text", text)), Examples, QuantityText.LikelyMistake(text));
             return false;

@@ -46,7 +46,7 @@ public readonly record struct Temperature(decimal Celsius, decimal? GivenFahrenh
         finding = null;
         if (!QuantityText.TrySplit(text, out var number, out var unit))
         {
-            finding = new(
+            finding = AmbiguousNumber.Finding("", text) ?? new(
                 FindingCodes.TemperatureUnreadable, "", text, Message.Of("quantities.temperature-unreadable", ("text", text)), Examples,
                 QuantityText.LikelyMistake(text));
             return false;
