@@ -13,7 +13,7 @@ internal static class ScheduleEndpoints
     public static void MapSchedules(this IEndpointRouteBuilder routes)
     {
         routes.MapRead("/schedules", List).WithQuery("kind", "cone", "atmosphere")
-            .Describe("listSchedules", Tags.Schedules).Answers<ScheduleList>();
+            .Describe("listSchedules", Tags.Schedules).Answers<ScheduleList>(Csv.MediaType).Problems(406);
         routes.MapRead("/schedules/{schedule}", Detail).WithQuery("units")
             .Describe("getSchedule", Tags.Schedules).Answers<ScheduleDetail>().Problems(404);
         routes.MapPost("/schedules/{schedule}/fit", Fit).WithQuery()
@@ -30,11 +30,13 @@ internal static class ScheduleEndpoints
     /// all.</param>
     /// <param name="cone">A cone that the schedule can be fitted to. Left out: all.</param>
     /// <param name="atmosphere">The atmosphere in which the ware matures: oxidation, neutral or reduction. Left out: all.</param>
+    /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult List(string? kind, string? cone, string? atmosphere, SnapshotHolder snapshots) =>
+    internal static IResult List(string? kind, string? cone, string? atmosphere, HttpRequest request, SnapshotHolder snapshots) =>
         kind is null && cone is null && atmosphere is null
-        ? snapshots.Current.Prepare("schedules", static r => JsonBody.Cacheable(r.Schedules.List()))
-        : JsonBody.Cacheable(snapshots.Current.Reference.Schedules.List(kind, cone, atmosphere));
+        ? ListAnswer.Prepared(request, snapshots.Current, "schedules", static r => r.Schedules.List())
+        : ListAnswer.Made(
+            request, snapshots.Current.Reference.Schedules.List(kind, cone, atmosphere), () => snapshots.Current.Reference.Schedules.List());
 
     /// <summary>One schedule with its segments.</summary>
     /// <remarks>Every segment with rate, target, hold, purpose, atmosphere and vent, which of its figures were published, and its
