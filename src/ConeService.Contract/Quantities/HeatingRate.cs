@@ -28,9 +28,11 @@ public readonly record struct HeatingRate(decimal CelsiusPerHour)
     public static bool TryParse(string? text, out HeatingRate rate, out Finding? finding)
     {
         rate = default;
+        finding = AmbiguousNumber.Finding("", text);
+        if (finding is not null) return false;
         if (!QuantityText.TrySplit(text, out var number, out var unit))
         {
-            finding = AmbiguousNumber.Finding("", text) ?? new(
+            finding = new(
                 FindingCodes.RateUnreadable, "", text,
                 Message.Of("quantities.rate-unreadable", ("text", text)), Examples, QuantityText.LikelyMistake(text));
             return false;
