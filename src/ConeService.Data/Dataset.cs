@@ -26,6 +26,9 @@ public sealed class Dataset
     /// <summary>The tables as files: base package first, then the overlays.</summary>
     public required IReadOnlyList<ResourceSummary> Resources { get; init; }
 
+    /// <summary>What a maker of an overlay should look at although the package is valid: <see cref="PackageWarnings"/>.</summary>
+    public IReadOnlyList<PackageFault> Warnings { get; init; } = [];
+
     /// <summary>The bibliography, by id.</summary>
     public required IReadOnlyList<SourceRow> Sources { get; init; }
 

@@ -86,11 +86,12 @@ public sealed class ConeReference
 
     /// <summary>Answers a batch of conversions, each line by itself.</summary>
     /// <param name="request">The lines.</param>
-    /// <param name="place">Names the place of a member of a line, from the line's index, for its problems; null: JSON pointers.</param>
+    /// <param name="rows">Of a CSV the line of the file that each line stands in, by which problems name it; null for JSON, whose
+    /// problems are named by JSON pointers.</param>
     /// <exception cref="RefusedException">The request as a whole can't be answered.</exception>
-    public ConversionAnswer Convert(ConversionRequest request, Func<int, string, string>? place = null)
+    public ConversionAnswer Convert(ConversionRequest request, IReadOnlyList<long>? rows = null)
     {
         ConversionCheck.Require(request);
-        return converter.Convert(request, place ?? ((line, member) => FormattableString.Invariant($"/lines/{line}/{member}")));
+        return converter.Convert(request, rows);
     }
 }

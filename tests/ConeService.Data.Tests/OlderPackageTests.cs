@@ -11,6 +11,7 @@ public sealed class OlderPackageTests
     [Theory]
     [InlineData("1.3.0", 602, 0, 0)]
     [InlineData("1.4.0", 602, 30, 32)]
+    [InlineData("1.5.0", 602, 30, 32)]
     public void A_package_as_it_was_shipped_still_loads(string version, int endPoints, int templates, int kilnDefaults)
     {
         var dataset = DatasetLoader.Load(new ZipPackageFiles(ReleasedPackages.Path(version)));
@@ -19,7 +20,8 @@ public sealed class OlderPackageTests
         Assert.Equal(
             (endPoints, templates, kilnDefaults),
             (dataset.EndPoints.Count, dataset.ScheduleTemplates.Count, dataset.KilnDefaults.Count));
-        Assert.All(dataset.BendingEnergies, e => Assert.Null(e.Oddity));
+        // oddity came with 1.5.
+        Assert.Equal(version == "1.5.0", dataset.BendingEnergies.Any(e => e.Oddity is not null));
     }
 
     // Before 1.5 the answers asked the composition and the form.
@@ -47,7 +49,8 @@ public sealed class OlderPackageTests
         Version(version);
         WithoutLaterColumns(_scenario.Base);
 
-        AssertFaults(refused, FaultRules.TableFields, ["charts.reduction_sensitive", "charts.bends_later"]);
+        string[] ranks = version is "1.10.0" or "2.0.0" ? Ranks() : [];
+        AssertFaults(refused, FaultRules.TableFields, ["charts.reduction_sensitive", "charts.bends_later", .. ranks]);
     }
 
     [Theory]
@@ -109,6 +112,39 @@ public sealed class OlderPackageTests
 
         Assert.Equal((FaultRules.Enum, "charts.csv", 2, "reduction_sensitive"), (fault.Rule, fault.File, fault.Line, fault.Field));
     }
+
+    [Theory]
+    [InlineData("1.5.0", false)]
+    [InlineData("1.6.0", true)]
+    public void The_ranks_of_cones_may_be_absent_below_1_6_only(string version, bool refused)
+    {
+        Version(version);
+
+        AssertFaults(refused, FaultRules.TableFields, refused ? Ranks() : []);
+    }
+
+    [Fact]
+    public void An_overlay_may_give_ranks_or_leave_them_out()
+    {
+        _scenario.AddOverlay();
+        _scenario.AddOverlay("attic").Rank("end-points", "cone", "-5", "-4");
+        _scenario.Base.Rank("end-points", "cone", "-5", "-5", "-4", "-4");
+
+        Assert.Equal(8, _scenario.Load().EndPoints.Count);
+    }
+
+    // In the order of the tables of the code, which is that of the faults of one file.
+    private static string[] Ranks() =>
+    [
+        "end-points.cone_rank", "bending-energies.cone_rank", "processes.cone_min_rank", "processes.cone_max_rank",
+        "process-additions.cone_low_rank", "process-additions.cone_high_rank", "base-glazes.cone_min_rank", "base-glazes.cone_max_rank",
+        "temperature-limits.cone_low_rank", "temperature-limits.cone_high_rank", "firing-kinds.cone_min_rank",
+        "firing-kinds.cone_max_rank", "load-rules.cone_min_rank", "load-rules.cone_max_rank", "clay-bodies.bisque_cone_min_rank",
+        "clay-bodies.bisque_cone_max_rank", "clay-bodies.mature_cone_min_rank", "clay-bodies.mature_cone_best_rank",
+        "clay-bodies.mature_cone_max_rank", "glazes.cone_min_rank", "glazes.cone_best_rank", "glazes.cone_max_rank",
+        "schedule-templates.end_cone_rank", "schedule-templates.cone_min_rank", "schedule-templates.cone_max_rank",
+        "schedule-segments.target_cone_rank",
+    ];
 
     private static void WithoutLaterColumns(InMemoryPackage package)
     {

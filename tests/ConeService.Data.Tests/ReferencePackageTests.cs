@@ -1,4 +1,5 @@
 using System.Globalization;
+using CsvHelper;
 
 namespace ConeService.Data.Tests;
 
@@ -79,8 +80,8 @@ public sealed class ReferencePackageTests
     [Fact]
     public void Every_end_point_keeps_the_digits_that_were_printed()
     {
-        // The five leading cells are never quoted.
-        var printed = Lines("end-points").Select(l => string.Join(',', l.Split(',')[..5]));
+        // The six leading cells are never quoted; the third is the rank of the second.
+        var printed = Lines("end-points").Select(l => l.Split(',')).Select(c => string.Join(',', [.. c[..2], .. c[3..6]]));
 
         Assert.Equal(printed, Embedded.EndPoints.Select(e => string.Create(
             CultureInfo.InvariantCulture, $"{e.Chart},{e.Cone},{e.RateCelsiusPerHour},{e.Celsius},{e.Fahrenheit}")));
@@ -89,7 +90,7 @@ public sealed class ReferencePackageTests
     [Fact]
     public void Every_bending_energy_keeps_its_digits()
     {
-        var printed = Lines("bending-energies").Select(l => string.Join(',', l.Split(',')[..3]));
+        var printed = Lines("bending-energies").Select(l => l.Split(',')).Select(c => string.Join(',', [.. c[..2], c[3]]));
 
         Assert.Equal(printed, Embedded.BendingEnergies.Select(e => string.Create(
             CultureInfo.InvariantCulture, $"{e.Chart},{e.Cone},{e.ActivationEnergyKilojoulesPerMole}")));
@@ -100,6 +101,33 @@ public sealed class ReferencePackageTests
     {
         Assert.Equal((-6m, 16), Embedded.Cones.Where(c => c.Id == "06").Select(c => (c.Position, c.WholeStep!.Value)).Single());
         Assert.Equal((6m, 27), Embedded.Cones.Where(c => c.Id == "6").Select(c => (c.Position, c.WholeStep!.Value)).Single());
+    }
+
+    // Every file of the package as it stands, read without the code that is tried: 06 ranks -6, 05.5 ranks -5.5, 6 ranks 6.
+    [Fact]
+    public void Every_cone_of_every_table_has_its_signed_rank_beside_it()
+    {
+        var compared = 0;
+        foreach (var file in Directory.EnumerateFiles(Repository.DataDirectory, "*.csv"))
+        {
+            using var csv = CsvReader.FromText(File.ReadAllText(file), new CsvReaderOptions { Separator = ',', HasHeader = false });
+            Assert.True(csv.Read());
+            var header = Enumerable.Range(0, csv.FieldCount).Select(csv.GetString).ToList();
+            var ranks = header.Index().Where(h => h.Item.EndsWith("_rank", StringComparison.Ordinal)).ToList();
+            Assert.All(ranks, r => Assert.Equal(header[r.Index - 1] + "_rank", r.Item));
+            while (csv.Read())
+            {
+                foreach (var (place, _) in ranks)
+                {
+                    var cone = csv.GetString(place - 1).TrimEnd('a');
+                    Assert.Equal(cone.StartsWith('0') ? "-" + cone[1..] : cone, csv.GetString(place));
+                    compared++;
+                }
+            }
+        }
+
+        // 602 end points alone.
+        Assert.True(compared > 602);
     }
 
     [Fact]

@@ -60,7 +60,7 @@ public sealed class RenamedIdTests
         descriptor["resources"] = new JsonArray(glazes);
         overlay.Put("datapackage.json", descriptor.ToJsonString());
         overlay.Put("glazes.csv", Repository.Data("glazes.csv").Split('\n')[0] + "\n"
-            + "room-blue,room blue,glaze,5,6,7,oxidation,,refuse,,,glaze,bisqued,,Dry.,Runs.,low,,,,no,leach-test,,,,"
+            + "room-blue,room blue,glaze,5,5,6,6,7,7,oxidation,,refuse,,,glaze,bisqued,,Dry.,Runs.,low,,,,no,leach-test,,,,"
             + "caut08;copper-fume;caut11,common-practice,common-practice,common-practice,\n");
 
         var dataset = DatasetLoader.Load(new EmbeddedPackageFiles(), [overlay]);

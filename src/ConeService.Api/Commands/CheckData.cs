@@ -5,6 +5,7 @@ namespace ConeService.Api.Commands;
 
 /// <summary>
 /// <c>check-data [path] [--overlay path]…</c>: validates a package, a directory or a ZIP archive, as the service would at start.
+/// What it only warns of fails nothing.
 /// </summary>
 internal static class CheckData
 {
@@ -28,6 +29,7 @@ internal static class CheckData
             var dataset = DatasetLoader.Load(new DatasetOptions { Path = path, Overlays = overlays }, [FiringReference.Faults]);
             var (rows, tables) = (dataset.Resources.Sum(r => r.Rows), dataset.Resources.Count);
             output.WriteLine($"{dataset.Title} {dataset.VersionId} is valid: {rows} rows in {tables} tables, checksum {dataset.Checksum}.");
+            foreach (var warning in dataset.Warnings) output.WriteLine($"Warning: {warning}");
             return 0;
         }
         catch (InvalidPackageException invalid)

@@ -1,5 +1,5 @@
 using System.Globalization;
-using ConeService.Firing.Uploads;
+using ConeService.Contract.Cones;
 using CsvHelper;
 
 namespace ConeService.Api.Http;
@@ -9,10 +9,13 @@ internal static class Csv
 {
     public const string MediaType = "text/csv";
 
-    /// <summary>How a request body is read. Blank lines are reported by line number, so they are not passed over here.</summary>
-    public static CsvReaderOptions Reading { get; } = CsvReading.Options();
-
     /// <summary>How an answer is written: lines end in LF.</summary>
     public static CsvWriterOptions Writing { get; } =
         new() { HasHeader = false, NewLine = "\n", FormatProvider = CultureInfo.InvariantCulture };
+
+    /// <summary>A cone as a cell: <c>cone 06</c>, which a spreadsheet does not make the number 6 of; null for none.</summary>
+    public static string? Cone(string? cone) => cone is null ? null : "cone " + cone;
+
+    /// <summary>The same for what a caller sent; text that is no cone is left as it is.</summary>
+    public static string? ConeAsSent(string? text) => ConeSpelling.TryRead(text, out var cone, out _) ? Cone(cone.ToString()) : text;
 }

@@ -16,7 +16,11 @@ internal sealed class SnapshotHolder : IDisposable
             dataset => new Snapshot(dataset),
             failed: failure => log.LogError(
                 "The changed data package was refused; the one before stays in use. {Reason}", failure.Message));
-        holder.Subscribe(s => log.LogInformation("Data package {Version}, checksum {Checksum}", s.Dataset.VersionId, s.Dataset.Checksum));
+        holder.Subscribe(s =>
+        {
+            log.LogInformation("Data package {Version}, checksum {Checksum}", s.Dataset.VersionId, s.Dataset.Checksum);
+            foreach (var warning in s.Dataset.Warnings) log.LogWarning("{Package}: {Warning}", warning.Package, warning.ToString());
+        });
     }
 
     public Snapshot Current => holder.Current;

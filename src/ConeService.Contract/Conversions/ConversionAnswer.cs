@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Conversions;
 
@@ -8,7 +9,15 @@ namespace ConeService.Contract.Conversions;
 /// <param name="Answered">Number of lines with a result.</param>
 /// <param name="Refused">Number of lines with problems instead.</param>
 /// <param name="Lines">The lines.</param>
-public sealed record ConversionAnswer(string DatasetVersion, int Answered, int Refused, IReadOnlyList<ConversionResult> Lines);
+/// <param name="Warnings">What the sender of a CSV must look at; empty for JSON, which keeps text apart from numbers.</param>
+public sealed record ConversionAnswer(
+    string DatasetVersion, int Answered, int Refused, IReadOnlyList<ConversionResult> Lines, IReadOnlyList<ConversionWarning> Warnings);
+
+/// <summary>Something about an upload that its sender must know.</summary>
+/// <param name="Code">Stable kebab-case name of the kind of warning.</param>
+/// <param name="Message">What was found, and what to do about it.</param>
+/// <param name="Lines">The lines of the file that it concerns, counted from 1, the header being line 1; empty for the whole.</param>
+public sealed record ConversionWarning(string Code, Message Message, IReadOnlyList<long> Lines);
 
 /// <summary>One line answered.</summary>
 /// <param name="Line">Number of the line, from 1; in a CSV the header is not counted.</param>

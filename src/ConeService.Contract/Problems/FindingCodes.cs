@@ -155,6 +155,9 @@ public static class FindingCodes
     /// <summary>Not found.</summary>
     public const string NotFound = "not-found";
 
+    /// <summary>Decimals or thousands?</summary>
+    public const string NumberAmbiguous = "number-ambiguous";
+
     /// <summary>Not a number.</summary>
     public const string NumberExpected = "number-expected";
 

@@ -1,6 +1,6 @@
 namespace ConeService.Contract.Problems;
 
-/// <summary>Every code that a warning on a firing or its log can have. A warning is no problem: it comes with the answer.</summary>
+/// <summary>Every code that a warning on a firing, its log or an upload can have. A warning is no problem: it comes with the answer.</summary>
 public static class WarningCodes
 {
     /// <summary>A cone has no kinetics on the chart; its curve is that of the self-supporting cone, moved.</summary>
@@ -12,7 +12,7 @@ public static class WarningCodes
     /// <summary>The steps of the log are wide near its top.</summary>
     public const string CoarseSampling = "coarse-sampling";
 
-    /// <summary>Columns of the log were not read.</summary>
+    /// <summary>Columns of an upload were not read.</summary>
     public const string ColumnsIgnored = "columns-ignored";
 
     /// <summary>The cones between which the firing ended hardly differ at slow rates.</summary>
@@ -68,4 +68,7 @@ public static class WarningCodes
 
     /// <summary>The peak is one of the other unit.</summary>
     public const string UnitsLookWrong = "units-look-wrong";
+
+    /// <summary>No cone of an upload has a leading zero, although some could have lost theirs.</summary>
+    public const string ZerosLost = "zeros-lost";
 }

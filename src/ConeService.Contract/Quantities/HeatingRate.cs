@@ -28,6 +28,8 @@ public readonly record struct HeatingRate(decimal CelsiusPerHour)
     public static bool TryParse(string? text, out HeatingRate rate, out Finding? finding)
     {
         rate = default;
+        finding = AmbiguousNumber.Finding("", text);
+        if (finding is not null) return false;
         if (!QuantityText.TrySplit(text, out var number, out var unit))
         {
             finding = new(

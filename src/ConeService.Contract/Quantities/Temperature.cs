@@ -43,7 +43,8 @@ public readonly record struct Temperature(decimal Celsius, decimal? GivenFahrenh
     public static bool TryParse(string? text, out Temperature temperature, out Finding? finding)
     {
         temperature = default;
-        finding = null;
+        finding = AmbiguousNumber.Finding("", text);
+        if (finding is not null) return false;
         if (!QuantityText.TrySplit(text, out var number, out var unit))
         {
             finding = new(

@@ -14,6 +14,12 @@ internal sealed record Column(string Name, FieldType Type, bool Required)
     /// <summary>The minor version of the package that brought the column; null when it was there from the start.</summary>
     public Version? Since { get; init; }
 
+    /// <summary>True for the rank of a cone, which stands beside it and never in a key.</summary>
+    public bool IsRank { get; init; }
+
+    /// <summary>Name of the column that holds the rank of the cone in another.</summary>
+    public static string RankOf(string cone) => cone + "_rank";
+
     /// <summary>The cell of a row that was written before the column was there, from its other cells by name.</summary>
     public Func<Func<string, string>, string> Absent { get; init; } = static _ => "";
 

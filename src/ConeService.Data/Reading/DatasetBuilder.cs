@@ -16,6 +16,7 @@ internal static class DatasetBuilder
             ChangeLog = basePackage.ChangeLog!,
             Checksum = PackageChecksum.OfPackages(content.Packages.Select(p => p.Snapshot)),
             Resources = [.. content.Packages.SelectMany(p => Resources(p, content))],
+            Warnings = [.. LostZeros.Of(content)],
             Sources = Rows(content, TypedTables.Sources),
             Citations = CitationIndex.Of(content),
             Cones = Rows(content, TypedTables.Cones),

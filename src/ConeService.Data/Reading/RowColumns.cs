@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ConeService.Data;
 
 /// <summary>
@@ -72,6 +74,25 @@ internal sealed class RowColumns
 
     public string? OptionalReference(string name, string table) => Declares(name, FieldType.String, false, table) ? null : (string?)Next();
 
+    /// <summary>
+    /// A cone and, since 1.6, its rank in a column of its own beside it. A row carries the cone alone: the rank says the same once
+    /// more, for whoever joins or sorts the file (<see cref="ConeRankRule"/>).
+    /// </summary>
+    public string Cone(string name)
+    {
+        var cone = Reference(name, "cones");
+        Since(1, 6, absent: RankOf(name, "0")).Rank(name, required: true);
+        return cone;
+    }
+
+    /// <summary>The same, where the cone may be blank: so is its rank then.</summary>
+    public string? OptionalCone(string name)
+    {
+        var cone = OptionalReference(name, "cones");
+        Since(1, 6, absent: RankOf(name, "")).Rank(name, required: false);
+        return cone;
+    }
+
     /// <summary>Ids of rows of another table, at least one.</summary>
     public IReadOnlyList<string> ReferenceList(string name, string table) =>
         Declares(name, FieldType.List, true, table) ? [] : (string[])Next()!;
@@ -107,6 +128,18 @@ internal sealed class RowColumns
     public string Source() => Reference("source", "sources");
 
     public Confidence Confidence(string name = "confidence") => Word<Confidence>(name);
+
+    // What is no cone is a fault of the cone's own cell; its rank must not be a second one.
+    private static Func<Func<string, string>, string> RankOf(string name, string otherwise) => cell =>
+        ConeNumber.Parse(cell(name))?.Position.ToString(CultureInfo.InvariantCulture) ?? otherwise;
+
+    private void Rank(string name, bool required)
+    {
+        if (Declares(Column.RankOf(name), FieldType.Number, required))
+            _declared![^1] = _declared[^1] with { IsRank = true };
+        else
+            _next++;
+    }
 
     private T[] Words<T>()
         where T : struct, Enum

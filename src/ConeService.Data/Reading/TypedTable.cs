@@ -11,7 +11,7 @@ internal abstract class TypedTable(string name, Version? since, int keyFields, I
 
     public IReadOnlyList<Column> Columns { get; } = columns;
 
-    private IEnumerable<string> Key => Columns.Take(keyFields).Select(c => c.Name);
+    private IEnumerable<string> Key => Columns.Where(c => !c.IsRank).Take(keyFields).Select(c => c.Name);
 
     /// <summary>Whether a package of this version may do without the table, having been written before it.</summary>
     public bool MayBeAbsent(Version? version) => version < since;

@@ -32,7 +32,7 @@ internal static partial class TypedTables
     public static TypedTable<ProcessRow> Processes { get; } = new("processes", since: new(1, 3), keyFields: 1, r => new(
         r.Text("id"), r.Text("process"), r.WordList<ProcessKiln>("kilns"), r.OptionalText("kiln_note"),
         r.OptionalWordList("atmospheres", Atmospheres.OfFirings), r.Text("atmosphere_note"),
-        r.OptionalReference("cone_min", "cones"), r.OptionalReference("cone_max", "cones"), r.Word<Porosity>("porosity"),
+        r.OptionalCone("cone_min"), r.OptionalCone("cone_max"), r.Word<Porosity>("porosity"),
         r.Word<WareAnswer>("watertight"), r.OptionalText("watertight_note"), r.Word<ProcessFoodContact>("food_contact"),
         r.OptionalText("food_contact_note"), r.Word<WareAnswer>("microwave"), r.Word<WareAnswer>("dishwasher"),
         r.OptionalText("care_note"), r.OptionalInteger("firings_min"), r.OptionalInteger("firings_max"),
@@ -43,7 +43,7 @@ internal static partial class TypedTables
     public static TypedTable<ProcessAdditionRow> ProcessAdditions { get; } = new(
         "process-additions", since: new(1, 3), keyFields: 2, r => new(
         r.Reference("process", "processes"), r.Text("material"), r.Text("when"), r.OptionalNumber("celsius_low"),
-        r.OptionalNumber("celsius_high"), r.OptionalReference("cone_low", "cones"), r.OptionalReference("cone_high", "cones"),
+        r.OptionalNumber("celsius_high"), r.OptionalCone("cone_low"), r.OptionalCone("cone_high"),
         r.SourceList(), r.Confidence(), r.OptionalText("note")));
 
     private static IReadOnlyList<TypedTable> Practice =>

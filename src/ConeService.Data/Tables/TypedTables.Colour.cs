@@ -9,7 +9,7 @@ internal static partial class TypedTables
 
     public static TypedTable<BaseGlazeRow> BaseGlazes { get; } = new("base-glazes", since: new(1, 3), keyFields: 1, r => new(
         r.Text("id"), r.Text("name"), r.Text("description"), r.OptionalList("contains"),
-        r.OptionalReference("cone_min", "cones"), r.OptionalReference("cone_max", "cones"), r.OptionalList("aliases"),
+        r.OptionalCone("cone_min"), r.OptionalCone("cone_max"), r.OptionalList("aliases"),
         r.OptionalReferenceList("cautions", "cautions"), r.SourceList(), r.Confidence(), r.OptionalText("note")));
 
     public static TypedTable<ColorantRow> Colorants { get; } = new("colorants", since: new(1, 3), keyFields: 1, r => new(
@@ -24,7 +24,7 @@ internal static partial class TypedTables
     public static TypedTable<TemperatureLimitRow> TemperatureLimits { get; } = new(
         "temperature-limits", since: new(1, 3), keyFields: 1, r => new(
         r.Text("id"), r.Reference("colorant", "colorants"), r.Word<TemperatureLimitKind>("kind"),
-        r.OptionalReference("cone_low", "cones"), r.OptionalReference("cone_high", "cones"), r.OptionalNumber("celsius_low"),
+        r.OptionalCone("cone_low"), r.OptionalCone("cone_high"), r.OptionalNumber("celsius_low"),
         r.OptionalNumber("celsius_high"), r.Text("effect"), r.SourceList(), r.Confidence(), r.OptionalText("note")));
 
     public static TypedTable<ColourNoteRow> ColourNotes { get; } = new("colour-notes", since: new(1, 3), keyFields: 1, r => new(

@@ -10,15 +10,15 @@ internal static partial class TypedTables
     public static TypedTable<FiringKindRow> FiringKinds { get; } = new("firing-kinds", since: new(1, 2), keyFields: 1, r => new(
         r.Word<FiringKind>("id"), r.Text("name"), r.WordList<KilnHeat>("kiln_heats"),
         r.WordList("atmospheres", Atmospheres.OfFirings), r.Word<ReasonSeverity>("wrong_atmosphere"),
-        r.OptionalText("wrong_atmosphere_effect"), r.Reference("cone_min", "cones"), r.Reference("cone_max", "cones"),
+        r.OptionalText("wrong_atmosphere_effect"), r.Cone("cone_min"), r.Cone("cone_max"),
         r.WordList<PieceState>("takes"), r.Word<YesNo>("first_fire"), r.Word<WareFood>("food"), r.Text("takes_in"),
         r.Text("does_to_others"), r.ReferenceList("cautions", "cautions"), r.SourceList(), r.Confidence(),
         r.OptionalText("note")));
 
     public static TypedTable<LoadRuleRow> LoadRules { get; } = new("load-rules", since: new(1, 2), keyFields: 1, r => new(
         r.Text("id"), r.Text("topic"), r.Text("rule"), r.Word<RuleSeverity>("severity"), r.OptionalNumber("value_min"),
-        r.OptionalNumber("value_max"), r.OptionalText("unit"), r.OptionalReference("cone_min", "cones"),
-        r.OptionalReference("cone_max", "cones"), r.List("applies_to"), r.OptionalWordList<ReasonCode>("reason_codes"),
+        r.OptionalNumber("value_max"), r.OptionalText("unit"), r.OptionalCone("cone_min"),
+        r.OptionalCone("cone_max"), r.List("applies_to"), r.OptionalWordList<ReasonCode>("reason_codes"),
         r.OptionalText("rationale"), r.SourceList(), r.Confidence(), r.OptionalText("note")));
 
     private static IReadOnlyList<TypedTable> Loads => [KilnHeats, FiringKinds, LoadRules];

@@ -4,9 +4,9 @@ namespace ConeService.Data;
 internal static partial class TypedTables
 {
     public static TypedTable<ClayBodyRow> ClayBodies { get; } = new("clay-bodies", since: new(1, 2), keyFields: 1, r => new(
-        r.Text("id"), r.Text("name"), r.OptionalText("description"), r.Reference("bisque_cone_min", "cones"),
-        r.Reference("bisque_cone_max", "cones"), r.OptionalReference("mature_cone_min", "cones"),
-        r.OptionalReference("mature_cone_best", "cones"), r.OptionalReference("mature_cone_max", "cones"),
+        r.Text("id"), r.Text("name"), r.OptionalText("description"), r.Cone("bisque_cone_min"),
+        r.Cone("bisque_cone_max"), r.OptionalCone("mature_cone_min"),
+        r.OptionalCone("mature_cone_best"), r.OptionalCone("mature_cone_max"),
         r.Word<FirstStep>("first_step"), r.OptionalNumber("warp_cones_over_best"), r.OptionalNumber("bloat_cones_over_best"),
         r.OptionalNumber("slump_cones_over_best"), r.OptionalNumber("melt_cones_over_best"),
         r.OptionalNumber("bloat_cones_sooner_in_reduction"), r.Text("underfired"), r.Text("overfired"), r.OptionalText("shelf"),
@@ -18,8 +18,8 @@ internal static partial class TypedTables
         r.OptionalText("note")));
 
     public static TypedTable<GlazeRow> Glazes { get; } = new("glazes", since: new(1, 2), keyFields: 1, r => new(
-        r.Text("id"), r.Text("name"), r.Word<CoatKind>("kind"), r.Reference("cone_min", "cones"),
-        r.OptionalReference("cone_best", "cones"), r.OptionalReference("cone_max", "cones"),
+        r.Text("id"), r.Text("name"), r.Word<CoatKind>("kind"), r.Cone("cone_min"),
+        r.OptionalCone("cone_best"), r.OptionalCone("cone_max"),
         r.WordList("atmospheres", Atmospheres.OfFirings), r.OptionalText("atmosphere_note"),
         r.Word<ReasonSeverity>("wrong_atmosphere"), r.OptionalText("wrong_atmosphere_effect"),
         r.OptionalReference("alternative", "glazes"), r.WordList<FiringKind>("fired_in"), r.WordList<PieceState>("applied_on"),

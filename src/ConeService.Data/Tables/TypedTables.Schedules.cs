@@ -5,8 +5,8 @@ internal static partial class TypedTables
 {
     public static TypedTable<ScheduleTemplateRow> ScheduleTemplates { get; } = new(
         "schedule-templates", since: new(1, 4), keyFields: 1, r => new(
-        r.Text("id"), r.Text("title"), r.Word<FiringKind>("kind"), r.OptionalReference("end_cone", "cones"),
-        r.OptionalReference("cone_min", "cones"), r.OptionalReference("cone_max", "cones"),
+        r.Text("id"), r.Text("title"), r.Word<FiringKind>("kind"), r.OptionalCone("end_cone"),
+        r.OptionalCone("cone_min"), r.OptionalCone("cone_max"),
         r.OptionalWord<Confidence>("range_confidence"), r.Word("atmosphere", Atmospheres.OfFirings),
         r.WordList<KilnHeat>("kiln_heats"), r.WordList<PieceState>("takes"), r.OptionalNumber("thickness_max_millimetres"),
         r.OptionalNumber("hours_min"), r.OptionalNumber("hours_max"), r.OptionalText("hours_note"), r.SourceList(),
@@ -16,7 +16,7 @@ internal static partial class TypedTables
         "schedule-segments", since: new(1, 4), keyFields: 2, r => new(
         r.Reference("schedule", "schedule-templates"), r.Integer("number"), r.Word<FiringStage>("stage"),
         r.OptionalNumber("rate_celsius_per_hour"), r.OptionalNumber("target_celsius"),
-        r.OptionalReference("target_cone", "cones"), r.OptionalNumber("target_below_celsius"), r.Number("hold_minutes"),
+        r.OptionalCone("target_cone"), r.OptionalNumber("target_below_celsius"), r.Number("hold_minutes"),
         r.Text("purpose"), r.Word("atmosphere", Atmospheres.OfFirings), r.OptionalText("atmosphere_note"),
         r.Word<VentSetting>("vent"), r.OptionalText("vent_note"), r.OptionalWordList<PublishedField>("published_fields"),
         r.SourceList(), r.Confidence(), r.OptionalText("note")));

@@ -19,7 +19,7 @@ internal static partial class TypedTables
         r.Source(), r.Confidence(), r.OptionalText("note")));
 
     public static TypedTable<EndPointRow> EndPoints { get; } = new("end-points", keyFields: 3, r => new(
-        r.Reference("chart", "charts"), r.Reference("cone", "cones"), r.OptionalNumber("rate_celsius_per_hour"),
+        r.Reference("chart", "charts"), r.Cone("cone"), r.OptionalNumber("rate_celsius_per_hour"),
         r.Number("celsius"), r.OptionalNumber("fahrenheit"), r.Source(), r.Confidence(), r.OptionalText("note")));
 
     public static TypedTable<ConeFactRow> ConeFacts { get; } = new("cone-facts", keyFields: 1, r => new(
@@ -27,7 +27,7 @@ internal static partial class TypedTables
         r.OptionalNumber("value_high"), r.OptionalText("unit"), r.SourceList(), r.Confidence(), r.OptionalText("note")));
 
     public static TypedTable<BendingEnergyRow> BendingEnergies { get; } = new("bending-energies", keyFields: 2, r => new(
-        r.Reference("chart", "charts"), r.Reference("cone", "cones"), r.Number("activation_energy_kilojoules_per_mole"),
+        r.Reference("chart", "charts"), r.Cone("cone"), r.Number("activation_energy_kilojoules_per_mole"),
         r.Since(1, 5).OptionalWord<ConeOddity>("oddity"), r.Source(), r.Confidence(), r.OptionalText("note")));
 
     public static TypedTable<CorrectionRow> Corrections { get; } = new("corrections", keyFields: 3, r => new(

@@ -146,6 +146,9 @@ public static class FaultRules
     /// <summary>A cone range does not rise, is given in part, or leaves the scale 022 … 14.</summary>
     public const string ConeRange = "cone-range";
 
+    /// <summary>The rank beside a cone is not the position of that cone.</summary>
+    public const string ConeRank = "cone-rank";
+
     /// <summary>A body's steps over its best cone do not rise, or have nothing to count from.</summary>
     public const string OverfireSteps = "overfire-steps";
 

@@ -24,6 +24,7 @@ internal static class PackageValidator
         new KilnMaterialRule(),
         new KilnSizeRule(),
         new ConeRangeRule(),
+        new ConeRankRule(),
         new OverfireStepsRule(),
         new DisagreementConcernsRule(),
         new RangeOrderRule(),

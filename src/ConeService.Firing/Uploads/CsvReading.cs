@@ -11,12 +11,13 @@ public static class CsvReading
     /// </summary>
     /// <param name="separator">What stands between cells: comma, semicolon or tab.</param>
     /// <param name="longestRow">Longest row, bytes, that a stream is buffered for; null without a limit.</param>
-    public static CsvReaderOptions Options(char separator = ',', int? longestRow = null) => new()
+    /// <param name="trim">False where cells are handed on: RFC 4180 counts blanks as part of a cell.</param>
+    public static CsvReaderOptions Options(char separator = ',', int? longestRow = null, bool trim = true) => new()
     {
         Separator = separator,
         HasHeader = false,
         SkipEmptyLines = false,
-        TrimWhitespace = true,
+        TrimWhitespace = trim,
         TrackLineNumbers = true,
         MaxRecordSize = longestRow,
         MalformedData = CsvMalformedDataHandling.Throw,

@@ -8,7 +8,7 @@ namespace ConeService.Api.Tests.Commands;
 /// <summary>The verbs of the host besides serving.</summary>
 public class CommandTests(Support.Api api)
 {
-    private const string Cone6At60 = "witness-self-supporting,6,60,1222,2232,orton-2016,corroborated,";
+    private const string Cone6At60 = "witness-self-supporting,6,6,60,1222,2232,orton-2016,corroborated,";
 
     [Fact]
     public void A_valid_package_is_told_by_its_version_and_checksum()
@@ -25,10 +25,25 @@ public class CommandTests(Support.Api api)
     public void A_broken_package_is_told_as_the_start_would_tell_it()
     {
         using var package = new PackageCopy();
-        package.Replace("end-points.csv", Cone6At60, "witness-self-supporting,6,60,1222,2232,nobody,corroborated,");
+        package.Replace("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1222,2232,nobody,corroborated,");
         var (exitCode, output) = Run(o => CheckData.Run([package.Directory], o));
         Assert.Equal(1, exitCode);
         Assert.Contains("nobody", output, StringComparison.Ordinal);
+    }
+
+    // Bodies whose cones all came without a zero: what a spreadsheet leaves of 06. It is valid, and told.
+    [Fact]
+    public void An_overlay_that_lost_its_zeros_is_valid_and_warned_of()
+    {
+        using var package = new PackageCopy();
+        using var overlay = new Overlay("shed").With("end-points").With("bending-energies")
+            .With("glazes", "shed-blue,shed blue,glaze,5,6,6,oxidation,,review,,,glaze,bisqued,,Dry.,,low,,,,no,leach-test,,,,,common-practice,"
+                + "common-practice,common-practice,");
+        var (exitCode, output) = Run(o => CheckData.Run([package.Directory, "--overlay", overlay.Directory], o));
+        Assert.Equal(0, exitCode);
+        Assert.Contains("Warning: glazes.csv, field cone_min, cone_best, cone_max: ", output, StringComparison.Ordinal);
+        Assert.Contains("lines 2 ", output, StringComparison.Ordinal);
+        Assert.Contains("(rule lost-zeros)", output, StringComparison.Ordinal);
     }
 
     [Theory]

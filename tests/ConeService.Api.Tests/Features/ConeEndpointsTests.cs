@@ -99,7 +99,7 @@ public class ConeEndpointsTests(Support.Api api)
     {
         var lines = await File.ReadAllLinesAsync(Path.Combine(AppContext.BaseDirectory, "data/end-points.csv"), Support.Api.Cancel);
         var printed = lines.Skip(1).Select(l => l.Split(','))
-            .Select(c => (Chart: c[0], Cone: c[1], Rate: c[2], Celsius: c[3], Fahrenheit: c[4], Source: c[5], Confidence: c[6])).ToList();
+            .Select(c => (Chart: c[0], Cone: c[1], Rate: c[3], Celsius: c[4], Fahrenheit: c[5], Source: c[6], Confidence: c[7])).ToList();
         foreach (var chart in printed.Select(p => p.Chart).Distinct())
         {
             var detail = await api.Json("/v1/charts/" + chart);

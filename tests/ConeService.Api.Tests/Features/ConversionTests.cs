@@ -52,8 +52,8 @@ public class ConversionTests(Support.Api api)
         var lines = (await response.Content.ReadAsStringAsync(Support.Api.Cancel)).TrimEnd('\n').Split('\n');
         Assert.Equal(6, lines.Length);
         Assert.StartsWith("line,cone,temperature,rate,chart,celsius,fahrenheit,reached,next,fraction", lines[0], StringComparison.Ordinal);
-        Assert.StartsWith("1,06,,60C/h,,998,1828,", lines[1], StringComparison.Ordinal);
-        Assert.StartsWith("2,,2232F,108F/h,witness-self-supporting,1222.2222,2232,6,7,0,", lines[2], StringComparison.Ordinal);
+        Assert.StartsWith("1,cone 06,,60C/h,,998,1828,", lines[1], StringComparison.Ordinal);
+        Assert.StartsWith("2,,2232F,108F/h,witness-self-supporting,1222.2222,2232,cone 6,cone 7,0,", lines[2], StringComparison.Ordinal);
         Assert.Contains(",cone-zero,", lines[3], StringComparison.Ordinal);
         Assert.Contains(",rate-unit-missing,", lines[4], StringComparison.Ordinal);
         Assert.Contains("chart-unknown", lines[5], StringComparison.Ordinal);
@@ -69,8 +69,9 @@ public class ConversionTests(Support.Api api)
     }
 
     [Theory]
-    [InlineData("cone;rate\n6;60C/h\n", "csv-headers")]
-    [InlineData("cone,ramp\n6,60C/h\n", "csv-headers")]
+    [InlineData("cone,\n6,60C/h\n", "csv-headers")]
+    [InlineData("kegel,ramp\n6,60C/h\n", "csv-headers")]
+    [InlineData("cone;rate\n6;60C/h;extra\n", "csv-malformed")]
     [InlineData("rate,chart\n60C/h,small\n", "csv-headers")]
     [InlineData("cone,cone\n6,6\n", "csv-headers")]
     [InlineData("", "empty-request")]

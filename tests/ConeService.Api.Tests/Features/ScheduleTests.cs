@@ -120,7 +120,7 @@ public class ScheduleTests(Support.Api api)
 
             foreach (var (column, member) in Words)
                 Assert.Equal(segment.GetProperty(member).GetString(), row[column]);
-            Assert.Equal((schedule, fit.GetProperty("cone").GetString()), (row["schedule"], row["cone"]));
+            Assert.Equal((schedule, "cone " + fit.GetProperty("cone").GetString()), (row["schedule"], row["cone"]));
         }
 
         Assert.True(parser.EndOfData);

@@ -11,16 +11,16 @@ public class DrillTests
     private const string Chart = "drill-2026";
     private const string ChartRow = Chart + ",Drill chart,large,regular,yes,no,common-practice,common-practice,\n";
     private const string EndPoints =
-        Chart + ",5,60,1190,,common-practice,common-practice,\n"
-        + Chart + ",6,60,1217,,common-practice,common-practice,\n"
-        + Chart + ",7,60,1239,,common-practice,common-practice,\n";
+        Chart + ",5,5,60,1190,,common-practice,common-practice,\n"
+        + Chart + ",6,6,60,1217,,common-practice,common-practice,\n"
+        + Chart + ",7,7,60,1239,,common-practice,common-practice,\n";
 
     [Fact]
     public async Task A_chart_is_rows_and_every_address_has_it()
     {
         using var package = new PackageCopy();
         package.Replace("charts.csv", "nbs-1926,Standard", ChartRow + "nbs-1926,Standard");
-        package.Replace("end-points.csv", "\nnbs-1926,022,20,", "\n" + EndPoints + "nbs-1926,022,20,");
+        package.Replace("end-points.csv", "\nnbs-1926,022,-22,20,", "\n" + EndPoints + "nbs-1926,022,-22,20,");
         using var host = new OwnHost(package.Directory);
 
         var charts = (await Json(host, "/v1/charts")).GetProperty("charts").EnumerateArray();

@@ -35,6 +35,11 @@ internal static class OverlayCases
             o.EditField("end-points", "rate_celsius_per_hour", f => f["constraints"]!["maximum"] = 9999);
             o.Replace("end-points.csv", "04,60,", "04,700,");
         }),
+        new("a_rank_of_another_cone", FaultRules.ConeRank, "end-points.csv", 3, "cone_rank", s =>
+        {
+            s.Base.Rank("end-points", "cone", "-5", "-5", "-4", "-4");
+            s.AddOverlay().Rank("end-points", "cone", "-5", "4");
+        }) { Package = "north-shed" },
         Overlay("a_version_of_the_overlay_that_is_not_semantic", FaultRules.VersionInChangelog, "datapackage.json", null, "version",
             o => o.EditDescriptor(j => j["version"] = "two")),
         Overlay("an_overlay_change_log_with_another_version", FaultRules.VersionInChangelog, "CHANGELOG.md", 1, null,

@@ -23,9 +23,12 @@ internal static class EarlierPackage
     /// <summary>Tables that came with 1.5.</summary>
     public static IReadOnlyList<string> LaterTables { get; } = ["renamed-ids", "messages"];
 
-    /// <summary>Columns that came with 1.5, with their table.</summary>
+    /// <summary>Columns that came with 1.5, with their table; the ranks of cones came with 1.6.</summary>
     public static IReadOnlyList<(string Table, string Field)> LaterColumns { get; } =
         [("charts", "reduction_sensitive"), ("charts", "bends_later"), ("bending-energies", "oddity")];
+
+    private static bool IsLater(string table, string field) =>
+        LaterColumns.Contains((table, field)) || field.EndsWith("_rank", StringComparison.Ordinal);
 
     public static InMemoryPackage Create()
     {
@@ -40,7 +43,7 @@ internal static class EarlierPackage
             var (name, path) = ((string)table!["name"]!, (string)table["path"]!);
             var schema = table["schema"]!;
             var lines = Repository.Data(path).TrimEnd('\n').Split('\n');
-            var kept = Cells(lines[0]).Index().Where(c => !LaterColumns.Contains((name, c.Item))).Select(c => c.Index).ToList();
+            var kept = Cells(lines[0]).Index().Where(c => !IsLater(name, c.Item)).Select(c => c.Index).ToList();
             var described = schema["fields"]!.AsArray();
             foreach (var place in Enumerable.Range(0, described.Count).Except(kept).OrderDescending())
                 described.RemoveAt(place);

@@ -48,6 +48,34 @@ internal sealed class InMemoryPackage(string label) : IPackageFiles
     public void EditField(string table, string field, Action<JsonNode> edit) =>
         EditTable(table, json => edit(json["schema"]!["fields"]!.AsArray().Single(f => (string?)f!["name"] == field)!));
 
+    /// <summary>Takes the ranks of cones out of the description of a table.</summary>
+    /// <returns>A copy that belongs to no package.</returns>
+    public static JsonNode DropRanks(JsonNode table)
+    {
+        var fields = table["schema"]!["fields"]!.AsArray();
+        foreach (var rank in fields.Where(f => ((string)f!["name"]!).EndsWith("_rank", StringComparison.Ordinal)).ToList()) fields.Remove(rank);
+        return table.DeepClone();
+    }
+
+    /// <summary>Puts the rank beside a cone that has none yet: a field of the reference package, and a cell in every row.</summary>
+    /// <param name="table">Name of the table.</param>
+    /// <param name="cone">The field that holds the cone.</param>
+    /// <param name="ranks">The cells, one a row; no cell of the table may have quotation marks.</param>
+    public void Rank(string table, string cone, params string[] ranks)
+    {
+        var place = 0;
+        EditTable(table, t =>
+        {
+            var fields = t["schema"]!["fields"]!.AsArray();
+            place = fields.Select(f => (string?)f!["name"]).ToList().IndexOf(cone) + 1;
+            fields.Insert(place, Table(JsonNode.Parse(Repository.Data(Descriptor))!, table)["schema"]!["fields"]!.AsArray()
+                .Single(f => (string?)f!["name"] == cone + "_rank")!.DeepClone());
+        });
+        var lines = Text(table + ".csv").TrimEnd('\n').Split('\n')
+            .Zip([cone + "_rank", .. ranks], (line, cell) => string.Join(',', line.Split(',')[..place].Append(cell).Concat(line.Split(',')[place..])));
+        Put(table + ".csv", string.Join('\n', lines) + "\n");
+    }
+
     public static JsonNode Table(JsonNode package, string table) =>
         package["resources"]!.AsArray().Single(r => (string?)r!["name"] == table)!;
 }

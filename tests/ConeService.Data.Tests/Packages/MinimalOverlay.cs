@@ -10,7 +10,7 @@ internal static class MinimalOverlay
         var package = new InMemoryPackage(name);
         var resources = new JsonArray();
         foreach (var table in new[] { "sources", "charts", "end-points" })
-            resources.Add(InMemoryPackage.Table(JsonNode.Parse(Repository.Data("datapackage.json"))!, table).DeepClone());
+            resources.Add(InMemoryPackage.DropRanks(InMemoryPackage.Table(JsonNode.Parse(Repository.Data("datapackage.json"))!, table)));
         package.Put("datapackage.json",
             new JsonObject { ["name"] = name, ["version"] = version, ["resources"] = resources }.ToJsonString());
         package.Put("sources.csv", $"""

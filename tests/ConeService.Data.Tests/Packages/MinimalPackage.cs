@@ -6,6 +6,7 @@ namespace ConeService.Data.Tests;
 
 /// <summary>
 /// The least package that is valid: the schema of the reference package with a handful of rows of its own.
+/// The ranks of cones, which came with 1.6, are left out as its version 1.0.0 may; <see cref="InMemoryPackage.Rank"/> adds them.
 /// A table that the schema gains later starts here with its header alone.
 /// </summary>
 internal static class MinimalPackage
@@ -15,15 +16,14 @@ internal static class MinimalPackage
         var package = new InMemoryPackage("in-memory");
         var json = JsonNode.Parse(Repository.Data("datapackage.json"))!;
         json["name"] = "minimal";
-        package.Put("datapackage.json", json.ToJsonString());
         foreach (var table in json["resources"]!.AsArray())
         {
+            InMemoryPackage.DropRanks(table!);
             var header = string.Join(',', table!["schema"]!["fields"]!.AsArray().Select(f => (string?)f!["name"]));
             package.Put((string)table["path"]!, header + "\n" + Rows((string)table["name"]!));
         }
 
         package.Put("CHANGELOG.md", "# Changes\n\n## 1.0.0 - 2026-01-01\n\n- First.\n");
-        json = JsonNode.Parse(package.Text("datapackage.json"))!;
         json["version"] = "1.0.0";
         package.Put("datapackage.json", json.ToJsonString());
         return package;

@@ -45,6 +45,30 @@ public class LogTests
         Assert.Equal(60.5, log.History.DurationHours * 60, 1e-9);
     }
 
+    // A comma that does not separate is decimal, in seconds, hours and degrees; 0,016 h can be nothing else.
+    [Theory]
+    [InlineData("hours;temp C", "0;20,125", "0,016;1213,5", 1213.5)]
+    [InlineData("min\tC", "0\t20", "1,5\t1100,125", 1100.125)]
+    [InlineData("min;C", "0;20.5", "1;1213.125", 1213.125)]
+    public async Task A_decimal_comma_is_read_where_the_file_shows_that_it_is_one(string header, string first, string last, double celsius) =>
+        Assert.Equal(celsius + 273.15, (await Read(header, [first, last])).History.Peak.Kelvin, 1e-9);
+
+    // 1,213: one and a bit, or twelve hundred and thirteen?
+    [Theory]
+    [InlineData("minutes,C", "0,20\n1,\"1,213\"", "line 3")]
+    [InlineData("minutes,C", "0,20\n\"1,213\",30", "line 3")]
+    [InlineData("minutes;C", "0;20\n1;1,213\n2;1,214", "line 3")]
+    [InlineData("minutes\tC", "0\t20\n1\t\"1,213\"", "line 3")]
+    // Decimals have commas here, so the point could stand for thousands.
+    [InlineData("minutes;C", "0;20,5\n1;1.213", "line 3")]
+    public async Task A_number_that_may_be_a_thousand_is_refused_with_line_cell_and_both_readings(string header, string rows, string field)
+    {
+        var finding = Assert.Single((await Assert.ThrowsAsync<RefusedException>(() => Read(header, rows.Split('\n')))).Findings);
+        Assert.Equal(("number-ambiguous", field), (finding.Code, finding.Field));
+        Assert.Matches("^1[,.]213$", finding.Value);
+        Assert.Equal(["1.213", "1213"], finding.Allowed.Select(a => a.ToString()));
+    }
+
     [Theory]
     [InlineData("minutes,temperature", "0,20\n1,30", "units-missing", "line 1")]
     [InlineData("minutes,Temp F", "0,20\n1,30", "units-contradict", "units")]
@@ -74,7 +98,7 @@ public class LogTests
     [InlineData("minutes,C", "0,20\n1,\"30\n2,40\n3,50", "csv-malformed", "line 3")]
     [InlineData("minutes,C", "0,20\n1,3\"0", "csv-malformed", "line 3")]
     [InlineData("minutes,C", "0,20\n1,\"30\"5", "csv-malformed", "line 3")]
-    [InlineData("minutes,C", "0,20\n1,\"1,222\"", "log-value-unreadable", "line 3")]
+    [InlineData("minutes,C", "0,20\n1,\"1,222\"", "number-ambiguous", "line 3")]
     [InlineData("minutes,note,C", "0,\"two\nlines\",20\n1,x,open", "log-value-unreadable", "line 4")]
     [InlineData("minutes,\"C", "0,20\n1,30", "csv-malformed", "line 1")]
     public async Task A_log_that_cannot_be_used_names_the_line(string header, string lines, string code, string field)

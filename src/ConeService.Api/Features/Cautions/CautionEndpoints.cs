@@ -9,7 +9,7 @@ internal static class CautionEndpoints
 {
     public static void MapCautions(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/cautions", List).WithQuery().Describe("listCautions", Tags.Practice).Answers<CautionList>();
+        routes.MapRead("/cautions", List).WithQuery().Describe("listCautions", Tags.Practice).Answers<CautionList>(Csv.MediaType).Problems(406);
         routes.MapRead("/cautions/{id}", One).WithQuery().Describe("getCaution", Tags.Practice).Answers<CautionDetail>().Problems(400, 404);
     }
 
@@ -17,8 +17,10 @@ internal static class CautionEndpoints
     /// <remarks>
     /// Hazards of firing and materials: who is exposed, when, and what controls it. Local codes and licensed practice decide.
     /// </remarks>
-    internal static IResult List(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("cautions", static r => JsonBody.Cacheable(r.Practice.Cautions()));
+    /// <param name="request">The request.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult List(HttpRequest request, SnapshotHolder snapshots) =>
+        ListAnswer.Prepared(request, snapshots.Current, "cautions", static r => r.Practice.Cautions());
 
     /// <summary>One caution.</summary>
     /// <remarks>With the limits of exposure and food contact, processes and colorants that it belongs to.</remarks>

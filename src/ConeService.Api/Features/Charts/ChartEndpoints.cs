@@ -9,19 +9,22 @@ internal static class ChartEndpoints
 {
     public static void MapCharts(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/charts", List).WithQuery().Describe("listCharts", Tags.Cones).Answers<ChartList>();
-        routes.MapRead("/charts/{chart}", Detail).WithQuery().Describe("getChart", Tags.Cones).Answers<ChartDetail>().Problems(404);
+        routes.MapRead("/charts", List).WithQuery().Describe("listCharts", Tags.Cones).Answers<ChartList>(Csv.MediaType).Problems(406);
+        routes.MapRead("/charts/{chart}", Detail).WithQuery().Describe("getChart", Tags.Cones).Answers<ChartDetail>(Csv.MediaType).Problems(404, 406);
     }
 
     /// <summary>All published charts.</summary>
     /// <remarks>Each chart with its cone form, the rates it prints, its source, and how many of its values have each confidence.</remarks>
-    internal static IResult List(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("charts", static r => JsonBody.Cacheable(r.Cones.Charts()));
+    /// <param name="request">The request.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult List(HttpRequest request, SnapshotHolder snapshots) =>
+        ListAnswer.Prepared(request, snapshots.Current, "charts", static r => r.Cones.Charts());
 
     /// <summary>One chart with every printed end point.</summary>
     /// <remarks>Every value as printed, in the order in which the cones go down, with its source and confidence.</remarks>
     /// <param name="chart">Name of the chart, from /v1/charts.</param>
+    /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Detail(string chart, SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("chart/" + chart, chart, static (r, id) => JsonBody.Cacheable(r.Cones.Chart(id)));
+    internal static IResult Detail(string chart, HttpRequest request, SnapshotHolder snapshots) => ListAnswer.Prepared(
+        request, snapshots.Current, "chart/" + chart, chart, static (r, id) => r.Cones.Chart(id), "endPoints", ("chart", chart));
 }

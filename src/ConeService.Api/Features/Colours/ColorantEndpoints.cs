@@ -9,7 +9,7 @@ internal static class ColorantEndpoints
 {
     public static void MapColorants(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/colorants", List).WithQuery().Describe("listColorants", Tags.Colour).Answers<ColorantList>();
+        routes.MapRead("/colorants", List).WithQuery().Describe("listColorants", Tags.Colour).Answers<ColorantList>(Csv.MediaType).Problems(406);
         routes.MapRead("/colorants/{id}", One).WithQuery()
             .Describe("getColorant", Tags.Colour).Answers<ColorantDetail>().Problems(400, 404);
     }
@@ -19,8 +19,10 @@ internal static class ColorantEndpoints
     /// With the forms in which they are weighed, the base glazes, additives, atmospheres and colour words to ask for colours in,
     /// and every colour rule.
     /// </remarks>
-    internal static IResult List(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("colorants", static r => JsonBody.Cacheable(r.Colours.Colorants()));
+    /// <param name="request">The request.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult List(HttpRequest request, SnapshotHolder snapshots) =>
+        ListAnswer.Prepared(request, snapshots.Current, "colorants", static r => r.Colours.Colorants(), "colorants");
 
     /// <summary>One colorant.</summary>
     /// <remarks>

@@ -10,7 +10,7 @@ internal static class ConeEndpoints
 {
     public static void MapCones(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/cones", List).WithQuery().Describe("listCones", Tags.Cones).Answers<ConeList>();
+        routes.MapRead("/cones", List).WithQuery().Describe("listCones", Tags.Cones).Answers<ConeList>(Csv.MediaType).Problems(406);
         routes.MapRead("/cones/{cone}", One).WithQuery().Describe("getCone", Tags.Cones).Answers<ConeDescription>();
         routes.MapRead("/cones/{cone}/end-point", EndPointAt).WithQuery("rate", "chart", "unit")
             .Describe("getEndPoint", Tags.Cones).Answers<EndPoint>(OneLine.MediaType).Problems(406);
@@ -18,8 +18,10 @@ internal static class ConeEndpoints
 
     /// <summary>The scale.</summary>
     /// <remarks>Every cone that some chart prints, in the order in which they go down, with its end point on the default chart.</remarks>
-    internal static IResult List(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("cones", static r => JsonBody.Cacheable(r.Cones.List()));
+    /// <param name="request">The request.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult List(HttpRequest request, SnapshotHolder snapshots) =>
+        ListAnswer.Prepared(request, snapshots.Current, "cones", static r => r.Cones.List());
 
     /// <summary>One cone.</summary>
     /// <remarks>Its neighbours, the cone it is confused with and how far apart they are, every printed end point, and why charts

@@ -5,15 +5,15 @@ namespace ConeService.Api.Features.Conversions;
 
 /// <summary>A conversion request read from JSON or CSV.</summary>
 /// <param name="Value">The request.</param>
-/// <param name="Rows">Of a CSV the line of the file each line stands in, by which findings name it; null for JSON.</param>
-internal sealed record ConversionBody(ConversionRequest Value, IReadOnlyList<long>? Rows)
+/// <param name="Sheet">Of a CSV the file itself; null for JSON.</param>
+internal sealed record ConversionBody(ConversionRequest Value, ConversionSheet? Sheet)
 {
     /// <summary>Binds the parameter by the Content-Type header.</summary>
     public static async ValueTask<ConversionBody?> BindAsync(HttpContext context)
     {
         var request = context.Request;
         return RequestContent.Choose(request, JsonBody.MediaType, Csv.MediaType) == Csv.MediaType
-            ? await ConversionCsv.ReadAsync(request)
+            ? await ConversionCsvReader.ReadAsync(request)
             : new(await JsonBody.ReadAsync<ConversionRequest>(request), null);
     }
 }

@@ -9,7 +9,7 @@ internal static class LimitEndpoints
 {
     public static void MapLimits(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/limits", List).WithQuery().Describe("listLimits", Tags.Practice).Answers<LimitList>();
+        routes.MapRead("/limits", List).WithQuery().Describe("listLimits", Tags.Practice).Answers<LimitList>(Csv.MediaType).Problems(406);
         routes.MapRead("/limits/{id}", One).WithQuery().Describe("getLimit", Tags.Practice).Answers<LimitDetail>().Problems(400, 404);
     }
 
@@ -18,8 +18,10 @@ internal static class LimitEndpoints
     /// What people breathe at work, each with body and year, and what ware may give off, each with jurisdiction. Only a leach test
     /// tells; local codes and licensed practice decide.
     /// </remarks>
-    internal static IResult List(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("limits", static r => JsonBody.Cacheable(r.Practice.Limits()));
+    /// <param name="request">The request.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult List(HttpRequest request, SnapshotHolder snapshots) =>
+        ListAnswer.Prepared(request, snapshots.Current, "limits", static r => r.Practice.Limits());
 
     /// <summary>One limit.</summary>
     /// <remarks>

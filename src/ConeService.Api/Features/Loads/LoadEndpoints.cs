@@ -16,11 +16,11 @@ internal static class LoadEndpoints
             .Describe("checkPairing", Tags.Loads).Answers<PairingAnswer>().Problems(400, 413, 415);
         routes.MapPost("/pairings/check/batch", CheckPairings).WithQuery().Accepts<PairingBatchRequest>(JsonBody.MediaType)
             .Describe("checkPairings", Tags.Loads).Answers<BatchAnswer<PairingAnswer>>().Problems(413, 415);
-        routes.MapRead("/load-rules", Rules).WithQuery().Describe("listLoadRules", Tags.Loads).Answers<LoadRuleList>();
+        routes.MapRead("/load-rules", Rules).WithQuery().Describe("listLoadRules", Tags.Loads).Answers<LoadRuleList>(Csv.MediaType).Problems(406);
         routes.MapRead("/load-rules/{id}", Rule).WithQuery()
             .Describe("getLoadRule", Tags.Loads).Answers<LoadRuleDetail>().Problems(400, 404);
-        routes.MapRead("/firing-kinds", Kinds).WithQuery().Describe("listFiringKinds", Tags.Loads).Answers<FiringKindList>();
-        routes.MapRead("/disagreements", Disagreements).WithQuery().Describe("listDisagreements", Tags.Data).Answers<DisagreementList>();
+        routes.MapRead("/firing-kinds", Kinds).WithQuery().Describe("listFiringKinds", Tags.Loads).Answers<FiringKindList>(Csv.MediaType).Problems(406);
+        routes.MapRead("/disagreements", Disagreements).WithQuery().Describe("listDisagreements", Tags.Data).Answers<DisagreementList>(Csv.MediaType).Problems(406);
     }
 
     /// <summary>Will this load survive?</summary>
@@ -50,8 +50,10 @@ internal static class LoadEndpoints
 
     /// <summary>The rules of loading.</summary>
     /// <remarks>Those with reason codes are applied by the load check; the others are for whoever loads the kiln.</remarks>
-    internal static IResult Rules(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("load-rules", static r => JsonBody.Cacheable(r.Loads.Rules()));
+    /// <param name="request">The request.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult Rules(HttpRequest request, SnapshotHolder snapshots) =>
+        ListAnswer.Prepared(request, snapshots.Current, "load-rules", static r => r.Loads.Rules());
 
     /// <summary>One rule of loading.</summary>
     /// <remarks>With where sources contradict each other on it.</remarks>
@@ -62,11 +64,15 @@ internal static class LoadEndpoints
 
     /// <summary>The kinds of firing and the kilns.</summary>
     /// <remarks>What each kind of firing needs of kiln, atmosphere and ware, and what it does to the ware.</remarks>
-    internal static IResult Kinds(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("firing-kinds", static r => JsonBody.Cacheable(r.Loads.Kinds()));
+    /// <param name="request">The request.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult Kinds(HttpRequest request, SnapshotHolder snapshots) =>
+        ListAnswer.Prepared(request, snapshots.Current, "firing-kinds", static r => r.Loads.Kinds(), "firingKinds");
 
     /// <summary>Where sources contradict each other.</summary>
     /// <remarks>Both positions, what is to be thought of them, and what this package adopts.</remarks>
-    internal static IResult Disagreements(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("disagreements", static r => JsonBody.Cacheable(r.Loads.Disagreements()));
+    /// <param name="request">The request.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult Disagreements(HttpRequest request, SnapshotHolder snapshots) =>
+        ListAnswer.Prepared(request, snapshots.Current, "disagreements", static r => r.Loads.Disagreements());
 }

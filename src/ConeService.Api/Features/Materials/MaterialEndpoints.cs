@@ -10,11 +10,11 @@ internal static class MaterialEndpoints
     public static void MapMaterials(this IEndpointRouteBuilder routes)
     {
         routes.MapRead("/clay-bodies", Bodies).WithQuery("cone", "atmosphere")
-            .Describe("listClayBodies", Tags.Loads).Answers<ClayBodyList>().Problems(400);
+            .Describe("listClayBodies", Tags.Loads).Answers<ClayBodyList>(Csv.MediaType).Problems(400, 406);
         routes.MapRead("/clay-bodies/{id}", Body).WithQuery()
             .Describe("getClayBody", Tags.Loads).Answers<ClayBodyDetail>().Problems(400, 404);
         routes.MapRead("/glazes", Glazes).WithQuery("cone", "atmosphere")
-            .Describe("listGlazes", Tags.Loads).Answers<GlazeList>().Problems(400);
+            .Describe("listGlazes", Tags.Loads).Answers<GlazeList>(Csv.MediaType).Problems(400, 406);
         routes.MapRead("/glazes/{id}", Glaze).WithQuery()
             .Describe("getGlaze", Tags.Loads).Answers<GlazeDetail>().Problems(400, 404);
     }
@@ -23,10 +23,13 @@ internal static class MaterialEndpoints
     /// <remarks>With their cone ranges; a studio's own, from its overlay, follow.</remarks>
     /// <param name="cone">Only bodies that are mature at this cone.</param>
     /// <param name="atmosphere">Only bodies used in this atmosphere: oxidation, neutral or reduction.</param>
+    /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Bodies(string? cone, string? atmosphere, SnapshotHolder snapshots) => cone is null && atmosphere is null
-        ? snapshots.Current.Prepare("clay-bodies", static r => JsonBody.Cacheable(r.Materials.Bodies()))
-        : JsonBody.Cacheable(snapshots.Current.Reference.Materials.Bodies(cone, atmosphere));
+    internal static IResult Bodies(string? cone, string? atmosphere, HttpRequest request, SnapshotHolder snapshots) =>
+        cone is null && atmosphere is null
+        ? ListAnswer.Prepared(request, snapshots.Current, "clay-bodies", static r => r.Materials.Bodies())
+        : ListAnswer.Made(
+            request, snapshots.Current.Reference.Materials.Bodies(cone, atmosphere), () => snapshots.Current.Reference.Materials.Bodies());
 
     /// <summary>One clay body.</summary>
     /// <remarks>Its ranges, what happens below and above them and from which cone, and where sources contradict each other on it.</remarks>
@@ -39,10 +42,13 @@ internal static class MaterialEndpoints
     /// <remarks>With their cone ranges and atmospheres; a studio's own, from its overlay, follow.</remarks>
     /// <param name="cone">Only coats that suit this cone.</param>
     /// <param name="atmosphere">Only coats that suit this atmosphere: oxidation, neutral or reduction.</param>
+    /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Glazes(string? cone, string? atmosphere, SnapshotHolder snapshots) => cone is null && atmosphere is null
-        ? snapshots.Current.Prepare("glazes", static r => JsonBody.Cacheable(r.Materials.Glazes()))
-        : JsonBody.Cacheable(snapshots.Current.Reference.Materials.Glazes(cone, atmosphere));
+    internal static IResult Glazes(string? cone, string? atmosphere, HttpRequest request, SnapshotHolder snapshots) =>
+        cone is null && atmosphere is null
+        ? ListAnswer.Prepared(request, snapshots.Current, "glazes", static r => r.Materials.Glazes())
+        : ListAnswer.Made(
+            request, snapshots.Current.Reference.Materials.Glazes(cone, atmosphere), () => snapshots.Current.Reference.Materials.Glazes());
 
     /// <summary>One glaze or decoration.</summary>
     /// <remarks>

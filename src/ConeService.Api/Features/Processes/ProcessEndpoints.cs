@@ -9,15 +9,17 @@ internal static class ProcessEndpoints
 {
     public static void MapProcesses(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/processes", List).WithQuery().Describe("listProcesses", Tags.Practice).Answers<ProcessList>();
+        routes.MapRead("/processes", List).WithQuery().Describe("listProcesses", Tags.Practice).Answers<ProcessList>(Csv.MediaType).Problems(406);
         routes.MapRead("/processes/{id}", One).WithQuery()
             .Describe("getProcess", Tags.Practice).Answers<ProcessDetail>().Problems(400, 404);
     }
 
     /// <summary>The firing processes.</summary>
     /// <remarks>Kilns, atmosphere, cones, what it does to a pot and to the people near it, and its cautions.</remarks>
-    internal static IResult List(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("processes", static r => JsonBody.Cacheable(r.Practice.Processes()));
+    /// <param name="request">The request.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult List(HttpRequest request, SnapshotHolder snapshots) =>
+        ListAnswer.Prepared(request, snapshots.Current, "processes", static r => r.Practice.Processes());
 
     /// <summary>One firing process.</summary>
     /// <remarks>

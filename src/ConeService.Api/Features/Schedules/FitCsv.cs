@@ -45,7 +45,7 @@ internal static class FitCsv
             csv.WriteField(EnumWords.Word(s.Confidence));
             csv.WriteField(s.InWords.ToString());
             csv.WriteField(fit.Schedule.Id);
-            csv.WriteField(fit.Cone);
+            csv.WriteField(Csv.Cone(fit.Cone));
             csv.WriteField(fit.Chart);
             csv.WriteField(fit.Units);
             csv.WriteField(fit.Programme.CoolingRate);

@@ -14,7 +14,7 @@ internal static class ScheduleEndpoints
     public static void MapSchedules(this IEndpointRouteBuilder routes)
     {
         routes.MapRead("/schedules", List).WithQuery("firingKind", "cone", "atmosphere")
-            .Describe("listSchedules", Tags.Schedules).Answers<ScheduleList>();
+            .Describe("listSchedules", Tags.Schedules).Answers<ScheduleList>(Csv.MediaType).Problems(406);
         routes.MapRead("/schedules/{schedule}", Detail).WithQuery("units")
             .Describe("getSchedule", Tags.Schedules).Answers<ScheduleDetail>().Problems(404);
         routes.MapPost("/schedules/fit/batch", FitBatch).WithQuery()
@@ -34,11 +34,13 @@ internal static class ScheduleEndpoints
     /// all.</param>
     /// <param name="cone">A cone that the schedule can be fitted to. Left out: all.</param>
     /// <param name="atmosphere">The atmosphere in which the ware matures: oxidation, neutral or reduction. Left out: all.</param>
+    /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult List(string? firingKind, string? cone, string? atmosphere, SnapshotHolder snapshots) =>
+    internal static IResult List(string? firingKind, string? cone, string? atmosphere, HttpRequest request, SnapshotHolder snapshots) =>
         firingKind is null && cone is null && atmosphere is null
-        ? snapshots.Current.Prepare("schedules", static r => JsonBody.Cacheable(r.Schedules.List()))
-        : JsonBody.Cacheable(snapshots.Current.Reference.Schedules.List(firingKind, cone, atmosphere));
+        ? ListAnswer.Prepared(request, snapshots.Current, "schedules", static r => r.Schedules.List())
+        : ListAnswer.Made(
+            request, snapshots.Current.Reference.Schedules.List(firingKind, cone, atmosphere), () => snapshots.Current.Reference.Schedules.List());
 
     /// <summary>One schedule with its segments.</summary>
     /// <remarks>Every segment with rate, target, hold, purpose, atmosphere and vent, which of its figures were published, and its

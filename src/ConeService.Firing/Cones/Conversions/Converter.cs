@@ -1,3 +1,4 @@
+using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Conversions;
@@ -16,12 +17,17 @@ internal sealed class Converter(ConeCharts charts)
 
     /// <summary>Answers every line; the request as a whole must be valid (<see cref="ConversionCheck"/>).</summary>
     /// <param name="request">The request.</param>
-    /// <param name="fieldOf">Names a member of a line in findings: a JSON pointer or a column.</param>
-    public ConversionAnswer Convert(ConversionRequest request, Func<int, string, string> fieldOf)
+    /// <param name="rows">Of a CSV the line of the file that each line stands in; null for JSON.</param>
+    public ConversionAnswer Convert(ConversionRequest request, IReadOnlyList<long>? rows)
     {
-        var results = request.Lines!.Select((line, index) => Answer(index + 1, line, request.Units, name => fieldOf(index, name))).ToList();
+        string FieldOf(int index, string member) => rows is null
+            ? string.Create(CultureInfo.InvariantCulture, $"/lines/{index}/{member}")
+            : string.Create(CultureInfo.InvariantCulture, $"line {rows[index]}, {member}");
+
+        var results = request.Lines!.Select((line, index) => Answer(index + 1, line, request.Units, name => FieldOf(index, name))).ToList();
         var answered = results.Count(r => r.Problems.Count == 0);
-        return new(charts.Dataset.VersionId, answered, results.Count - answered, results);
+        var warning = rows is null ? null : LostZeros.Find(charts.Scale, request.Lines!.Select(l => l?.Cone ?? default), rows);
+        return new(charts.Dataset.VersionId, answered, results.Count - answered, results, warning is null ? [] : [warning]);
     }
 
     private ConversionResult Answer(int number, ConversionLine? line, string? units, Func<string, string> field)

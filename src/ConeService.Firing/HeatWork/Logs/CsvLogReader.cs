@@ -4,6 +4,7 @@ using System.Text;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
 using ConeService.Firing.Uploads;
 using CsvHelper;
@@ -25,6 +26,7 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
 
     private readonly List<HeatWarning> warnings = [];
     private readonly List<double> midnights = [];
+    private readonly DecimalMark decimals = new();
     private LogColumns? columns;
     private LogSamples? samples;
     private int number;
@@ -43,7 +45,7 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
     /// <exception cref="RefusedException">The log can't be used.</exception>
     public async Task<CleanLog> ReadAsync(PipeReader body, CancellationToken cancel)
     {
-        var separator = await LogSeparator.PeekAsync(body, cancel);
+        var separator = await CsvSeparator.PeekAsync(body, cancel);
         using var csv = CsvReader.Create(body.AsStream(leaveOpen: true), CsvReading.Options(separator, LongestLine), leaveOpen: true);
         try
         {
@@ -69,6 +71,7 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
                 FindingCodes.LogEmpty, "line 1", null, Message.Of("logs.empty"), [Message.Of("logs.header-and-samples")]));
         }
 
+        if (decimals.Ambiguous(line => FieldOf((int)line)) is { } ambiguous) samples.Refuse(ambiguous);
         var log = samples.Clean();
         if (midnights.Count > 0) warnings.Add(HeatWarning.At(WarningCodes.ClockPassedMidnight, Message.Of("logs.midnight"), midnights));
         return log with { Warnings = [.. warnings, .. log.Warnings] };
@@ -127,8 +130,16 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
     private void Sample(CsvReader csv, LogColumns layout, LogSamples into)
     {
         if (!TryTime(csv, layout, out var hours, out var wrongTime)) into.Refuse(wrongTime!);
-        else if (LogCells.TryNumber(csv, layout.Temperature, layout.Separator, out var degrees)) into.Add(number, hours, degrees);
+        else if (TryNumber(csv, layout.Temperature, layout.Separator, out var degrees)) into.Add(number, hours, degrees);
         else into.Refuse(UnreadableTemperature(csv.GetSpan(layout.Temperature)));
+    }
+
+    private bool TryNumber(CsvReader csv, int index, char separator, out double value)
+    {
+        if (!LogCells.TryNumber(csv, index, separator, out value)) return false;
+        // Where commas separate cells a number has none, and its point is decimal.
+        if (separator != ',') decimals.Note(LogCells.Bare(csv.GetSpan(index)), number);
+        return true;
     }
 
     private bool TryTime(CsvReader csv, LogColumns layout, out double hours, out Finding? finding)
@@ -155,7 +166,7 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
             case TimeForm.Timestamp when LogCells.TryTimestamp(cell, out hours):
                 return true;
             case TimeForm.Seconds or TimeForm.Minutes or TimeForm.Hours
-                when LogCells.TryNumber(csv, layout.Time, layout.Separator, out hours):
+                when TryNumber(csv, layout.Time, layout.Separator, out hours):
                 hours /= form switch { TimeForm.Seconds => 3600, TimeForm.Minutes => 60, _ => 1 };
                 return true;
             case TimeForm.ByValue when LogCells.TryNumber(csv, layout.Time, layout.Separator, out _):
@@ -174,7 +185,7 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
     {
         var example = form switch { TimeForm.Clock => "01:30:00", TimeForm.Timestamp => "2026-11-25T08:00:00Z", _ => "90" };
         var text = Text(cell);
-        return new(
+        return AmbiguousNumber.Finding(FieldOf(number), text) ?? new(
             FindingCodes.LogTimeUnreadable, FieldOf(number), text,
             cell.IsEmpty ? Message.Of("logs.time-blank") : Message.Of("logs.time-unreadable", ("text", text)),
             Message.Verbatim([example]), CutShort(cell));
@@ -183,7 +194,7 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
     private Finding UnreadableTemperature(ReadOnlySpan<byte> cell)
     {
         var text = Text(cell);
-        return new(
+        return AmbiguousNumber.Finding(FieldOf(number), text) ?? new(
             FindingCodes.LogValueUnreadable, FieldOf(number), text,
             cell.IsEmpty ? Message.Of("logs.temperature-blank") : Message.Of("logs.temperature-unreadable", ("text", text)),
             Message.Verbatim(["1222.5"]), CutShort(cell));

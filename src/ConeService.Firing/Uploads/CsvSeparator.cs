@@ -4,14 +4,17 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 
-namespace ConeService.Firing.HeatWork.Logs;
+namespace ConeService.Firing.Uploads;
 
 /// <summary>
-/// Finds what separates the cells of a log: of comma, semicolon and tab the one that stands most often in the header,
+/// Finds what separates the cells of a file: of comma, semicolon and tab the one that stands most often in the header,
 /// outside quotation marks.
 /// </summary>
-internal static class LogSeparator
+public static class CsvSeparator
 {
+    /// <summary>How far the header is looked at, bytes.</summary>
+    public const int LongestHeader = 4096;
+
     private static readonly char[] Separators = [',', ';', '\t'];
 
     /// <summary>Looks at the header without taking it.</summary>
@@ -24,8 +27,8 @@ internal static class LogSeparator
         {
             var read = await body.ReadAsync(cancel);
             var (start, end) = (read.Buffer.Start, read.Buffer.End);
-            var head = read.Buffer.Slice(0, Math.Min(read.Buffer.Length, CsvLogReader.LongestLine)).ToArray();
-            var found = TryChoose(head, out var separator) || read.IsCompleted || head.Length == CsvLogReader.LongestLine;
+            var head = read.Buffer.Slice(0, Math.Min(read.Buffer.Length, LongestHeader)).ToArray();
+            var found = TryChoose(head, out var separator) || read.IsCompleted || head.Length == LongestHeader;
             // Examined up to the start only: what follows reads the same bytes at once.
             body.AdvanceTo(start, found ? start : end);
             if (!found) continue;
@@ -35,6 +38,14 @@ internal static class LogSeparator
                     [Message.Of("logs.csv-utf8")], Message.Of("logs.save-as-utf8")))
                 : separator;
         }
+    }
+
+    /// <summary>The separator of a file that is there as a whole.</summary>
+    /// <param name="file">The file, UTF-8.</param>
+    public static char Of(ReadOnlySpan<byte> file)
+    {
+        TryChoose(file.Length > LongestHeader ? file[..LongestHeader] : file, out var separator);
+        return separator;
     }
 
     /// <summary>The separator by the first line that is not blank.</summary>
