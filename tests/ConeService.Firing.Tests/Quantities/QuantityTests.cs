@@ -44,7 +44,7 @@ public class QuantityTests
     [InlineData("hot", "temperature-unreadable")]
     [InlineData("", "temperature-unreadable")]
     [InlineData("60C/h", "temperature-unreadable")]
-    [InlineData("1,222C", "temperature-unreadable")]
+    [InlineData("1,222C", "number-ambiguous")]
     [InlineData("NaNC", "temperature-unreadable")]
     public void What_is_no_temperature_is_refused(string text, string code)
     {
