@@ -68,7 +68,8 @@ internal static class ListCsv
     }
 
     private static bool IsListOfObjects(JsonElement value) =>
-        value.ValueKind == JsonValueKind.Array && value.GetArrayLength() > 0 && value.EnumerateArray().All(i => i.ValueKind == JsonValueKind.Object);
+        value.ValueKind == JsonValueKind.Array && value.GetArrayLength() > 0
+        && value.EnumerateArray().All(i => i.ValueKind == JsonValueKind.Object);
 
     private static string? Cell(JsonElement item, IReadOnlyList<string> path)
     {

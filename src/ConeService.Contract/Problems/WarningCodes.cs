@@ -1,6 +1,8 @@
 namespace ConeService.Contract.Problems;
 
-/// <summary>Every code that a warning on a firing, its log or an upload can have. A warning is no problem: it comes with the answer.</summary>
+/// <summary>
+/// Every code that a warning on a firing, its log or an upload can have. A warning is no problem: it comes with the answer.
+/// </summary>
 public static class WarningCodes
 {
     /// <summary>A cone has no kinetics on the chart; its curve is that of the self-supporting cone, moved.</summary>

@@ -39,7 +39,9 @@ public static class AmbiguousNumber
     {
         if (!Is(text, mark, out var number)) return null;
         var unit = text.AsSpan().Trim()[number.Length..];
-        var (point, none) = ($"{number.ToString().Replace(mark, '.')}{unit}", $"{number.ToString().Replace($"{mark}", "", StringComparison.Ordinal)}{unit}");
+        var digits = number.ToString();
+        var point = $"{digits.Replace(mark, '.')}{unit}";
+        var none = $"{digits.Replace(mark.ToString(), "", StringComparison.Ordinal)}{unit}";
         return new(
             FindingCodes.NumberAmbiguous, field, text,
             Message.Of("quantities.ambiguous", ("text", text!.Trim()), ("decimal", point), ("thousands", none)),

@@ -18,7 +18,8 @@ internal static class LostZeros
         {
             foreach (var file in overlay.Descriptor.Tables)
             {
-                if (TypedTables.Find(file.Name) is { } typed && Check(overlay, file, typed, content.Tables[file.Name], cones) is { } warning)
+                if (TypedTables.Find(file.Name) is { } typed
+                    && Check(overlay, file, typed, content.Tables[file.Name], cones) is { } warning)
                     yield return warning;
             }
         }

@@ -31,14 +31,15 @@ public class CommandTests(Support.Api api)
         Assert.Contains("nobody", output, StringComparison.Ordinal);
     }
 
-    // Bodies whose cones all came without a zero: what a spreadsheet leaves of 06. It is valid, and told.
+    // Glazes whose cones all came without a zero: what a spreadsheet leaves of 06. It is valid, and told.
     [Fact]
     public void An_overlay_that_lost_its_zeros_is_valid_and_warned_of()
     {
         using var package = new PackageCopy();
-        using var overlay = new Overlay("shed").With("end-points").With("bending-energies")
-            .With("glazes", "shed-blue,shed blue,glaze,5,6,6,oxidation,,review,,,glaze,bisqued,,Dry.,,low,,,,no,leach-test,,,,,common-practice,"
-                + "common-practice,common-practice,");
+        using var overlay = new Overlay("shed").With(
+            "glazes",
+            "shed-blue,shed blue,glaze,5,6,6,oxidation,,review,,,glaze,bisqued,,Dry.,,low,,,,no,leach-test,,,,,"
+            + "common-practice,common-practice,common-practice,");
         var (exitCode, output) = Run(o => CheckData.Run([package.Directory, "--overlay", overlay.Directory], o));
         Assert.Equal(0, exitCode);
         Assert.Contains("Warning: glazes.csv, field cone_min, cone_best, cone_max: ", output, StringComparison.Ordinal);

@@ -56,7 +56,7 @@ public class RequestBoundTests(Support.Api api)
         ("/v1/loads/check", """
             {"kiln":{"heat":"electric","maxCone":"10","atmospheres":["oxidation","reduction","neutral"],
                      "interior":{"heightMillimetres":500,"diameterMillimetres":400}},
-             "firing":{"kind":"bisque","cone":"06","atmosphere":"oxidation"},
+             "firing":{"firingKind":"bisque","cone":"06","atmosphere":"oxidation"},
              "pieces":[{"id":"jar","body":"red-earthenware","state":"bone-dry"}]}
             """),
         ("/v1/colours/resolve", """{"colorants":[{"colorant":"copper","percent":2}]}"""),

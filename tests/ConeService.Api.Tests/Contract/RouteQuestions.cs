@@ -79,7 +79,7 @@ internal static class RouteQuestions
         {
             "/v1/pairings/check/batch", "/v1/pairings/check/batch",
             """
-            {"items":[{"body":"mid-range-stoneware-light","firing":{"kind":"glaze","cone":"06","atmosphere":"oxidation"}},
+            {"items":[{"body":"mid-range-stoneware-light","firing":{"firingKind":"glaze","cone":"06","atmosphere":"oxidation"}},
                       {"body":"mid-range-stoneware-light"},null]}
             """
         },

@@ -53,7 +53,8 @@ internal sealed class InMemoryPackage(string label) : IPackageFiles
     public static JsonNode DropRanks(JsonNode table)
     {
         var fields = table["schema"]!["fields"]!.AsArray();
-        foreach (var rank in fields.Where(f => ((string)f!["name"]!).EndsWith("_rank", StringComparison.Ordinal)).ToList()) fields.Remove(rank);
+        foreach (var rank in fields.Where(f => ((string)f!["name"]!).EndsWith("_rank", StringComparison.Ordinal)).ToList())
+            fields.Remove(rank);
         return table.DeepClone();
     }
 
@@ -71,8 +72,8 @@ internal sealed class InMemoryPackage(string label) : IPackageFiles
             fields.Insert(place, Table(JsonNode.Parse(Repository.Data(Descriptor))!, table)["schema"]!["fields"]!.AsArray()
                 .Single(f => (string?)f!["name"] == cone + "_rank")!.DeepClone());
         });
-        var lines = Text(table + ".csv").TrimEnd('\n').Split('\n')
-            .Zip([cone + "_rank", .. ranks], (line, cell) => string.Join(',', line.Split(',')[..place].Append(cell).Concat(line.Split(',')[place..])));
+        var lines = Text(table + ".csv").TrimEnd('\n').Split('\n').Select(l => l.Split(','))
+            .Zip([cone + "_rank", .. ranks], (cells, rank) => string.Join(',', [.. cells[..place], rank, .. cells[place..]]));
         Put(table + ".csv", string.Join('\n', lines) + "\n");
     }
 

@@ -50,7 +50,7 @@ public class LogTests
     [InlineData("hours;temp C", "0;20,125", "0,016;1213,5", 1213.5)]
     [InlineData("min\tC", "0\t20", "1,5\t1100,125", 1100.125)]
     [InlineData("min;C", "0;20.5", "1;1213.125", 1213.125)]
-    public async Task A_decimal_comma_is_read_where_the_file_shows_that_it_is_one(string header, string first, string last, double celsius) =>
+    public async Task A_decimal_comma_is_read_where_the_file_shows_it(string header, string first, string last, double celsius) =>
         Assert.Equal(celsius + 273.15, (await Read(header, [first, last])).History.Peak.Kelvin, 1e-9);
 
     // 1,213: one and a bit, or twelve hundred and thirteen?

@@ -9,7 +9,8 @@ internal static class CautionEndpoints
 {
     public static void MapCautions(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/cautions", List).WithQuery().Describe("listCautions", Tags.Practice).Answers<CautionList>(Csv.MediaType).Problems(406);
+        routes.MapRead("/cautions", List).WithQuery()
+            .Describe("listCautions", Tags.Practice).Answers<CautionList>(Csv.MediaType).Problems(406);
         routes.MapRead("/cautions/{id}", One).WithQuery().Describe("getCaution", Tags.Practice).Answers<CautionDetail>().Problems(400, 404);
     }
 

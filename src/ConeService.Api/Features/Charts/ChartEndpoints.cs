@@ -10,7 +10,8 @@ internal static class ChartEndpoints
     public static void MapCharts(this IEndpointRouteBuilder routes)
     {
         routes.MapRead("/charts", List).WithQuery().Describe("listCharts", Tags.Cones).Answers<ChartList>(Csv.MediaType).Problems(406);
-        routes.MapRead("/charts/{chart}", Detail).WithQuery().Describe("getChart", Tags.Cones).Answers<ChartDetail>(Csv.MediaType).Problems(404, 406);
+        routes.MapRead("/charts/{chart}", Detail).WithQuery()
+            .Describe("getChart", Tags.Cones).Answers<ChartDetail>(Csv.MediaType).Problems(404, 406);
     }
 
     /// <summary>All published charts.</summary>

@@ -9,7 +9,8 @@ internal static class ColorantEndpoints
 {
     public static void MapColorants(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/colorants", List).WithQuery().Describe("listColorants", Tags.Colour).Answers<ColorantList>(Csv.MediaType).Problems(406);
+        routes.MapRead("/colorants", List).WithQuery()
+            .Describe("listColorants", Tags.Colour).Answers<ColorantList>(Csv.MediaType).Problems(406);
         routes.MapRead("/colorants/{id}", One).WithQuery()
             .Describe("getColorant", Tags.Colour).Answers<ColorantDetail>().Problems(400, 404);
     }

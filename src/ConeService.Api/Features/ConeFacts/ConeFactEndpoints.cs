@@ -8,7 +8,8 @@ namespace ConeService.Api.Features.ConeFacts;
 internal static class ConeFactEndpoints
 {
     public static void MapConeFacts(this IEndpointRouteBuilder routes) =>
-        routes.MapRead("/cone-facts", List).WithQuery("topic").Describe("listConeFacts", Tags.Cones).Answers<ConeFactList>(Csv.MediaType).Problems(406);
+        routes.MapRead("/cone-facts", List).WithQuery("topic")
+            .Describe("listConeFacts", Tags.Cones).Answers<ConeFactList>(Csv.MediaType).Problems(406);
 
     /// <summary>How cones behave.</summary>
     /// <remarks>One statement a fact, with the value as the source gives it, its source and confidence.</remarks>

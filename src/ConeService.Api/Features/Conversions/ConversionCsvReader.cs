@@ -99,7 +99,8 @@ internal static partial class ConversionCsvReader
             SentText Cell(string name) => sheet.Place(name) is { } at && at < row.Count ? SentText.Of(row[at].Trim()) : default;
             SentText Quantity(string name) => separator == ',' ? Cell(name) : Decimal(Cell(name), line, decimals);
             lines.Add(new(
-                Cell(ConversionSheet.Cone), Quantity(ConversionSheet.Temperature), Quantity(ConversionSheet.Rate), Cell(ConversionSheet.Chart)));
+                Cell(ConversionSheet.Cone), Quantity(ConversionSheet.Temperature), Quantity(ConversionSheet.Rate),
+                Cell(ConversionSheet.Chart)));
         }
 
         return decimals.Ambiguous(line => string.Create(CultureInfo.InvariantCulture, $"line {line}")) is { } ambiguous

@@ -16,11 +16,14 @@ internal static class LoadEndpoints
             .Describe("checkPairing", Tags.Loads).Answers<PairingAnswer>().Problems(400, 413, 415);
         routes.MapPost("/pairings/check/batch", CheckPairings).WithQuery().Accepts<PairingBatchRequest>(JsonBody.MediaType)
             .Describe("checkPairings", Tags.Loads).Answers<BatchAnswer<PairingAnswer>>().Problems(413, 415);
-        routes.MapRead("/load-rules", Rules).WithQuery().Describe("listLoadRules", Tags.Loads).Answers<LoadRuleList>(Csv.MediaType).Problems(406);
+        routes.MapRead("/load-rules", Rules).WithQuery()
+            .Describe("listLoadRules", Tags.Loads).Answers<LoadRuleList>(Csv.MediaType).Problems(406);
         routes.MapRead("/load-rules/{id}", Rule).WithQuery()
             .Describe("getLoadRule", Tags.Loads).Answers<LoadRuleDetail>().Problems(400, 404);
-        routes.MapRead("/firing-kinds", Kinds).WithQuery().Describe("listFiringKinds", Tags.Loads).Answers<FiringKindList>(Csv.MediaType).Problems(406);
-        routes.MapRead("/disagreements", Disagreements).WithQuery().Describe("listDisagreements", Tags.Data).Answers<DisagreementList>(Csv.MediaType).Problems(406);
+        routes.MapRead("/firing-kinds", Kinds).WithQuery()
+            .Describe("listFiringKinds", Tags.Loads).Answers<FiringKindList>(Csv.MediaType).Problems(406);
+        routes.MapRead("/disagreements", Disagreements).WithQuery()
+            .Describe("listDisagreements", Tags.Data).Answers<DisagreementList>(Csv.MediaType).Problems(406);
     }
 
     /// <summary>Will this load survive?</summary>

@@ -9,7 +9,8 @@ internal static class ProcessEndpoints
 {
     public static void MapProcesses(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/processes", List).WithQuery().Describe("listProcesses", Tags.Practice).Answers<ProcessList>(Csv.MediaType).Problems(406);
+        routes.MapRead("/processes", List).WithQuery()
+            .Describe("listProcesses", Tags.Practice).Answers<ProcessList>(Csv.MediaType).Problems(406);
         routes.MapRead("/processes/{id}", One).WithQuery()
             .Describe("getProcess", Tags.Practice).Answers<ProcessDetail>().Problems(400, 404);
     }

@@ -40,7 +40,8 @@ internal static class ScheduleEndpoints
         firingKind is null && cone is null && atmosphere is null
         ? ListAnswer.Prepared(request, snapshots.Current, "schedules", static r => r.Schedules.List())
         : ListAnswer.Made(
-            request, snapshots.Current.Reference.Schedules.List(firingKind, cone, atmosphere), () => snapshots.Current.Reference.Schedules.List());
+            request, snapshots.Current.Reference.Schedules.List(firingKind, cone, atmosphere),
+            () => snapshots.Current.Reference.Schedules.List());
 
     /// <summary>One schedule with its segments.</summary>
     /// <remarks>Every segment with rate, target, hold, purpose, atmosphere and vent, which of its figures were published, and its
