@@ -36,7 +36,9 @@ internal static class SharedWords
             known[string.Join('|', words)] = name;
             schemas[name] = new OpenApiSchema
             {
-                Type = JsonSchemaType.String, Description = description, Enum = [.. words.Select(w => (JsonNode)JsonValue.Create(w))],
+                Type = JsonSchemaType.String,
+                Description = description,
+                Enum = [.. words.Select(w => (JsonNode)JsonValue.Create(w))],
             };
         }
 

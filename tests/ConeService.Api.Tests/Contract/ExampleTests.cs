@@ -107,8 +107,8 @@ public class ExampleTests(Support.Api api)
         return address + asked;
     }
 
-    private static IEnumerable<JsonElement> Parameters(string route, string method) =>
-        Document.Operation(route, method).TryGetProperty("parameters", out var list) ? list.EnumerateArray() : [];
+    private static List<JsonElement> Parameters(string route, string method) =>
+        Document.Operation(route, method).TryGetProperty("parameters", out var list) ? [.. list.EnumerateArray()] : [];
 
     private static JsonElement Content(string route) => Document.Operation(route, "post")
         .GetProperty("requestBody").GetProperty("content").GetProperty("application/json");

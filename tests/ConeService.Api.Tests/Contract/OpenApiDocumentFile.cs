@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
@@ -12,6 +13,7 @@ internal sealed partial class OpenApiDocumentFile
     private static readonly string Path = System.IO.Path.Combine(AppContext.BaseDirectory, "openapi/v1.json");
 
     private readonly List<(Regex Shape, string Route)> shapes;
+    private readonly ConcurrentDictionary<string, JsonSchema> read = new();
 
     private OpenApiDocumentFile(string text)
     {
@@ -65,11 +67,11 @@ internal sealed partial class OpenApiDocumentFile
     /// <summary>Everything in which a value departs from a schema.</summary>
     public IReadOnlyList<string> Departures(JsonElement value, JsonElement schema)
     {
-        var text = schema.GetRawText().Replace("#/components/schemas/", Id + "#/$defs/", StringComparison.Ordinal);
-        var read = JsonSchema.FromText(text);
+        var held = read.GetOrAdd(schema.GetRawText(), static text =>
+            JsonSchema.FromText(text.Replace("#/components/schemas/", Id + "#/$defs/", StringComparison.Ordinal)));
         var node = JsonSerializer.SerializeToNode(value);
-        if (read.Evaluate(node).IsValid) return [];
-        var results = read.Evaluate(node, new() { OutputFormat = OutputFormat.List });
+        if (held.Evaluate(node).IsValid) return [];
+        var results = held.Evaluate(node, new() { OutputFormat = OutputFormat.List });
         return [.. results.Details.Where(d => d.HasErrors)
             .SelectMany(d => d.Errors!.Select(e => $"{d.InstanceLocation} {e.Key}: {e.Value} ({d.EvaluationPath})"))
             .DefaultIfEmpty("departs")];

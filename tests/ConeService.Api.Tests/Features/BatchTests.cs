@@ -48,7 +48,7 @@ public class BatchTests(Support.Api api)
     [InlineData("/v1/schedules/fit/batch", """{"schedule":"candle"}""", """{"schedule":"mid-rang-glaze"}""", "/items/1/schedule")]
     [InlineData("/v1/schedules/fit/batch", """{"schedule":"candle"}""", """{"cone":"6"}""", "/items/1/schedule")]
     public async Task A_bad_question_gets_its_problems_and_the_good_ones_their_answers(
-        string route, string good, string bad, string pointer)
+        string route, string good, string bad, string member)
     {
         var answer = await Batch(route, $$"""{"items":[{{good}},{{bad}},{{good}}]}""");
         Assert.Equal(2, answer.GetProperty("answered").GetInt32());
@@ -56,7 +56,7 @@ public class BatchTests(Support.Api api)
         var items = answer.GetProperty("items").EnumerateArray().ToList();
         Assert.Equal([true, false, true], items.Select(i => i.GetProperty("answer").ValueKind == JsonValueKind.Object));
         Assert.Equal([0, 0], [items[0].GetProperty("problems").GetArrayLength(), items[2].GetProperty("problems").GetArrayLength()]);
-        Assert.Contains(items[1].GetProperty("problems").EnumerateArray(), p => p.GetProperty("field").GetString() == pointer);
+        Assert.Contains(items[1].GetProperty("problems").EnumerateArray(), p => p.GetProperty("field").GetString() == member);
     }
 
     // A fault of what all questions share stands where the caller wrote it, and refuses those that need it.
