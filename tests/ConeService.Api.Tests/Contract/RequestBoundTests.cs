@@ -1,5 +1,6 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.Json;
+using ConeService.Api.Tests.Support;
 
 namespace ConeService.Api.Tests.Contract;
 
@@ -198,7 +199,7 @@ public class RequestBoundTests(Support.Api api)
     }
 
     private static List<string> Pointers(JsonElement findings) =>
-        [.. findings.EnumerateArray().Select(f => f.GetProperty("field").GetString()!)];
+        [.. findings.EnumerateArray().Select(f => f.Place())];
 
     // Of a thermocouple the three words are wrong together; of a list the entry may be told.
     private static bool Covers(string finding, Probe probe) => finding.Length > 1 && (probe.Pointer == finding

@@ -56,7 +56,7 @@ public class BatchTests(Support.Api api)
         var items = answer.GetProperty("items").EnumerateArray().ToList();
         Assert.Equal([true, false, true], items.Select(i => i.GetProperty("answer").ValueKind == JsonValueKind.Object));
         Assert.Equal([0, 0], [items[0].GetProperty("problems").GetArrayLength(), items[2].GetProperty("problems").GetArrayLength()]);
-        Assert.Contains(items[1].GetProperty("problems").EnumerateArray(), p => p.GetProperty("field").GetString() == member);
+        Assert.Contains(items[1].GetProperty("problems").EnumerateArray(), p => p.Place() == member);
     }
 
     // A fault of what all questions share stands where the caller wrote it, and refuses those that need it.
@@ -67,7 +67,7 @@ public class BatchTests(Support.Api api)
             {"units":"C","kiln":{"heat":"electric","volumeLitres":2},"items":[{"schedule":"mid-range-glaze","cone":"6"}]}
             """);
         var problem = answer.GetProperty("items")[0].GetProperty("problems")[0];
-        Assert.Equal("/kiln/volumeLitres", problem.GetProperty("field").GetString());
+        Assert.Equal("/kiln/volumeLitres", problem.Place());
     }
 
     [Theory]
@@ -81,7 +81,7 @@ public class BatchTests(Support.Api api)
             var questions = string.Join(',', Enumerable.Repeat(question, count));
             using var response = await api.Post(route, Filled(route, $$"""{"items":[{{questions}}]}"""));
             var finding = Assert.Single(await Problems.Findings(response, 400, code));
-            Assert.Equal("/items", finding.GetProperty("field").GetString());
+            Assert.Equal("/items", finding.Place());
         }
     }
 

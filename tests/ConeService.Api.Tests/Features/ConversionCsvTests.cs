@@ -42,7 +42,7 @@ public class ConversionCsvTests(Support.Api api)
     public async Task A_number_that_may_be_a_thousand_is_refused_on_its_line(string csv, string field)
     {
         var problem = (await Answer(csv)).GetProperty("lines").EnumerateArray().Last().GetProperty("problems")[0];
-        Assert.Equal(("number-ambiguous", field), (problem.GetProperty("code").GetString(), problem.GetProperty("field").GetString()));
+        Assert.Equal(("number-ambiguous", field), (problem.GetProperty("code").GetString(), problem.Place()));
         Assert.Contains("1,213", problem.GetProperty("value").GetString(), StringComparison.Ordinal);
         var allowed = problem.GetProperty("allowed").Strings().ToList();
         Assert.StartsWith("1.213", allowed[0], StringComparison.Ordinal);
@@ -58,7 +58,7 @@ public class ConversionCsvTests(Support.Api api)
     {
         using var response = await api.Post(Url, csv, "text/csv");
         var finding = Assert.Single(await Problems.Findings(response, 400, "number-ambiguous"));
-        Assert.Equal(field, finding.GetProperty("field").GetString());
+        Assert.Equal(field, finding.Place());
     }
 
     [Fact]

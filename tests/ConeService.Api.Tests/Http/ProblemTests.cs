@@ -121,7 +121,9 @@ public class ProblemTests(Support.Api api)
     {
         using var response = await api.Post("/v1/conversions", body);
         var finding = Assert.Single(await Problems.Findings(response, 400, type));
-        Assert.Equal([field, value, message], ((string[])["field", "value", "message"]).Select(m => finding.GetProperty(m).GetString()));
+        Assert.Equal(
+            [field, value, message],
+            [finding.Place(), .. ((string[])["value", "message"]).Select(m => finding.GetProperty(m).GetString())]);
         Assert.StartsWith(mistake ?? "", finding.GetProperty("likelyMistake").GetString() ?? "", StringComparison.Ordinal);
     }
 

@@ -39,7 +39,7 @@ public class ColourVectorTests
         var raised = answer.Warnings.Where(w => w.Standing == RuleStanding.Holds).Select(w => w.Rule).ToList();
         foreach (var rule in Words(row["raises"])) Assert.Contains(rule, raised);
         foreach (var rule in Words(row["does_not_raise"])) Assert.DoesNotContain(rule, raised);
-        Assert.All(answer.Warnings.SelectMany(w => w.Cautions), c => Assert.Equal("/v1/cautions/" + c.Id, c.Href));
+        Assert.All(answer.Warnings.SelectMany(w => w.Cautions), c => Assert.Equal("/v1/cautions/" + c.Id, c.Href.Path));
         if (answer.Swatch is { } swatch) Assert.Equal(Confidence.Estimate, swatch.Confidence);
     }
 
