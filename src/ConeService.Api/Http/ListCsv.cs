@@ -15,15 +15,11 @@ internal static class ListCsv
 {
     private const string Items = "items";
     private const string Version = "datasetVersion";
-    private const string ListColumn = "list";
     private const string Between = "; ";
 
     /// <summary>An answer of JSON as CSV.</summary>
     /// <param name="answer">The answer: an object with a list of objects.</param>
-    /// <param name="list">
-    /// Name of the list where it is not <c>items</c>; null: then every list of objects, one after another, with a column
-    /// <c>list</c> that names it when there are several.
-    /// </param>
+    /// <param name="list">Name of the list where it is not <c>items</c>.</param>
     /// <param name="every">A column that is the same in every line, such as the chart of its end points.</param>
     /// <param name="columnsOf">The answer whose items have the columns; null: the answer itself.</param>
     public static PreparedBody Body<T>(T answer, string? list = null, (string Name, string Value)? every = null, T? columnsOf = null)
@@ -36,40 +32,23 @@ internal static class ListCsv
 
     private static string Write(JsonElement answer, JsonElement whole, string? list, (string Name, string Value)? every)
     {
-        var names = Lists(whole, list).ToList();
-        var lists = names.Select(n => (Name: n, Value: answer.GetProperty(n))).ToList();
         var columns = new ListColumns();
-        foreach (var item in names.SelectMany(n => whole.GetProperty(n).EnumerateArray())) columns.Add(item);
+        foreach (var item in whole.GetProperty(list ?? Items).EnumerateArray()) columns.Add(item);
         using var text = new StringWriter(CultureInfo.InvariantCulture);
         using var csv = CsvWriter.Create(text, Csv.Writing, leaveOpen: true);
-        var named = lists.Count > 1;
-        string[] before = [.. named ? [ListColumn] : Array.Empty<string>(), .. every is { } e ? [e.Name] : Array.Empty<string>()];
+        string[] before = every is { } e ? [e.Name] : [];
         csv.WriteRecord([.. before, .. columns.Names, JsonNamingPolicy.SnakeCaseLower.ConvertName(Version)]);
-        foreach (var (name, items) in lists)
+        foreach (var item in answer.GetProperty(list ?? Items).EnumerateArray())
         {
-            foreach (var item in items.EnumerateArray())
-            {
-                if (named) csv.WriteField(JsonNamingPolicy.KebabCaseLower.ConvertName(name));
-                if (every is { } same) csv.WriteField(same.Value);
-                foreach (var path in columns.Paths) csv.WriteField(Cell(item, path));
-                csv.WriteField(answer.GetProperty(Version).GetString());
-                csv.EndRecord();
-            }
+            if (every is { } same) csv.WriteField(same.Value);
+            foreach (var path in columns.Paths) csv.WriteField(Cell(item, path));
+            csv.WriteField(answer.GetProperty(Version).GetString());
+            csv.EndRecord();
         }
 
         csv.Flush();
         return text.ToString();
     }
-
-    private static IEnumerable<string> Lists(JsonElement answer, string? list)
-    {
-        if (answer.TryGetProperty(Items, out _)) return [Items];
-        return list is not null ? [list] : answer.EnumerateObject().Where(p => IsListOfObjects(p.Value)).Select(p => p.Name);
-    }
-
-    private static bool IsListOfObjects(JsonElement value) =>
-        value.ValueKind == JsonValueKind.Array && value.GetArrayLength() > 0
-        && value.EnumerateArray().All(i => i.ValueKind == JsonValueKind.Object);
 
     private static string? Cell(JsonElement item, IReadOnlyList<string> path)
     {

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using ConeService.Api.Http;
+using ConeService.Api.Http.Problems;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 
@@ -12,6 +13,20 @@ internal static class ReachDescription
 
     public static Task Describe(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancel)
     {
+        var isRead = HttpMethods.IsGet(context.Description.HttpMethod ?? "");
+        // Any read may be asked for in a form by a suffix, and browsers get problems as pages.
+        if (isRead && operation.Responses is { } told && told.Count > 0 && !told.ContainsKey("406"))
+        {
+            if (told.FirstOrDefault(r => r.Key.StartsWith('4')).Value is { } like)
+                told["406"] = new OpenApiResponse { Description = "Not Acceptable", Content = new Dictionary<string, OpenApiMediaType>(like.Content!) };
+        }
+
+        foreach (var problem in isRead ? operation.Responses?.Values.Select(r => r.Content) ?? [] : [])
+        {
+            if (problem?.ContainsKey(ProblemWriter.MediaType) != true) continue;
+            problem[HtmlPage.MediaType] = new() { Schema = new OpenApiSchema { Type = JsonSchemaType.String } };
+        }
+
         var endpoint = context.Description.ActionDescriptor.EndpointMetadata;
         if (endpoint.OfType<DataRoute>().Any())
         {

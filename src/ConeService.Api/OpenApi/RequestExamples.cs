@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using ConeService.Api.Http;
+using ConeService.Data;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 
@@ -21,7 +22,13 @@ internal static class RequestExamples
         foreach (var operation in document.Paths.Values.SelectMany(p => p.Operations!.Values))
         {
             foreach (var parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
-                parameter.Example = parameters[operation.OperationId!]?[parameter.Name!]?.DeepClone();
+            {
+                // The pin of this build's own package: any other is answered 409.
+                parameter.Example = parameter.Name == PinnedDataset.Parameter
+                    ? JsonValue.Create(DatasetLoader.LoadEmbedded().VersionId)
+                    : parameters[operation.OperationId!]?[parameter.Name!]?.DeepClone();
+            }
+
             if (operation.RequestBody?.Content is not { } content) continue;
             content[JsonBody.MediaType].Examples = Bodies.ToDictionary(
                 b => b.Name,

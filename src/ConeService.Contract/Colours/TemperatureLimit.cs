@@ -9,7 +9,7 @@ namespace ConeService.Contract.Colours;
 /// <param name="TemperatureLimitKind">usable-range (outside it the colour is not to be had), fumes-above, gives-off-oxygen-above.</param>
 /// <param name="ConeMin">From this cone, or above this cone for what happens above.</param>
 /// <param name="ConeMax">To this cone.</param>
-/// <param name="CelsiusMin">From this temperature, or above it for what happens above, °C.</param>
+/// <param name="CelsiusMin">Range of temperatures; for what happens above, its lower end alone.</param>
 /// <param name="CelsiusMax">To this temperature, °C.</param>
 /// <param name="Effect">What happens, in a sentence.</param>
 /// <param name="Sources">Ids of the sources, most important first.</param>

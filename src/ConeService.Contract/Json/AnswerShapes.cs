@@ -58,7 +58,7 @@ internal static class AnswerShapes
                     var (least, _, most) => new NumberRange(Number(least), Number(most)),
                 };
             var folded = Made(type, isCone ? typeof(ConeRange) : typeof(NumberRange), range.Name, low, Folded);
-            folded.IsGetNullable = low.IsGetNullable && high.IsGetNullable && best?.IsGetNullable != false;
+            folded.IsGetNullable = folded.IsSetNullable = low.IsGetNullable && high.IsGetNullable && best?.IsGetNullable != false;
             type.Properties[i] = folded;
             if (best is not null) type.Properties.Remove(best);
             type.Properties.Remove(high);
@@ -74,7 +74,11 @@ internal static class AnswerShapes
             if (Twin.NameOf(celsius.Name) is not { } name || own.Contains(name) || !Twin.IsNumber(celsius.PropertyType)) continue;
             var isScale = Twin.IsOnTheScale(celsius.Name);
             type.Properties.Insert(
-                i + 1, Made(type, celsius.PropertyType, name, celsius, o => Twin.Of(celsius.Get!(o), isScale), isDocumented: false));
+                i + 1,
+                Made(
+                    type, celsius.PropertyType, name, celsius, o => Twin.Of(celsius.Get!(o), isScale),
+                    // What may be null is read off the member behind it, unless its type says so.
+                    isDocumented: celsius.PropertyType == typeof(NumberRange)));
         }
     }
 

@@ -43,7 +43,7 @@ public sealed record FoodContactAnswer(
 /// <summary>A material that goes into a firing beside clay and glaze.</summary>
 /// <param name="Material">The material.</param>
 /// <param name="When">When it goes in.</param>
-/// <param name="CelsiusMin">Kiln temperature from which it is added, °C.</param>
+/// <param name="CelsiusMin">Range of kiln temperatures in which it is added.</param>
 /// <param name="CelsiusMax">Kiln temperature to which it is added, °C.</param>
 /// <param name="ConeMin">Cone from which it is added.</param>
 /// <param name="ConeMax">Cone to which it is added.</param>

@@ -10,7 +10,7 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Cooling">True on the way down.</param>
 /// <param name="FromMinutes">When the ware enters it, minutes from the start.</param>
 /// <param name="ToMinutes">When it has passed; null when the firing ends inside it.</param>
-/// <param name="CelsiusMin">Lower end, °C.</param>
+/// <param name="CelsiusMin">Range of temperatures of the ware.</param>
 /// <param name="CelsiusMax">Upper end, °C.</param>
 /// <param name="Advice">What to do.</param>
 /// <param name="Confidence">How far it can be trusted.</param>

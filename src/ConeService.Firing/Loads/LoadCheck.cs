@@ -32,7 +32,8 @@ internal sealed class LoadCheck
             answer.Cautions,
             answer.Basis,
             answer.Sources,
-            answer.Assumed);
+            // A pairing is a load of one piece, whose members stand in the body itself.
+            [.. answer.Assumed.Select(a => a with { Field = a.Field.Replace("/pieces/0/", "/", StringComparison.Ordinal) })]);
     }
 
     private LoadAnswer Check(Load load)

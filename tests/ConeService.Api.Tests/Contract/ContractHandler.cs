@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.IO.Compression;
 using System.Text.Json;
 
 namespace ConeService.Api.Tests.Contract;
@@ -24,9 +25,25 @@ internal sealed class ContractHandler : DelegatingHandler
         if (response.Content.Headers.ContentType?.MediaType is not { } type) return response;
         Assert.True(told.GetProperty("content").TryGetProperty(type, out var media), $"{asked} answered {code} as {type}, untold.");
         if (!type.EndsWith("json", StringComparison.Ordinal)) return response;
-        using var body = JsonDocument.Parse(await response.Content.ReadAsStringAsync(cancellationToken));
+        using var body = JsonDocument.Parse(await Decoded(response.Content, cancellationToken));
         var departures = document.Departures(body.RootElement, media.GetProperty("schema"));
         Assert.True(departures.Count == 0, $"{asked} answered {code} otherwise than told: {string.Join("; ", departures.Take(5))}");
         return response;
+    }
+
+    // As it came: who asks for a coding wants to see it, and the content stays as it is.
+    private static async Task<byte[]> Decoded(HttpContent content, CancellationToken cancel)
+    {
+        var bytes = await content.ReadAsByteArrayAsync(cancel);
+        using var coded = new MemoryStream(bytes);
+        using Stream plain = content.Headers.ContentEncoding.SingleOrDefault() switch
+        {
+            "gzip" => new GZipStream(coded, CompressionMode.Decompress),
+            "br" => new BrotliStream(coded, CompressionMode.Decompress),
+            _ => coded,
+        };
+        using var whole = new MemoryStream();
+        await plain.CopyToAsync(whole, cancel);
+        return whole.ToArray();
     }
 }

@@ -86,7 +86,7 @@ public class ConeEndpointsTests(Support.Api api)
     [Fact]
     public async Task The_scale_has_no_cone_0_and_ascends()
     {
-        var cones = (await api.Json("/v1/cones")).GetProperty("cones").EnumerateArray()
+        var cones = (await api.Json("/v1/cones")).GetProperty("items").EnumerateArray()
             .Select(c => c.GetProperty("cone").GetString()!).ToList();
         Assert.Equal("022", cones[0]);
         Assert.Equal("42", cones[^1]);
@@ -117,7 +117,7 @@ public class ConeEndpointsTests(Support.Api api)
     [Fact]
     public async Task The_list_of_charts_counts_confidences()
     {
-        var charts = (await api.Json("/v1/charts")).GetProperty("charts").EnumerateArray().ToList();
+        var charts = (await api.Json("/v1/charts")).GetProperty("items").EnumerateArray().ToList();
         Assert.Equal(11, charts.Count);
         Assert.All(charts, c => Assert.Equal(
             c.GetProperty("cells").GetInt32(),
@@ -134,6 +134,6 @@ public class ConeEndpointsTests(Support.Api api)
         Assert.Contains("## 1.0.0", dataset.GetProperty("changeLog").GetString(), StringComparison.Ordinal);
         var source = await api.Json("/v1/sources/orton-2016");
         Assert.Contains(source.GetProperty("citedBy").EnumerateArray(), u => u.GetProperty("table").GetString() == "end-points");
-        Assert.NotEmpty((await api.Json("/v1/sources")).GetProperty("sources").EnumerateArray());
+        Assert.NotEmpty((await api.Json("/v1/sources")).GetProperty("items").EnumerateArray());
     }
 }

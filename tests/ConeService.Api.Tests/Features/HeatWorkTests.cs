@@ -26,10 +26,10 @@ public class HeatWorkTests(Support.Api api)
         Assert.Equal(38, answer.GetProperty("cones").GetArrayLength());
         Assert.Equal(
             [
-                "chart", "thermocouple.type", "thermocouple.standard", "thermocouple.class", "thermocouple.firings",
-                "uncertainty.coneCelsius", "uncertainty.gradientCelsius",
+                "/chart", "/thermocouple/type", "/thermocouple/standard", "/thermocouple/class", "/thermocouple/firings",
+                "/uncertainty/coneCelsiusDifference", "/uncertainty/gradientCelsiusDifference",
             ],
-            answer.GetProperty("assumed").EnumerateArray().Select(a => a.GetProperty("parameter").GetString()));
+            answer.GetProperty("assumed").EnumerateArray().Select(a => a.Place()));
         Assert.Contains("iec-60584", answer.GetProperty("sources").Strings());
     }
 
@@ -63,7 +63,7 @@ public class HeatWorkTests(Support.Api api)
     [InlineData("fahrenheit-called-celsius.csv", "units-suspect", "line 305")]
     [InlineData("no-unit.csv", "units-missing", "line 1")]
     [InlineData("no-time-unit.csv", "log-time-unit-missing", "line 2")]
-    [InlineData("empty.csv", "log-empty", "body")]
+    [InlineData("empty.csv", "log-empty", "")]
     [InlineData("one-sample.csv", "log-too-short", "line 2")]
     [InlineData("not-numbers.csv", "log-value-unreadable", "line 22")]
     [InlineData("clock-set-back.csv", "log-time-backwards", "line 153")]
@@ -119,7 +119,7 @@ public class HeatWorkTests(Support.Api api)
     }
 
     [Theory]
-    [InlineData("""{"segments":[{"rate":60,"target":1222}]}""", "units-missing", "/units")]
+    [InlineData("""{"segments":[{"rate":60,"target":1222}]}""", "member-missing", "/units")]
     [InlineData("""{"units":"C"}""", "firing-ambiguous", "/segments")]
     [InlineData("""{"units":"C","segments":[]}""", "empty-request", "/segments")]
     [InlineData("""{"units":"C","log":[]}""", "log-empty", "/log")]
@@ -205,8 +205,8 @@ public class HeatWorkTests(Support.Api api)
 
     [Theory]
     [InlineData("""{"units":"C","segments":[{"rate":60,"target":1222}],"cone":6,"find":"hold"}""", "cone-as-number")]
-    [InlineData("""{"units":"C","segments":[{"rate":60,"target":1222}],"cone":"6"}""", "find-unknown")]
-    [InlineData("""{"units":"C","segments":[{"rate":60,"target":1222}],"find":"hold"}""", "cone-unreadable")]
+    [InlineData("""{"units":"C","segments":[{"rate":60,"target":1222}],"cone":"6"}""", "member-missing")]
+    [InlineData("""{"units":"C","segments":[{"rate":60,"target":1222}],"find":"hold"}""", "member-missing")]
     [InlineData("""{"units":"C","log":[{"minutes":0,"temperature":20}],"cone":"6","find":"hold"}""", "firing-ambiguous")]
     public async Task A_bad_question_is_refused(string body, string code)
     {
@@ -223,7 +223,7 @@ public class HeatWorkTests(Support.Api api)
         var firing = Programme[..^1] + "," + seen + "}";
         using var one = await api.Post("/v1/heat-work/compare", firing);
         var single = (await Support.Api.Read(one, 200)).GetProperty("firings")[0];
-        Assert.InRange(single.GetProperty("offset").GetProperty("celsius").GetDouble(), -5, 10);
+        Assert.InRange(single.GetProperty("offset").GetProperty("celsiusDifference").GetDouble(), -5, 10);
         using var two = await api.Post("/v1/heat-work/compare", $$"""{"firings":[{{firing}},{{firing}}]}""");
         var pooled = (await Support.Api.Read(two, 200)).GetProperty("pooled");
         Assert.True(

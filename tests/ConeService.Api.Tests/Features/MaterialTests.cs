@@ -11,7 +11,7 @@ public class MaterialTests(Support.Api api)
     {
         // By the trade table: those whose range holds cone 6 and whose atmospheres hold oxidation.
         var list = await api.Json("/v1/glazes?cone=^6&atmosphere=oxidation");
-        var ids = list.GetProperty("glazes").EnumerateArray().Select(g => g.GetProperty("id").GetString()!).ToList();
+        var ids = list.GetProperty("items").EnumerateArray().Select(g => g.GetProperty("id").GetString()!).ToList();
 
         Assert.Equal("6", list.GetProperty("cone").GetString());
         Assert.Contains("mid-range-gloss", ids);
@@ -24,7 +24,7 @@ public class MaterialTests(Support.Api api)
     public async Task Bodies_are_filtered_by_cone()
     {
         var list = await api.Json("/v1/clay-bodies?cone=06");
-        var ids = list.GetProperty("clayBodies").EnumerateArray().Select(b => b.GetProperty("id").GetString()!).ToList();
+        var ids = list.GetProperty("items").EnumerateArray().Select(b => b.GetProperty("id").GetString()!).ToList();
 
         // Mature at 06 by the trade table.
         Assert.Equal(["brick-tile", "low-fire-white", "raku-body", "red-earthenware", "talc-body", "terracotta", "white-earthenware"], ids);

@@ -56,13 +56,13 @@ public class ScheduleTests(Support.Api api)
     [Fact]
     public async Task The_list_is_filtered_by_kind_cone_and_atmosphere()
     {
-        Assert.Equal(30, (await api.Json("/v1/schedules")).GetProperty("schedules").GetArrayLength());
+        Assert.Equal(30, (await api.Json("/v1/schedules")).GetProperty("items").GetArrayLength());
         Assert.Equal(
             ["fire-down", "mid-range-glaze", "mid-range-glaze-drop-and-hold", "mid-range-glaze-slow-cool", "test-tile"],
             Ids(await api.Json("/v1/schedules?firingKind=glaze&cone=6&atmosphere=oxidation")));
         Assert.Equal(
             ["salt", "soda"], Ids(await api.Json("/v1/schedules?cone=9&atmosphere=reduction")).Intersect(["salt", "soda", "lustre"]));
-        using var wrong = await api.Get("/v1/schedules?kind=bisqe");
+        using var wrong = await api.Get("/v1/schedules?firingKind=bisqe");
         Assert.Equal(
             "Probably bisque.",
             Assert.Single(await Problems.Findings(wrong, 400, "word-unknown")).GetProperty("likelyMistake").GetString());
@@ -175,7 +175,7 @@ public class ScheduleTests(Support.Api api)
                 $"<strong>{fit.GetProperty("witnessCones").GetProperty(part).GetString()}</strong>", html, StringComparison.Ordinal);
         Assert.All(
             fit.GetProperty("cautions").EnumerateArray(),
-            c => Assert.Contains(System.Net.WebUtility.HtmlEncode(c.GetProperty("hazard").GetString()!), html, StringComparison.Ordinal));
+            c => Assert.Contains(System.Net.WebUtility.HtmlEncode(c.GetProperty("name").GetString()!), html, StringComparison.Ordinal));
         // Nothing is ever called that.
         Assert.DoesNotContain(" safe", html, StringComparison.OrdinalIgnoreCase);
     }
@@ -183,8 +183,8 @@ public class ScheduleTests(Support.Api api)
     [Theory]
     [InlineData("bisque-slow", """{"cone":"6","units":"C"}""", "cone-outside-schedule", "/cone")]
     [InlineData("bisque-slow", """{"cone":6,"units":"C"}""", "cone-as-number", "/cone")]
-    [InlineData("bisque-slow", """{"cone":"06"}""", "units-missing", "/units")]
-    [InlineData("bisque-slow", """{"units":"C"}""", "cone-missing", "/cone")]
+    [InlineData("bisque-slow", """{"cone":"06"}""", "member-missing", "/units")]
+    [InlineData("bisque-slow", """{"units":"C"}""", "member-missing", "/cone")]
     [InlineData("raku-western", """{"cone":"06","units":"C"}""", "schedule-without-cone", "/cone")]
     [InlineData(
         "bisque-slow", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"kilowatts":0}}""",
@@ -222,7 +222,7 @@ public class ScheduleTests(Support.Api api)
     public async Task A_calendar_without_a_start_is_refused()
     {
         using var response = await api.Post("/v1/schedules/bisque-slow/fit", """{"cone":"06","units":"C"}""", accept: "text/calendar");
-        await Problems.Findings(response, 400, "start-missing");
+        await Problems.Findings(response, 400, "member-missing");
     }
 
     private async Task<JsonElement> Fit(string schedule, string body)
@@ -241,5 +241,5 @@ public class ScheduleTests(Support.Api api)
     private static DateTime Moment(JsonElement times, string name) => times.GetProperty(name).GetDateTimeOffset().UtcDateTime;
 
     private static List<string> Ids(JsonElement list) =>
-        [.. list.GetProperty("schedules").EnumerateArray().Select(s => s.GetProperty("id").GetString()!)];
+        [.. list.GetProperty("items").EnumerateArray().Select(s => s.GetProperty("id").GetString()!)];
 }

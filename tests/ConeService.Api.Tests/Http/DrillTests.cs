@@ -23,8 +23,8 @@ public class DrillTests
         package.Replace("end-points.csv", "\nnbs-1926,022,-22,20,", "\n" + EndPoints + "nbs-1926,022,-22,20,");
         using var host = new OwnHost(package.Directory);
 
-        var charts = (await Json(host, "/v1/charts")).GetProperty("charts").EnumerateArray();
-        Assert.Contains(Chart, charts.Select(c => c.GetProperty("chart").GetString()));
+        var charts = (await Json(host, "/v1/charts")).GetProperty("items").EnumerateArray();
+        Assert.Contains(Chart, charts.Select(c => c.GetProperty("id").GetString()));
         Assert.Equal(3, (await Json(host, "/v1/charts/" + Chart)).GetProperty("endPoints").GetArrayLength());
         var printed = (await Json(host, "/v1/cones/6")).GetProperty("endPoints").EnumerateArray()
             .Single(p => p.GetProperty("chart").GetString() == Chart);

@@ -57,7 +57,7 @@ public class EveryChartTests(Support.Api api)
     private async Task Each(Func<string, string, int, Task<HttpResponseMessage>?> ask)
     {
         var answered = 0;
-        foreach (var chart in Texts((await api.Json("/v1/charts")).GetProperty("charts"), "chart").ToList())
+        foreach (var chart in Texts((await api.Json("/v1/charts")).GetProperty("items"), "id").ToList())
         {
             var cones = Texts((await api.Json("/v1/charts/" + chart)).GetProperty("endPoints"), "cone").Distinct().ToList();
             foreach (var (peak, cone) in Peaks.SelectMany(p => new[] { cones[0], cones[cones.Count / 2], cones[^1] }.Select(c => (p, c))))

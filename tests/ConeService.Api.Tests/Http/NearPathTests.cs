@@ -22,8 +22,8 @@ public class NearPathTests(Support.Api api)
 
     // foo is three letters, two of them not those of wood.
     [Theory]
-    [InlineData("/v1/schedules?kind=foo", null)]
-    [InlineData("/v1/schedules?kind=glaz", "Probably glaze.")]
+    [InlineData("/v1/schedules?firingKind=foo", null)]
+    [InlineData("/v1/schedules?firingKind=glaz", "Probably glaze.")]
     [InlineData("/v1/schedules?atmosphere=oxydation", "Probably oxidation.")]
     public async Task A_word_that_is_like_none_is_not_guessed_at(string url, string? mistake)
     {

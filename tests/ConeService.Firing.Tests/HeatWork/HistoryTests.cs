@@ -53,7 +53,7 @@ public class HistoryTests
     public void A_full_speed_segment_without_a_limit_says_what_was_taken()
     {
         var answer = Calculator.Answer(new HeatWorkRequest { Units = "C", Segments = [new(null, 1222)] }).Answer;
-        Assert.Contains(answer.Assumed, a => a.Parameter == "fullSpeedRate");
+        Assert.Contains(answer.Assumed, a => a.Pointer == "/fullSpeedRate");
         Assert.Contains(answer.Warnings, w => w.Code == "full-speed-assumed");
         Assert.DoesNotContain(
             Calculator.Answer(new HeatWorkRequest { Units = "C", Segments = [new(null, 1222)], FullSpeedRate = 200 }).Answer.Warnings,

@@ -76,7 +76,7 @@ public class LogTests
     [InlineData("minutes,zone 1 C,zone 2 C", "0,20,20\n1,30,30", "csv-headers", "line 1")]
     [InlineData("0,20", "1,30", "csv-headers", "line 1")]
     [InlineData("time,C", "0,20\n1,30", "log-time-unit-missing", "line 2")]
-    [InlineData("minutes,C", "", "log-empty", "body")]
+    [InlineData("minutes,C", "", "log-empty", "")]
     [InlineData("minutes,C", "0,20", "log-too-short", "line 2")]
     [InlineData("minutes,C", "5,20\n5,30", "log-too-short", "line 2")]
     [InlineData("minutes,C", "0,20\n\n1,NaN\n2,30", "log-value-unreadable", "line 4")]

@@ -58,7 +58,7 @@ public class KilnResolveTests
     }
 
     [Theory]
-    [InlineData("kiln-size-missing", "/kiln/volumeLitres", null, null, null)]
+    [InlineData("member-missing", "/kiln/volumeLitres", null, null, null)]
     [InlineData("kiln-number-out-of-range", "/kiln/volumeLitres", 0.2, null, null)]
     [InlineData("kiln-number-out-of-range", "/kiln/volumeLitres", double.NaN, null, null)]
     [InlineData("kiln-number-out-of-range", "/kiln/kilowatts", 198.0, 0.0, null)]

@@ -23,7 +23,7 @@ internal static class ColorantEndpoints
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult List(HttpRequest request, SnapshotHolder snapshots) =>
-        ListAnswer.Prepared(request, snapshots.Current, "colorants", static r => r.Colours.Colorants(), "colorants");
+        ListAnswer.Prepared(request, snapshots.Current, "colorants", static r => r.Colours.Colorants());
 
     /// <summary>One colorant.</summary>
     /// <remarks>

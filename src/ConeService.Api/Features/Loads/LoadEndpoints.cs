@@ -70,7 +70,7 @@ internal static class LoadEndpoints
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult Kinds(HttpRequest request, SnapshotHolder snapshots) =>
-        ListAnswer.Prepared(request, snapshots.Current, "firing-kinds", static r => r.Loads.Kinds(), "firingKinds");
+        ListAnswer.Prepared(request, snapshots.Current, "firing-kinds", static r => r.Loads.Kinds());
 
     /// <summary>Where sources contradict each other.</summary>
     /// <remarks>Both positions, what is to be thought of them, and what this package adopts.</remarks>
