@@ -30,7 +30,7 @@ internal static class SampleLoads
     public static byte[] AllDifferent(int pieces) => Join(pieces, i =>
     {
         string[] cones = i % 2 == 0 ? ["08", "04", "4", "6", "7", "5", "6", "7"] : ["06", "03", "06", "04", "02", "06", "05", "03"];
-        return $$$""" "ownBody":{"name":"clay {{{i}}}","bisqueMin":"{{{cones[0]}}}","bisqueMax":"{{{cones[1]}}}","matureMin":"{{{cones[2]}}}","matureBest":"{{{cones[3]}}}","matureMax":"{{{cones[4]}}}"},"coats":[{"ownGlaze":{"name":"glaze {{{i}}}","coneMin":"{{{cones[5]}}}","coneBest":"{{{cones[6]}}}","coneMax":"{{{cones[7]}}}","atmospheres":["oxidation"]}}],"state":"bisqued" """;
+        return $$$""" "ownBody":{"name":"clay {{{i}}}","bisque":{"min":"{{{cones[0]}}}","max":"{{{cones[1]}}}"},"mature":{"min":"{{{cones[2]}}}","best":"{{{cones[3]}}}","max":"{{{cones[4]}}}"}},"coats":[{"ownGlaze":{"name":"glaze {{{i}}}","cones":{"min":"{{{cones[5]}}}","best":"{{{cones[6]}}}","max":"{{{cones[7]}}}"},"atmospheres":["oxidation"]}}],"state":"bisqued" """;
     });
 
     private static byte[] Join(int pieces, Func<int, string> piece) =>

@@ -177,8 +177,7 @@ public sealed class Dataset
     /// <summary>The sentences of the service, by code, audience and language; those of overlays follow.</summary>
     public required IReadOnlyList<MessageRow> Messages { get; init; }
 
-    /// <summary>The id that a row has now: the one given, unless it was renamed. Every look-up by an id that a caller sent goes
-    /// through here.</summary>
+    /// <summary>The id that a row has now: the one given, unless it was renamed. Callers who send an old one are told.</summary>
     /// <param name="table">The table, such as <c>cautions</c>.</param>
     /// <param name="id">An id of today or of an earlier version; that there is such a row is not promised.</param>
     public string CurrentId(string table, string id) => renames.Current(table, id);

@@ -5,7 +5,7 @@ using ConeService.Data;
 
 namespace ConeService.Firing;
 
-/// <summary>Finds rows by the ids that callers name: today's, or one the row had before.</summary>
+/// <summary>Finds rows by the ids that callers name.</summary>
 internal static class Rows
 {
     /// <summary>The row of an id.</summary>
@@ -16,17 +16,18 @@ internal static class Rows
     /// <param name="id">The id as sent.</param>
     /// <param name="noun">What sort of thing was asked for, for the refusal.</param>
     /// <param name="list">Address of the list, for the refusal.</param>
-    /// <exception cref="RefusedException">No row has or had the id; ids that are near are named.</exception>
+    /// <exception cref="RefusedException">No row has the id; what it is now, or ids that are near, are named.</exception>
     public static T Find<T>(Dataset dataset, string table, IReadOnlyList<T> rows, Func<T, string> idOf, string id, string noun, string list)
         where T : class =>
         TryFind(dataset, table, rows, idOf, id) ?? throw Refuse(noun, id, rows.Select(idOf), list);
 
     /// <summary>The row of an id; null when no row has or had it.</summary>
+    /// <exception cref="RefusedException">The row has another id now.</exception>
     public static T? TryFind<T>(Dataset dataset, string table, IReadOnlyList<T> rows, Func<T, string> idOf, string id)
         where T : class
     {
-        var current = dataset.CurrentId(table, id);
-        return rows.FirstOrDefault(r => idOf(r) == current);
+        RenamedId.Refuse(dataset, table, id, "id");
+        return rows.FirstOrDefault(r => idOf(r) == id);
     }
 
     /// <summary>The refusal of an id that no row has.</summary>

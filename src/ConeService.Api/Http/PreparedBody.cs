@@ -84,6 +84,7 @@ internal sealed class PreparedBody : IResult
             return Page(httpContext).ExecuteAsync(httpContext);
         if (brotli is not null && request.Headers.AcceptEncoding.Count > 0 && Encoded(request.Headers.AcceptEncoding) is { } encoded)
             return encoded.ExecuteAsync(httpContext);
+        Links.Describe(httpContext);
         var headers = response.Headers;
         headers.ETag = etag;
         headers.CacheControl = request.QueryString.HasValue && PinnedDataset.Answers(httpContext) ? PinnedDataset.CacheFor : CacheFor;

@@ -34,6 +34,7 @@ internal sealed partial class WholeBody(ReadOnlyMemory<byte> bytes, string conte
         response.ContentType = contentType;
         response.ContentLength = bytes.Length;
         Language.Describe(response.Headers, Speech.Current);
+        Links.Describe(httpContext);
         return response.Body.WriteAsync(bytes).AsTask();
     }
 

@@ -52,21 +52,30 @@ public sealed record PieceRequest(
     SizeRequest? Size = null,
     [property: AllowedValues("food", "decorative")] SentText Use = default);
 
-/// <summary>A clay body of one's own; cones as text.</summary>
+/// <summary>A clay body of one's own.</summary>
 /// <param name="Name">What it is called.</param>
-/// <param name="BisqueMin">Lowest cone of its bisque.</param>
-/// <param name="BisqueMax">Highest cone of its bisque.</param>
-/// <param name="MatureMin">Lowest cone at which it is mature.</param>
-/// <param name="MatureBest">Best cone.</param>
-/// <param name="MatureMax">Highest cone it stands.</param>
-[Needs(nameof(Name), nameof(BisqueMin), nameof(BisqueMax), nameof(MatureMin), nameof(MatureBest), nameof(MatureMax))]
-public sealed record OwnBodyRequest(
-    SentText Name = default,
-    [property: RegularExpression(ConeSpelling.Pattern)] SentText BisqueMin = default,
-    [property: RegularExpression(ConeSpelling.Pattern)] SentText BisqueMax = default,
-    [property: RegularExpression(ConeSpelling.Pattern)] SentText MatureMin = default,
-    [property: RegularExpression(ConeSpelling.Pattern)] SentText MatureBest = default,
-    [property: RegularExpression(ConeSpelling.Pattern)] SentText MatureMax = default);
+/// <param name="Bisque">The cones of its bisque.</param>
+/// <param name="Mature">The cones at which it is mature.</param>
+[Needs(nameof(Name), nameof(Bisque), nameof(Mature))]
+public sealed record OwnBodyRequest(SentText Name = default, OwnBisqueRequest? Bisque = null, OwnRangeRequest? Mature = null);
+
+/// <summary>The cones of a bisque, as text.</summary>
+/// <param name="Min">Lowest cone.</param>
+/// <param name="Max">Highest cone.</param>
+[Needs(nameof(Min), nameof(Max))]
+public sealed record OwnBisqueRequest(
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText Min = default,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText Max = default);
+
+/// <summary>The cones of a body or a glaze, as text.</summary>
+/// <param name="Min">Lowest cone.</param>
+/// <param name="Best">Best cone.</param>
+/// <param name="Max">Highest cone that it stands.</param>
+[Needs(nameof(Min), nameof(Best), nameof(Max))]
+public sealed record OwnRangeRequest(
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText Min = default,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText Best = default,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText Max = default);
 
 /// <summary>One coat of a piece.</summary>
 /// <param name="Glaze">Id of a glaze or decoration, of the data package or an overlay.</param>
@@ -77,18 +86,14 @@ public sealed record CoatRequest(
     OwnGlazeRequest? OwnGlaze = null,
     [property: WordsOf(typeof(Fume)), MinLength(1)] IReadOnlyList<SentText>? Contains = null);
 
-/// <summary>A glaze of one's own; cones as text.</summary>
+/// <summary>A glaze of one's own.</summary>
 /// <param name="Name">What it is called.</param>
-/// <param name="ConeMin">Lowest cone.</param>
-/// <param name="ConeBest">Best cone.</param>
-/// <param name="ConeMax">Highest cone.</param>
+/// <param name="Cones">Its cones.</param>
 /// <param name="Atmospheres">Atmospheres it is made for; left out: any.</param>
-[Needs(nameof(Name), nameof(ConeMin), nameof(ConeBest), nameof(ConeMax))]
+[Needs(nameof(Name), nameof(Cones))]
 public sealed record OwnGlazeRequest(
     SentText Name = default,
-    [property: RegularExpression(ConeSpelling.Pattern)] SentText ConeMin = default,
-    [property: RegularExpression(ConeSpelling.Pattern)] SentText ConeBest = default,
-    [property: RegularExpression(ConeSpelling.Pattern)] SentText ConeMax = default,
+    OwnRangeRequest? Cones = null,
     [property: AtmosphereWords(AtmosphereUse.Firing), MinLength(1)] IReadOnlyList<SentText>? Atmospheres = null);
 
 /// <summary>A size, mm.</summary>

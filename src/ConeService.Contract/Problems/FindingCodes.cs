@@ -200,6 +200,12 @@ public static class FindingCodes
     /// <summary>Not a heating rate.</summary>
     public const string RateUnreadable = "rate-unreadable";
 
+    /// <summary>Renamed.</summary>
+    public const string Renamed = "renamed";
+
+    /// <summary>Named by its old id.</summary>
+    public const string RenamedValue = "renamed-value";
+
     /// <summary>Parameter given twice.</summary>
     public const string RepeatedParameter = "repeated-parameter";
 

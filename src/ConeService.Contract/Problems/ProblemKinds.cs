@@ -17,6 +17,7 @@ public static class ProblemKinds
         [FindingCodes.MethodNotAllowed] = 405,
         [FindingCodes.NotAcceptable] = 406,
         [FindingCodes.NotFound] = 404,
+        [FindingCodes.Renamed] = 404,
         [FindingCodes.RequestTooLarge] = 413,
     }.ToFrozenDictionary(StringComparer.Ordinal);
 

@@ -74,7 +74,9 @@ internal sealed class ConeCharts
     public bool TryFind(string id, string field, out ConeChart chart, out Finding? finding)
     {
         finding = null;
-        if (byId.TryGetValue(Dataset.CurrentId("charts", id), out chart!)) return true;
+        if (byId.TryGetValue(id, out chart!)) return true;
+        finding = RenamedId.Of(Dataset, "charts", id, field);
+        if (finding is not null) return false;
         var near = NearMatches.Find(id, byId.Keys);
         finding = new(
             FindingCodes.ChartUnknown, field, id, Message.Of("cones.chart-unknown", ("chart", id)),

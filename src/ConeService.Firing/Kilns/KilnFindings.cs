@@ -11,6 +11,9 @@ internal sealed class KilnFindings
 {
     private readonly List<Finding> found = [];
 
+    /// <summary>Takes a finding made elsewhere.</summary>
+    public void Add(Finding finding) => found.Add(finding);
+
     /// <summary>Refuses when anything was found.</summary>
     public void Refuse()
     {

@@ -111,11 +111,11 @@ internal sealed class KilnResolver(
     {
         var walls = dataset.KilnMaterials.Where(m => m.Use == "wall").ToList();
         var wanted = kiln.Wall?.Material ?? Assume("kiln.wall.material", size.WallMaterial, size.WallMaterial, SizeReason(size));
-        var current = dataset.CurrentId("kiln-materials", wanted);
-        var found = walls.Find(m => m.Id == current);
+        var found = walls.Find(m => m.Id == wanted);
         if (found is null)
         {
-            findings.UnknownWall($"{kilnField}/wall/material", wanted, [.. walls.Select(m => m.Id)]);
+            if (RenamedId.Of(dataset, "kiln-materials", wanted, $"{kilnField}/wall/material") is { } renamed) findings.Add(renamed);
+            else findings.UnknownWall($"{kilnField}/wall/material", wanted, [.. walls.Select(m => m.Id)]);
             findings.Refuse();
         }
 

@@ -22,10 +22,16 @@ internal sealed class KnownMaterials
     }
 
     /// <summary>The body of an id, or null.</summary>
-    public Body? FindBody(string id) => bodies.GetValueOrDefault(dataset.CurrentId("clay-bodies", id));
+    public Body? FindBody(string id) => bodies.GetValueOrDefault(id);
 
     /// <summary>The coat of an id, or null.</summary>
-    public Coat? FindCoat(string id) => coats.GetValueOrDefault(dataset.CurrentId("glazes", id));
+    public Coat? FindCoat(string id) => coats.GetValueOrDefault(id);
+
+    /// <summary>What is wrong with an id that a body had before; null for any other.</summary>
+    public Finding? RenamedBody(string id, string field) => RenamedId.Of(dataset, "clay-bodies", id, field);
+
+    /// <summary>What is wrong with an id that a coat had before; null for any other.</summary>
+    public Finding? RenamedCoat(string id, string field) => RenamedId.Of(dataset, "glazes", id, field);
 
     /// <summary>Ids of bodies that a caller may have meant.</summary>
     public IReadOnlyList<string> NearBodies(string id) => NearMatches.Find(id, bodies.Keys);

@@ -51,7 +51,8 @@ internal sealed class ScheduleCatalogue
     /// <exception cref="RefusedException">There is none of that name; near names are given.</exception>
     public Schedule Find(string id)
     {
-        if (byId.TryGetValue(Dataset.CurrentId("schedule-templates", id), out var found)) return found;
+        RenamedId.Refuse(Dataset, "schedule-templates", id, "schedule");
+        if (byId.TryGetValue(id, out var found)) return found;
         var near = NearMatches.Find(id, byId.Keys);
         throw new RefusedException(new Finding(
             FindingCodes.NotFound, "schedule", id, Message.Of("schedules.not-found", ("id", id)),

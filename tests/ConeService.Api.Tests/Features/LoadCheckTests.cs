@@ -63,7 +63,7 @@ public class LoadCheckTests(Support.Api api)
             {"kiln":{"maxCone":10,"atmospheres":["smoky"]},"firing":{"firingKind":"glase","cone":6,"atmosphere":"oxydation"},
              "pieces":[{"id":"a","count":0,"body":"red-earthenware","state":"bisqued","thickestMillimetres":-3},
                        {"id":"a","count":10001,
-                        "ownBody":{"name":"x","bisqueMin":"04","bisqueMax":"06","matureMin":"5","matureBest":"6","matureMax":"7"},
+                        "ownBody":{"name":"x","bisque":{"min":"04","max":"06"},"mature":{"min":"5","best":"6","max":"7"}},
                         "state":"bisqued"},null]}
             """);
         var findings = await Problems.Findings(response, 400, "invalid-request");
@@ -74,7 +74,7 @@ public class LoadCheckTests(Support.Api api)
                 "word-unknown /firing/firingKind", "cone-as-number /firing/cone", "word-unknown /firing/atmosphere",
                 "number-out-of-range /pieces/0/count", "number-out-of-range /pieces/0/thickestMillimetres",
                 "number-out-of-range /pieces/1/count",
-                "range-inverted /pieces/1/ownBody/bisqueMax", "piece-id-repeated /pieces/1/id", "member-missing /pieces/2",
+                "range-inverted /pieces/1/ownBody/bisque/max", "piece-id-repeated /pieces/1/id", "member-missing /pieces/2",
             ],
             findings.Select(f => $"{f.GetProperty("code").GetString()} {f.Place()}"));
     }
@@ -104,7 +104,7 @@ public class LoadCheckTests(Support.Api api)
     {
         var piece = (int i) => $$$"""
             {"id":"p{{{i}}}","body":"mid-range-stoneware-light","state":"bisqued",
-             "coats":[{"ownGlaze":{"name":"tile {{{i % 37}}}","coneMin":"5","coneBest":"6","coneMax":"7"}}]}
+             "coats":[{"ownGlaze":{"name":"tile {{{i % 37}}}","cones":{"min":"5","best":"6","max":"7"} } } ]}
             """;
         var pieces = (int count) => string.Join(',', Enumerable.Range(0, count).Select(piece));
         var answer = await Check(Electric, "glaze", "6", "oxidation", pieces(2000));
@@ -159,7 +159,7 @@ public class LoadCheckTests(Support.Api api)
              "firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation","schedule":"s"},
              "pieces":[{"id":"a","count":2,"body":"red-earthenware",
                         "coats":[{"glaze":"celadon","contains":["tin"]},
-                                 {"ownGlaze":{"name":"x","coneMin":"5","coneBest":"6","coneMax":"7","atmospheres":["oxidation"]}}],
+                                 {"ownGlaze":{"name":"x","cones":{"min":"5","best":"6","max":"7"},"atmospheres":["oxidation"]}}],
                         "state":"bisqued","thickestMillimetres":5,"size":{"heightMillimetres":9},"use":"food"}]}
             """;
         var places = System.Text.RegularExpressions.Regex.Matches(valid, """(?<=":)("[^"]*"|\d+|\[[^\[\]{}]*\])""").ToList();

@@ -123,7 +123,7 @@ public sealed class NeighbourTests
     [Fact]
     public void A_mid_range_glaze_of_ones_own_marked_06_is_caught_as_a_mix_up()
     {
-        var own = new OwnGlazeRequest(Loads.T("our teal"), Loads.T("07"), Loads.T("06"), Loads.T("05"), [Loads.T("oxidation")]);
+        var own = new OwnGlazeRequest(Loads.T("our teal"), new(Loads.T("07"), Loads.T("06"), Loads.T("05")), [Loads.T("oxidation")]);
         var answer = Loads.Check.Check(Loads.Load(
             Loads.Electric,
             Loads.Firing("glaze", "6", "oxidation"),

@@ -30,6 +30,12 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
 
         if (own is not null) return Own(own, at + "/ownBody");
         if (fields.RequiredText(id, at + "/body", "red-earthenware") is not { } name) return null;
+        if (tables.Materials.RenamedBody(name, at + "/body") is { } renamed)
+        {
+            fields.Add(renamed);
+            return null;
+        }
+
         if (tables.Materials.FindBody(name) is { } body)
         {
             if (body.Mature is null) unknown.Add(new(UnknownAs.BaseClay, name, []));
@@ -72,7 +78,8 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
         else if (fields.RequiredText(request.Glaze, at + "/glaze", "celadon") is { } name)
         {
             coat = tables.Materials.FindCoat(name);
-            if (coat is null) unknown.Add(new(UnknownAs.Coat, name, tables.Materials.NearCoats(name)));
+            if (coat is null && tables.Materials.RenamedCoat(name, at + "/glaze") is { } renamed) fields.Add(renamed);
+            else if (coat is null) unknown.Add(new(UnknownAs.Coat, name, tables.Materials.NearCoats(name)));
         }
         else
         {
@@ -87,13 +94,9 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
     private Body? Own(OwnBodyRequest own, string at)
     {
         var name = fields.RequiredText(own.Name, at + "/name", "our red clay");
-        var (bisqueMin, bisqueMax) = (fields.Cone(own.BisqueMin, at + "/bisqueMin"), fields.Cone(own.BisqueMax, at + "/bisqueMax"));
-        var min = fields.Cone(own.MatureMin, at + "/matureMin");
-        var best = fields.Cone(own.MatureBest, at + "/matureBest");
-        var max = fields.Cone(own.MatureMax, at + "/matureMax");
-        var rises = Rises(bisqueMin, bisqueMax, at + "/bisqueMax")
-            & Rises(min, best, at + "/matureBest") & Rises(best, max, at + "/matureMax");
-        if (name is null || bisqueMin is null || bisqueMax is null || min is null || best is null || max is null || !rises) return null;
+        var bisque = Bisque(own.Bisque, at + "/bisque");
+        var mature = Range(own.Mature, at + "/mature");
+        if (name is null || bisque is null || mature is null) return null;
         return new Body
         {
             Id = null,
@@ -101,12 +104,12 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
             Sources = [],
             Confidence = null,
             Cautions = [],
-            BisqueMin = bisqueMin,
-            BisqueMax = bisqueMax,
-            Mature = new(min, best, max),
+            BisqueMin = bisque.Value.Min,
+            BisqueMax = bisque.Value.Max,
+            Mature = mature,
             Underfired = Message.Of("loads.own-body-underfired"),
             Overfired = Message.Of("loads.own-body-overfired"),
-            HoldsWater = best.Order < tables.PotterScale.Of("4").Order ? HoldsWater.WhenGlazed : HoldsWater.WhenMature,
+            HoldsWater = mature.Best.Order < tables.PotterScale.Of("4").Order ? HoldsWater.WhenGlazed : HoldsWater.WhenMature,
             ThermalShock = ThermalShock.NotStated,
             Atmospheres = new EnumSet<Atmosphere>(Atmospheres.OfFirings),
         };
@@ -115,16 +118,13 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
     private Coat? Own(OwnGlazeRequest own, string at)
     {
         var name = fields.RequiredText(own.Name, at + "/name", "our blue");
-        var min = fields.Cone(own.ConeMin, at + "/coneMin");
-        var best = fields.Cone(own.ConeBest, at + "/coneBest");
-        var max = fields.Cone(own.ConeMax, at + "/coneMax");
-        var rises = Rises(min, best, at + "/coneBest") & Rises(best, max, at + "/coneMax");
+        var cones = Range(own.Cones, at + "/cones");
         var atmospheres = own.Atmospheres is null
             ? new EnumSet<Atmosphere>(Atmospheres.OfFirings)
             : fields.Set(own.Atmospheres, at + "/atmospheres", Atmospheres.OfFirings);
         if (own.Atmospheres is null)
             fields.Assumed.Add(new(at + "/atmospheres", "any", Message.Of("loads.atmospheres-assumed")));
-        return name is null || min is null || best is null || max is null || atmospheres is null || !rises ? null : new Coat
+        return name is null || cones is null || atmospheres is null ? null : new Coat
         {
             Id = null,
             Name = name,
@@ -132,9 +132,9 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
             Confidence = null,
             Cautions = [],
             Kind = CoatKind.Glaze,
-            Min = min,
-            Best = best,
-            Max = max,
+            Min = cones.Min,
+            Best = cones.Best,
+            Max = cones.Max,
             Atmospheres = atmospheres.Value,
             WrongAtmosphere = ReasonSeverity.Refuse,
             FiredIn = GlazeFirings,
@@ -144,6 +144,31 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
             RunRisk = RunRisk.Medium,
             Food = CoatFood.LeachTest,
         };
+    }
+
+    private (PotterCone Min, PotterCone Max)? Bisque(OwnBisqueRequest? sent, string at)
+    {
+        if (sent is null)
+        {
+            fields.Missing(at, [Message.Verbatim("{\"min\":\"06\",\"max\":\"04\"}")]);
+            return null;
+        }
+
+        var (min, max) = (fields.Cone(sent.Min, at + "/min"), fields.Cone(sent.Max, at + "/max"));
+        return Rises(min, max, at + "/max") && min is not null && max is not null ? (min, max) : null;
+    }
+
+    private ConeRange? Range(OwnRangeRequest? sent, string at)
+    {
+        if (sent is null)
+        {
+            fields.Missing(at, [Message.Verbatim("{\"min\":\"5\",\"best\":\"6\",\"max\":\"7\"}")]);
+            return null;
+        }
+
+        var (min, best, max) = (fields.Cone(sent.Min, at + "/min"), fields.Cone(sent.Best, at + "/best"), fields.Cone(sent.Max, at + "/max"));
+        var rises = Rises(min, best, at + "/best") & Rises(best, max, at + "/max");
+        return rises && min is not null && best is not null && max is not null ? new(min, best, max) : null;
     }
 
     private bool Rises(PotterCone? lower, PotterCone? upper, string field)

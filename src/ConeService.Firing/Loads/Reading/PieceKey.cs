@@ -16,7 +16,7 @@ internal static class PieceKey
         Add(p.Body);
         if (p.OwnBody is { } b)
         {
-            foreach (var t in (ReadOnlySpan<SentText>)[b.Name, b.BisqueMin, b.BisqueMax, b.MatureMin, b.MatureBest, b.MatureMax]) Add(t);
+            foreach (var t in (SentText[])[b.Name, b.Bisque?.Min ?? default, b.Bisque?.Max ?? default, .. Texts(b.Mature)]) Add(t);
         }
 
         foreach (var c in p.Coats ?? [])
@@ -25,7 +25,7 @@ internal static class PieceKey
             Add(c!.Glaze);
             if (c.OwnGlaze is { } g)
             {
-                foreach (var t in (ReadOnlySpan<SentText>)[g.Name, g.ConeMin, g.ConeBest, g.ConeMax]) Add(t);
+                foreach (var t in (SentText[])[g.Name, .. Texts(g.Cones)]) Add(t);
                 foreach (var t in g.Atmospheres ?? []) Add(t);
             }
 
@@ -42,4 +42,6 @@ internal static class PieceKey
         Add(p.Size?.DepthMillimetres ?? default);
         return key.ToString();
     }
+
+    private static SentText[] Texts(OwnRangeRequest? cones) => cones is null ? [default, default, default] : [cones.Min, cones.Best, cones.Max];
 }
