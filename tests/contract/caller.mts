@@ -26,7 +26,7 @@ async function run(): Promise<void> {
   const endPoint = (cone: string) => answer(client.GET("/v1/cones/{cone}/end-point", { params: { path: { cone }, query } }));
   const six = await endPoint("6");
   const basis: "printed" | "interpolated" | "extrapolated" | "borrowed" = six.basis;
-  const uncertainty: number | null = six.sigmaCelsius;
+  const uncertainty: number | null = six.sigmaCelsiusDifference;
   expect(six.celsius === 1222 && basis === "printed", `cone 6 is 1222 °C, not ${six.celsius} (${basis}, ${uncertainty})`);
   const zeroSix = await endPoint("06");
   expect(zeroSix.celsius === 998, `cone 06 is 998 °C, not ${zeroSix.celsius}`);
@@ -57,7 +57,7 @@ async function run(): Promise<void> {
   const load = await answer(client.POST("/v1/loads/check", {
     body: {
       kiln: { heat: "electric", maxCone: "8", atmospheres: ["oxidation"] },
-      firing: { kind: "glaze", cone: "6", atmosphere: "oxidation" },
+      firing: { firingKind: "glaze", cone: "6", atmosphere: "oxidation" },
       pieces: [{ id: "mug", body: "red-earthenware", state: "bisqued" }],
     },
   }));
@@ -95,7 +95,7 @@ export const unknownMember: components["schemas"]["ConversionLine"] = { cone: "6
 // @ts-expect-error without its units a programme is refused
 export const withoutUnits = () => client.POST("/v1/heat-work", { body: { segments: [{ rate: 60, target: 1222 }] } });
 
-const firing = { kind: "glaze", cone: "6", atmosphere: "oxidation" } as const;
+const firing = { firingKind: "glaze", cone: "6", atmosphere: "oxidation" } as const;
 const kiln: Pick<components["schemas"]["Kiln"], "heat" | "atmospheres"> = { heat: "electric", atmospheres: ["oxidation"] };
 
 // @ts-expect-error a load needs to know how hot its kiln may become

@@ -77,7 +77,9 @@ public class IndexTests(Support.Api api)
     [InlineData("/")]
     [InlineData("/v1")]
     [InlineData("/openapi/v1.json")]
-    public async Task An_entrance_names_the_document_and_its_page(string url)
+    [InlineData("/v1/cones/6")]
+    [InlineData("/v1/cones/6/end-point?rate=60C/h")]
+    public async Task An_answer_names_the_document_and_its_page(string url)
     {
         using var response = await api.Get(url);
         var link = Assert.Single(response.Headers.GetValues("Link"));

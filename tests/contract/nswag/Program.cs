@@ -45,7 +45,7 @@ Expect(body == charts.DatasetVersion, "every answer names the same data");
 var load = await client.CheckLoadAsync(new()
 {
     Kiln = new() { Heat = KilnHeat.Electric, MaxCone = "8", Atmospheres = [FiringAtmosphere.Oxidation] },
-    Firing = new() { Kind = FiringKind.Glaze, Cone = "6", Atmosphere = FiringAtmosphere.Oxidation },
+    Firing = new() { FiringKind = FiringKind.Glaze, Cone = "6", Atmosphere = FiringAtmosphere.Oxidation },
     Pieces = [new() { Id = "mug", Body = "red-earthenware", State = PieceState.Bisqued }],
 });
 Expect(load.Verdict == Verdict.Refuse, "red earthenware does not stand cone 6");
