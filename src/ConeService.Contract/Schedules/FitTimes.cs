@@ -1,4 +1,3 @@
-using ConeService.Contract.Answers;
 using ConeService.Data;
 
 namespace ConeService.Contract.Schedules;

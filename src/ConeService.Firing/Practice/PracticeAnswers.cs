@@ -1,5 +1,4 @@
 using ConeService.Contract.Practice;
-using ConeService.Contract.Quantities;
 using ConeService.Data;
 
 namespace ConeService.Firing.Practice;

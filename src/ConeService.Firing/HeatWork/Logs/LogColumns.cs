@@ -1,7 +1,6 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
-using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork.Logs;

@@ -1,4 +1,3 @@
-using ConeService.Contract.Answers;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
