@@ -10,7 +10,7 @@ namespace ConeService.Contract.HeatWork;
 /// <param name="Chart">The chart.</param>
 /// <param name="Reached">The hottest cone that is down together with all cooler ones; null when none is down.</param>
 /// <param name="Next">The first cone that is not down; null when all are.</param>
-/// <param name="Fraction">How far from the reached cone to the next, 0 to 0.9999, cut off and never 1; null without both. Never add it to a cone number.</param>
+/// <param name="Fraction">How far from the reached cone to the next, 0 to 0.9999 and never 1; null without both. Never add it to a cone number.</param>
 /// <param name="Reading">The result as one says it: “6 and 0.47 of the way to 7”.</param>
 /// <param name="PeakCelsius">Highest temperature, °C.</param>
 /// <param name="PeakFahrenheit">Highest temperature, °F.</param>

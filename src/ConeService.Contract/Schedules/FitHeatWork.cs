@@ -6,7 +6,7 @@ namespace ConeService.Contract.Schedules;
 /// <summary>What a firing does to the cones around the target.</summary>
 /// <param name="Reached">The hottest cone that is down with all cooler ones; null when none is.</param>
 /// <param name="Next">The next cone, which stays up.</param>
-/// <param name="Fraction">How far from the reached cone to the next, 0 to 0.9999, cut off and never 1. Never add it to a cone number.</param>
+/// <param name="Fraction">How far from the reached cone to the next, 0 to 0.9999 and never 1. Never add it to a cone number.</param>
 /// <param name="Reading">The result as one says it.</param>
 /// <param name="TargetProgress">Progress of the target cone: 1 is down; null without a target.</param>
 /// <param name="NextProgress">Progress of the cone after the target: below 1 it stays up; null without one.</param>

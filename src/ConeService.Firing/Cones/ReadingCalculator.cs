@@ -64,11 +64,11 @@ internal sealed class ReadingCalculator(ConeCharts charts)
             || (cone.Value.Celsius - celsius < 1 && HeatMargin.IsJustDown(Margin(cone, celsius, rate)));
     }
 
-    /// <summary>A fraction of the way to the next cone as a number: to four places, cut off and never 1.</summary>
-    public static double Shown(double fraction) => CutOff(fraction, 10_000);
+    /// <summary>A fraction of the way to the next cone as a number: to four places and never 1.</summary>
+    public static double Shown(double fraction) => Math.Min(0.9999, Math.Round(Math.Max(0, fraction), 4));
 
-    /// <summary>The same as it is said: to two places, cut off and never 1.</summary>
-    public static double Said(double fraction) => CutOff(fraction, 100);
+    /// <summary>That number as it is said: its first two places, cut off. What rounding left of a whole place counts as one.</summary>
+    public static double Said(double fraction) => Math.Floor((Shown(fraction) * 100) + 1e-9) / 100;
 
     /// <summary>“6 and 0.47 of the way to 7”, cut off and not rounded up; never 6.47, which is no cone.</summary>
     internal static Message Say(Cone reached, Cone? next, double? fraction) => next is null || fraction is not { } f
@@ -76,10 +76,6 @@ internal sealed class ReadingCalculator(ConeCharts charts)
         : Message.Of(
             "cones.reading-between",
             ("reached", reached.ToString()), ("fraction", Said(f)), ("next", next.ToString()));
-
-    // What rounding left of a whole place counts as one.
-    private static double CutOff(double fraction, double places) =>
-        Math.Floor((Math.Clamp(fraction, 0, 1 - (1 / places)) * places) + 1e-9) / places;
 
     // A chart's °F are its °C rounded: 1945 °F is printed for 1063 °C, though it converts to 1062.8.
     private static (decimal Celsius, Message? Note) AsPrinted(Temperature temperature, HeatingRate? rate, List<JudgedCone> judged)

@@ -31,6 +31,13 @@ public class EveryChartTests(Support.Api api)
         $$"""{ {{Firing(chart, peak)}},"observations":[{"cone":"{{cone}}","clock":3},{"cone":"{{cone}}","look":"down"}]}"""));
 
     [Fact]
+    public Task Several_firings_are_compared() => Each((chart, cone, peak) => api.Post(
+        "/v1/heat-work/compare", $$"""{"firings":[{{Seen(chart, cone, peak, "standing")}},{{Seen(chart, cone, peak, "started")}},{{Seen(chart, cone, peak - 30, "started")}},{{Seen(chart, cone, peak, "down")}}]}"""));
+
+    private static string Seen(string chart, string cone, int peak, string look) =>
+        $$"""{ {{Firing(chart, peak)}},"observations":[{"cone":"{{cone}}","look":"{{look}}"}]}""";
+
+    [Fact]
     public Task Conversions_are_made() => Each((chart, cone, peak) => api.Post(
         "/v1/conversions", $$"""
             {"lines":[{"cone":"{{cone}}","chart":"{{chart}}"},{"cone":"{{cone}}","rate":"60C/h","chart":"{{chart}}"},
@@ -57,7 +64,7 @@ public class EveryChartTests(Support.Api api)
     private async Task Each(Func<string, string, int, Task<HttpResponseMessage>?> ask)
     {
         var answered = 0;
-        foreach (var chart in Texts((await api.Json("/v1/charts")).GetProperty("charts"), "chart").ToList())
+        foreach (var chart in Texts((await api.Json("/v1/charts")).GetProperty("items"), "id").ToList())
         {
             var cones = Texts((await api.Json("/v1/charts/" + chart)).GetProperty("endPoints"), "cone").Distinct().ToList();
             foreach (var (peak, cone) in Peaks.SelectMany(p => new[] { cones[0], cones[cones.Count / 2], cones[^1] }.Select(c => (p, c))))

@@ -57,19 +57,18 @@ public class BendTests
     [Fact]
     public void The_whole_bend_takes_less_than_40_Fahrenheit() => Assert.InRange(Short(8.0001), 15, 22.5);
 
-    // Source: fact bend-duration-by-cone-number: from first movement to fully down about 15 to 25 minutes, depending on the cone
-    // number. At 60 °C/h, the chart's rate; most cones of a chart, as the odd slopes of docs/cone-curves.md are outside any rule.
-    [Theory]
-    [InlineData("witness-self-supporting")]
-    [InlineData("witness-large")]
-    public void The_bend_takes_15_to_25_minutes_by_cone(string chart)
+    // Source: fact bend-duration-by-cone-number: from first movement to fully down about 15 to 25 minutes, depending on the cone number.
+    // At 60 °C/h; to the minute three quarters of the large cones, of which the fact speaks, and cone 6, which the law was read on. The
+    // self-supporting curves of 07 to 01 are steeper than their neighbours and bend in 8 to 13 minutes (docs/heat-work.md); none is slower.
+    [Fact]
+    public void The_bend_takes_15_to_25_minutes_by_cone()
     {
-        var minutes = Reference.Charts.Charts.Single(c => c.Id == chart).Cones
-            .Where(c => c.Oddity is not (ConeOddity.RateInsensitive or ConeOddity.RateSensitive))
-            .Select(c => c.Curve(new(60))!).Select(c => c.EndPoint(60) - c.Inverse(Math.Log(60 * ConeBend.FirstMovement)))
-            .Order().ToList();
-        Assert.InRange(minutes[minutes.Count / 2], 15, 25);
-        Assert.InRange(minutes.Count(m => m is >= 14 and <= 26) / (double)minutes.Count, 0.6, 1);
+        var large = Minutes("witness-large").Values.Select(m => Math.Round(m)).Order().ToList();
+        Assert.InRange(large[large.Count / 2], 15, 25);
+        Assert.InRange(large.Count(m => m is >= 15 and <= 25) / (double)large.Count, 0.7, 1);
+        var own = Minutes("witness-self-supporting");
+        Assert.InRange(own["6"], 15, 25);
+        Assert.True(own.Values.Max() <= 25);
     }
 
     // Source: fact two-slopes-of-large-cone: large cone 10 at 60 °C/h; in one part 10° of bend cost 5 °C, in the other 1 °C. On cone 6 the
@@ -99,6 +98,14 @@ public class BendTests
     [InlineData(60, 2)]
     [InlineData(85, 2)]
     public void A_late_hand_is_read_better(double degrees, double kelvin) => Assert.Equal(kelvin, ConeBend.ReadingKelvin(degrees), 1e-9);
+
+    // Odd slopes are outside any rule (docs/cone-curves.md).
+    private static Dictionary<string, double> Minutes(string chart) => Reference.Charts.Charts.Single(c => c.Id == chart).Cones
+        .Where(c => c.Oddity is not (ConeOddity.RateInsensitive or ConeOddity.RateSensitive)).ToDictionary(c => c.Cone.ToString(), c =>
+        {
+            var curve = c.Curve(new(60))!;
+            return curve.EndPoint(60) - curve.Inverse(Math.Log(60 * ConeBend.FirstMovement));
+        });
 
     private static double LeanOf6(double celsius) => ConeBend.Degrees(Ramp(60, celsius).Progress(Curve("6")));
 
