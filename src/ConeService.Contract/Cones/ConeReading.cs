@@ -12,8 +12,8 @@ namespace ConeService.Contract.Cones;
 /// <param name="Chart">The chart.</param>
 /// <param name="Reached">The hottest cone that is down together with all cooler ones of the chart.</param>
 /// <param name="Next">The next cone of the chart; null when the hottest one is just down.</param>
-/// <param name="Fraction">How far from the reached cone to the next, 0 to 0.9999 and never 1; null when there is no next cone. Never add it to a
-/// cone number.</param>
+/// <param name="Fraction">How far from the reached cone to the next, 0 to 0.9999 and never 1; null when there is no next cone. Never add it
+/// to a cone number.</param>
 /// <param name="MarginCelsiusDifference">How far the ramp went past the end point of the reached cone, in degrees of a 60 °C/h firing, °C.</param>
 /// <param name="MarginFahrenheitDifference">The same, °F.</param>
 /// <param name="NextMarginCelsiusDifference">How far the ramp fell short of the next cone (negative), in degrees of a 60 °C/h firing, °C.</param>

@@ -25,7 +25,8 @@ public enum FahrenheitBasis
 /// <param name="SigmaCelsiusDifference">Standard uncertainty of the value as a statement about the chart's cones, K; null where the chart
 /// states no rate (see notes).</param>
 /// <param name="Basis">What the value rests on.</param>
-/// <param name="Confidence">How far it can be trusted: the weakest of the cells in computedFrom; a computed value is derived at best.</param>
+/// <param name="Confidence">How far it can be trusted: the weakest of the cells in computedFrom; a computed value is derived at
+/// best.</param>
 /// <param name="ComputedFrom">The printed cells it was read or computed from, those of a borrowed curve last.</param>
 /// <param name="BorrowedFrom">Whose curve was borrowed; null where none was.</param>
 /// <param name="SameConeElsewhere">The same cone on other charts at the same rate, and wherever a chart prints the same

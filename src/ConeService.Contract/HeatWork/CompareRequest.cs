@@ -42,8 +42,8 @@ public sealed record WitnessCone(
 /// <summary>How far the meter is off, judged by witness cones.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
 /// <param name="Trend">How the offset changes from firing to firing; null when fewer than three firings give an estimate.</param>
-/// <param name="Pooled">All firings together as if the offset were one number, which it is not where the trend says that it drifts; null for
-/// a single one.</param>
+/// <param name="Pooled">All firings together as if the offset were one number, which it is not where the trend says that it drifts; null
+/// for a single one.</param>
 /// <param name="Firings">Each firing.</param>
 /// <param name="Notes">What a user of the estimate must know.</param>
 public sealed record CompareAnswer(

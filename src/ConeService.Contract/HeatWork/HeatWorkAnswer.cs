@@ -10,7 +10,8 @@ namespace ConeService.Contract.HeatWork;
 /// <param name="Chart">The chart.</param>
 /// <param name="Reached">The hottest cone that is down together with all cooler ones; null when none is down.</param>
 /// <param name="Next">The first cone that is not down; null when all are.</param>
-/// <param name="Fraction">How far from the reached cone to the next, 0 to 0.9999 and never 1; null without both. Never add it to a cone number.</param>
+/// <param name="Fraction">How far from the reached cone to the next, 0 to 0.9999 and never 1; null without both. Never add it to a cone
+/// number.</param>
 /// <param name="Reading">The result as one says it: “6 and 0.47 of the way to 7”.</param>
 /// <param name="PeakCelsius">Highest temperature, °C.</param>
 /// <param name="PeakFahrenheit">Highest temperature, °F.</param>
@@ -68,7 +69,8 @@ public sealed record HeatWorkAnswer(
 /// <summary>What happened to one cone.</summary>
 /// <param name="Cone">The cone.</param>
 /// <param name="Progress">Bending progress: 0 untouched, 1 just down, beyond 1 past it; to six decimals. 100 stands for over 100.</param>
-/// <param name="BendDegrees">Lean from upright, degrees: 8 as set, 90 down. Good to 5 °C of firing at 1 o'clock, to 2 °C from 4 o'clock on.</param>
+/// <param name="BendDegrees">Lean from upright, degrees: 8 as set, 90 down. Good to 5 °C of firing at 1 o'clock, to 2 °C from 4 o'clock
+/// on.</param>
 /// <param name="Clock">The lean as the hour of a clock hand: 6 when down.</param>
 /// <param name="MarginCelsiusDifference">How far past its end point (+) or short of it (−), in degrees of a 60 °C/h firing, °C.</param>
 /// <param name="MarginFahrenheitDifference">The same, °F.</param>

@@ -32,7 +32,8 @@ internal sealed class ChartCone
     /// <param name="lender">The cells that the curve to borrow goes through; empty without one.</param>
     /// <param name="oddity">What is odd about the curve, its own or borrowed.</param>
     public ChartCone(
-        Cone cone, IReadOnlyList<EndPointRow> cells, ConeCurve? own, ConeCurve? shape, IReadOnlyList<EndPointRow> lender, ConeOddity? oddity)
+        Cone cone, IReadOnlyList<EndPointRow> cells, ConeCurve? own, ConeCurve? shape, IReadOnlyList<EndPointRow> lender,
+        ConeOddity? oddity)
     {
         Cone = cone;
         Cells = cells;

@@ -26,7 +26,8 @@ internal static class HeatIntegral
     /// <param name="curve">The cone.</param>
     /// <param name="history">The firing.</param>
     /// <param name="downAt">The moment, h since the time 0 of the history; null when the cone stayed up.</param>
-    public static double Progress(BendingCurve curve, HeatHistory history, out double? downAt) => Progress(curve, history, Down, out downAt);
+    public static double Progress(BendingCurve curve, HeatHistory history, out double? downAt) =>
+        Progress(curve, history, Down, out downAt);
 
     /// <summary>Progress over the whole history, and when it came to a mark.</summary>
     /// <param name="curve">The cone.</param>

@@ -144,7 +144,8 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
     {
         var bend = cone.BendDegrees;
         return new(
-            cone.Cone.Cone.ToString(), Math.Round(ConeWork.Told(cone.Progress), 6), Math.Round(bend, 2), Math.Round(ConeBend.Clock(bend), 2),
+            cone.Cone.Cone.ToString(), Math.Round(ConeWork.Told(cone.Progress), 6),
+            Math.Round(bend, 2), Math.Round(ConeBend.Clock(bend), 2),
             Math.Round(cone.MarginKelvin, 4), Math.Round(cone.MarginKelvin * 1.8, 4),
             cone.DownAtHours is { } down ? Minutes(down - start) : null,
             Math.Round(HeatUncertainty.Probability(cone.MarginKelvin, sigma), 4), Math.Round(sigma, 2),

@@ -3,7 +3,7 @@ using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork;
 
-/// <summary>Whether the offset of a meter changes from firing to firing: weighted least squares of offset = a + b·(firing number).</summary>
+/// <summary>Whether the offset of a meter changes from firing to firing: a line by weighted least squares.</summary>
 internal static class MeterTrends
 {
     // Two points make any line.

@@ -68,7 +68,10 @@ internal static class WitnessReader
         {
             return new(
                 FindingCodes.ObservationUnreadable, field, null, Message.Of("heat-work.one-observation"),
-                Message.Verbatim(["\"look\": \"down\"", "\"look\": \"started\"", "\"look\": \"standing\"", "\"clock\": 3", "\"degrees\": 45"]));
+                Message.Verbatim(
+                [
+                    "\"look\": \"down\"", "\"look\": \"started\"", "\"look\": \"standing\"", "\"clock\": 3", "\"degrees\": 45",
+                ]));
         }
 
         if (sent.Look is not null && !Looks.Contains(sent.Look))

@@ -238,7 +238,8 @@ public class HeatWorkTests(Support.Api api)
         var trend = (await Support.Api.Read(six, 200)).GetProperty("trend");
         Assert.True(trend.GetProperty("drifts").GetBoolean());
         Assert.Equal(
-            1.8 * trend.GetProperty("changeCelsiusDifference").GetDouble(), trend.GetProperty("changeFahrenheitDifference").GetDouble(), 0.001);
+            1.8 * trend.GetProperty("changeCelsiusDifference").GetDouble(),
+            trend.GetProperty("changeFahrenheitDifference").GetDouble(), 0.001);
         using var none = await api.Post("/v1/heat-work/compare", Programme);
         await Problems.Findings(none, 400, "observation-unreadable");
     }

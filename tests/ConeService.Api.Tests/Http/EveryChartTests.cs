@@ -32,7 +32,10 @@ public class EveryChartTests(Support.Api api)
 
     [Fact]
     public Task Several_firings_are_compared() => Each((chart, cone, peak) => api.Post(
-        "/v1/heat-work/compare", $$"""{"firings":[{{Seen(chart, cone, peak, "standing")}},{{Seen(chart, cone, peak, "started")}},{{Seen(chart, cone, peak - 30, "started")}},{{Seen(chart, cone, peak, "down")}}]}"""));
+        "/v1/heat-work/compare", $$"""
+            {"firings":[{{Seen(chart, cone, peak, "standing")}},{{Seen(chart, cone, peak, "started")}},
+             {{Seen(chart, cone, peak - 30, "started")}},{{Seen(chart, cone, peak, "down")}}]}
+            """));
 
     private static string Seen(string chart, string cone, int peak, string look) =>
         $$"""{ {{Firing(chart, peak)}},"observations":[{"cone":"{{cone}}","look":"{{look}}"}]}""";

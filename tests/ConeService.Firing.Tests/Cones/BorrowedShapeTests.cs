@@ -74,9 +74,9 @@ public class BorrowedShapeTests
     [InlineData("small", "022", "300C/h", Basis.Printed, 2.3)]
     [InlineData("small", "6", "60C/h", Basis.Borrowed, 15.70)] // √(2.3² + (17·ln 2)² + (6·ln 5)² + 3²): from 300, the lender prints to 150
     [InlineData("older-150", "6", "300C/h", Basis.Borrowed, 12.71)] // √(2.3² + (17·ln 2)² + (6·ln 2)²): the lender prints 15 to 150
-    [InlineData("small", "022", "30C/h", Basis.Borrowed, 18.57)] // √(2.3² + (17·ln 2)² + (4.5·ln 2)² + (6·ln 10)²): the lender prints 60 to 150
+    [InlineData("small", "022", "30C/h", Basis.Borrowed, 18.57)] // √(2.3² + (17·ln 2)² + (4.5·ln 2)² + (6·ln 10)²), lent 60 to 150
     [InlineData("small", "022", "250C/h", Basis.Borrowed, 4.01)] // √(2.3² + (17·ln 1.2)² + (6·ln 1.2)²): from 300 to 250 only
-    [InlineData("witness-large", "14", "100C/h", Basis.Borrowed, 4.50)] // √(2.3² + (6·ln 1.5)² + 3²), from memory; its two values do not rise
+    [InlineData("witness-large", "14", "100C/h", Basis.Borrowed, 4.50)] // √(2.3² + (6·ln 1.5)² + 3²), from memory; its values do not rise
     public void The_basis_and_its_uncertainty_are_stated(string chart, string cone, string rate, Basis basis, double sigma)
     {
         var answer = Calculator.Answer(Cone.Parse(cone), Reference.Ask(rate, chart));

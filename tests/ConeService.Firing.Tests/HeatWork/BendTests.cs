@@ -59,7 +59,7 @@ public class BendTests
 
     // Source: fact bend-duration-by-cone-number: from first movement to fully down about 15 to 25 minutes, depending on the cone number.
     // At 60 °C/h; to the minute three quarters of the large cones, of which the fact speaks, and cone 6, which the law was read on. The
-    // self-supporting curves of 07 to 01 are steeper than their neighbours and bend in 8 to 13 minutes (docs/heat-work.md); none is slower.
+    // self-supporting curves of 012 to 03, 4 and 11 to 13 are steep and bend in 7 to 13 minutes (docs/heat-work.md); none is slower.
     [Fact]
     public void The_bend_takes_15_to_25_minutes_by_cone()
     {

@@ -49,7 +49,8 @@ public class JustDownTests
     [Fact]
     public void A_long_log_is_read_alike()
     {
-        HeatPoint[] points = [.. Enumerable.Range(0, 1202).Select(i => new HeatPoint(i / 60.0, 20 + i + 273.15)), new(20 + (1.95 / 60), 1221.95 + 273.15)];
+        HeatPoint[] points = [.. Enumerable.Range(0, 1202).Select(i => new HeatPoint(i / 60.0, 20 + i + 273.15)),
+            new(20 + (1.95 / 60), 1221.95 + 273.15)];
         HeatPoint[] ends = [points[0], points[^1]];
         var curves = new ConeCurves(Reference.Charts.Default, 60);
         var (many, one) = (curves.Measure(new(points)), curves.Measure(new(ends)));

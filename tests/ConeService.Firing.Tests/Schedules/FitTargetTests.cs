@@ -97,8 +97,8 @@ public class FitTargetTests
         Assert.Equal(("02", "01", "1"), Witnesses(Fits.Fit("bisque-textbook-1914", "01").Answer));
     }
 
-    // Source: chart witness-self-supporting at 60 °C/h: 1 at 1136, 2 at 1142, 3 at 1152, 4 at 1162, 5 at 1186 °C. A guard ends at least 12 °C
-    // above its target (heat-work specification, section 3), so none of these takes its neighbour.
+    // Source: chart witness-self-supporting at 60 °C/h: 1 at 1137, 2 at 1142, 3 at 1152, 4 at 1162, 5 at 1186 °C. A guard ends at least
+    // 12 °C above its target (heat-work specification, section 3), so none of these takes its neighbour.
     [Theory]
     [InlineData("1", "3")]
     [InlineData("2", "4")]

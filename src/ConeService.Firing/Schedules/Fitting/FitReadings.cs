@@ -36,7 +36,8 @@ internal static class FitReadings
         (null, { } next) => Message.Of("schedules.reading-below", ("next", next.ToString())),
         ({ } reached, null) => Message.Of("schedules.reading-hotter", ("reached", reached.ToString())),
         ({ } reached, { } next) => Message.Of(
-            "schedules.reading-between", ("reached", reached.ToString()), ("fraction", work.Fraction is { } f ? ReadingCalculator.Said(f) : null), ("next", next.ToString())),
+            "schedules.reading-between", ("reached", reached.ToString()),
+            ("fraction", work.Fraction is { } f ? ReadingCalculator.Said(f) : null), ("next", next.ToString())),
         _ => Message.Of("schedules.reading-none"),
     };
 
