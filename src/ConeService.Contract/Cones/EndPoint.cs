@@ -25,8 +25,10 @@ public enum FahrenheitBasis
 /// <param name="SigmaCelsiusDifference">Standard uncertainty of the value as a statement about the chart's cones, K; null where the chart
 /// states no rate (see notes).</param>
 /// <param name="Basis">What the value rests on.</param>
-/// <param name="Confidence">How far it can be trusted; derived for a computed value, whose printed points are in computedFrom.</param>
-/// <param name="ComputedFrom">The printed cells it was read or computed from.</param>
+/// <param name="Confidence">How far it can be trusted: the weakest of the cells in computedFrom; a computed value is derived at
+/// best.</param>
+/// <param name="ComputedFrom">The printed cells it was read or computed from, those of a borrowed curve last.</param>
+/// <param name="BorrowedFrom">Whose curve was borrowed; null where none was.</param>
 /// <param name="SameConeElsewhere">The same cone on other charts at the same rate, and wherever a chart prints the same
 /// temperature at another rate.</param>
 /// <param name="Notes">What a user of the value must know.</param>
@@ -44,6 +46,7 @@ public sealed record EndPoint(
     Basis Basis,
     Confidence Confidence,
     IReadOnlyList<PrintedPoint> ComputedFrom,
+    BorrowedShape? BorrowedFrom,
     IReadOnlyList<PrintedPoint> SameConeElsewhere,
     IReadOnlyList<Message> Notes,
     IReadOnlyList<string> Sources,

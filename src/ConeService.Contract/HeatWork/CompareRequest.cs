@@ -21,30 +21,33 @@ public record WitnessedFiring : HeatWorkRequest
 /// <summary>One firing with its witness cones, or several to be pooled.</summary>
 public sealed record CompareRequest : WitnessedFiring
 {
-    /// <summary>Several firings of one kiln and thermocouple, instead of one.</summary>
+    /// <summary>Several firings of one kiln and thermocouple in the order of time, instead of one.</summary>
     [Length(1, HeatWorkLimits.MostFirings)]
     public IReadOnlyList<WitnessedFiring?>? Firings { get; init; }
 }
 
 /// <summary>What one witness cone looked like. Give exactly one of look, clock and degrees.</summary>
 /// <param name="Cone">The cone, as text.</param>
-/// <param name="Look">down (tip at the height of the base or beyond) or standing (not visibly moved).</param>
+/// <param name="Look">down (tip at the height of the base or beyond), started (it moved, but not to 2 o'clock), or standing (nobody would
+/// say that it moved: anything before 2 o'clock).</param>
 /// <param name="Clock">The cone as a clock hand: 6 when down.</param>
 /// <param name="Degrees">The lean from upright, degrees: 8 as set, 90 down.</param>
 [Needs(nameof(Cone))]
 public sealed record WitnessCone(
     [property: RegularExpression(ConeSpelling.Pattern)] SentText Cone = default,
-    [property: AllowedValues("down", "standing")] string? Look = null,
+    [property: AllowedValues("down", "started", "standing")] string? Look = null,
     [property: Range(0.0, 12.0)] double? Clock = null,
     [property: Range(0.0, 180.0)] double? Degrees = null);
 
 /// <summary>How far the meter is off, judged by witness cones.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
+/// <param name="Trend">How the offset changes from firing to firing; null when fewer than three firings give an estimate.</param>
+/// <param name="Pooled">All firings together as if the offset were one number, which it is not where the trend says that it drifts; null
+/// for a single one.</param>
 /// <param name="Firings">Each firing.</param>
-/// <param name="Pooled">All firings together; null for a single one.</param>
 /// <param name="Notes">What a user of the estimate must know.</param>
 public sealed record CompareAnswer(
-    string DatasetVersion, IReadOnlyList<ComparedFiring> Firings, MeterOffset? Pooled, IReadOnlyList<Message> Notes);
+    string DatasetVersion, MeterTrend? Trend, MeterOffset? Pooled, IReadOnlyList<ComparedFiring> Firings, IReadOnlyList<Message> Notes);
 
 /// <summary>One firing against its witness cones.</summary>
 /// <param name="Id">Name of the firing.</param>
@@ -58,12 +61,13 @@ public sealed record ComparedFiring(
 
 /// <summary>An estimate of the true temperature minus that of the meter.</summary>
 /// <param name="CelsiusDifference">True minus meter, °C: positive when the kiln was hotter than the meter said. Null where the cones only
-/// bound it.</param>
+/// bound it on one side; where they bound it on both and none leans, the least that they allow.</param>
 /// <param name="StandardErrorCelsiusDifference">Its standard error, °C; null without an estimate.</param>
 /// <param name="FahrenheitDifference">The same as a difference in °F.</param>
 /// <param name="StandardErrorFahrenheitDifference">Its standard error, °F.</param>
-/// <param name="AtLeastCelsiusDifference">Lower bound where only cones that are down were seen, °C.</param>
-/// <param name="AtMostCelsiusDifference">Upper bound where only standing cones were seen, °C.</param>
+/// <param name="AtLeastCelsiusDifference">Lower bound by the cones that are down where no cone leans, °C.</param>
+/// <param name="AtMostCelsiusDifference">Upper bound by the standing cones where no cone leans, °C; within the errors it may lie below the
+/// lower one.</param>
 /// <param name="Observations">How many cones it rests on.</param>
 /// <param name="Message">The estimate in words.</param>
 public sealed record MeterOffset(
@@ -72,11 +76,11 @@ public sealed record MeterOffset(
 
 /// <summary>One witness cone, as seen and as computed from the meter.</summary>
 /// <param name="Cone">The cone.</param>
-/// <param name="Seen">down, standing, or the lean that was seen.</param>
-/// <param name="SeenDegrees">The lean that was seen, degrees; null for down and standing.</param>
+/// <param name="Seen">down, started, standing, or leaning.</param>
+/// <param name="SeenDegrees">The lean that was seen, degrees; null for a look.</param>
 /// <param name="ComputedDegrees">The lean computed from the meter, degrees.</param>
 /// <param name="OffsetCelsiusDifference">Offset of the meter that would explain this cone alone, °C;
-/// for down and standing the bound it sets.</param>
+/// for down and standing the bound it sets, for started the middle of its span.</param>
 /// <param name="SigmaCelsiusDifference">σ of that, °C.</param>
 /// <param name="ResidualSigmas">How far this cone lies from the estimate, in σ; 0 where a bound is kept.</param>
 public sealed record ComparedCone(

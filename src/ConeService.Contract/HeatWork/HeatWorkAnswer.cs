@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 
 namespace ConeService.Contract.HeatWork;
 
@@ -8,7 +9,8 @@ namespace ConeService.Contract.HeatWork;
 /// <param name="Chart">The chart.</param>
 /// <param name="Reached">The hottest cone that is down together with all cooler ones; null when none is down.</param>
 /// <param name="Next">The first cone that is not down; null when all are.</param>
-/// <param name="Fraction">How far from the reached cone to the next, 0 to 1; null without both. Never add it to a cone number.</param>
+/// <param name="Fraction">How far from the reached cone to the next, 0 to 0.9999 and never 1; null without both. Never add it to a cone
+/// number.</param>
 /// <param name="Reading">The result as one says it: “6 and 0.47 of the way to 7”.</param>
 /// <param name="PeakCelsius">Highest temperature, °C.</param>
 /// <param name="PeakFahrenheit">Highest temperature, °F.</param>
@@ -26,6 +28,10 @@ namespace ConeService.Contract.HeatWork;
 /// <param name="Uncertainty">The parts of the uncertainty that all cones share.</param>
 /// <param name="Log">The samples of a log; null for a programme.</param>
 /// <param name="Basis">The weaker basis of the reached and the next cone.</param>
+/// <param name="Confidence">The weakest of the cells in computedFrom; a firing is derived at best.</param>
+/// <param name="ComputedFrom">The printed cells that the curves of the reached and the next cone go through, and those of a curve that
+/// one of them borrows.</param>
+/// <param name="BorrowedFrom">Whose curve one of them borrows; null where none does.</param>
 /// <param name="Warnings">What was found, and what must be known about the result.</param>
 /// <param name="Notes">What holds for every such answer.</param>
 /// <param name="Sources">Ids of the sources.</param>
@@ -51,6 +57,9 @@ public sealed record HeatWorkAnswer(
     SharedUncertainty Uncertainty,
     LogSummary? Log,
     Basis Basis,
+    Confidence Confidence,
+    IReadOnlyList<PrintedPoint> ComputedFrom,
+    BorrowedShape? BorrowedFrom,
     IReadOnlyList<HeatWarning> Warnings,
     IReadOnlyList<Message> Notes,
     IReadOnlyList<string> Sources,
@@ -58,8 +67,9 @@ public sealed record HeatWorkAnswer(
 
 /// <summary>What happened to one cone.</summary>
 /// <param name="Cone">The cone.</param>
-/// <param name="Progress">Bending progress: 0 untouched, 1 just down, beyond 1 past it; to six decimals.</param>
-/// <param name="BendDegrees">Lean from upright, degrees: 8 as set, 90 down. Good to about 4 °C of firing.</param>
+/// <param name="Progress">Bending progress: 0 untouched, 1 just down, beyond 1 past it; to six decimals. 100 stands for over 100.</param>
+/// <param name="BendDegrees">Lean from upright, degrees: 8 as set, 90 down. Good to 5 °C of firing at 1 o'clock, to 2 °C from 4 o'clock
+/// on.</param>
 /// <param name="Clock">The lean as the hour of a clock hand: 6 when down.</param>
 /// <param name="MarginCelsiusDifference">How far past its end point (+) or short of it (−), in degrees of a 60 °C/h firing, °C.</param>
 /// <param name="MarginFahrenheitDifference">The same, °F.</param>

@@ -22,7 +22,7 @@ public static class HeatWorkLimits
     public const double LongestMinutes = 120_000;
 
     /// <summary>Most witness cones of a firing.</summary>
-    public const int MostObservations = 200;
+    public const int MostObservations = 30;
 
     /// <summary>Most firings to be pooled.</summary>
     public const int MostFirings = 50;

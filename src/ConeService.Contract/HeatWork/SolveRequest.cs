@@ -32,7 +32,7 @@ public sealed record SolveRequest : HeatWorkRequest
 /// <param name="CelsiusPerHour">The rate of the segment, °C/h; null unless asked for and feasible.</param>
 /// <param name="FahrenheitPerHour">The rate, °F/h.</param>
 /// <param name="OtherProgress">Progress that the rest of the programme makes without the part asked for; for a peak, with the
-/// lowest one.</param>
+/// lowest one; 100 stands for over 100.</param>
 /// <param name="Why">Why there is no such value; null when there is.</param>
 /// <param name="Instead">What would be feasible; null when the value is, or nothing near is.</param>
 /// <param name="HeatWork">The whole firing with the value put in, or with what would be feasible; null without either.</param>

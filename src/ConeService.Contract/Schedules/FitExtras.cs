@@ -28,9 +28,9 @@ public sealed record FitLandmark(
     IReadOnlyList<string> Sources);
 
 /// <summary>The cones to set beside the ware; whole cones only.</summary>
-/// <param name="Guide">One cooler: it goes down first and says that it is time to watch.</param>
+/// <param name="Guide">The next cooler one that is down by then: it goes down first and says that it is time to watch.</param>
 /// <param name="Target">The target.</param>
-/// <param name="Guard">One hotter: it must stay up.</param>
+/// <param name="Guard">The next hotter one that ends at least 12 °C short of down: it must stay up.</param>
 /// <param name="Message">How to read them.</param>
 public sealed record WitnessCones(string? Guide, string Target, string? Guard, Message Message);
 

@@ -26,7 +26,8 @@ internal sealed class ConeCharts
         var cells = dataset.EndPoints.ToLookup(e => e.Chart);
         var energies = dataset.BendingEnergies.ToDictionary(e => (e.Chart, e.Cone));
         var shapes = OwnCurves(DefaultChart, cells[DefaultChart], energies);
-        Charts = [.. dataset.Charts.Select(row => Build(row, cells[row.Id], energies, shapes))];
+        var lenders = cells[DefaultChart].ToLookup(c => Cone.Parse(c.Cone));
+        Charts = [.. dataset.Charts.Select(row => Build(row, cells[row.Id], energies, shapes, lenders))];
         byId = Charts.ToDictionary(c => c.Id, StringComparer.Ordinal);
     }
 
@@ -66,6 +67,10 @@ internal sealed class ConeCharts
     /// <summary>The chart that is answered from unless another is named.</summary>
     public ConeChart Default => byId[DefaultChart];
 
+    /// <summary>Whose curve one of the values borrows; null where none does.</summary>
+    public BorrowedShape? BorrowedBy(params IEnumerable<EndPointValue> values) =>
+        values.Any(v => v.Basis == Basis.Borrowed) ? new(DefaultChart, Default.Row.Source) : null;
+
     /// <summary>Finds a chart by its name.</summary>
     /// <param name="id">The name as the caller wrote it.</param>
     /// <param name="field">The parameter or JSON pointer, for the finding.</param>
@@ -89,13 +94,15 @@ internal sealed class ConeCharts
         ChartRow row,
         IEnumerable<EndPointRow> cells,
         Dictionary<(string Chart, string Cone), BendingEnergyRow> energies,
-        Dictionary<Cone, ConeCurve> shapes)
+        Dictionary<Cone, ConeCurve> shapes,
+        ILookup<Cone, EndPointRow> lenders)
     {
         var rows = cells.ToList();
         var own = row.Id == DefaultChart ? shapes : OwnCurves(row.Id, rows, energies);
         return new(row, rows.GroupBy(c => Cone.Parse(c.Cone)).Select(g => new ChartCone(
             g.Key, [.. g.OrderBy(c => c.RateCelsiusPerHour)],
-            own.GetValueOrDefault(g.Key), shapes.GetValueOrDefault(g.Key), Oddity(g.Key))));
+            own.GetValueOrDefault(g.Key), shapes.GetValueOrDefault(g.Key),
+            shapes.ContainsKey(g.Key) ? [.. lenders[g.Key].OrderBy(c => c.RateCelsiusPerHour)] : [], Oddity(g.Key))));
 
         // A borrowed curve is as odd as it is on the chart that lends it.
         ConeOddity? Oddity(Cone cone) =>

@@ -41,11 +41,11 @@ internal sealed class ConeCurve : BendingCurve
         above = Tail.At(kelvin[^1], logRate[^1], slope[^1], energy);
     }
 
-    /// <summary>Slowest rate with a printed end point, °C/h.</summary>
-    public double SlowestPrinted => Math.Exp(logRate[0]);
+    /// <summary>ln of the slowest rate with a printed end point, rate in °C/h.</summary>
+    public double SlowestLog => logRate[0];
 
-    /// <summary>Fastest rate with a printed end point, °C/h.</summary>
-    public double FastestPrinted => Math.Exp(logRate[^1]);
+    /// <summary>ln of the fastest rate with a printed end point, rate in °C/h.</summary>
+    public double FastestLog => logRate[^1];
 
     /// <inheritdoc/>
     /// <remarks>Charts print whole degrees; that of the first knot stands for all.</remarks>

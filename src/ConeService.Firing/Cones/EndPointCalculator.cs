@@ -47,8 +47,9 @@ internal sealed class EndPointCalculator(ConeCharts charts)
             FahrenheitBasis: printed?.Fahrenheit is null ? FahrenheitBasis.Converted : FahrenheitBasis.Printed,
             SigmaCelsiusDifference: value.SigmaCelsius is { } sigma ? Math.Round(sigma, 2) : null,
             Basis: value.Basis,
-            Confidence: printed?.Confidence ?? Confidence.Derived,
-            ComputedFrom: [.. value.From.Select(PrintedCells.Point)],
+            Confidence: value.Confidence,
+            ComputedFrom: [.. value.Cells.Select(PrintedCells.Point)],
+            BorrowedFrom: charts.BorrowedBy(value),
             SameConeElsewhere: Elsewhere(found, rate, value.Celsius),
             Notes: EndPointNotes.For(chart, found, rate, value),
             Sources: SourcesOf(value),
@@ -59,7 +60,7 @@ internal sealed class EndPointCalculator(ConeCharts charts)
     internal static string[] SourcesOf(params IEnumerable<EndPointValue> values)
     {
         var computed = values.Any(v => v.Basis != Basis.Printed);
-        return [.. values.SelectMany(v => v.From).Select(c => c.Source)
+        return [.. values.SelectMany(v => v.Cells).Select(c => c.Source)
             .Concat(computed ? [ConeCharts.DerivedSource] : Array.Empty<string>()).Distinct()];
     }
 

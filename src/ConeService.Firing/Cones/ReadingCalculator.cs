@@ -24,7 +24,7 @@ internal sealed class ReadingCalculator(ConeCharts charts)
                 .Select(x => new JudgedCone(x.Cone, x.Value!))];
         if (judged.Count == 0) throw new RefusedException(NothingToJudge(chart, rate));
         var (celsius, note) = AsPrinted(temperature, rate, judged);
-        var down = judged.TakeWhile(x => x.Value.Celsius <= celsius).Count();
+        var down = judged.TakeWhile(IsDown).Count();
         if (down == 0 || judged.Max(x => x.Value.Celsius) < celsius)
         {
             throw new RefusedException(OutsideScale(temperature, celsius, chart, rate, judged, temperatureField));
@@ -34,7 +34,7 @@ internal sealed class ReadingCalculator(ConeCharts charts)
         var next = down < judged.Count ? judged[down] : null;
         var margin = Margin(reached, celsius, rate);
         double? nextMargin = next is null ? null : Margin(next, celsius, rate);
-        double? fraction = nextMargin is { } missing ? margin / (margin - missing) : null;
+        double? fraction = nextMargin is { } missing ? Math.Max(0, margin) / (Math.Max(0, margin) - missing) : null;
         EndPointValue[] used = next is null ? [reached.Value] : [reached.Value, next.Value];
         return new(
             charts.Dataset.VersionId,
@@ -44,26 +44,38 @@ internal sealed class ReadingCalculator(ConeCharts charts)
             Chart: chart.Id,
             Reached: reached.Cone.Cone.ToString(),
             Next: next?.Cone.Cone.ToString(),
-            Fraction: fraction is { } f ? Math.Round(f, 4) : null,
+            Fraction: fraction is { } f ? Shown(f) : null,
             MarginCelsiusDifference: Math.Round(margin, 4),
             MarginFahrenheitDifference: Math.Round(margin * 1.8, 4),
             NextMarginCelsiusDifference: nextMargin is { } n ? Math.Round(n, 4) : null,
             Reading: Say(reached.Cone.Cone, next?.Cone.Cone, fraction),
-            OutOfOrder: [.. judged.Skip(down).Where(x => x.Value.Celsius <= celsius).Select(x => x.Cone.Cone.ToString())],
+            OutOfOrder: [.. judged.Skip(down).Where(IsDown).Select(x => x.Cone.Cone.ToString())],
             LeftOut: [.. chart.Cones.Select(c => c.Cone).Except(judged.Select(x => x.Cone.Cone)).Select(c => c.ToString())],
             Basis: used.Max(v => v.Basis),
-            ComputedFrom: [.. used.SelectMany(v => v.From).Select(PrintedCells.Point)],
+            Confidence: ConfidenceOrder.Weakest(used.Select(v => v.Confidence)),
+            ComputedFrom: [.. used.SelectMany(v => v.Cells).Distinct().Select(PrintedCells.Point)],
+            BorrowedFrom: charts.BorrowedBy(used),
             Notes: Notes(note, chart, rate, reached, next),
             Sources: EndPointCalculator.SourcesOf(used),
             Assumed: question.Assumed);
+
+        // A hair short of its end point is down, as in any firing.
+        bool IsDown(JudgedCone cone) => cone.Value.Celsius <= celsius
+            || (cone.Value.Celsius - celsius < 1 && HeatMargin.IsJustDown(Margin(cone, celsius, rate)));
     }
+
+    /// <summary>A fraction of the way to the next cone as a number: to four places and never 1.</summary>
+    public static double Shown(double fraction) => Math.Min(0.9999, Math.Round(Math.Max(0, fraction), 4));
+
+    /// <summary>That number as it is said: its first two places, cut off. What rounding left of a whole place counts as one.</summary>
+    public static double Said(double fraction) => Math.Floor((Shown(fraction) * 100) + 1e-9) / 100;
 
     /// <summary>“6 and 0.47 of the way to 7”, cut off and not rounded up; never 6.47, which is no cone.</summary>
     internal static Message Say(Cone reached, Cone? next, double? fraction) => next is null || fraction is not { } f
         ? Message.Of("cones.reading-last", ("reached", reached.ToString()))
         : Message.Of(
             "cones.reading-between",
-            ("reached", reached.ToString()), ("fraction", Math.Floor(Math.Max(0, f) * 100) / 100), ("next", next.ToString()));
+            ("reached", reached.ToString()), ("fraction", Said(f)), ("next", next.ToString()));
 
     // A chart's °F are its °C rounded: 1945 °F is printed for 1063 °C, though it converts to 1062.8.
     private static (decimal Celsius, Message? Note) AsPrinted(Temperature temperature, HeatingRate? rate, List<JudgedCone> judged)

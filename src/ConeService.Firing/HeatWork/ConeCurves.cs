@@ -51,12 +51,18 @@ internal sealed class ConeCurves
         if (history.Points.Length > exactPieces)
         {
             var (progress, down) = Table.Follow(history);
-            return new([.. cones.Select((c, i) => Of(c, progress[i], down[i]))], LeftOut);
+            return new([.. cones.Select((c, i) => Of(c, history, progress[i], down[i]))], LeftOut);
         }
 
-        return new([.. cones.Select(c => Of(c, HeatIntegral.Progress(c.Curve, history, out var at), at))], LeftOut);
+        return new([.. cones.Select(c => Of(c, history, HeatIntegral.Progress(c.Curve, history, out var at), at))], LeftOut);
     }
 
-    private static ConeWork Of((ChartCone Cone, BendingCurve Curve) cone, double progress, double? downAt) =>
-        new(cone.Cone, cone.Curve, progress, HeatMargin.Of(cone.Curve, progress), downAt);
+    private static ConeWork Of((ChartCone Cone, BendingCurve Curve) cone, HeatHistory history, double progress, double? downAt)
+    {
+        var work = new ConeWork(cone.Cone, cone.Curve, progress, HeatMargin.Of(cone.Curve, progress), downAt);
+        if (!work.IsDown || downAt is not null) return work;
+        // Down by a hair: when it came so near.
+        HeatIntegral.Progress(cone.Curve, history, HeatMargin.JustDown(cone.Curve), out var near);
+        return work with { DownAtHours = near ?? history.End.Hours };
+    }
 }

@@ -12,14 +12,23 @@ namespace ConeService.Firing.HeatWork;
 /// <param name="DownAtHours">When it went down, h since the time 0 of the history; null when it stayed up.</param>
 internal sealed record ConeWork(ChartCone Cone, BendingCurve Curve, double Progress, double MarginKelvin, double? DownAtHours)
 {
-    /// <summary>True when the cone is down (90°).</summary>
-    public bool IsDown => Progress >= HeatIntegral.Down;
+    // Beyond it a number says no more than that the cone is far past.
+    private const double MostProgress = 100;
+
+    /// <summary>True when the cone is down (90°), or short of it by less than anything tells.</summary>
+    public bool IsDown => Progress >= HeatIntegral.Down || HeatMargin.IsJustDown(MarginKelvin);
+
+    /// <summary>How far it leans, degrees from upright.</summary>
+    public double BendDegrees => ConeBend.Degrees(IsDown ? 1 : Progress);
+
+    /// <summary>A progress as answers tell it: 100 stands for 100 and more.</summary>
+    public static double Told(double progress) => Math.Min(progress, MostProgress);
 
     /// <summary>σ of the margin, K.</summary>
     /// <param name="shared">What all cones share.</param>
     /// <param name="rate">Rate over the last 100 K, by which the chart's scatter is widened.</param>
     /// <param name="slope">Effect of the uncertain slope, K.</param>
     /// <param name="history">The firing.</param>
-    internal double SigmaOf(SharedUncertainty shared, HeatingRate rate, double slope, ResidenceHistogram history) =>
-        HeatUncertainty.Sigma(shared, Cone.At(rate)?.SigmaCelsius ?? 0, slope, HeatUncertainty.PerKelvin(Curve, history, MarginKelvin));
+    internal double SigmaOf(SharedUncertainty shared, HeatingRate rate, double slope, ResidenceHistogram history) => HeatUncertainty.Sigma(
+        shared, Cone.Computed(rate)?.SigmaCelsius ?? 0, slope, HeatUncertainty.PerKelvin(Curve, history, MarginKelvin));
 }

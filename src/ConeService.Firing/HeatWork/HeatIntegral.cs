@@ -26,7 +26,15 @@ internal static class HeatIntegral
     /// <param name="curve">The cone.</param>
     /// <param name="history">The firing.</param>
     /// <param name="downAt">The moment, h since the time 0 of the history; null when the cone stayed up.</param>
-    public static double Progress(BendingCurve curve, HeatHistory history, out double? downAt)
+    public static double Progress(BendingCurve curve, HeatHistory history, out double? downAt) =>
+        Progress(curve, history, Down, out downAt);
+
+    /// <summary>Progress over the whole history, and when it came to a mark.</summary>
+    /// <param name="curve">The cone.</param>
+    /// <param name="history">The firing.</param>
+    /// <param name="mark">A progress, at most 1.</param>
+    /// <param name="downAt">The moment, h since the time 0 of the history; null when it did not come so far.</param>
+    public static double Progress(BendingCurve curve, HeatHistory history, double mark, out double? downAt)
     {
         downAt = null;
         var sum = default(CompensatedSum);
@@ -37,7 +45,7 @@ internal static class HeatIntegral
             var high = points[i].Kelvin == points[i - 1].Kelvin ? low : curve.K(points[i].Kelvin);
             var before = sum.Value;
             sum.Add(OfPiece(curve, points[i - 1].Kelvin, points[i].Kelvin, points[i].Hours - points[i - 1].Hours, low, high));
-            if (downAt is null && sum.Value >= Down) downAt = DownWithin(curve, points[i - 1], points[i], before, sum.Value);
+            if (downAt is null && sum.Value >= mark) downAt = DownWithin(curve, points[i - 1], points[i], before, sum.Value, mark);
             low = high;
         }
 
@@ -52,21 +60,22 @@ internal static class HeatIntegral
     public static double OfPiece(BendingCurve curve, double from, double to, double hours) =>
         OfPiece(curve, from, to, hours, curve.K(from), curve.K(to));
 
-    /// <summary>When a piece brings the progress to 1.</summary>
+    /// <summary>When a piece brings the progress to a mark, 1 unless another is named.</summary>
     /// <param name="curve">The cone.</param>
     /// <param name="from">Start of the piece.</param>
     /// <param name="to">End of the piece.</param>
     /// <param name="before">Progress before the piece, at most 1.</param>
     /// <param name="after">Progress after it.</param>
+    /// <param name="mark">The progress asked for.</param>
     /// <returns>Hours since the time 0 of the history.</returns>
-    internal static double DownWithin(BendingCurve curve, HeatPoint from, HeatPoint to, double before, double after)
+    internal static double DownWithin(BendingCurve curve, HeatPoint from, HeatPoint to, double before, double after, double mark = Down)
     {
         var (hours, rise) = (to.Hours - from.Hours, to.Kelvin - from.Kelvin);
-        var share = (Down - before) / (after - before);
+        var share = (mark - before) / (after - before);
         if (Math.Abs(rise) >= NarrowKelvin)
         {
             // K at the moment: K(T₁) + (1 − I)·rate.
-            var k = curve.K(from.Kelvin) + ((Down - before) * rise / hours);
+            var k = curve.K(from.Kelvin) + ((mark - before) * rise / hours);
             share = k > 0 ? (curve.Inverse(Math.Log(k)) - from.Kelvin) / rise : 1;
         }
 

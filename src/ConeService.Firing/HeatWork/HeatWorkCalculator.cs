@@ -97,13 +97,14 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
 
         HeatWorkWarnings.Add(warnings, settings, work, rate, peak);
         var deciding = new[] { work.Reached, work.Next }.OfType<ConeWork>().ToList();
+        var values = deciding.Select(d => d.Cone.Computed(at)).OfType<EndPointValue>().ToList();
         var tolerance = settings.Tolerance;
         return new(new(
             Charts.Dataset.VersionId,
             Chart: settings.Chart.Id,
             Reached: work.Reached?.Cone.Cone.ToString(),
             Next: work.Next?.Cone.Cone.ToString(),
-            Fraction: work.Fraction is { } f ? Math.Round(f, 4) : null,
+            Fraction: work.Fraction is { } f ? ReadingCalculator.Shown(f) : null,
             Reading: Reading(work),
             PeakCelsius: Math.Round(peak, 3),
             PeakFahrenheit: Math.Round((peak * 1.8) + 32, 3),
@@ -122,12 +123,15 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
             Uncertainty: shared,
             Log: log,
             // Bases are ordered from the strongest to the weakest.
-            Basis: deciding.Max(d => results[IndexOf(work, d)].Basis),
+            Basis: values.Max(v => v.Basis),
+            Confidence: ConfidenceOrder.Weakest(values.Select(v => v.Confidence)),
+            ComputedFrom: [.. values.SelectMany(v => v.Cells).Distinct().Select(PrintedCells.Point)],
+            BorrowedFrom: Charts.BorrowedBy(values),
             Warnings: warnings,
             Notes: HeatWorkWarnings.Notes,
             Sources:
             [
-                .. deciding.SelectMany(d => d.Cone.Cells).Select(cell => cell.Source)
+                .. values.SelectMany(v => v.Cells).Select(cell => cell.Source)
                     .Append(tolerance.Source).Append(ConeCharts.DerivedSource).Distinct(),
             ],
             Assumed: assumed), history);
@@ -138,15 +142,15 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
 
     private static ConeResult Result(ConeWork cone, double start, HeatingRate rate, double sigma)
     {
-        var value = cone.Cone.At(rate);
-        var bend = ConeBend.Degrees(cone.IsDown ? 1 : cone.Progress);
+        var bend = cone.BendDegrees;
         return new(
-            cone.Cone.Cone.ToString(), Math.Round(cone.Progress, 6), Math.Round(bend, 2), Math.Round(ConeBend.Clock(bend), 2),
+            cone.Cone.Cone.ToString(), Math.Round(ConeWork.Told(cone.Progress), 6),
+            Math.Round(bend, 2), Math.Round(ConeBend.Clock(bend), 2),
             Math.Round(cone.MarginKelvin, 4), Math.Round(cone.MarginKelvin * 1.8, 4),
             cone.DownAtHours is { } down ? Minutes(down - start) : null,
             Math.Round(HeatUncertainty.Probability(cone.MarginKelvin, sigma), 4), Math.Round(sigma, 2),
             // A history is never a printed value, even where its last rate is a printed one.
-            value?.Basis is null or Basis.Printed ? Basis.Interpolated : value.Basis);
+            cone.Cone.Computed(rate)?.Basis ?? Basis.Interpolated);
     }
 
     private SharedUncertainty Shared(HeatSettings settings, double peak, List<Assumption> assumed)
@@ -168,8 +172,6 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
     private static decimal Usable(ConeChart chart, double? rate) => rate is { } r
         ? (decimal)Math.Round(Math.Clamp(r, (double)HeatingRate.Slowest, (double)HeatingRate.Fastest), 4)
         : chart.DefaultRate!.Value.CelsiusPerHour;
-
-    private static int IndexOf(ScaleWork work, ConeWork cone) => work.Cones.Index().First(x => ReferenceEquals(x.Item, cone)).Index;
 
     private static double Minutes(double hours) => Math.Round(hours * 60, 3);
 }

@@ -11,11 +11,6 @@ namespace ConeService.Firing.HeatWork;
 /// <param name="calculator">Follows what the meter says.</param>
 internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
 {
-    private const double Widest = 150;
-
-    // Less than this is not seen as a movement.
-    private const double StandingDegrees = 15;
-
     private static readonly Message[] Notes =
         [Message.Of("heat-work.note-offset"), Message.Of("heat-work.note-evidence"), Message.Of("heat-work.note-pooled")];
 
@@ -37,10 +32,12 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
         var witnesses = firings.Select((f, i) => WitnessReader.Read(calculator.Charts.Scale, f ?? new(), At(i), findings)).ToList();
         if (findings.Count > 0) throw new RefusedException(findings);
         var compared = firings.Select((f, i) => Compare(f!, witnesses[i], f!.Id ?? $"{i + 1}", At(i))).ToList();
-        return (new(
-            calculator.Charts.Dataset.VersionId, [.. compared.Select(c => c.Answer)],
-            several ? MeterOffsets.Pooled([.. compared.Select(c => (c.Estimate, c.Answer.Observations.Count))]) : null,
-            Notes), compared[0].History);
+        var trend = several ? MeterTrends.Of([.. compared.Select(c => c.Estimate)]) : null;
+        var pooled = several
+            ? MeterOffsets.Pooled([.. compared.Select(c => (c.Estimate, c.Answer.Observations.Count))], trend?.Drifts == true)
+            : null;
+        return (
+            new(calculator.Charts.Dataset.VersionId, trend, pooled, [.. compared.Select(c => c.Answer)], Notes), compared[0].History);
     }
 
     private (ComparedFiring Answer, HeatHistory History, (double Offset, double Error)? Estimate) Compare(
@@ -48,9 +45,9 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
     {
         var result = calculator.Answer(firing, at);
         var chart = calculator.Settings(firing, at).Chart;
-        var bins = new ResidenceHistogram(result.History).Bins().ToList();
+        var shifts = new HistoryShifts(result.History);
         var curves = calculator.Curves(chart, result.Answer.RateOverLast100CelsiusPerHour);
-        var seen = witnesses.Select(w => new SeenCone(w, EvidenceOf(w, chart, curves, bins, result.Answer))).ToList();
+        var seen = witnesses.Select(w => new SeenCone(w, EvidenceOf(w, chart, curves, shifts, result.Answer))).ToList();
         List<OffsetEvidence> evidence = [.. seen.Select(s => s.Evidence)];
         var estimate = MeterOffsetEstimate.From(evidence);
         var best = estimate?.Offset ?? MeterOffsetEstimate.Bound(evidence);
@@ -58,37 +55,27 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
             id, MeterOffsets.Of(estimate, evidence),
             [.. seen.Select(s => new ComparedCone(
                 s.Witness.Cone.ToString(), s.Witness.Look ?? "leaning", s.Witness.Degrees, Find(result.Answer, s.Witness.Cone).BendDegrees,
-                Math.Round(s.Evidence.Celsius, 2), Math.Round(s.Evidence.Sigma, 2), Math.Round(s.Evidence.Residual(best), 2)))],
+                Math.Round(s.Evidence.Told, 2), Math.Round(s.Evidence.Sigma, 2), Math.Round(s.Evidence.Residual(best), 2)))],
             WitnessContradictions.Find(seen, best), result.Answer), result.History, estimate);
     }
 
-    /// <summary>
-    /// The offset at which the cone would look as it did: I(history + δ) = I seen. From the histogram, good to 1e-3 of I,
-    /// which is 0.02 K.
-    /// </summary>
+    /// <summary>What a cone says: the offsets at which it would look as it did, I(history + δ) = I seen.</summary>
     private static OffsetEvidence EvidenceOf(
-        Witness witness, ConeChart chart, ConeCurves curves, List<(double Kelvin, double Hours)> bins, HeatWorkAnswer answer)
+        Witness witness, ConeChart chart, ConeCurves curves, HistoryShifts shifts, HeatWorkAnswer answer)
     {
         var curve = curves.Find(witness.Cone) ?? throw new RefusedException(new Finding(
             FindingCodes.ConeNotOnChart, witness.Field + "/cone", witness.Cone.ToString(),
             Message.Of("heat-work.no-curve", ("chart", chart.Id), ("cone", witness.Cone.ToString())),
             [Message.Of("heat-work.a-cone-of-the-chart")]));
-        var wanted = witness.Look switch
+        double At(double progress) => shifts.To(curve, progress);
+        var sigma = SigmaOf(witness, answer);
+        return witness.Look switch
         {
-            "down" => 1,
-            "standing" => ConeBend.Progress(StandingDegrees),
-            _ => ConeBend.Progress(witness.Degrees!.Value),
+            "down" => new(EvidenceKind.AtLeast, At(1), sigma),
+            "standing" => new(EvidenceKind.AtMost, At(ConeBend.StandingProgress), sigma),
+            "started" => new(EvidenceKind.Between, At(ConeBend.FirstMovement), sigma, At(ConeBend.StandingProgress)),
+            _ => new(EvidenceKind.About, At(ConeBend.Progress(witness.Degrees!.Value)), sigma),
         };
-        var (low, high) = (-Widest, Widest);
-        while (high - low > 0.005)
-        {
-            var middle = 0.5 * (low + high);
-            if (bins.Sum(b => b.Hours * curve.BendRate(b.Kelvin + middle)) < wanted) low = middle;
-            else high = middle;
-        }
-
-        var kind = witness.Look switch { "down" => EvidenceKind.AtLeast, "standing" => EvidenceKind.AtMost, _ => EvidenceKind.About };
-        return new(kind, 0.5 * (low + high), SigmaOf(witness, answer));
     }
 
     private static double SigmaOf(Witness witness, HeatWorkAnswer answer)
@@ -96,7 +83,8 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
         // The thermocouple is what is being estimated: its own part of σ stays out.
         var own = Find(answer, witness.Cone).SigmaCelsiusDifference;
         var (tolerance, drift) = (answer.Uncertainty.ThermocoupleCelsiusDifference, answer.Uncertainty.DriftCelsiusDifference);
-        var lean = witness.Look is "down" ? 0 : ConeBend.ClaimKelvin;
+        // Where standing ends is as soft as a hand at two o'clock.
+        var lean = witness.Look is "down" ? 0 : ConeBend.ReadingKelvin(witness.Degrees ?? ConeBend.StandingDegrees);
         return Math.Sqrt(Math.Max(1, (own * own) - (tolerance * tolerance) - (drift * drift)) + (lean * lean));
     }
 

@@ -80,7 +80,7 @@ internal sealed class HeatWorkSolver(HeatWorkCalculator calculator)
             HoldMinutes: find == "hold" ? Round(value * 60) : null,
             CelsiusPerHour: Round(rate),
             FahrenheitPerHour: Round(rate * 1.8),
-            OtherProgress: Math.Round(solution.OtherProgress, 6),
+            OtherProgress: Math.Round(ConeWork.Told(solution.OtherProgress), 6),
             Why: solved is null ? SolverTexts.Why(find, solution, asked.PeakCelsius, cone) : null,
             Instead: instead is null ? null : SolverTexts.Instead(instead.Segments[asked.Segment], cone),
             HeatWork: result?.Answer,

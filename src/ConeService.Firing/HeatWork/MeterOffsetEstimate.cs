@@ -11,19 +11,27 @@ internal enum EvidenceKind
 
     /// <summary>δ is at most about the value: the cone stands.</summary>
     AtMost,
+
+    /// <summary>δ is about between two values: the cone has started.</summary>
+    Between,
 }
 
 /// <summary>What one witness cone says of the offset.</summary>
-/// <param name="Kind">Value or bound.</param>
-/// <param name="Celsius">The value, K.</param>
+/// <param name="Kind">Value, bound or span.</param>
+/// <param name="Celsius">The value, the bound, or the lower end of the span, K.</param>
 /// <param name="Sigma">Its σ, K.</param>
-internal readonly record struct OffsetEvidence(EvidenceKind Kind, double Celsius, double Sigma)
+/// <param name="Highest">The upper end of a span, K.</param>
+internal readonly record struct OffsetEvidence(EvidenceKind Kind, double Celsius, double Sigma, double Highest = 0)
 {
+    /// <summary>The value, the bound, or the middle of the span, K.</summary>
+    public double Told => Kind == EvidenceKind.Between ? 0.5 * (Celsius + Highest) : Celsius;
+
     /// <summary>How far δ is from what the cone says, in σ; 0 where a bound is kept.</summary>
     public double Residual(double offset) => Kind switch
     {
         EvidenceKind.AtLeast => Math.Min(0, (offset - Celsius) / Sigma),
         EvidenceKind.AtMost => Math.Max(0, (offset - Celsius) / Sigma),
+        EvidenceKind.Between => (offset - Math.Clamp(offset, Celsius, Highest)) / Sigma,
         _ => (offset - Celsius) / Sigma,
     };
 
@@ -35,19 +43,20 @@ internal readonly record struct OffsetEvidence(EvidenceKind Kind, double Celsius
         {
             EvidenceKind.AtLeast => NormalDistribution.LogBelow(z),
             EvidenceKind.AtMost => NormalDistribution.LogBelow(-z),
+            EvidenceKind.Between => NormalDistribution.LogBelow(z) + NormalDistribution.LogBelow((Highest - offset) / Sigma),
             _ => -0.5 * z * z,
         };
     }
 }
 
 /// <summary>
-/// The offset that a set of witness cones supports: mean and standard deviation of the likelihood over ±150 K, every offset
-/// being as likely beforehand.
+/// The offset that a set of witness cones supports. Where a cone leans: mean and standard deviation of the likelihood over ±150 K, every
+/// offset being as likely beforehand. Where all of them only bound it: the least offset that they allow, as nothing speaks for more.
 /// </summary>
 internal static class MeterOffsetEstimate
 {
     private const double Widest = 150;
-    private const double Step = 0.05;
+    private const double Step = 0.25;
 
     /// <summary>The estimate, or null when the cones bound it on one side only. Cones that contradict each other widen the error.</summary>
     public static (double Offset, double Error)? From(IReadOnlyCollection<OffsetEvidence> evidence)
@@ -66,13 +75,19 @@ internal static class MeterOffsetEstimate
         }
 
         mean /= mass;
-        var error = Math.Sqrt(Math.Max(Step * Step, (square / mass) - (mean * mean)));
-        return (mean, error * Scatter(evidence.Sum(w => w.Residual(mean) * w.Residual(mean)), evidence.Count));
+        var told = IsBounded(evidence) ? Least(evidence) : mean;
+        var error = Math.Sqrt(Math.Max(Step * Step, (square / mass) - (mean * mean) + ((told - mean) * (told - mean))));
+        return (told, error * Scatter(evidence.Sum(w => w.Residual(told) * w.Residual(told)), evidence.Count));
     }
 
+    /// <summary>True when no cone measures the offset, and all only bound it.</summary>
+    public static bool IsBounded(IReadOnlyCollection<OffsetEvidence> evidence) =>
+        evidence.All(w => w.Kind is EvidenceKind.AtLeast or EvidenceKind.AtMost);
+
     /// <summary>The bound set by cones that are all down, or all standing: the tightest, K.</summary>
-    public static double Bound(IReadOnlyList<OffsetEvidence> evidence) =>
-        evidence[0].Kind == EvidenceKind.AtLeast ? evidence.Max(e => e.Celsius) : evidence.Min(e => e.Celsius);
+    public static double Bound(IReadOnlyList<OffsetEvidence> evidence) => evidence[0].Kind == EvidenceKind.AtLeast
+        ? evidence.Max(e => e.Celsius)
+        : evidence.Min(e => e.Celsius);
 
     /// <summary>
     /// Several estimates pooled by inverse variance. Where they scatter more than their errors allow, the error is
@@ -85,6 +100,25 @@ internal static class MeterOffsetEstimate
         var mean = estimates.Sum(e => e.Offset / (e.Error * e.Error)) / weight;
         return (mean, Math.Sqrt(1 / weight) * Scatter(
             estimates.Sum(e => (e.Offset - mean) * (e.Offset - mean) / (e.Error * e.Error)), estimates.Count));
+    }
+
+    // The offset nearest to none among those that break the bounds least, in squares of their σ.
+    private static double Least(IReadOnlyCollection<OffsetEvidence> evidence)
+    {
+        double Pull(double offset) => evidence.Sum(w => w.Residual(offset) / w.Sigma);
+        if (Pull(0) == 0) return 0;
+        var (low, high) = Pull(0) > 0 ? (-Widest, 0.0) : (0.0, Widest);
+        // Nearest to none is the end of the span where the pull just ends.
+        var down = high == 0;
+        while (high - low > 0.001)
+        {
+            var middle = 0.5 * (low + high);
+            var pull = Pull(middle);
+            if (pull > 0 || (pull == 0 && !down)) high = middle;
+            else low = middle;
+        }
+
+        return down ? low : high;
     }
 
     // What disagrees by more than its errors has errors that are too small.

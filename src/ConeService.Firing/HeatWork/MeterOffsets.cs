@@ -9,6 +9,7 @@ internal static class MeterOffsets
     /// <summary>The offset by the cones of one firing: an estimate, or the bound that they set.</summary>
     public static MeterOffset Of((double Offset, double Error)? estimate, IReadOnlyList<OffsetEvidence> evidence)
     {
+        if (estimate is { } span && MeterOffsetEstimate.IsBounded(evidence)) return Between(span, evidence);
         if (estimate is { } e)
         {
             return Estimated(e, evidence.Count, Message.Of(
@@ -27,7 +28,8 @@ internal static class MeterOffsets
 
     /// <summary>The offset by several firings together.</summary>
     /// <param name="firings">The estimate of each firing, null where its cones only bound it, and how many cones it rests on.</param>
-    public static MeterOffset Pooled(IReadOnlyList<((double Offset, double Error)? Estimate, int Cones)> firings)
+    /// <param name="drifts">True when the offset changes from firing to firing, so that a mean means little.</param>
+    public static MeterOffset Pooled(IReadOnlyList<((double Offset, double Error)? Estimate, int Cones)> firings, bool drifts)
     {
         var estimated = firings.Where(f => f.Estimate is not null).ToList();
         if (MeterOffsetEstimate.Pool([.. estimated.Select(f => f.Estimate!.Value)]) is not { } pooled)
@@ -38,7 +40,19 @@ internal static class MeterOffsets
         return Estimated(pooled, estimated.Sum(f => f.Cones), Message.Of(
             "heat-work.offset-pooled",
             ("used", estimated.Count), ("firings", firings.Count),
-            ("celsius", Math.Abs(pooled.Offset)), ("direction", Direction(pooled.Offset)), ("error", pooled.Error)));
+            ("celsius", Math.Abs(pooled.Offset)), ("direction", Direction(pooled.Offset)), ("error", pooled.Error),
+            ("drifts", drifts ? "yes" : "no")));
+    }
+
+    private static MeterOffset Between((double Offset, double Error) estimate, IReadOnlyList<OffsetEvidence> evidence)
+    {
+        var least = evidence.Where(e => e.Kind == EvidenceKind.AtLeast).Max(e => e.Celsius);
+        var most = evidence.Where(e => e.Kind == EvidenceKind.AtMost).Min(e => e.Celsius);
+        return Estimated(estimate, evidence.Count, Message.Of(
+            "heat-work.offset-between",
+            ("least", least), ("most", most), ("celsius", estimate.Offset), ("error", estimate.Error)))
+            with
+        { AtLeastCelsiusDifference = Math.Round(least, 2), AtMostCelsiusDifference = Math.Round(most, 2) };
     }
 
     private static MeterOffset Estimated((double Offset, double Error) estimate, int cones, Message message) => new(

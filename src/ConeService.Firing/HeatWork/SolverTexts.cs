@@ -18,7 +18,7 @@ internal static class SolverTexts
     /// <param name="cone">The cone.</param>
     public static Message Why(string find, ProgrammeSolution solution, double celsius, Cone cone)
     {
-        var (name, progress) = (("cone", (object?)cone.ToString()), ("progress", (object?)solution.OtherProgress));
+        var (name, progress) = (("cone", (object?)cone.ToString()), ("progress", (object?)ConeWork.Told(solution.OtherProgress)));
         return (find, solution) switch
         {
             ("hold", { Why: Unsolvable.TooMuchWork }) => Message.Of("heat-work.hold-past-it", progress, name),

@@ -13,22 +13,36 @@ internal static class WitnessContradictions
     // Standard deviations from the estimate beyond which a cone contradicts it.
     private const double Far = 2.5;
 
-    /// <summary>The contradictions in sentences.</summary>
+    // More than these say no more.
+    private const int Most = 10;
+
+    /// <summary>The contradictions in sentences, the first ten.</summary>
     /// <param name="seen">The cones.</param>
     /// <param name="best">The offset that they support together, K.</param>
-    public static IReadOnlyList<Message> Find(IReadOnlyList<SeenCone> seen, double best) =>
-        [.. OutOfOrder(seen), .. Unequal(seen), .. FarOff(seen, best)];
+    public static IReadOnlyList<Message> Find(IReadOnlyList<SeenCone> seen, double best)
+    {
+        var all = OutOfOrder(seen).Concat(Unequal(seen)).Concat(FarOff(seen, best)).ToList();
+        return all.Count <= Most ? all : [.. all.Take(Most), Message.Of("heat-work.more-contradictions", ("count", all.Count - Most))];
+    }
 
-    private static IEnumerable<Message> OutOfOrder(IReadOnlyList<SeenCone> seen) =>
-        from hot in seen.Select(s => s.Witness)
-        from cold in seen.Select(s => s.Witness)
-        where hot.Cone > cold.Cone && Lean(hot) > Lean(cold)
-        select Message.Of("heat-work.went-further", ("hot", hot.Cone.ToString()), ("cold", cold.Cone.ToString()));
+    // Each cone against the cooler one that moved least.
+    private static IEnumerable<Message> OutOfOrder(IReadOnlyList<SeenCone> seen)
+    {
+        Witness? least = null;
+        foreach (var same in seen.Select(s => s.Witness).GroupBy(w => w.Cone).OrderBy(g => g.Key))
+        {
+            var furthest = same.MaxBy(w => w.Leans.Least)!;
+            if (least is not null && ConeBend.IsFurther(furthest.Leans.Least, least.Leans.Most))
+                yield return Message.Of("heat-work.went-further", ("hot", furthest.Cone.ToString()), ("cold", least.Cone.ToString()));
+            var slowest = same.MinBy(w => w.Leans.Most)!;
+            if (least is null || slowest.Leans.Most < least.Leans.Most) least = slowest;
+        }
+    }
 
     private static IEnumerable<Message> Unequal(IReadOnlyList<SeenCone> seen) =>
         from same in seen.GroupBy(s => s.Witness.Cone)
-        where same.Select(s => Lean(s.Witness)).Distinct().Count() > 1
-        let apart = same.Max(s => s.Evidence.Celsius) - same.Min(s => s.Evidence.Celsius)
+        where ConeBend.IsFurther(same.Max(s => s.Witness.Leans.Least), same.Min(s => s.Witness.Leans.Most))
+        let apart = same.Max(s => s.Evidence.Told) - same.Min(s => s.Evidence.Told)
         where apart > 2 * same.Max(s => s.Evidence.Sigma)
         select Message.Of("heat-work.looked-different", ("cone", same.Key.ToString()));
 
@@ -37,6 +51,4 @@ internal static class WitnessContradictions
         let sigmas = Math.Abs(s.Evidence.Residual(best))
         where sigmas > Far
         select Message.Of("heat-work.far-from-others", ("cone", s.Witness.Cone.ToString()), ("sigmas", sigmas));
-
-    private static double Lean(Witness witness) => witness.Degrees ?? (witness.Look == "down" ? 90 : 0);
 }

@@ -10,16 +10,27 @@ namespace ConeService.Firing.HeatWork;
 
 /// <summary>A witness cone that was read.</summary>
 /// <param name="Cone">The cone.</param>
-/// <param name="Look">down or standing; null when the lean was given.</param>
-/// <param name="Degrees">The lean, degrees; null for down and standing.</param>
+/// <param name="Look">down, started or standing; null when the lean was given.</param>
+/// <param name="Degrees">The lean, degrees; null for a look.</param>
 /// <param name="Field">JSON pointer to it.</param>
-internal sealed record Witness(Cone Cone, string? Look, double? Degrees, string Field);
+internal sealed record Witness(Cone Cone, string? Look, double? Degrees, string Field)
+{
+    /// <summary>The leans that it may have had, degrees.</summary>
+    public (double Least, double Most) Leans => Look switch
+    {
+        "down" => (90, 90),
+        "started" => (8, ConeBend.StandingDegrees),
+        "standing" => (0, ConeBend.StandingDegrees),
+        _ => (Degrees!.Value, Degrees.Value),
+    };
+}
 
 /// <summary>Reads what witness cones looked like.</summary>
 internal static class WitnessReader
 {
     private const double SetDegrees = 8;
     private const double DownDegrees = 90;
+    private static readonly string[] Looks = ["down", "started", "standing"];
 
     /// <summary>Reads every observation of a firing.</summary>
     public static List<Witness> Read(ConeScale scale, WitnessedFiring firing, string at, List<Finding> findings)
@@ -57,14 +68,17 @@ internal static class WitnessReader
         {
             return new(
                 FindingCodes.ObservationUnreadable, field, null, Message.Of("heat-work.one-observation"),
-                Message.Verbatim(["\"look\": \"down\"", "\"look\": \"standing\"", "\"clock\": 3", "\"degrees\": 45"]));
+                Message.Verbatim(
+                [
+                    "\"look\": \"down\"", "\"look\": \"started\"", "\"look\": \"standing\"", "\"clock\": 3", "\"degrees\": 45",
+                ]));
         }
 
-        if (sent.Look is not (null or "down" or "standing"))
+        if (sent.Look is not null && !Looks.Contains(sent.Look))
         {
             return new(
                 FindingCodes.ObservationUnreadable, field + "/look", sent.Look, Message.Of("heat-work.look-unknown", ("look", sent.Look)),
-                Message.Verbatim(["down", "standing"]));
+                Message.Verbatim(Looks));
         }
 
         if (sent.Clock is { } clock && !Bounds.Of<WitnessCone>(nameof(WitnessCone.Clock)).Contain(clock))

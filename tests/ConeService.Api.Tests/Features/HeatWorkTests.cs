@@ -225,10 +225,21 @@ public class HeatWorkTests(Support.Api api)
         var single = (await Support.Api.Read(one, 200)).GetProperty("firings")[0];
         Assert.InRange(single.GetProperty("offset").GetProperty("celsiusDifference").GetDouble(), -5, 10);
         using var two = await api.Post("/v1/heat-work/compare", $$"""{"firings":[{{firing}},{{firing}}]}""");
-        var pooled = (await Support.Api.Read(two, 200)).GetProperty("pooled");
+        var both = await Support.Api.Read(two, 200);
+        var pooled = both.GetProperty("pooled");
+        Assert.Equal(System.Text.Json.JsonValueKind.Null, both.GetProperty("trend").ValueKind);
         Assert.True(
             pooled.GetProperty("standardErrorCelsiusDifference").GetDouble()
             < single.GetProperty("offset").GetProperty("standardErrorCelsiusDifference").GetDouble());
+        // Standing straighter from firing to firing is a drift, said before the mean of it.
+        var firings = string.Join(',', new[] { 5.5, 5, 4, 3, 2, 1 }.Select(hand => FormattableString.Invariant(
+            $$$"""{"units":"C","segments":[{"rate":60,"target":1222}],"observations":[{"cone":"6","clock":{{{hand}}}}]}""")));
+        using var six = await api.Post("/v1/heat-work/compare", $$"""{"firings":[{{firings}}]}""");
+        var trend = (await Support.Api.Read(six, 200)).GetProperty("trend");
+        Assert.True(trend.GetProperty("drifts").GetBoolean());
+        Assert.Equal(
+            1.8 * trend.GetProperty("changeCelsiusDifference").GetDouble(),
+            trend.GetProperty("changeFahrenheitDifference").GetDouble(), 0.001);
         using var none = await api.Post("/v1/heat-work/compare", Programme);
         await Problems.Findings(none, 400, "observation-unreadable");
     }

@@ -31,6 +31,16 @@ public class EveryChartTests(Support.Api api)
         $$"""{ {{Firing(chart, peak)}},"observations":[{"cone":"{{cone}}","clock":3},{"cone":"{{cone}}","look":"down"}]}"""));
 
     [Fact]
+    public Task Several_firings_are_compared() => Each((chart, cone, peak) => api.Post(
+        "/v1/heat-work/compare", $$"""
+            {"firings":[{{Seen(chart, cone, peak, "standing")}},{{Seen(chart, cone, peak, "started")}},
+             {{Seen(chart, cone, peak - 30, "started")}},{{Seen(chart, cone, peak, "down")}}]}
+            """));
+
+    private static string Seen(string chart, string cone, int peak, string look) =>
+        $$"""{ {{Firing(chart, peak)}},"observations":[{"cone":"{{cone}}","look":"{{look}}"}]}""";
+
+    [Fact]
     public Task Conversions_are_made() => Each((chart, cone, peak) => api.Post(
         "/v1/conversions", $$"""
             {"lines":[{"cone":"{{cone}}","chart":"{{chart}}"},{"cone":"{{cone}}","rate":"60C/h","chart":"{{chart}}"},

@@ -81,7 +81,7 @@ internal static class ConversionCsvWriter
         csv.WriteField(point?.RateCelsiusPerHour ?? reading?.RateCelsiusPerHour);
         csv.WriteField(point?.SigmaCelsiusDifference);
         csv.WriteField((point?.Basis ?? reading?.Basis) is { } basis ? EnumWords.Word(basis) : null);
-        csv.WriteField(point is null ? null : EnumWords.Word(point.Confidence));
+        csv.WriteField((point?.Confidence ?? reading?.Confidence) is { } confidence ? EnumWords.Word(confidence) : null);
         csv.WriteField(string.Join(" ", point?.Sources ?? reading?.Sources ?? []));
         csv.WriteField(string.Join(" ", (point?.Assumed ?? reading?.Assumed ?? []).Select(a => $"{a.Parameter}={a.Value}")));
         csv.WriteField(string.Join(" ", point?.Notes ?? reading?.Notes ?? []));

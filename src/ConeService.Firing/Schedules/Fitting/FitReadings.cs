@@ -1,5 +1,6 @@
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
+using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 
 namespace ConeService.Firing.Schedules.Fitting;
@@ -20,10 +21,10 @@ internal static class FitReadings
         return new(
             work.Reached?.Cone.Cone.ToString(),
             work.Next?.Cone.Cone.ToString(),
-            Rounded(work.Fraction, 4),
+            work.Fraction is { } fraction ? ReadingCalculator.Shown(fraction) : null,
             Say(work),
-            TargetProgress: Rounded(aim?.Progress, 4),
-            NextProgress: Rounded(next?.Progress, 4),
+            TargetProgress: Told(aim),
+            NextProgress: Told(next),
             TargetMarginCelsiusDifference: Rounded(aim?.MarginKelvin, 2),
             LastRampShare: Rounded(lastRampShare, 3),
             Cones: [.. work.Cones.Skip(Math.Max(0, at - Around)).Take((2 * Around) + 1).Select(c => Of(c, history))]);
@@ -35,21 +36,24 @@ internal static class FitReadings
         (null, { } next) => Message.Of("schedules.reading-below", ("next", next.ToString())),
         ({ } reached, null) => Message.Of("schedules.reading-hotter", ("reached", reached.ToString())),
         ({ } reached, { } next) => Message.Of(
-            "schedules.reading-between", ("reached", reached.ToString()), ("fraction", work.Fraction), ("next", next.ToString())),
+            "schedules.reading-between", ("reached", reached.ToString()),
+            ("fraction", work.Fraction is { } f ? ReadingCalculator.Said(f) : null), ("next", next.ToString())),
         _ => Message.Of("schedules.reading-none"),
     };
 
     private static FitCone Of(ConeWork cone, HeatHistory history)
     {
-        var bend = ConeBend.Degrees(cone.Progress);
+        var bend = cone.BendDegrees;
         return new(
             cone.Cone.Cone.ToString(),
-            Math.Round(cone.Progress, 4),
+            Math.Round(ConeWork.Told(cone.Progress), 4),
             Math.Round(bend, 1),
             Math.Round(ConeBend.Clock(bend), 2),
             FitMinutes.Of(cone.DownAtHours),
             cone.DownAtHours is { } hours ? Math.Round(NaturalRates.TemperatureAt(history, hours), 1) : null);
     }
+
+    private static double? Told(ConeWork? cone) => cone is null ? null : Rounded(ConeWork.Told(cone.Progress), 4);
 
     private static double? Rounded(double? value, int digits) => value is { } v && double.IsFinite(v) ? Math.Round(v, digits) : null;
 }

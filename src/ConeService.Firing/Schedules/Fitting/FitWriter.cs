@@ -44,7 +44,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
             Kiln: kiln,
             Times: FitTiming.Of(question, fitted, segments, prediction, curve),
             Landmarks: landmarks,
-            WitnessCones: Witnesses(question),
+            WitnessCones: Witnesses(question, work),
             Cautions: FitCautions.For(catalogue.Dataset, question),
             Warnings: FitWarnings.For(question, fitted, heatWork, prediction),
             Basis: BasisOf(question, fitted),
@@ -120,11 +120,19 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
         return whole > 0 ? HeatIntegral.OfPiece(curve, from, to, (to - from) / fitted.Steps[index].Speed) / whole : null;
     }
 
-    private WitnessCones? Witnesses(FitQuestion question)
+    // A nearer guard leans when the target is done, and then says nothing.
+    private const double GuardKelvin = 12;
+
+    private WitnessCones? Witnesses(FitQuestion question, ScaleWork work)
     {
         if (question.Target is not { } target) return null;
         var whole = question.Chart.Cones.Select(c => c.Cone).Where(c => charts.Scale.Row(c).Kind == "whole").ToList();
-        var (guide, guard) = (whole.LastOrDefault(c => c < target.Cone.Cone), whole.FirstOrDefault(c => c > target.Cone.Cone));
+        var aim = work.Cones.First(c => c.Cone.Cone == target.Cone.Cone).MarginKelvin;
+        var far = work.Cones.Where(c => c.MarginKelvin <= Math.Min(0, aim) - GuardKelvin).Select(c => c.Cone.Cone).ToHashSet();
+        // Curves of neighbours can cross: the guide must go down first.
+        var before = work.Cones.Where(c => c.IsDown && c.MarginKelvin >= aim).Select(c => c.Cone.Cone).ToHashSet();
+        var guide = whole.LastOrDefault(c => c < target.Cone.Cone && before.Contains(c));
+        var guard = whole.FirstOrDefault(c => c > target.Cone.Cone && far.Contains(c));
         return new(
             guide == default ? null : guide.ToString(), target.Cone.Cone.ToString(), guard == default ? null : guard.ToString(),
             Message.Of("schedules.witness-cones"));

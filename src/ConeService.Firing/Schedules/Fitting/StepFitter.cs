@@ -142,6 +142,8 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
     {
         var index = steps.FindIndex(s => s.Target == StepTarget.Peak);
         var asked = steps[index];
+        // A hair short of its end point is down.
+        var fallen = target.Next is { } hotter ? HeatMargin.JustDown(meter[hotter]) : double.PositiveInfinity;
         (List<FitStep> Steps, double Next)? best = null;
         foreach (var (rate, hold) in Ramps(asked))
         {
@@ -150,18 +152,18 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
             if (solver.Solve(attempt, index, meter[target.Cone], target.Progress) is not { } solved) continue;
             var next = target.Next is { } n ? solver.Progress(solved, meter[n]) : 0;
             if (best is null || next < best.Value.Next) best = (solved, next);
-            if (next < 1) break;
+            if (next < fallen) break;
         }
 
         if (best is not { } found) return (steps, TooMuch(steps, index, question, target));
         Said(asked, found.Steps[index], question.Fahrenheit, changes);
         var progress = solver.Progress(found.Steps, meter[target.Cone]);
-        if (found.Next >= 1)
+        if (found.Next >= fallen)
         {
             return (found.Steps, Message.Of(
                 "schedules.next-cone-falls-too",
                 ("next", target.Next!.Cone.ToString()),
-                ("progress", found.Next),
+                ("progress", ConeWork.Told(found.Next)),
                 ("chart", question.Chart.Id),
                 ("cone", target.Cone.Cone.ToString())));
         }
