@@ -195,10 +195,23 @@ internal sealed class ForecastReader(HeatWorkCalculator calculator, KilnModel mo
         if (request.Segments is null) assumed.Add(new("segments", "not stated", Message.Of("forecast.assumed-no-segments")));
         // The programme begins at a hot kiln, which is not where its cooling ends.
         var room = calculator.Defaults["room"] + Zero;
+        var left = request.Segments is null ? null : programme.Segments;
+        if (cooling is not null && Interruption.Find(log.History, left)?.Cooling(log.History, room) is { } seen)
+        {
+            if (!isModelled) Replace(assumed, seen);
+            return (left, programme.FullSpeedKelvinPerHour, seen);
+        }
+
         return (
-            request.Segments is null ? null : programme.Segments,
-            programme.FullSpeedKelvinPerHour,
+            left, programme.FullSpeedKelvinPerHour,
             programme.Cooling is CoolDown.AtRate steady ? steady with { ToKelvin = room } : programme.Cooling!);
+    }
+
+    private static void Replace(List<Assumption> assumed, CoolDown.Natural seen)
+    {
+        var minutes = string.Create(CultureInfo.InvariantCulture, $"{seen.TimeConstantHours * 60:0} minutes");
+        assumed[assumed.FindIndex(a => a.Field == "naturalCooling")] = new(
+            "naturalCooling.timeConstantMinutes", minutes, Message.Of("forecast.seen-cooling"));
     }
 
     private NaturalCooling Assumed(ForecastRequest request, CleanLog log, List<Assumption>? assumed)

@@ -13,10 +13,10 @@ internal sealed record Spans(double EndFrom, double EndTo, double OpenFrom, doub
     private const double LeastShare = 0.02;
     private const double ModelledCooling = 0.2;
 
-    // Kilns that nobody described cool by a factor of three differently, and a kiln lags its programme but never leads it.
-    private const double GuessedLag = 0.15;
-    private const double GuessedCoolingLow = 0.6;
-    private const double GuessedCoolingHigh = 1.7;
+    // Kilns that nobody described may cool half or twice as fast, and a kiln lags its programme but never leads it.
+    private const double GuessedLag = 0.25;
+    private const double GuessedCoolingLow = 0.5;
+    private const double GuessedCoolingHigh = 2;
 
     /// <summary>The spans about a forecast.</summary>
     public static Spans Of(ForecastQuestion question, KilnReplay? replay, KilnFit? fit, FiringAhead fired)
