@@ -42,7 +42,7 @@ internal static class RouteQuestions
             "/v1/heat-work/forecast", "/v1/heat-work/forecast",
             """
             {"units":"F","cone":"06","log":[{"minutes":0,"temperature":70},{"minutes":420,"temperature":1750},{"minutes":480,"temperature":1400}],
-             "chart":"witness-large"}
+             "chart":"witness-large","start":"2026-12-07T05:00:00Z"}
             """
         },
         { "/v1/schedules", "/v1/schedules", null },

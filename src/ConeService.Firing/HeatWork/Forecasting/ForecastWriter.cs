@@ -121,7 +121,7 @@ internal sealed class ForecastWriter(Dataset dataset, ForecastQuestion question)
             ForecastVerdict.LessHeat => Message.Of(
                 "forecast.less-heat", cone, ("past", QuantityFormat.Difference(target.MarginCelsiusDifference, question.Fahrenheit))),
             ForecastVerdict.MoreHeat => Message.Of(
-                "forecast.more-heat", cone, ("short", QuantityFormat.Difference(-target.MarginCelsiusDifference, question.Fahrenheit))),
+                "forecast.more-heat", cone, ("programme", question.Rest is null ? "none" : "left"), ("short", QuantityFormat.Difference(-target.MarginCelsiusDifference, question.Fahrenheit))),
             _ => Message.Of(
                 "forecast.interrupted", cone,
                 ("verdict", EnumWords.Word(verdict)),

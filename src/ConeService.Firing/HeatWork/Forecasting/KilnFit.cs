@@ -40,11 +40,18 @@ internal sealed record KilnFit(double LeakBefore, double LeakFactor, double Powe
         return new(before, leak, Power(replay, leak - before, until, interruption is null ? under : null));
     }
 
+    private static Bounds Leaks => Bounds.Of<Kiln>(nameof(Kiln.LeakFactor));
+
     /// <summary>What was changed, in numbers and words.</summary>
     public KilnCalibration Told() => new(
         LeakBefore,
         Math.Round(LeakFactor, 2),
         Math.Round(PowerFactor, 3),
+        LeakFactor != LeakBefore && (LeakFactor == Leaks.Low || LeakFactor == Leaks.High)
+            ? Message.Sentences(Changed(), Message.Of("forecast.fitted-bound", ("low", Leaks.Low), ("high", Leaks.High)))
+            : Changed());
+
+    private Message Changed() =>
         (LeakFactor != LeakBefore, PowerFactor != 1) switch
         {
             (true, true) => Message.Of(
@@ -52,7 +59,7 @@ internal sealed record KilnFit(double LeakBefore, double LeakFactor, double Powe
             (true, false) => Message.Of("forecast.fitted-leak", ("before", LeakBefore), ("leak", LeakFactor)),
             (false, true) => Message.Of("forecast.fitted-power", ("power", PowerFactor * 100)),
             _ => Message.Of("forecast.fitted-nothing"),
-        });
+        };
 
     // With the power off P + Δ·L = 0 at every step, P the power that the log would take and L the loss by one unit of leak.
     private static double? Leak(KilnReplay replay, Interruption fall)
@@ -69,8 +76,7 @@ internal sealed record KilnFit(double LeakBefore, double LeakFactor, double Powe
         }
 
         if (!(to - from >= LeastHours) || squares <= 0) return null;
-        var bounds = Bounds.Of<Kiln>(nameof(Kiln.LeakFactor));
-        var found = Math.Clamp(replay.Setup.LeakFactor + (products / squares), bounds.Low, bounds.High);
+        var found = Math.Clamp(replay.Setup.LeakFactor + (products / squares), Leaks.Low, Leaks.High);
         return Math.Abs(found - replay.Setup.LeakFactor) < PlainLeak ? null : found;
     }
 
