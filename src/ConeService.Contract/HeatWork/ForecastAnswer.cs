@@ -176,5 +176,6 @@ public enum ForecastChange
 /// <summary>A forecast with its lines for a figure.</summary>
 /// <param name="Answer">The answer.</param>
 /// <param name="Log">Makes the log.</param>
-/// <param name="Ahead">Makes what is foreseen, from the last sample on, in the time of the log; null where nothing is left to happen.</param>
+/// <param name="Ahead">Makes what is foreseen, from the last sample on, in the time of the log; null where nothing is left to
+/// happen.</param>
 public sealed record Forecast(ForecastAnswer Answer, Func<FiringCurve> Log, Func<FiringCurve>? Ahead);

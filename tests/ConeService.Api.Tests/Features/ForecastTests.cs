@@ -11,7 +11,8 @@ public class ForecastTests(Support.Api api)
     // 150 °C/h to 1100 °C, then 60 °C/h to 1150 °C, at 08:00 + 7:12 + 0:50; the rest is 72 °C at 60 °C/h and ten minutes.
     private const string Climbing = """
         "units":"C","cone":"6",
-        "log":[{"minutes":0,"temperature":20},{"minutes":432,"temperature":1100},{"minutes":457,"temperature":1125},{"minutes":482,"temperature":1150}],
+        "log":[{"minutes":0,"temperature":20},{"minutes":432,"temperature":1100},{"minutes":457,"temperature":1125},
+               {"minutes":482,"temperature":1150}],
         "segments":[{"rate":60,"target":1222,"holdMinutes":10}]
         """;
 
@@ -36,7 +37,8 @@ public class ForecastTests(Support.Api api)
     [Fact]
     public async Task The_advised_programme_after_the_log_puts_the_cone_just_down_by_heat_work_itself()
     {
-        var question = "{" + Climbing.Replace("\"holdMinutes\":10", "\"holdMinutes\":90", StringComparison.Ordinal) + ""","coolingRate":200}""";
+        var longer = Climbing.Replace("\"holdMinutes\":10", "\"holdMinutes\":90", StringComparison.Ordinal);
+        var question = "{" + longer + ""","coolingRate":200}""";
         var option = (await Ask(question)).GetProperty("advice").GetProperty("options")[0];
         var programme = option.GetProperty("programme");
         var body = $$"""

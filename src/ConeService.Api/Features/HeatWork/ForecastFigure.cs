@@ -28,7 +28,8 @@ internal static class ForecastFigure
         var answer = forecast.Answer;
         var (log, ahead) = (forecast.Log(), forecast.Ahead?.Invoke());
         var whole = ahead is null ? log : new FiringCurve([.. log.Points, .. ahead.Points.Skip(1)]);
-        var words = answer.Lines.SelectMany((line, i) => Wrap(line.ToString()).Select((text, j) => (text, First: j == 0 && i > 0))).ToList();
+        var words = answer.Lines
+            .SelectMany((line, i) => Wrap(line.ToString()).Select((text, j) => (text, First: j == 0 && i > 0))).ToList();
         var height = LineTop + (Row * words.Count) + (10 * answer.Lines.Count) + 30;
         var frame = new FigureFrame(whole, Width, Bottom);
         var svg = new StringBuilder();

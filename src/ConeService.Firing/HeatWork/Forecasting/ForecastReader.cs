@@ -4,9 +4,7 @@ using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
-using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
-using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork.Logs;
 using ConeService.Firing.Kilns;
@@ -29,6 +27,8 @@ internal sealed class ForecastReader(HeatWorkCalculator calculator, KilnModel mo
     private const double AboveRoomKelvin = 5;
     private const double SlowestKelvinPerHour = 0.1;
 
+    private readonly ForecastKilnReader kilns = new(calculator.Charts.Scale, model);
+
     /// <summary>Reads a request whose form was checked.</summary>
     /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
     public ForecastQuestion Read(ForecastRequest request)
@@ -40,7 +40,7 @@ internal sealed class ForecastReader(HeatWorkCalculator calculator, KilnModel mo
         if (request.Thermocouple is null && request.Kiln?.Thermocouple is not null) OfKiln(settings, findings);
         var cone = ReadCone(request, settings, findings);
         var start = FitReader.Start(request.Start, findings);
-        var (id, heat, setup) = ReadKiln(request, assumed, findings);
+        var (id, heat, setup) = kilns.Read(request, assumed, findings);
         if (setup is not null) RefuseBesideKiln(request, findings);
         if (findings.Count > 0) throw new RefusedException(findings);
         var log = LogSamples.Read(measured, "");
@@ -103,48 +103,6 @@ internal sealed class ForecastReader(HeatWorkCalculator calculator, KilnModel mo
             [Message.Of("heat-work.another-cone"), Message.Verbatim(ConeCharts.DefaultChart)]));
         return null;
     }
-
-    private (string? Id, KilnHeat? Heat, KilnSetup? Setup) ReadKiln(
-        ForecastRequest request, List<Assumption> assumed, List<Finding> findings)
-    {
-        var load = ReadLoad(request.Load ?? new(), findings);
-        if (request.Kiln is not { } sent)
-        {
-            assumed.Add(new("kiln", "not stated", Message.Of("forecast.assumed-no-kiln")));
-            return default;
-        }
-
-        var reader = new KilnReader(sent, calculator.Charts.Scale, "/kiln", findings);
-        var (id, heat) = (reader.Id(), reader.Heat());
-        if (heat is null or KilnHeat.Wood) return (id, heat, null);
-        try
-        {
-            var setup = model.Resolve(reader.ForModel(heat.Value, request.Units == "F"), load);
-            assumed.AddRange(setup.Assumed);
-            return (id, heat, setup);
-        }
-        catch (RefusedException refused)
-        {
-            findings.AddRange(refused.Findings);
-            return (id, heat, null);
-        }
-    }
-
-    private static KilnLoad ReadLoad(FitLoad load, List<Finding> findings)
-    {
-        var (dryness, glaze) = (default(Dryness), GlazeCoat.None);
-        if (load.Dryness is { } damp && !EnumWords.TryRead(damp, out dryness))
-            findings.Add(Unknown<Dryness>("/load/dryness", damp, Message.Of("schedules.dryness-unknown", ("sent", damp))));
-        if (load.Glaze is { } coat && !EnumWords.TryRead(coat, out glaze))
-            findings.Add(Unknown<GlazeCoat>("/load/glaze", coat, Message.Of("schedules.glaze-unknown", ("sent", coat))));
-        // Raw clay has a dryness; a coat on ware of which none is stated is taken for one on bisque.
-        WareStage? ware = load.Dryness is not null ? WareStage.Green : glaze != GlazeCoat.None ? WareStage.Bisqued : null;
-        return new(
-            load.KilogramsWare, load.KilogramsFurniture, load.ThickestMillimetres, ware, load.Dryness is null ? null : dryness);
-    }
-
-    private static Finding Unknown<T>(string field, string sent, Message message)
-        where T : struct, Enum => new(FindingCodes.WordUnknown, field, sent, message, Message.Verbatim(EnumWords.All<T>()));
 
     private static void RefuseBesideKiln(ForecastRequest request, List<Finding> findings)
     {

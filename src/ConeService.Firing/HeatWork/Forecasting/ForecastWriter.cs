@@ -18,10 +18,6 @@ internal sealed class ForecastWriter(Dataset dataset, ForecastQuestion question)
     private const double Zero = Temperature.KelvinAtZero;
     private const double RateHours = 0.5;
 
-    // Opening and firing, whatever heats the kiln.
-    private static readonly string[] Always = ["fire-in-kiln-room", "kiln-over-temperature", "thermal-shock-fragments"];
-    private static readonly string[] Restarting = ["steam-explosion-of-ware"];
-
     /// <summary>Writes it.</summary>
     public Forecast Write(
         HeatWorkAnswer heatWork, ConeResult target, FiringAhead fired, Spans spans, Interruption? interruption, KilnFit? fit,
@@ -53,11 +49,11 @@ internal sealed class ForecastWriter(Dataset dataset, ForecastQuestion question)
             Advice: advice,
             Kiln: fit is null ? null : Kiln(fired, fit),
             HeatWork: inside,
-            Cautions: Cautions(interruption is not null || question.Rest is null),
+            Cautions: ForecastCautions.Of(dataset, question.Heat, interruption is not null || question.Rest is null),
             Basis: heatWork.Basis,
             Confidence: Confidence.Estimate,
             Warnings: heatWork.Warnings,
-            Notes: Notes(interruption is not null),
+            Notes: ForecastCautions.Notes(question.Kiln is not null, interruption is not null || question.Rest is null),
             Sources:
             [
                 .. heatWork.Sources.Concat(question.Kiln?.Sources ?? []).Append("common-practice").Distinct(StringComparer.Ordinal),
@@ -121,7 +117,9 @@ internal sealed class ForecastWriter(Dataset dataset, ForecastQuestion question)
             ForecastVerdict.LessHeat => Message.Of(
                 "forecast.less-heat", cone, ("past", QuantityFormat.Difference(target.MarginCelsiusDifference, question.Fahrenheit))),
             ForecastVerdict.MoreHeat => Message.Of(
-                "forecast.more-heat", cone, ("programme", question.Rest is null ? "none" : "left"), ("short", QuantityFormat.Difference(-target.MarginCelsiusDifference, question.Fahrenheit))),
+                "forecast.more-heat", cone,
+                ("programme", question.Rest is null ? "none" : "left"),
+                ("short", QuantityFormat.Difference(-target.MarginCelsiusDifference, question.Fahrenheit))),
             _ => Message.Of(
                 "forecast.interrupted", cone,
                 ("verdict", EnumWords.Word(verdict)),
@@ -176,38 +174,5 @@ internal sealed class ForecastWriter(Dataset dataset, ForecastQuestion question)
         var first = points.Length - 1;
         while (first > 0 && log.End.Hours - points[first].Hours < RateHours) first--;
         return (log.End.Kelvin - points[first].Kelvin) / (log.End.Hours - points[first].Hours);
-    }
-
-    private IReadOnlyList<FitCaution> Cautions(bool restarts)
-    {
-        var ids = Always.Concat(restarts ? Restarting : []).Concat(question.Heat switch
-        {
-            KilnHeat.Electric => ["electric-shock"],
-            null or KilnHeat.Wood => [],
-            _ => restarts ? ["carbon-monoxide", "gas-kiln-ignition"] : (string[])["carbon-monoxide"],
-        }).ToHashSet(StringComparer.Ordinal);
-        return [.. dataset.Cautions.Where(c => ids.Contains(c.Id))
-            .OrderByDescending(c => c.Severity).ThenBy(c => c.Id, StringComparer.Ordinal)
-            .Select(c => new FitCaution(c.Id, c.Hazard, c.Severity, c.When, c.Control, c.Sources))];
-    }
-
-    private IReadOnlyList<Message> Notes(bool interrupted)
-    {
-        List<Message> notes =
-        [
-            Message.Of("forecast.note-witness"), Message.Of("forecast.note-span", ("kiln", question.Kiln is null ? "none" : "modelled")),
-            Message.Of("forecast.note-opening"),
-        ];
-        if (interrupted || question.Rest is null)
-        {
-            notes.AddRange(
-            [
-                Message.Of("forecast.note-green"), Message.Of("forecast.note-quartz"), Message.Of("forecast.note-shock"),
-                Message.Of("forecast.note-cause"),
-            ]);
-        }
-
-        notes.Add(Message.Of("forecast.note-codes"));
-        return notes;
     }
 }

@@ -7,7 +7,7 @@ namespace ConeService.Firing.HeatWork.Forecasting;
 /// <summary>The programme from here that advice starts with: what is left of the caller's, or a usual one.</summary>
 internal static class RestartPlan
 {
-    /// <summary>Through here quartz in the ware changes its size, going up as going down, K (landmarks: 573 °C, and the ware lags).</summary>
+    // Through here quartz in the ware changes its size, going up as going down (landmarks: 573 °C, and the ware lags).
     private const double QuartzFrom = 500 + Temperature.KelvinAtZero;
     private const double QuartzTo = 650 + Temperature.KelvinAtZero;
 

@@ -24,7 +24,11 @@ internal sealed record Spans(double EndFrom, double EndTo, double OpenFrom, doub
         var (end, open) = (fired.EndHours, fired.OpeningHours ?? fired.EndHours);
         var cooling = Math.Max(0, open - end);
         if (replay is null)
-            return new(end, end * (1 + GuessedLag), end + (cooling * GuessedCoolingLow), (end * (1 + GuessedLag)) + (cooling * GuessedCoolingHigh));
+        {
+            var latest = end * (1 + GuessedLag);
+            return new(end, latest, end + (cooling * GuessedCoolingLow), latest + (cooling * GuessedCoolingHigh));
+        }
+
         var rest = question.Rest ?? [];
         FiringAhead strong = new KilnAhead(replay, fit!, 1 + Power, 1 - Losses).Fire(rest);
         FiringAhead weak = new KilnAhead(replay, fit!, 1 - Power, 1 + Losses).Fire(rest);

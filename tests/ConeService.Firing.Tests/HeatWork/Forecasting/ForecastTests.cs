@@ -24,7 +24,8 @@ public class ForecastTests
         get
         {
             var cuts = new TheoryData<string, string, string, double>();
-            foreach (var (schedule, cone) in new[] { ("mid-range-glaze", "6"), ("bisque-slow", "06"), ("mid-range-glaze-drop-and-hold", "6") })
+            foreach (var (schedule, cone) in new[]
+                { ("mid-range-glaze", "6"), ("bisque-slow", "06"), ("mid-range-glaze-drop-and-hold", "6") })
             {
                 foreach (var kiln in new[] { "small", "large" })
                 {
