@@ -3,6 +3,7 @@ using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using ConeService.Firing.HeatWork;
+using ConeService.Firing.HeatWork.Forecasting;
 using ConeService.Firing.HeatWork.Logs;
 
 namespace ConeService.Firing;
@@ -13,12 +14,14 @@ public sealed class HeatWorkReference
     private readonly HeatWorkCalculator calculator;
     private readonly HeatWorkSolver solver;
     private readonly HeatWorkComparer comparer;
+    private readonly Forecaster forecaster;
 
     internal HeatWorkReference(HeatWorkCalculator calculator)
     {
         this.calculator = calculator;
         solver = new(calculator);
         comparer = new(calculator);
+        forecaster = new(calculator);
     }
 
     /// <summary>Follows a programme or a log.</summary>
@@ -62,6 +65,14 @@ public sealed class HeatWorkReference
         HeatWorkCheck.Require(request);
         var (answer, history) = comparer.Answer(request);
         return new(answer, history.ToCurve);
+    }
+
+    /// <summary>What a firing under way will do, and what would still change it.</summary>
+    /// <exception cref="RefusedException">The question can't be read; carries every finding.</exception>
+    public Forecast Forecast(ForecastRequest request)
+    {
+        ForecastCheck.Require(request);
+        return forecaster.Answer(request);
     }
 
     internal static Followed<HeatWorkAnswer> Show(HeatWorkResult result) => new(result.Answer, result.History.ToCurve);

@@ -36,6 +36,7 @@ internal static class Routes
         v1.MapTemperatures();
         v1.MapConversions();
         v1.MapHeatWork();
+        v1.MapForecast();
         v1.MapSchedules();
         v1.MapMaterials();
         v1.MapLoads();

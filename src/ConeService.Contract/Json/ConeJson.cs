@@ -49,6 +49,8 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(FiringKindList))]
 [JsonSerializable(typeof(FitBatchRequest))]
 [JsonSerializable(typeof(FitRequest))]
+[JsonSerializable(typeof(ForecastAnswer))]
+[JsonSerializable(typeof(ForecastRequest))]
 [JsonSerializable(typeof(GlazeDetail))]
 [JsonSerializable(typeof(GlazeList))]
 [JsonSerializable(typeof(HealthStatus))]

@@ -11,8 +11,8 @@ internal static class RequestTypes
 {
     private static readonly Type[] Bodies =
     [
-        typeof(ColourRequest), typeof(CompareRequest), typeof(ConversionRequest), typeof(FitRequest), typeof(HeatWorkRequest),
-        typeof(LoadRequest), typeof(PairingRequest), typeof(SolveRequest),
+        typeof(ColourRequest), typeof(CompareRequest), typeof(ConversionRequest), typeof(FitRequest),
+        typeof(ForecastRequest), typeof(HeatWorkRequest), typeof(LoadRequest), typeof(PairingRequest), typeof(SolveRequest),
     ];
 
     /// <summary>All of them: the bodies and whatever these hold.</summary>

@@ -32,6 +32,15 @@ public static class WarningCodes
     /// <summary>The log has gaps, which were bridged by straight lines.</summary>
     public const string Gaps = "gaps";
 
+    /// <summary>What is left of a programme goes above what the maker of the kiln allows.</summary>
+    public const string KilnBeyondLimit = "kiln-beyond-limit";
+
+    /// <summary>The kiln can't finish what is left of a programme.</summary>
+    public const string KilnStalls = "kiln-stalls";
+
+    /// <summary>The log of a firing under way lacks its beginning.</summary>
+    public const string LogBeginsHot = "log-begins-hot";
+
     /// <summary>The log was turned round.</summary>
     public const string LogNewestFirst = "log-newest-first";
 

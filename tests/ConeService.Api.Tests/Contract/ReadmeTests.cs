@@ -11,10 +11,10 @@ public partial class ReadmeTests(Support.Api api)
     private static readonly string Readme = File.ReadAllText(Path.Combine(Repository.Root, "README.md"));
 
     [Fact]
-    public async Task The_three_curl_lines_print_what_the_readme_says()
+    public async Task The_four_curl_lines_print_what_the_readme_says()
     {
         var examples = Example().Matches(Readme);
-        Assert.Equal(3, examples.Count);
+        Assert.Equal(4, examples.Count);
         foreach (Match example in examples)
         {
             using var request = Request(example.Groups["command"].Value);

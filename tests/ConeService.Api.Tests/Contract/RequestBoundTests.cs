@@ -50,6 +50,10 @@ public class RequestBoundTests(Support.Api api)
         ("/v1/heat-work/compare", """
             {"firings":[{"units":"C","start":20,"segments":[{"target":1222}],"observations":[{"cone":"6","clock":5}]}]}
             """),
+        ("/v1/heat-work/forecast", """
+            {"units":"F","cone":"6","log":[{"minutes":0,"temperature":70},{"minutes":500,"temperature":1900}],
+             "segments":[{"rate":108,"target":2228,"holdMinutes":5}],"coolingRate":200,"fullSpeedRate":300}
+            """),
         ("/v1/schedules/fit/batch", """{"units":"F","items":[{"schedule":"mid-range-glaze","cone":"6","startTemperature":70}]}"""),
         ("/v1/heat-work", """
             {"units":"C","segments":[{"rate":150,"target":1222}],"thermocouple":{"standard":"astm-e230"}}

@@ -30,6 +30,23 @@ internal static class RouteQuestions
         },
         { "/v1/heat-work/solve", "/v1/heat-work/solve", $$"""{ {{Firing}},"cone":"6","find":"peak"}""" },
         { "/v1/heat-work/compare", "/v1/heat-work/compare", $$"""{ {{Firing}},"observations":[{"cone":"6","clock":4}]}""" },
+        {
+            "/v1/heat-work/forecast", "/v1/heat-work/forecast",
+            """
+            {"units":"C","cone":"6",
+             "log":[{"minutes":0,"temperature":20},{"minutes":390,"temperature":1000},{"minutes":480,"temperature":1090}],
+             "segments":[{"rate":60,"target":1222,"holdMinutes":10}],"kiln":{"heat":"electric","volumeLitres":150},
+             "start":"2026-12-07T05:00:00+01:00"}
+            """
+        },
+        {
+            "/v1/heat-work/forecast", "/v1/heat-work/forecast",
+            """
+            {"units":"F","cone":"06",
+             "log":[{"minutes":0,"temperature":70},{"minutes":420,"temperature":1750},{"minutes":480,"temperature":1400}],
+             "chart":"witness-large","start":"2026-12-07T05:00:00Z"}
+            """
+        },
         { "/v1/schedules", "/v1/schedules", null },
         { "/v1/schedules/{schedule}", "/v1/schedules/gas-reduction", null },
         { "/v1/schedules/{schedule}", "/v1/schedules/candle?units=F", null },

@@ -30,6 +30,18 @@ public class EveryChartTests(Support.Api api)
         "/v1/heat-work/compare",
         $$"""{ {{Firing(chart, peak)}},"observations":[{"cone":"{{cone}}","clock":3},{"cone":"{{cone}}","look":"down"}]}"""));
 
+    [Theory]
+    [InlineData(null)]
+    [InlineData("image/svg+xml")]
+    public Task A_firing_under_way_is_foreseen(string? accept) => Each((chart, cone, peak) => api.Post(
+        "/v1/heat-work/forecast",
+        $$"""
+        {"units":"C","chart":"{{chart}}","cone":"{{cone}}",
+         "log":[{"minutes":0,"temperature":20},{"minutes":300,"temperature":{{peak - 60}}}],
+         "segments":[{"rate":60,"target":{{peak}},"holdMinutes":10}]}
+        """,
+        accept: accept));
+
     [Fact]
     public Task Several_firings_are_compared() => Each((chart, cone, peak) => api.Post(
         "/v1/heat-work/compare", $$"""

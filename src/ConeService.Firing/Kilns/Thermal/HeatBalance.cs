@@ -25,6 +25,17 @@ internal sealed class HeatBalance
         Array.Fill(wall, startKelvin);
     }
 
+    /// <summary>The same state, to go on from by itself.</summary>
+    /// <param name="other">The state.</param>
+    /// <param name="kiln">The kiln, which may lose heat otherwise than before.</param>
+    public HeatBalance(HeatBalance other, KilnPhysics kiln)
+    {
+        (this.kiln, start, room) = (kiln, other.start, other.room);
+        (Chamber, Load, Hottest, surface, outward) = (other.Chamber, other.Load, other.Hottest, other.surface, other.outward);
+        (Given, LostBySurface, LostByLeak) = (other.Given, other.LostBySurface, other.LostByLeak);
+        other.wall.CopyTo(wall, 0);
+    }
+
     /// <summary>Temperature of the chamber, K.</summary>
     public double Chamber { get; private set; }
 
@@ -63,8 +74,9 @@ internal sealed class HeatBalance
     /// <param name="seconds">Length of the step, s.</param>
     /// <param name="wanted">Set-point at its end, K.</param>
     /// <param name="most">Most power, W; 0 with the power off.</param>
+    /// <param name="least">Least power, W; below 0 where a chamber that is known is followed, whatever the model thinks of it.</param>
     /// <returns>The power, W.</returns>
-    public double Step(double seconds, double wanted, double most)
+    public double Step(double seconds, double wanted, double most, double least = 0)
     {
         var exchange = kiln.Exchange(Chamber, Load);
         Conductances();
@@ -82,7 +94,7 @@ internal sealed class HeatBalance
             var own = kiln.ChamberCapacity / seconds;
             var slope = own + (exchange * (1 - loadFollow)) + (inward[0] * (1 - wallFollow)) + kiln.LeakConductance;
             var drive = (own * chamberBefore) + (exchange * loadRest) + (inward[0] * walls) + (kiln.LeakConductance * room);
-            power = Math.Clamp((slope * wanted) - drive, 0, most);
+            power = Math.Clamp((slope * wanted) - drive, least, most);
 
             var chamber = (drive + power) / slope;
             var load = loadRest + (loadFollow * chamber);

@@ -122,7 +122,8 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
             NearMatches.Find(sent, words) is [var near, ..] ? Message.Of("answers.near-match", ("near", near)) : null);
     }
 
-    private static DateTimeOffset? Start(string? sent, List<Finding> findings)
+    /// <summary>The moment of the member start; null when left out or unreadable, which is a finding.</summary>
+    internal static DateTimeOffset? Start(string? sent, List<Finding> findings)
     {
         if (string.IsNullOrWhiteSpace(sent)) return null;
         var text = sent.Trim();
