@@ -71,10 +71,11 @@ public sealed record ScheduleFit(
 /// <param name="EndMinutes">When it ends.</param>
 /// <param name="Stage">What it is for.</param>
 /// <param name="Purpose">What it is for, in words.</param>
-/// <param name="Atmosphere">Atmosphere in the kiln.</param>
+/// <param name="Atmosphere">Atmosphere in the kiln when it begins.</param>
 /// <param name="AtmosphereNote">How strong, where, or when.</param>
-/// <param name="Vent">How the kiln is vented.</param>
+/// <param name="Vent">How the kiln is vented when it begins.</param>
 /// <param name="VentNote">How, in words.</param>
+/// <param name="Settings">Vents, damper and atmosphere through the segment; more than one where something is set by hand within it.</param>
 /// <param name="TemplateSegments">Numbers of the template's segments that it comes from; empty for an added one.</param>
 /// <param name="Confidence">The weakest confidence of those segments; derived for an added one.</param>
 public sealed record FittedSegment(
@@ -95,6 +96,7 @@ public sealed record FittedSegment(
     string? AtmosphereNote,
     VentSetting Vent,
     string? VentNote,
+    IReadOnlyList<SegmentSetting> Settings,
     IReadOnlyList<int> TemplateSegments,
     Confidence Confidence);
 

@@ -13,7 +13,7 @@ internal static class FitCsv
     [
         "segment", "rate_celsius_per_hour", "rate_fahrenheit_per_hour", "taken_rate_celsius_per_hour", "target_celsius",
         "target_fahrenheit", "hold_minutes", "start_minutes", "hold_start_minutes", "end_minutes", "stage", "purpose", "atmosphere",
-        "atmosphere_note", "vent", "vent_note", "template_segments", "confidence", "in_words",
+        "atmosphere_note", "vent", "vent_note", "settings", "template_segments", "confidence", "in_words",
         "schedule", "cone", "chart", "units", "cooling_rate", "dataset_version",
     ];
 
@@ -41,6 +41,7 @@ internal static class FitCsv
             csv.WriteField(s.AtmosphereNote);
             csv.WriteField(EnumWords.Word(s.Vent));
             csv.WriteField(s.VentNote);
+            csv.WriteField(FitSettings.Words(s, fit.Units == "F"));
             csv.WriteField(string.Join(" ", s.TemplateSegments));
             csv.WriteField(EnumWords.Word(s.Confidence));
             csv.WriteField(s.InWords.ToString());

@@ -111,19 +111,11 @@ internal static class FitSheet
                     : (from / 60).ToString("0.0", CultureInfo.InvariantCulture),
             ];
             foreach (var number in numbers) body.Append(CultureInfo.InvariantCulture, $"<td class=\"n\">{number}</td>");
-            body.Append(CultureInfo.InvariantCulture, $"<td>{E(s.Purpose.ToString())}</td><td>{E(Setting(s))}</td>");
+            body.Append(CultureInfo.InvariantCulture, $"<td>{E(s.Purpose.ToString())}</td><td>{E(FitSettings.Words(s, f))}</td>");
             body.AppendLine("<td class=\"sign\"></td><td class=\"sign\"></td></tr>");
         }
 
         body.AppendLine("</tbody></table>");
-    }
-
-    private static string Setting(FittedSegment s)
-    {
-        var vent = s.VentNote?.TrimEnd('.') ?? Words(s.Vent);
-        var note = s.AtmosphereNote is { } n ? $", {char.ToLowerInvariant(n[0])}{n[1..].TrimEnd('.')}" : "";
-        var atmosphere = Words(s.Atmosphere) + note;
-        return $"{char.ToUpperInvariant(vent[0])}{vent[1..]}; {atmosphere}";
     }
 
     private static void Times(StringBuilder body, ScheduleFit fit)

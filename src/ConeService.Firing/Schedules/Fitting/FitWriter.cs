@@ -22,7 +22,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
         var work = meter.Measure(programme);
         var asked = FitProgrammes.Of(fitted.Steps, fitted.StartCelsius).ToHistory();
         var curve = prediction?.Chamber ?? Cooled(fitted);
-        var segments = Segments(fitted, question);
+        var segments = SettingPeriods.Within(fitted, Segments(fitted, question), asked);
         var kiln = prediction is null ? null : ForecastWriter.Write(question, fitted, meter, prediction, remedies!);
         var share = LastRampShare(question, fitted, meter);
         var heatWork = FitReadings.Of(work, programme, question.Target, share);
@@ -42,7 +42,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
             ProgrammeMinutes: FitMinutes.Of(fitted.Hours),
             HeatWork: heatWork,
             WhyNot: fitted.WhyNot,
-            Changes: fitted.Changes,
+            Changes: [.. fitted.Changes, .. SettingPeriods.ByHand(segments, question.Fahrenheit)],
             Kiln: kiln,
             Times: FitTiming.Of(question, fitted, segments, prediction, curve),
             Landmarks: landmarks,
@@ -94,6 +94,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
                 AtmosphereNote: step.AtmosphereNote,
                 Vent: step.Vent,
                 VentNote: step.VentNote,
+                Settings: [],
                 TemplateSegments: step.From,
                 Confidence: rows.Count == 0 ? Confidence.Derived : rows.Max(r => r.Confidence)));
             now = end;

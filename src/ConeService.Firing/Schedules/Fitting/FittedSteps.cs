@@ -11,8 +11,14 @@ namespace ConeService.Firing.Schedules.Fitting;
 /// <param name="CoolingRate">Cooling after the last step, °C/h.</param>
 /// <param name="WhyNot">Why the target can't be met; null when it is.</param>
 /// <param name="Changes">What was changed against the template.</param>
+/// <param name="Settings">How vents, damper and atmosphere stand along the way.</param>
 internal sealed record FittedSteps(
-    IReadOnlyList<FitStep> Steps, double StartCelsius, double CoolingRate, Message? WhyNot, IReadOnlyList<FitChange> Changes)
+    IReadOnlyList<FitStep> Steps,
+    double StartCelsius,
+    double CoolingRate,
+    Message? WhyNot,
+    IReadOnlyList<FitChange> Changes,
+    IReadOnlyList<SettingMark> Settings)
 {
     /// <summary>The programme of the heat-work model, with its cooling.</summary>
     public HeatProgramme Programme => FitProgrammes.Of(Steps, StartCelsius, CoolingRate);

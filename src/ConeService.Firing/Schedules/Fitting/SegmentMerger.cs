@@ -61,20 +61,17 @@ internal static class SegmentMerger
         var cost = slower + (a.HoldMinutes / 60 * HoldWeight(a, greenware)) + (changes ? OtherAtmosphere : 0) + (vents ? OtherVent : 0);
         return new(
             cost,
-            a.HoldMinutes > 0 || changes || vents,
+            a.HoldMinutes > 0,
             [.. a.From, .. b.From],
-            f => PairMessage(a, b, rate, slower, (changes, vents), f),
+            f => PairMessage(a, b, rate, slower, f),
             steps =>
             {
-                var peak = b.Target == StepTarget.Peak;
                 steps[at + 1] = b with
                 {
                     Rate = b.Rate is null && a.Rate is null ? null : rate,
                     TakenRate = rate,
                     From = [.. a.From, .. b.From],
                     RateLimited = true,
-                    Vent = peak ? b.Vent : a.Vent,
-                    VentNote = peak ? b.VentNote : a.VentNote,
                 };
                 steps.RemoveAt(at);
             });
@@ -83,8 +80,7 @@ internal static class SegmentMerger
     private static double LongerHours(double degrees, double rate, double speed) =>
         (Math.Abs(degrees) / rate) - (Math.Abs(degrees) / speed);
 
-    private static Message PairMessage(
-        FitStep a, FitStep b, double rate, double slower, (bool Atmosphere, bool Vent) changes, bool fahrenheit)
+    private static Message PairMessage(FitStep a, FitStep b, double rate, double slower, bool fahrenheit)
     {
         var target = QuantityFormat.Temperature(a.Celsius, fahrenheit);
         List<Message> sentences =
@@ -102,8 +98,6 @@ internal static class SegmentMerger
                 "schedules.hold-lost", ("hold", QuantityFormat.Duration(a.HoldMinutes)), ("target", target), ("purpose", a.Purpose)));
         }
 
-        if (changes.Atmosphere) sentences.Add(Message.Of("schedules.atmosphere-by-hand", ("target", target)));
-        if (changes.Vent) sentences.Add(Message.Of("schedules.vent-by-hand", ("target", target), ("from", Vent(a)), ("to", Vent(b))));
         return Message.Sentences(sentences);
     }
 
@@ -133,8 +127,6 @@ internal static class SegmentMerger
             steps[at - 1] = a with { HoldMinutes = a.HoldMinutes + b.HoldMinutes, From = [.. a.From, .. b.From] };
             steps.RemoveAt(at);
         });
-
-    private static string Vent(FitStep step) => EnumWords.Word(step.Vent).Replace('-', ' ');
 
     private static double HoldWeight(FitStep step, bool greenware) => step.Stage switch
     {

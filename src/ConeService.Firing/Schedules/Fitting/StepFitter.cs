@@ -30,18 +30,20 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
                 "schedules.done-by-hand", ("number", hand.Number), ("purpose", hand.Purpose))));
         }
 
+        var template = steps.ToList();
         Crash(steps, natural);
         DryingSteps.Apply(steps, question, catalogue, changes);
         var start = question.StartCelsius;
         if (question.Target is not null) Approach(steps, question, meter, grid, start, changes);
         ThicknessSteps.Apply(steps, question, catalogue, start, changes);
         CoolingSteps.Apply(steps, question, catalogue, natural.Inversion, natural.Top, changes);
+        var settings = SettingMark.Of(template, steps);
         if (question.ControllerSegments is { } most) SegmentMerger.Apply(steps, most, start, question.Greenware, grid, changes);
         OnGrid(steps, grid);
         var cooling = grid.Rate(natural.Top);
-        if (question.Target is not { } target) return new(steps, start, cooling, null, changes);
+        if (question.Target is not { } target) return new(steps, start, cooling, null, changes, settings);
         var (solved, whyNot) = Solve(steps, question, target, meter, new(grid, start, cooling), changes);
-        return new(solved, start, cooling, whyNot, changes);
+        return new(solved, start, cooling, whyNot, changes, settings);
     }
 
     /// <summary>Solves the peak again after ramps were changed.</summary>
