@@ -97,6 +97,9 @@ public static class FindingCodes
     /// <summary>Does not apply to this kiln.</summary>
     public const string KilnParameterNotApplicable = "kiln-parameter-not-applicable";
 
+    /// <summary>More voltage than the elements were made for.</summary>
+    public const string KilnOvervoltage = "kiln-overvoltage";
+
     /// <summary>Absurd power.</summary>
     public const string KilnPowerAbsurd = "kiln-power-absurd";
 

@@ -36,6 +36,12 @@ internal sealed record FitQuestion
     /// <summary>Hottest cone of the kiln.</summary>
     public required Cone? MaxCone { get; init; }
 
+    /// <summary>Hottest that the kiln's maker allows, °C; null when not stated.</summary>
+    public required double? MaxCelsius { get; init; }
+
+    /// <summary>How much less power the elements give at the voltage they get, as a share of the rated power; 1 when not stated.</summary>
+    public required double VoltageShare { get; init; }
+
     /// <summary>Segments that the controller holds; null: no limit.</summary>
     public required int? ControllerSegments { get; init; }
 

@@ -39,8 +39,9 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
             request.Load?.KilogramsWare, request.Load?.KilogramsFurniture, thickness,
             green ? WareStage.Green : WareStage.Bisqued, green ? dryness : null);
         var setup = Kiln(request, kiln, heat, load, assumed, findings);
-        if (findings.Count > 0) throw new RefusedException(findings);
         var fahrenheit = request.Units == "F";
+        var most = setup is null ? MaxCelsius(kiln, heat, fahrenheit, findings) : setup.MaxCelsius;
+        if (findings.Count > 0) throw new RefusedException(findings);
         return new()
         {
             Schedule = schedule,
@@ -51,6 +52,8 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
             Heat = heat,
             Kiln = setup,
             MaxCone = maxCone,
+            MaxCelsius = most,
+            VoltageShare = setup?.VoltageShare ?? 1,
             ControllerSegments = segments,
             ThicknessMillimetres = thickness,
             Greenware = green,
@@ -65,6 +68,16 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
             Currency = request.Tariff?.Currency,
             Assumed = assumed,
         };
+    }
+
+    // A wood kiln is not modelled, but its maker's limit holds.
+    private static double? MaxCelsius(KilnReader? kiln, KilnHeat? heat, bool fahrenheit, List<Finding> findings)
+    {
+        if (kiln is null || heat is not KilnHeat.Wood || kiln.MaxCelsius(fahrenheit) is not { } most) return null;
+        var wrong = new KilnFindings();
+        wrong.InRange("/kiln/maxTemperature", most, KilnChecks.MaxCelsius, "°C");
+        findings.AddRange(wrong.All);
+        return most;
     }
 
     private double Default(string id, string parameter, List<Assumption>? assumed)
