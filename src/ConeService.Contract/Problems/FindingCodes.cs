@@ -219,6 +219,9 @@ public static class FindingCodes
     /// <summary>Not a date and time.</summary>
     public const string StartUnreadable = "start-unreadable";
 
+    /// <summary>Green ware in a hot kiln.</summary>
+    public const string StartTooHot = "start-too-hot";
+
     /// <summary>Start without an offset.</summary>
     public const string StartWithoutOffset = "start-without-offset";
 
@@ -284,6 +287,9 @@ public static class FindingCodes
 
     /// <summary>Upload broke off.</summary>
     public const string UploadTruncated = "upload-truncated";
+
+    /// <summary>Ware too wet for the schedule.</summary>
+    public const string WareNotDry = "ware-not-dry";
 
     /// <summary>Unknown word.</summary>
     public const string WordUnknown = "word-unknown";

@@ -44,6 +44,9 @@ internal sealed class ScheduleCatalogue
     /// <summary>A figure of schedule-defaults.</summary>
     public double Default(string id) => (double)defaults[id].Value;
 
+    /// <summary>A figure that packages of before it do without.</summary>
+    public double Default(string id, double absent) => defaults.TryGetValue(id, out var row) ? (double)row.Value : absent;
+
     /// <summary>The row of a figure of schedule-defaults.</summary>
     public ScheduleDefaultRow DefaultRow(string id) => defaults[id];
 

@@ -22,7 +22,7 @@ public class RequestBoundTests(Support.Api api)
             {"units":"C","cone":"06","kiln":{"heat":"electric","volumeLitres":5,"elementFirings":3},"load":{"dryness":"wet"}}
             """),
         (Fit("gas-reduction"), """
-            {"units":"F","cone":"10","startTemperature":100,
+            {"units":"F","cone":"10","startTemperature":100,"roomTemperature":60,
              "kiln":{"heat":"gas","volumeLitres":5000,"kilowatts":900,"fuelFactor":2,"maxTemperature":3000},
              "load":{"kilogramsWare":500,"kilogramsFurniture":500}}
             """),
@@ -50,7 +50,7 @@ public class RequestBoundTests(Support.Api api)
         ("/v1/heat-work/compare", """
             {"firings":[{"units":"C","start":20,"segments":[{"target":1222}],"observations":[{"cone":"6","clock":5}]}]}
             """),
-        ("/v1/schedules/fit/batch", """{"units":"F","items":[{"schedule":"mid-range-glaze","cone":"6","startTemperature":70}]}"""),
+        ("/v1/schedules/fit/batch", """{"units":"F","items":[{"schedule":"mid-range-glaze","cone":"6","startTemperature":70,"roomTemperature":60}]}"""),
         ("/v1/heat-work", """
             {"units":"C","segments":[{"rate":150,"target":1222}],"thermocouple":{"standard":"astm-e230"}}
             """),

@@ -59,7 +59,7 @@ public class FitStepTests
     // Wet ware: 480 min, and the change says why in one sentence with the wall.
     [Fact]
     public void Added_drying_says_what_it_is_for() => Assert.Equal(
-        "A drying segment was added, 10 h 40 min at 90 °C: the ware is wet, and the wall is 20 mm thick.",
+        "A drying segment was added, 10 h 40 min at 80 °C: the ware is wet, and the wall is 20 mm thick.",
         Fits.Fit("bone-china", "9", load: new(ThickestMillimetres: 20, Dryness: "wet")).Answer.Changes
             .Single(c => c.Code == FitChangeCode.DryingAdded).Message.ToString());
 

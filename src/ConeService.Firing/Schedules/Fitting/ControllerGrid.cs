@@ -22,6 +22,9 @@ internal sealed class ControllerGrid(bool fahrenheit)
     /// <summary>A round temperature, a multiple of five degrees, not above.</summary>
     public double RoundBelow(double celsius) => Back(Math.Floor((Units(celsius) / 5) + 1e-9) * 5);
 
+    /// <summary>A round temperature, a multiple of five degrees, not below.</summary>
+    public double RoundAbove(double celsius) => Back(Math.Ceiling((Units(celsius) / 5) - 1e-9) * 5);
+
     /// <summary>The nearest rate on the grid, at least one degree per hour.</summary>
     public double Rate(double celsiusPerHour) => Math.Max(1, Math.Round(celsiusPerHour / size, MidpointRounding.AwayFromZero)) * size;
 

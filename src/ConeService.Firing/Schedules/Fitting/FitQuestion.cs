@@ -66,6 +66,9 @@ internal sealed record FitQuestion
     /// <summary>Temperature of kiln and load at the start, °C.</summary>
     public required double StartCelsius { get; init; }
 
+    /// <summary>Temperature of the room, °C.</summary>
+    public required double RoomCelsius { get; init; }
+
     /// <summary>Price of a kWh; null when not stated.</summary>
     public required double? PricePerKilowattHour { get; init; }
 
@@ -74,6 +77,9 @@ internal sealed record FitQuestion
 
     /// <summary>Parameters that were left out.</summary>
     public required IReadOnlyList<Assumption> Assumed { get; init; }
+
+    /// <summary>True for green ware that still holds water to be driven off slowly.</summary>
+    public bool Damp => Greenware && Dryness != Dryness.BoneDry;
 
     /// <summary>True when the kiln is fired with wire elements.</summary>
     public bool IsElectric => Heat is null or KilnHeat.Electric;

@@ -107,7 +107,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
     private static HeatHistory Cooled(FittedSteps fitted)
     {
         var last = fitted.Steps[^1].Celsius + Temperature.KelvinAtZero;
-        const double room = 20 + Temperature.KelvinAtZero;
+        var room = fitted.RoomCelsius + Temperature.KelvinAtZero;
         var cooling = last > room + 10 ? CoolDown.Natural.StartingAt(fitted.CoolingRate, last, room) : null;
         return (FitProgrammes.Of(fitted.Steps, fitted.StartCelsius) with { Cooling = cooling }).ToHistory();
     }

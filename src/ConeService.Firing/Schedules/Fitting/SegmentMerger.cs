@@ -13,6 +13,7 @@ internal static class SegmentMerger
     // Weights of an hour of hold that is lost, against an hour that a join adds: judgement. Drying, reduction and vapour are
     // what a firing fails without.
     private const double VitalHold = 60;
+    private const double Boiling = 100;
     private const double UsefulHold = 8;
     private const double OtherAtmosphere = 20;
     private const double OtherVent = 0.5;
@@ -130,7 +131,8 @@ internal static class SegmentMerger
 
     private static double HoldWeight(FitStep step, bool greenware) => step.Stage switch
     {
-        FiringStage.Drying => greenware ? VitalHold : 1,
+        // Below the boiling point the hold keeps ware whole; one above only ends what it began.
+        FiringStage.Drying => !greenware ? 1 : step.Celsius < Boiling ? 10 * VitalHold : VitalHold,
         FiringStage.BodyReduction or FiringStage.Vapour => VitalHold,
         FiringStage.BurnOut or FiringStage.DropAndHold or FiringStage.Growth or FiringStage.BoundWater => UsefulHold,
         _ => 2,

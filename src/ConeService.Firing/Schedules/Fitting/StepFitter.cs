@@ -34,6 +34,7 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
         Crash(steps, natural);
         DryingSteps.Apply(steps, question, catalogue, changes);
         var start = question.StartCelsius;
+        HotStartSteps.Apply(steps, start, grid, changes);
         if (question.Target is not null) Approach(steps, question, meter, grid, start, changes);
         ThicknessSteps.Apply(steps, question, catalogue, start, changes);
         CoolingSteps.Apply(steps, question, catalogue, natural.Inversion, natural.Top, changes);
@@ -41,9 +42,9 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
         if (question.ControllerSegments is { } most) SegmentMerger.Apply(steps, most, start, question.Greenware, grid, changes);
         OnGrid(steps, grid);
         var cooling = grid.Rate(natural.Top);
-        if (question.Target is not { } target) return new(steps, start, cooling, null, changes, settings);
+        if (question.Target is not { } target) return new(steps, start, question.RoomCelsius, cooling, null, changes, settings);
         var (solved, whyNot) = Solve(steps, question, target, meter, new(grid, start, cooling), changes);
-        return new(solved, start, cooling, whyNot, changes, settings);
+        return new(solved, start, question.RoomCelsius, cooling, whyNot, changes, settings);
     }
 
     /// <summary>Solves the peak again after ramps were changed.</summary>
