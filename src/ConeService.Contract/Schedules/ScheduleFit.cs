@@ -19,7 +19,7 @@ namespace ConeService.Contract.Schedules;
 /// <param name="PeakCelsius">Highest temperature of the programme, °C.</param>
 /// <param name="PeakFahrenheit">The same, °F.</param>
 /// <param name="ProgrammeMinutes">From the start to the end of the programme, when the kiln follows it, minutes.</param>
-/// <param name="HeatWork">What the programme does to the cones when the kiln follows it.</param>
+/// <param name="HeatWork">What the firing does to the cones: of the kiln's own curve where it was modelled, else of the programme.</param>
 /// <param name="WhyNot">Why the target can't be met as asked; null when it is.</param>
 /// <param name="Changes">What was changed against the template, and what was lost.</param>
 /// <param name="Kiln">What the kiln makes of it; null without a kiln that can be modelled.</param>

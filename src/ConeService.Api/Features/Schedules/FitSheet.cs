@@ -30,6 +30,8 @@ internal static class FitSheet
         @media (max-width:40rem){.two{grid-template-columns:1fr}.many ul{columns:1}}
         """;
 
+    private const double LeastProgress = 0.95;
+
     /// <summary>Writes the sheet.</summary>
     public static string Render(FittedSchedule result)
     {
@@ -78,12 +80,23 @@ internal static class FitSheet
     private static void Witnesses(StringBuilder body, ScheduleFit fit)
     {
         if (fit.WitnessCones is not { } cones) return;
-        var where = fit.ClockHand is { } hand and < 6 ? FormattableString.Invariant($"ends at {hand:0.#} o’clock") : "ends down";
+        var where = (fit.WhyNot is not null && fit.HeatWork.TargetProgress < fit.BendDegrees / 90 * LeastProgress, fit.ClockHand) switch
+        {
+            (true, _) => "not reached by this kiln",
+            (_, { } hand and < 6) => FormattableString.Invariant($"ends at {hand:0.#} o’clock: done"),
+            _ => "ends down: done",
+        };
         body.Append("<div class=\"cones\">");
         body.Append(CultureInfo.InvariantCulture, $"<div>Guide<strong>{E(cones.Guide ?? "–")}</strong>falls first: watch</div>");
-        body.Append(CultureInfo.InvariantCulture, $"<div>Target<strong>{E(cones.Target)}</strong>{where}: done</div>");
-        body.AppendLine(CultureInfo.InvariantCulture, $"<div>Guard<strong>{E(cones.Guard ?? "–")}</strong>stays up</div></div>");
+        body.Append(CultureInfo.InvariantCulture, $"<div>Target<strong>{E(cones.Target)}</strong>{where}</div>");
+        body.AppendLine(CultureInfo.InvariantCulture, $"<div>Guard<strong>{E(cones.Guard ?? "–")}</strong>{Guard(fit)}</div></div>");
     }
+
+    // A guard that the model sees falling is not told to stay up.
+    private static string Guard(ScheduleFit fit) =>
+        fit.HeatWork.Cones.Any(c => c.Cone == fit.WitnessCones?.Guard && c.DownAtMinutes is not null)
+            ? "falls too, by the model"
+            : "stays up";
 
     private static void Table(StringBuilder body, ScheduleFit fit)
     {

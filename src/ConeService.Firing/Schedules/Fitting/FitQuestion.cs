@@ -90,4 +90,8 @@ internal sealed record FitQuestion
 /// <param name="Next">The next hotter cone of the chart, which must stay up; null at the end of the chart.</param>
 /// <param name="Clock">The hour that it shall point at.</param>
 /// <param name="Progress">The progress that this is.</param>
-internal sealed record FitTarget(ChartCone Cone, ChartCone? Next, double Clock, double Progress);
+internal sealed record FitTarget(ChartCone Cone, ChartCone? Next, double Clock, double Progress)
+{
+    /// <summary>The progress that the programme is given, so that the kiln, which lags, comes to <see cref="Progress"/>.</summary>
+    public double Aim { get; init; } = Progress;
+}

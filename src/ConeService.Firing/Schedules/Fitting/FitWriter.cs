@@ -19,13 +19,14 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
         FitQuestion question, FittedSteps fitted, ConeCurves meter, KilnPrediction? prediction, IReadOnlyList<FitRemedy>? remedies)
     {
         var programme = fitted.Programme.ToHistory();
-        var work = meter.Measure(programme);
         var asked = FitProgrammes.Of(fitted.Steps, fitted.StartCelsius).ToHistory();
         var curve = prediction?.Chamber ?? Cooled(fitted);
         var segments = SettingPeriods.Within(fitted, Segments(fitted, question), asked);
         var kiln = prediction is null ? null : ForecastWriter.Write(question, fitted, meter, prediction, remedies!);
         var share = LastRampShare(question, fitted, meter);
-        var heatWork = FitReadings.Of(work, programme, question.Target, share);
+        var heatWork = prediction is null
+            ? FitReadings.Of(meter.Measure(programme), programme, question.Target, share)
+            : FitReadings.Of(meter.Measure(prediction.Chamber), prediction.Chamber, question.Target, share);
         var landmarks = FitLandmarks.Along(catalogue.Dataset, question, curve);
         var answer = new ScheduleFit(
             catalogue.Dataset.VersionId,

@@ -60,10 +60,11 @@ internal sealed class ScheduleFitter
 
         // How fast the kiln cools is known only when it has been fired once; it changes little with the peak.
         natural = NaturalRates.Of(model.Predict(setup, fitted.KilnProgramme), fitted.Steps, natural);
-        fitted = fitter.Fit(question, meter, natural);
-        var prediction = model.Predict(setup, fitted.KilnProgramme);
-        FitLimits.Check(question, fitted, prediction, meter);
-        return writer.Write(question, fitted, meter, prediction, KilnRemedies.Find(question, fitted, meter, prediction, model));
+        var loop = new KilnLoop(model, meter);
+        var closed = loop.Close(question, setup, q => fitter.Fit(q, meter, natural));
+        FitLimits.Check(question, closed.Fitted, closed.Prediction, meter);
+        var remedies = new KilnRemedies(question, closed, meter, loop).Find();
+        return writer.Write(question, closed.Fitted, meter, closed.Prediction, remedies);
     }
 
     private ConeCurves Curves(FitQuestion question)

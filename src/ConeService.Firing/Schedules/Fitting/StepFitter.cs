@@ -150,8 +150,9 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
         {
             var attempt = steps.ToList();
             attempt[index] = asked with { Rate = rate ?? asked.Rate, HoldMinutes = hold };
-            if (solver.Solve(attempt, index, meter[target.Cone], target.Progress) is not { } solved) continue;
-            var next = target.Next is { } n ? solver.Progress(solved, meter[n]) : 0;
+            if (solver.Solve(attempt, index, meter[target.Cone], target.Aim) is not { } solved) continue;
+            // What the programme is given beyond the goal, the kiln does not pass on to the next cone either.
+            var next = target.Next is { } n ? solver.Progress(solved, meter[n]) * target.Progress / target.Aim : 0;
             if (best is null || next < best.Value.Next) best = (solved, next);
             if (next < 1) break;
         }
@@ -169,11 +170,11 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
                 ("cone", target.Cone.Cone.ToString())));
         }
 
-        return (found.Steps, Math.Abs(progress - target.Progress) <= Tolerance ? null : Message.Of(
+        return (found.Steps, Math.Abs(progress - target.Aim) <= Tolerance ? null : Message.Of(
             "schedules.grid-misses-goal",
             ("cone", target.Cone.Cone.ToString()),
             ("progress", progress),
-            ("goal", target.Progress)));
+            ("goal", target.Aim)));
     }
 
     // First as asked; then, should the next cone fall too, without the hold and at other rates.
