@@ -24,6 +24,7 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Changes">What was changed against the template, and what was lost.</param>
 /// <param name="Kiln">What the kiln makes of it; null without a kiln that can be modelled.</param>
 /// <param name="Times">When what happens; moments of the calendar where a start was given.</param>
+/// <param name="ShutDown">How the firing is ended, step by step; empty where the controller ends it.</param>
 /// <param name="Landmarks">What the ware passes on the way.</param>
 /// <param name="WitnessCones">The cones to set beside the ware; null without a target cone.</param>
 /// <param name="Cautions">Hazards of this firing and what controls them.</param>
@@ -49,6 +50,7 @@ public sealed record ScheduleFit(
     IReadOnlyList<FitChange> Changes,
     KilnForecast? Kiln,
     FitTimes Times,
+    IReadOnlyList<Message> ShutDown,
     IReadOnlyList<FitLandmark> Landmarks,
     WitnessCones? WitnessCones,
     IReadOnlyList<FitCaution> Cautions,
@@ -105,8 +107,9 @@ public sealed record FittedSegment(
 /// <param name="Chart">The chart.</param>
 /// <param name="Start">Temperature at the start, in units.</param>
 /// <param name="Segments">The segments.</param>
-/// <param name="CoolingRate">How fast the kiln cools by itself after the last segment, in units per hour.</param>
-public sealed record FittedProgramme(string Units, string Chart, decimal Start, IReadOnlyList<FittedRamp> Segments, decimal CoolingRate);
+/// <param name="CoolingRate">How fast the kiln cools by itself after the last segment, in units per hour; null where the
+/// ware is drawn then.</param>
+public sealed record FittedProgramme(string Units, string Chart, decimal Start, IReadOnlyList<FittedRamp> Segments, decimal? CoolingRate);
 
 /// <summary>One segment of it.</summary>
 /// <param name="Rate">How fast, in units per hour, up or down.</param>

@@ -56,7 +56,7 @@ public class EveryFitTests
         Chart = programme.Chart,
         Start = (double)programme.Start,
         Segments = [.. programme.Segments.Select(s => new ProgrammeSegment((double)s.Rate, (double)s.Target, s.HoldMinutes))],
-        CoolingRate = (double)programme.CoolingRate,
+        CoolingRate = (double?)programme.CoolingRate,
     }).Answer;
 
     private static IEnumerable<string> Cones(Schedule schedule) =>

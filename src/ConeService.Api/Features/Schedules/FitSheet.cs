@@ -44,6 +44,7 @@ internal static class FitSheet
         Table(body, fit);
         body.Append("<div class=\"two\"><div>");
         Times(body, fit);
+        List(body, "To end the firing", [.. fit.ShutDown.Select(m => m.ToString())]);
         body.Append("</div><div>");
         Kiln(body, fit);
         body.AppendLine("</div></div>");

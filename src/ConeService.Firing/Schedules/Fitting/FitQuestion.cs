@@ -81,6 +81,9 @@ internal sealed record FitQuestion
     /// <summary>True for green ware that still holds water to be driven off slowly.</summary>
     public bool Damp => Greenware && Dryness != Dryness.BoneDry;
 
+    /// <summary>True where the firing ends with the ware drawn from the hot kiln.</summary>
+    public bool Drawn => Schedule.Row.Kind == FiringKind.Raku;
+
     /// <summary>True when the kiln is fired with wire elements.</summary>
     public bool IsElectric => Heat is null or KilnHeat.Electric;
 }

@@ -80,6 +80,6 @@ internal static class FitWarnings
 
         if (prediction is not null && question.Kiln is { Heat: not KilnHeat.Electric, FuelFactor: null })
             yield return Message.Of("schedules.warn-fuel-bound");
-        if (prediction is { HoursToOpening: null }) yield return Message.Of("schedules.warn-opening-unknown");
+        if (!question.Drawn && prediction is { HoursToOpening: null }) yield return Message.Of("schedules.warn-opening-unknown");
     }
 }

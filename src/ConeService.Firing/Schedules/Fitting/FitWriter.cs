@@ -46,6 +46,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
             Changes: [.. fitted.Changes, .. SettingPeriods.ByHand(segments, question.Fahrenheit)],
             Kiln: kiln,
             Times: FitTiming.Of(question, fitted, segments, prediction, curve),
+            ShutDown: ShutDownSteps.Of(question),
             Landmarks: landmarks,
             WitnessCones: Witnesses(question),
             Cautions: FitCautions.For(catalogue.Dataset, question),
@@ -63,7 +64,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
         return new(
             question.Fahrenheit ? "F" : "C", question.Chart.Id, grid.WholeTemperature(fitted.StartCelsius),
             [.. fitted.Steps.Select(s => new FittedRamp(grid.WholeRate(s.Speed), grid.WholeTemperature(s.Celsius), s.HoldMinutes))],
-            grid.WholeRate(fitted.CoolingRate));
+            fitted.CoolingRate is { } cooling ? grid.WholeRate(cooling) : null);
     }
 
     private static List<FittedSegment> Segments(FittedSteps fitted, FitQuestion question)
@@ -109,7 +110,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
     {
         var last = fitted.Steps[^1].Celsius + Temperature.KelvinAtZero;
         var room = fitted.RoomCelsius + Temperature.KelvinAtZero;
-        var cooling = last > room + 10 ? CoolDown.Natural.StartingAt(fitted.CoolingRate, last, room) : null;
+        var cooling = fitted.CoolingRate is { } rate && last > room + 10 ? CoolDown.Natural.StartingAt(rate, last, room) : null;
         return (FitProgrammes.Of(fitted.Steps, fitted.StartCelsius) with { Cooling = cooling }).ToHistory();
     }
 

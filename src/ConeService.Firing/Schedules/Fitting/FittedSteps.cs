@@ -9,7 +9,7 @@ namespace ConeService.Firing.Schedules.Fitting;
 /// <param name="Steps">The steps.</param>
 /// <param name="StartCelsius">Temperature at the start, °C.</param>
 /// <param name="RoomCelsius">Temperature of the room, °C.</param>
-/// <param name="CoolingRate">Cooling after the last step, °C/h.</param>
+/// <param name="CoolingRate">Cooling after the last step, °C/h; null where the ware is drawn.</param>
 /// <param name="WhyNot">Why the target can't be met; null when it is.</param>
 /// <param name="Changes">What was changed against the template.</param>
 /// <param name="Settings">How vents, damper and atmosphere stand along the way.</param>
@@ -17,7 +17,7 @@ internal sealed record FittedSteps(
     IReadOnlyList<FitStep> Steps,
     double StartCelsius,
     double RoomCelsius,
-    double CoolingRate,
+    double? CoolingRate,
     Message? WhyNot,
     IReadOnlyList<FitChange> Changes,
     IReadOnlyList<SettingMark> Settings)

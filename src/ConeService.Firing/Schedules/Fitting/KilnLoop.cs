@@ -33,6 +33,7 @@ internal sealed class KilnLoop(KilnModel model, ConeCurves meter)
     public ClosedFit Close(FitQuestion question, KilnSetup setup, Func<FitQuestion, FittedSteps> fit)
     {
         var (best, asked) = (Fire(setup, fit(question)), question);
+        if (question.Drawn) return Drawn(best);
         if (question.Target is not { } target) return best;
         for (var round = 0; round < Rounds && best.Prediction.Completed && !Meets(best, target); round++)
         {
@@ -45,6 +46,14 @@ internal sealed class KilnLoop(KilnModel model, ConeCurves meter)
         }
 
         return best with { Fitted = best.Fitted with { WhyNot = WhyNot(best, question, target) } };
+    }
+
+    // The ware leaves the kiln at the end of the programme; what the empty kiln does then is no firing.
+    private ClosedFit Drawn(ClosedFit fit)
+    {
+        var points = fit.Prediction.Chamber.Points.ToArray().TakeWhile(p => p.Hours <= fit.Prediction.HoursToEnd + 1e-9).ToArray();
+        var drawn = fit.Prediction with { Chamber = new(points), HoursToOpening = null };
+        return fit with { Prediction = drawn, Work = meter.Measure(drawn.Chamber) };
     }
 
     private ClosedFit Fire(KilnSetup setup, FittedSteps fitted)

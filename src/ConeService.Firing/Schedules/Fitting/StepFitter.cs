@@ -37,11 +37,11 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
         HotStartSteps.Apply(steps, start, grid, changes);
         if (question.Target is not null) Approach(steps, question, meter, grid, start, changes);
         ThicknessSteps.Apply(steps, question, catalogue, start, changes);
-        CoolingSteps.Apply(steps, question, catalogue, natural.Inversion, natural.Top, changes);
+        if (!question.Drawn) CoolingSteps.Apply(steps, question, catalogue, natural.Inversion, natural.Top, changes);
         var settings = SettingMark.Of(template, steps);
         if (question.ControllerSegments is { } most) SegmentMerger.Apply(steps, most, start, question.Greenware, grid, changes);
         OnGrid(steps, grid);
-        var cooling = grid.Rate(natural.Top);
+        double? cooling = question.Drawn ? null : grid.Rate(natural.Top);
         if (question.Target is not { } target) return new(steps, start, question.RoomCelsius, cooling, null, changes, settings);
         var (solved, whyNot) = Solve(steps, question, target, meter, new(grid, start, cooling), changes);
         return new(solved, start, question.RoomCelsius, cooling, whyNot, changes, settings);
