@@ -67,6 +67,7 @@ public sealed record ScheduleFit(
 /// <param name="TakenRateCelsiusPerHour">What a segment without a rate was reckoned to go at, °C/h; null where a rate is given.</param>
 /// <param name="TargetCelsius">Where to, °C.</param>
 /// <param name="TargetFahrenheit">The same, °F.</param>
+/// <param name="RampMinutes">How long the ramp takes, minutes, for a controller that counts time.</param>
 /// <param name="HoldMinutes">Hold at the target, minutes.</param>
 /// <param name="StartMinutes">When it begins, minutes from the start, when the kiln follows.</param>
 /// <param name="HoldStartMinutes">When its hold begins.</param>
@@ -88,6 +89,7 @@ public sealed record FittedSegment(
     decimal? TakenRateCelsiusPerHour,
     decimal TargetCelsius,
     decimal TargetFahrenheit,
+    double RampMinutes,
     double HoldMinutes,
     double StartMinutes,
     double HoldStartMinutes,

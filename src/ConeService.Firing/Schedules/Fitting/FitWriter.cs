@@ -86,6 +86,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
                 TakenRateCelsiusPerHour: step.Rate is null ? RateCelsius(rate, question) : null,
                 TargetCelsius: Celsius(step.Celsius),
                 TargetFahrenheit: Fahrenheit(step.Celsius),
+                RampMinutes: FitMinutes.Of(hold - now),
                 HoldMinutes: step.HoldMinutes,
                 StartMinutes: FitMinutes.Of(now),
                 HoldStartMinutes: FitMinutes.Of(hold),

@@ -13,7 +13,8 @@ namespace ConeService.Firing.Schedules.Fitting;
 /// </summary>
 internal static class SettingPeriods
 {
-    private const double SameCelsius = 0.6;
+    // A target of the template is put on a round temperature this near.
+    private const double SameCelsius = 3;
     private const double ShortMinutes = 0.05;
 
     /// <summary>The periods of the kiln as it was modelled, or of the programme, in order and without a gap.</summary>

@@ -12,7 +12,7 @@ namespace ConeService.Firing.Schedules.Fitting;
 internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
 {
     // The band that a fitted cone must land in, and the least span that a last ramp keeps.
-    private const double Tolerance = 0.02;
+    private const double Tolerance = 0.05;
     private const double LeastSpan = 30;
 
     /// <summary>Makes the programme.</summary>
@@ -84,7 +84,10 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
             double? Peak(List<FitStep> s, int at) => solver.Estimate([.. s.Take(at + 1)], at, curve, 1);
             ApproachSteps.Apply(steps, s => s.From == from, Span(question, steps[i], meter), Peak, grid, changes);
             i = steps.FindIndex(s => s.From == from);
-            steps[i] = steps[i] with { Celsius = grid.Temperature(Peak(steps, i) ?? steps[i].Celsius), Target = StepTarget.Fixed };
+            steps[i] = steps[i] with
+            {
+                Celsius = grid.PeakAbove(Peak(steps, i) ?? steps[i].Celsius), Target = StepTarget.Fixed, IsPeak = true,
+            };
         }
 
         var target = question.Target!;
@@ -132,10 +135,10 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
             var step = steps[i];
             steps[i] = step with
             {
-                Celsius = step.Target == StepTarget.Fixed ? grid.Temperature(step.Celsius) : step.Celsius,
+                Celsius = step is { Target: StepTarget.Fixed, IsPeak: false } ? grid.Temperature(step.Celsius) : step.Celsius,
                 Rate = step.Rate is { } rate ? (step.RateLimited ? grid.RateBelow(rate) : grid.Rate(rate)) : null,
                 TakenRate = grid.Rate(step.TakenRate),
-                HoldMinutes = Math.Max(0, Math.Ceiling(step.HoldMinutes - 1e-9)),
+                HoldMinutes = Math.Max(0, Math.Ceiling((step.HoldMinutes / ControllerGrid.HoldMinutes) - 1e-9)) * ControllerGrid.HoldMinutes,
             };
         }
     }
@@ -146,7 +149,7 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
         var index = steps.FindIndex(s => s.Target == StepTarget.Peak);
         var asked = steps[index];
         (List<FitStep> Steps, double Next)? best = null;
-        foreach (var (rate, hold) in Ramps(asked))
+        foreach (var (rate, hold) in Ramps(asked, new(question.Fahrenheit)))
         {
             var attempt = steps.ToList();
             attempt[index] = asked with { Rate = rate ?? asked.Rate, HoldMinutes = hold };
@@ -178,12 +181,13 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
     }
 
     // First as asked; then, should the next cone fall too, without the hold and at other rates.
-    private static IEnumerable<(double? Rate, double Hold)> Ramps(FitStep asked)
+    private static IEnumerable<(double? Rate, double Hold)> Ramps(FitStep asked, ControllerGrid grid)
     {
         yield return (null, asked.HoldMinutes);
         if (asked.HoldMinutes > 0) yield return (null, 0);
-        foreach (var rate in (double[])[60, 100, 150, 30, 15])
+        foreach (var slow in (double[])[60, 100, 150, 30, 15])
         {
+            var rate = grid.Rate(slow);
             if (!asked.RateLimited || rate <= asked.Speed) yield return (rate, 0);
         }
     }
