@@ -15,6 +15,10 @@ internal sealed class ScheduleCatalogue
         "last-ramp-span", "loading-minutes", "start-temperature",
     ];
 
+    // Packages from this version on say how damp ware is candled.
+    private static readonly Version Candling = new(1, 6);
+    private static readonly string[] Later = ["candle-rate", "candle-temperature"];
+
     private readonly Dictionary<string, Schedule> byId;
     private readonly Dictionary<string, ScheduleDefaultRow> defaults;
 
@@ -33,7 +37,9 @@ internal sealed class ScheduleCatalogue
         // A package of before the schedules has none to fit.
         dataset.ScheduleTemplates.Count == 0
             ? []
-            : Requirements.Ids(dataset, "schedule-defaults", Needed, dataset.ScheduleDefaults.Select(d => d.Id), "fitting a schedule");
+            : Requirements.Ids(
+                dataset, "schedule-defaults", [.. Needed, .. Version.Parse(dataset.VersionId.Split('-', '+')[0]) >= Candling ? Later : []],
+                dataset.ScheduleDefaults.Select(d => d.Id), "fitting a schedule");
 
     /// <summary>The data package.</summary>
     public Dataset Dataset { get; }
