@@ -29,8 +29,9 @@ public sealed record FitBatchRequest(
 /// <param name="Load">The load; left out: as the template assumes.</param>
 /// <param name="Start">When the programme starts: date, time and offset, such as 2026-12-04T18:00:00+01:00.</param>
 /// <param name="LoadingMinutes">How long loading takes before the start, minutes, 0 to 1440.</param>
-/// <param name="StartTemperature">Temperature of kiln and load at the start, in units, 0 to 200 °C, 32 to 392 °F; left out: that of a
+/// <param name="StartTemperature">Temperature of kiln and load at the start, in units, −20 to 200 °C, −4 to 392 °F; left out: that of the
 /// room.</param>
+/// <param name="RoomTemperature">Temperature of the room, in units, −20 to 50 °C, −4 to 122 °F; left out: 20 °C.</param>
 [Needs(nameof(Schedule))]
 public sealed record FitBatchItem(
     string? Schedule = null,
@@ -40,10 +41,11 @@ public sealed record FitBatchItem(
     FitLoad? Load = null,
     [property: RegularExpression(FitRequest.StartPattern)] string? Start = null,
     [property: Range(0.0, 1440.0)] double? LoadingMinutes = null,
-    [property: Range(0.0, 392.0)] double? StartTemperature = null)
+    [property: Range(-20.0, 392.0)] double? StartTemperature = null,
+    [property: Range(-20.0, 122.0)] double? RoomTemperature = null)
 {
     /// <summary>The fit as it would be asked alone.</summary>
     /// <param name="batch">The batch, with what all its fits share.</param>
     public FitRequest Alone(FitBatchRequest batch) => new(
-        Cone, Chart, ClockHand, batch.Units, batch.Kiln, Load, Start, LoadingMinutes, StartTemperature, batch.Tariff);
+        Cone, Chart, ClockHand, batch.Units, batch.Kiln, Load, Start, LoadingMinutes, StartTemperature, batch.Tariff, RoomTemperature);
 }

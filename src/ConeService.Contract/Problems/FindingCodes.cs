@@ -97,6 +97,9 @@ public static class FindingCodes
     /// <summary>Does not apply to this kiln.</summary>
     public const string KilnParameterNotApplicable = "kiln-parameter-not-applicable";
 
+    /// <summary>More voltage than the elements were made for.</summary>
+    public const string KilnOvervoltage = "kiln-overvoltage";
+
     /// <summary>Absurd power.</summary>
     public const string KilnPowerAbsurd = "kiln-power-absurd";
 
@@ -222,6 +225,9 @@ public static class FindingCodes
     /// <summary>Not a date and time.</summary>
     public const string StartUnreadable = "start-unreadable";
 
+    /// <summary>Green ware in a hot kiln.</summary>
+    public const string StartTooHot = "start-too-hot";
+
     /// <summary>Start without an offset.</summary>
     public const string StartWithoutOffset = "start-without-offset";
 
@@ -287,6 +293,9 @@ public static class FindingCodes
 
     /// <summary>Upload broke off.</summary>
     public const string UploadTruncated = "upload-truncated";
+
+    /// <summary>Ware too wet for the schedule.</summary>
+    public const string WareNotDry = "ware-not-dry";
 
     /// <summary>Unknown word.</summary>
     public const string WordUnknown = "word-unknown";

@@ -22,10 +22,16 @@ public static class FitCheck
             Message.Of("schedules.minutes-allowed"));
         var start = request.StartTemperature;
         check.Require(
-            start is null || (request.Units == "F" ? (start - 32) / 1.8 : start) is >= 0 and <= 200,
+            start is null || (request.Units == "F" ? (start - 32) / 1.8 : start) is >= -20 and <= 200,
             FindingCodes.NumberOutOfRange, "/startTemperature",
             RequestCheck.Text(start), Message.Of("schedules.start-temperature", ("sent", start)),
-            Message.Verbatim(["0 to 200 °C", "32 to 392 °F"]));
+            Message.Verbatim(["-20 to 200 °C", "-4 to 392 °F"]));
+        var room = request.RoomTemperature;
+        check.Require(
+            room is null || (request.Units == "F" ? (room - 32) / 1.8 : room) is >= -20 and <= 50,
+            FindingCodes.NumberOutOfRange, "/roomTemperature",
+            RequestCheck.Text(room), Message.Of("schedules.room-temperature", ("sent", room)),
+            Message.Verbatim(["-20 to 50 °C", "-4 to 122 °F"]));
         check.Range(
             request.Load?.ThickestMillimetres, Bounds.Of<FitLoad>(nameof(FitLoad.ThickestMillimetres)), "/load/thickestMillimetres",
             Message.Of("schedules.thickness-allowed"),

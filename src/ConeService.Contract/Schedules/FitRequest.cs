@@ -17,9 +17,10 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Load">The load; left out: as the template assumes.</param>
 /// <param name="Start">When the programme starts: date, time and offset, such as 2026-12-04T18:00:00+01:00; needed for a calendar.</param>
 /// <param name="LoadingMinutes">How long loading takes before the start, minutes, 0 to 1440; for the calendar.</param>
-/// <param name="StartTemperature">Temperature of kiln and load at the start, in units, 0 to 200 °C, 32 to 392
-/// °F; left out: that of a room.</param>
+/// <param name="StartTemperature">Temperature of kiln and load at the start, in units, −20 to 200 °C, −4 to 392 °F;
+/// left out: that of the room.</param>
 /// <param name="Tariff">What energy costs; left out: no cost.</param>
+/// <param name="RoomTemperature">Temperature of the room, in units, −20 to 50 °C, −4 to 122 °F; left out: 20 °C.</param>
 [Needs(nameof(Units))]
 public sealed record FitRequest(
     [property: RegularExpression(ConeSpelling.Pattern)] SentText Cone = default,
@@ -30,8 +31,9 @@ public sealed record FitRequest(
     FitLoad? Load = null,
     [property: RegularExpression(FitRequest.StartPattern)] string? Start = null,
     [property: Range(0.0, 1440.0)] double? LoadingMinutes = null,
-    [property: Range(0.0, 392.0)] double? StartTemperature = null,
-    FitTariff? Tariff = null)
+    [property: Range(-20.0, 392.0)] double? StartTemperature = null,
+    FitTariff? Tariff = null,
+    [property: Range(-20.0, 122.0)] double? RoomTemperature = null)
 {
     /// <summary>A date and a time with its offset from UTC.</summary>
     public const string StartPattern =

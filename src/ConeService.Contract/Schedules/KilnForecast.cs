@@ -9,7 +9,8 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Heat">What heats it.</param>
 /// <param name="VolumeLitres">Inner volume, L.</param>
 /// <param name="AvailableKilowatts">Power that is really there, kW: rated × (V/V₀)² ÷ ageing of the elements.</param>
-/// <param name="CanFollow">True when the kiln stays within 10 °C of every ramp.</param>
+/// <param name="CanFollow">True when the kiln stays within 10 °C of every ramp up; one that cools more slowly than asked is said so in
+/// <paramref name="Instead"/>.</param>
 /// <param name="Segments">What it does in each segment.</param>
 /// <param name="HeatWork">What the firing, as the kiln really does it, does to the cones.</param>
 /// <param name="PeakCelsius">Highest temperature of the chamber, °C.</param>
@@ -47,8 +48,18 @@ public sealed record KilnForecast(
 public sealed record FitCost(double? Amount, double Low, double High, string Currency);
 
 /// <summary>Something that helps a kiln that can't follow.</summary>
-/// <param name="Code">slower-ramps, full-voltage, new-elements, more-power, cooler-cone or slower-cooling.</param>
+/// <param name="Code">slower-ramps, lower-peak, lighter-load, full-voltage, new-elements, cooler-cone or slower-cooling.</param>
 /// <param name="Message">What to do and what comes of it.</param>
 /// <param name="Programme">The programme to use instead, where that is the remedy.</param>
 /// <param name="Reading">The cone that it reaches, as one says it; null where it was not computed.</param>
-public sealed record FitRemedy(string Code, Message Message, FittedProgramme? Programme, Message? Reading);
+/// <param name="CanFollow">True when the kiln then stays within 10 °C of every ramp up; null where it was not computed.</param>
+/// <param name="EndMinutes">From the start to the end of the programme then, minutes.</param>
+/// <param name="EnergyKilowattHours">Energy to the chamber then, kWh.</param>
+public sealed record FitRemedy(
+    string Code,
+    Message Message,
+    FittedProgramme? Programme,
+    Message? Reading,
+    bool? CanFollow = null,
+    double? EndMinutes = null,
+    double? EnergyKilowattHours = null);

@@ -17,11 +17,12 @@ namespace ConeService.Contract.Schedules;
 /// <param name="PeakCelsius">Highest temperature of the programme, °C.</param>
 /// <param name="PeakFahrenheit">The same, °F.</param>
 /// <param name="ProgrammeMinutes">From the start to the end of the programme, when the kiln follows it, minutes.</param>
-/// <param name="HeatWork">What the programme does to the cones when the kiln follows it.</param>
+/// <param name="HeatWork">What the firing does to the cones: of the kiln's own curve where it was modelled, else of the programme.</param>
 /// <param name="WhyNot">Why the target can't be met as asked; null when it is.</param>
 /// <param name="Changes">What was changed against the template, and what was lost.</param>
 /// <param name="Kiln">What the kiln makes of it; null without a kiln that can be modelled.</param>
 /// <param name="Times">When what happens; moments of the calendar where a start was given.</param>
+/// <param name="ShutDown">How the firing is ended, step by step; empty where the controller ends it.</param>
 /// <param name="Landmarks">What the ware passes on the way.</param>
 /// <param name="WitnessCones">The cones to set beside the ware; null without a target cone.</param>
 /// <param name="Cautions">Hazards of this firing and what controls them.</param>
@@ -47,6 +48,7 @@ public sealed record ScheduleFit(
     IReadOnlyList<FitChange> Changes,
     KilnForecast? Kiln,
     FitTimes Times,
+    IReadOnlyList<Message> ShutDown,
     IReadOnlyList<FitLandmark> Landmarks,
     WitnessCones? WitnessCones,
     IReadOnlyList<FitCaution> Cautions,
@@ -63,16 +65,18 @@ public sealed record ScheduleFit(
 /// <param name="TakenRateCelsiusPerHour">What a segment without a rate was reckoned to go at, °C/h; null where a rate is given.</param>
 /// <param name="TargetCelsius">Where to, °C.</param>
 /// <param name="TargetFahrenheit">The same, °F.</param>
+/// <param name="RampMinutes">How long the ramp takes, minutes, for a controller that counts time.</param>
 /// <param name="HoldMinutes">Hold at the target, minutes.</param>
 /// <param name="StartMinutes">When it begins, minutes from the start, when the kiln follows.</param>
 /// <param name="HoldStartMinutes">When its hold begins.</param>
 /// <param name="EndMinutes">When it ends.</param>
 /// <param name="Stage">What it is for.</param>
 /// <param name="Purpose">What it is for, in words.</param>
-/// <param name="Atmosphere">Atmosphere in the kiln.</param>
+/// <param name="Atmosphere">Atmosphere in the kiln when it begins.</param>
 /// <param name="AtmosphereNote">How strong, where, or when.</param>
-/// <param name="Vent">How the kiln is vented.</param>
+/// <param name="Vent">How the kiln is vented when it begins.</param>
 /// <param name="VentNote">How, in words.</param>
+/// <param name="Settings">Vents, damper and atmosphere through the segment; more than one where something is set by hand within it.</param>
 /// <param name="TemplateSegments">Numbers of the template's segments that it comes from; empty for an added one.</param>
 /// <param name="Confidence">The weakest confidence of those segments; derived for an added one.</param>
 public sealed record FittedSegment(
@@ -83,6 +87,7 @@ public sealed record FittedSegment(
     decimal? TakenRateCelsiusPerHour,
     decimal TargetCelsius,
     decimal TargetFahrenheit,
+    double RampMinutes,
     double HoldMinutes,
     double StartMinutes,
     double HoldStartMinutes,
@@ -93,6 +98,7 @@ public sealed record FittedSegment(
     string? AtmosphereNote,
     VentSetting Vent,
     string? VentNote,
+    IReadOnlyList<SegmentSetting> Settings,
     IReadOnlyList<int> TemplateSegments,
     Confidence Confidence);
 
@@ -101,8 +107,9 @@ public sealed record FittedSegment(
 /// <param name="Chart">The chart.</param>
 /// <param name="Start">Temperature at the start, in units.</param>
 /// <param name="Segments">The segments.</param>
-/// <param name="CoolingRate">How fast the kiln cools by itself after the last segment, in units per hour.</param>
-public sealed record FittedProgramme(string Units, string Chart, decimal Start, IReadOnlyList<FittedRamp> Segments, decimal CoolingRate);
+/// <param name="CoolingRate">How fast the kiln cools by itself after the last segment, in units per hour; null where the
+/// ware is drawn then.</param>
+public sealed record FittedProgramme(string Units, string Chart, decimal Start, IReadOnlyList<FittedRamp> Segments, decimal? CoolingRate);
 
 /// <summary>One segment of it.</summary>
 /// <param name="Rate">How fast, in units per hour, up or down.</param>

@@ -161,6 +161,9 @@ public static class FaultRules
     /// <summary>A schedule template has no segments, gaps in their numbers, or cones that do not hang together.</summary>
     public const string TemplateSegments = "template-segments";
 
+    /// <summary>A schedule template reduces at a temperature at which gas can explode.</summary>
+    public const string ReductionTemperature = "reduction-temperature";
+
     /// <summary>A limit by thickness rises with the thickness, or its band has two spans.</summary>
     public const string ThicknessLimit = "thickness-limit";
     /// <summary>The upper end of a range lies below its lower end.</summary>

@@ -19,6 +19,7 @@ internal static class PackageValidator
         new HeatWorkDefaultRule(),
         new SegmentTargetRule(),
         new TemplateSegmentsRule(),
+        new ReductionTemperatureRule(),
         new ThicknessLimitRule(),
         new KilnDefaultRule(),
         new KilnMaterialRule(),

@@ -14,6 +14,9 @@ internal sealed class KilnFindings
     /// <summary>Takes a finding made elsewhere.</summary>
     public void Add(Finding finding) => found.Add(finding);
 
+    /// <summary>What was found.</summary>
+    public IReadOnlyList<Finding> All => found;
+
     /// <summary>Refuses when anything was found.</summary>
     public void Refuse()
     {
@@ -70,6 +73,15 @@ internal sealed class KilnFindings
         FindingCodes.KilnPowerAbsurd, field, Text(kilowatts), Message.Of("kilns.power-absurd", ("kilowatts", kilowatts)),
         [Message.Of("kilns.power-range", ("low", low), ("high", high))],
         kilowatts > high ? Message.Of("kilns.power-too-high") : Message.Of("kilns.power-too-low")));
+
+    /// <summary>More voltage than elements and wiring were made for.</summary>
+    public void Overvoltage(string field, double wired, double installed, double most) => found.Add(new(
+        FindingCodes.KilnOvervoltage, field, Text(wired),
+        Message.Of(
+            "kilns.overvoltage",
+            ("installed", installed), ("wired", wired), ("percent", 100 * (Math.Pow(wired / installed, 2) - 1))),
+        [Message.Of("kilns.overvoltage-allowed", ("most", Math.Floor(installed * most)))],
+        Message.Of("kilns.overvoltage-mistake")));
 
     /// <summary>A number as text.</summary>
     public static string Text(double? value) => value?.ToString(CultureInfo.InvariantCulture) ?? "";

@@ -73,6 +73,11 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
         return height is null ? null : (height.Value, diameter ?? width, diameter ?? depth ?? width);
     }
 
+    /// <summary>The hottest that its maker allows, °C; null when left out.</summary>
+    /// <param name="fahrenheit">True when temperatures were sent in °F.</param>
+    public double? MaxCelsius(bool fahrenheit) =>
+        Number(sent.MaxTemperature, "maxTemperature") is not { } most ? null : fahrenheit ? (most - 32) / 1.8 : most;
+
     /// <summary>All that the kiln model takes, as numbers; <see cref="KilnModel.Resolve"/> judges them.</summary>
     /// <param name="heat">What heats it.</param>
     /// <param name="fahrenheit">True when temperatures were sent in °F.</param>
@@ -88,7 +93,7 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
         VoltsAsWired: Number(sent.VoltsAsWired, "voltsAsWired"),
         ElementAge: Number(sent.ElementAge, "elementAge"),
         ElementFirings: members.Whole(sent.ElementFirings, at + "/elementFirings"),
-        MaxCelsius: Number(sent.MaxTemperature, "maxTemperature") is not { } most ? null : fahrenheit ? (most - 32) / 1.8 : most,
+        MaxCelsius: MaxCelsius(fahrenheit),
         LeakFactor: Number(sent.LeakFactor, "leakFactor"),
         FuelFactor: Number(sent.FuelFactor, "fuelFactor"));
 

@@ -35,7 +35,7 @@ internal sealed class KilnResolver(
         var size = dataset.KilnSizes.Last(s => s.Heat == HeatWord && (double)s.FromLitres <= litres);
         var material = Material(size);
         var rated = Rated(size, geometry);
-        var ageing = Ageing();
+        var (ageing, voltage) = (Ageing(), VoltageShare());
         var ware = Mass("kilogramsWare", load.KilogramsWare, "ware-density", litres);
         var furniture = Mass("kilogramsFurniture", load.KilogramsFurniture, "furniture-density", litres);
         var stage = load.Ware ?? Assume("load.ware", WareStage.Green, "green", Message.Of("kilns.assumed-green-ware"));
@@ -47,7 +47,8 @@ internal sealed class KilnResolver(
             WallMaterial = material.Id,
             WallMillimetres = WallMillimetres(size),
             RatedKilowatts = rated,
-            AvailableKilowatts = rated * VoltageShare() / ageing,
+            AvailableKilowatts = rated * voltage / ageing,
+            VoltageShare = voltage,
             ElementAgeing = ageing,
             MaxCelsius = kiln.MaxCelsius,
             LeakFactor = kiln.LeakFactor ?? Assume("kiln.leakFactor", 1.0, "1", Message.Of("kilns.assumed-closed")),

@@ -30,6 +30,9 @@ internal sealed record KilnSetup
     /// of a gas kiln the burners' rating, before the flue.</summary>
     public required double AvailableKilowatts { get; init; }
 
+    /// <summary>Share of the rated power that the voltage leaves, (V/V₀)²; 1 where it is not stated.</summary>
+    public required double VoltageShare { get; init; }
+
     /// <summary>Resistance of the elements over that of new ones.</summary>
     public required double ElementAgeing { get; init; }
 

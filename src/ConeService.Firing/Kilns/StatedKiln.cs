@@ -17,7 +17,7 @@ namespace ConeService.Firing.Kilns;
 /// <param name="ElementAge">Age of the elements: 0 new, 1 due for replacement, at most 2; not with
 /// <paramref name="ElementFirings"/>.</param>
 /// <param name="ElementFirings">Firings since the elements were new; the other way to state their age.</param>
-/// <param name="MaxCelsius">Highest temperature that the maker allows, °C; a programme above it is remarked, not refused.</param>
+/// <param name="MaxCelsius">Highest temperature that the maker allows, °C; a fit whose programme or curve goes above it is refused.</param>
 /// <param name="LeakFactor">How leaky against a kiln with closed lid and vents, 0 to 20; absent: 1. A vent fan or an open vent is 2 to
 /// 5.</param>
 /// <param name="FuelFactor">Gas: fuel really burnt over the lower bound, 1 to 10, from the kiln's own meter; absent: no claim beyond the

@@ -15,6 +15,10 @@ internal sealed class ScheduleCatalogue
         "last-ramp-span", "loading-minutes", "start-temperature",
     ];
 
+    // Packages from this version on say how damp ware is candled.
+    private static readonly Version Candling = new(1, 6);
+    private static readonly string[] Later = ["candle-rate", "candle-temperature"];
+
     private readonly Dictionary<string, Schedule> byId;
     private readonly Dictionary<string, ScheduleDefaultRow> defaults;
 
@@ -33,7 +37,9 @@ internal sealed class ScheduleCatalogue
         // A package of before the schedules has none to fit.
         dataset.ScheduleTemplates.Count == 0
             ? []
-            : Requirements.Ids(dataset, "schedule-defaults", Needed, dataset.ScheduleDefaults.Select(d => d.Id), "fitting a schedule");
+            : Requirements.Ids(
+                dataset, "schedule-defaults", [.. Needed, .. Version.Parse(dataset.VersionId.Split('-', '+')[0]) >= Candling ? Later : []],
+                dataset.ScheduleDefaults.Select(d => d.Id), "fitting a schedule");
 
     /// <summary>The data package.</summary>
     public Dataset Dataset { get; }
@@ -43,6 +49,9 @@ internal sealed class ScheduleCatalogue
 
     /// <summary>A figure of schedule-defaults.</summary>
     public double Default(string id) => (double)defaults[id].Value;
+
+    /// <summary>A figure that packages of before it do without.</summary>
+    public double Default(string id, double absent) => defaults.TryGetValue(id, out var row) ? (double)row.Value : absent;
 
     /// <summary>The row of a figure of schedule-defaults.</summary>
     public ScheduleDefaultRow DefaultRow(string id) => defaults[id];

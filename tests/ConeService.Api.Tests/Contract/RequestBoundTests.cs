@@ -22,7 +22,7 @@ public class RequestBoundTests(Support.Api api)
             {"units":"C","cone":"06","kiln":{"heat":"electric","volumeLitres":5,"elementFirings":3},"load":{"dryness":"wet"}}
             """),
         (Fit("gas-reduction"), """
-            {"units":"F","cone":"10","startTemperature":100,
+            {"units":"F","cone":"10","startTemperature":100,"roomTemperature":60,
              "kiln":{"heat":"gas","volumeLitres":5000,"kilowatts":900,"fuelFactor":2,"maxTemperature":3000},
              "load":{"kilogramsWare":500,"kilogramsFurniture":500}}
             """),
@@ -54,7 +54,7 @@ public class RequestBoundTests(Support.Api api)
             {"units":"F","cone":"6","log":[{"minutes":0,"temperature":70},{"minutes":500,"temperature":1900}],
              "segments":[{"rate":108,"target":2228,"holdMinutes":5}],"coolingRate":200,"fullSpeedRate":300}
             """),
-        ("/v1/schedules/fit/batch", """{"units":"F","items":[{"schedule":"mid-range-glaze","cone":"6","startTemperature":70}]}"""),
+        ("/v1/schedules/fit/batch", """{"units":"F","items":[{"schedule":"mid-range-glaze","cone":"6","startTemperature":70,"roomTemperature":60}]}"""),
         ("/v1/heat-work", """
             {"units":"C","segments":[{"rate":150,"target":1222}],"thermocouple":{"standard":"astm-e230"}}
             """),

@@ -92,7 +92,9 @@ public class ScheduleTests(Support.Api api)
         using var check = await api.Post("/v1/heat-work", fit.GetProperty("programme").GetRawText());
         var cones = (await Support.Api.Read(check, 200)).GetProperty("cones").EnumerateArray().ToList();
         var target = cones.FindIndex(c => c.GetProperty("cone").GetString() == fit.GetProperty("cone").GetString());
-        Assert.InRange(cones[target].GetProperty("progress").GetDouble(), 0.98, 1.02);
+        // The fit is solved on the curve of the kiln, which lags behind its programme by some hundredths of the cone's progress.
+        Assert.InRange(cones[target].GetProperty("progress").GetDouble(), 0.95, 1.08);
+        Assert.InRange(fit.GetProperty("kiln").GetProperty("heatWork").GetProperty("targetProgress").GetDouble(), 0.95, 1.05);
         Assert.True(cones[target + 1].GetProperty("progress").GetDouble() < 1);
     }
 
@@ -136,14 +138,17 @@ public class ScheduleTests(Support.Api api)
         Assert.DoesNotContain("\n", text.Replace("\r\n", "", StringComparison.Ordinal), StringComparison.Ordinal);
         var all = Ical.Net.Calendar.Load(text)!.Events.ToList();
         Assert.Equal(all.Count, all.Select(e => e.Uid).Distinct().Count());
-        var events = all.Where(e => !e.Summary!.StartsWith("Vent", StringComparison.Ordinal)).ToDictionary(e => e.Summary!.Split(':')[0]);
+        var events = all.Where(e => !Set(e.Summary!, "Vent") && !Set(e.Summary!, "Atmosphere")).ToDictionary(e => e.Summary!.Split(':')[0]);
         var times = fit.GetProperty("times");
         Assert.Equal(Moment(times, "loading"), events["Load"].DtStart!.AsUtc);
         Assert.Equal(Moment(times, "start"), events["Firing"].DtStart!.AsUtc);
         Assert.Equal(Moment(times, "end"), events["Firing"].DtEnd!.AsUtc);
         Assert.Equal(Moment(times, "peak"), events["Peak, attend"].DtEnd!.AsUtc);
         Assert.Equal(Moment(times, "opening"), events["Earliest opening"].DtStart!.AsUtc);
-        Assert.Equal(times.GetProperty("vents").GetArrayLength(), all.Count - events.Count);
+        Assert.Equal(times.GetProperty("vents").GetArrayLength(), all.Count(e => Set(e.Summary!, "Vent")));
+        Assert.Equal(
+            times.GetProperty("settings").EnumerateArray().Count(s => s.GetProperty("atmosphere").GetString() != "oxidation"),
+            all.Count(e => Set(e.Summary!, "Atmosphere")));
         Assert.EndsWith(fit.GetProperty("kiln").GetProperty("id").GetString()!, events["Load"].Summary, StringComparison.Ordinal);
     }
 
@@ -237,6 +242,8 @@ public class ScheduleTests(Support.Api api)
         Assert.Equal((200, accept), ((int)response.StatusCode, response.Content.Headers.ContentType!.MediaType));
         return await response.Content.ReadAsStringAsync(Support.Api.Cancel);
     }
+
+    private static bool Set(string summary, string what) => summary.StartsWith(what, StringComparison.Ordinal);
 
     private static DateTime Moment(JsonElement times, string name) => times.GetProperty(name).GetDateTimeOffset().UtcDateTime;
 

@@ -62,6 +62,9 @@ internal static class DomainCases
         Segments("a_drop_from_no_cone", "target_below_celsius", 2, "rise,100,900,,,", "rise,100,900,,60,"),
         Segments("published_figures_that_are_not_named", "published_fields", 3, ",as-normal,,rate,", ",as-normal,,,"),
         Segments("published_figures_of_mere_practice", "published_fields", 2, ",open,,,", ",open,,hold,"),
+        Reduces("reduction_from_a_cold_kiln", 2, "rise,100,900,,,0,rise,oxidation", "rise,100,900,,,0,rise,reduction"),
+        Reduces("reduction_below_dull_red", 3, "rise,100,900,", "rise,100,749,"),
+        Reduces("early_reduction_by_practice_alone", 3, "rise,100,900,", "rise,100,859,"),
         Of("a_gap_in_the_numbers_of_segments", FaultRules.TemplateSegments, "schedule-segments.csv", 3, "number",
             p => p.Replace("schedule-segments.csv", "plain,2,", "plain,3,")),
         Templates("a_template_without_segments", "id", 3,
@@ -119,6 +122,17 @@ internal static class DomainCases
 
     private static BreakingCase Segments(string name, string field, int line, string old, string replacement) =>
         Of(name, FaultRules.SegmentTarget, "schedule-segments.csv", line, field, p => p.Replace("schedule-segments.csv", old, replacement));
+
+    // The second segment of the minimal template reduces where the case does not say otherwise.
+    private static BreakingCase Reduces(string name, int line, string old, string replacement) =>
+        Of(name, FaultRules.ReductionTemperature, "schedule-segments.csv", line, "atmosphere", p =>
+        {
+            p.Replace("schedule-segments.csv", old, replacement);
+            if (line != 3) return;
+            p.Replace(
+                "schedule-segments.csv", "mature,oxidation,,as-normal,,rate,seen-chart,published",
+                "mature,reduction,,as-normal,,,common-practice,common-practice");
+        });
 
     private static BreakingCase Templates(string name, string field, int line, Action<InMemoryPackage> breakIt) =>
         Of(name, FaultRules.TemplateSegments, "schedule-templates.csv", line, field, breakIt);

@@ -7,8 +7,8 @@ using ConeService.Firing.Tests.Support;
 namespace ConeService.Firing.Tests.Schedules;
 
 /// <summary>
-/// Every template for every cone of its range in three kilns: the programme, sent to the heat-work capability as a request of its own, puts
-/// the cone just down and leaves the next standing.
+/// Every template for every cone of its range: the programme, sent to the heat-work capability as a request of its own, puts the cone just
+/// down and leaves the next standing. What kilns make of it is in <see cref="ClosedLoopTests"/>.
 /// </summary>
 public class EveryFitTests
 {
@@ -21,7 +21,7 @@ public class EveryFitTests
             var data = new TheoryData<string, string>();
             foreach (var schedule in Fits.Fitter.Catalogue.Schedules.Where(s => s.EndCone is not null))
             {
-                foreach (var kiln in Fits.Kilns.Keys) data.Add(schedule.Id, kiln);
+                foreach (var units in (string[])["C", "F"]) data.Add(schedule.Id, units);
             }
 
             return data;
@@ -30,12 +30,12 @@ public class EveryFitTests
 
     [Theory]
     [MemberData(nameof(Combinations))]
-    public void The_programme_puts_the_cone_just_down_and_leaves_the_next_standing(string id, string kiln)
+    public void The_programme_puts_the_cone_just_down_and_leaves_the_next_standing(string id, string units)
     {
         var schedule = Fits.Fitter.Catalogue.Find(id);
         foreach (var cone in Cones(schedule))
         {
-            var fit = Fits.Fit(id, cone, Fits.Kilns[kiln]).Answer;
+            var fit = Fits.Fit(id, cone, units: units).Answer;
             var work = HeatWorkOf(fit.Programme);
             var target = work.Cones.Single(c => c.Cone == cone);
             var next = work.Cones.SkipWhile(c => c.Cone != cone).ElementAtOrDefault(1);
@@ -45,8 +45,8 @@ public class EveryFitTests
                 continue;
             }
 
-            Assert.True(Math.Abs(target.Progress - 1) <= 0.02, $"{id}, {cone}, {kiln}: cone {cone} at {target.Progress}: {Words(fit)}");
-            Assert.True(next is null || next.Progress < 1, $"{id}, {cone}, {kiln}: cone {next?.Cone} at {next?.Progress}: {Words(fit)}");
+            Assert.True(Math.Abs(target.Progress - 1) <= 0.05, $"{id}, {cone}, {units}: cone {cone} at {target.Progress}: {Words(fit)}");
+            Assert.True(next is null || next.Progress < 1, $"{id}, {cone}, {units}: cone {next?.Cone} at {next?.Progress}: {Words(fit)}");
         }
     }
 
@@ -56,7 +56,7 @@ public class EveryFitTests
         Chart = programme.Chart,
         Start = (double)programme.Start,
         Segments = [.. programme.Segments.Select(s => new ProgrammeSegment((double)s.Rate, (double)s.Target, s.HoldMinutes))],
-        CoolingRate = (double)programme.CoolingRate,
+        CoolingRate = (double?)programme.CoolingRate,
     }).Answer;
 
     private static IEnumerable<string> Cones(Schedule schedule) =>

@@ -59,7 +59,7 @@ public class FitStepTests
     // Wet ware: 480 min, and the change says why in one sentence with the wall.
     [Fact]
     public void Added_drying_says_what_it_is_for() => Assert.Equal(
-        "A drying segment was added, 10 h 40 min at 90 °C: the ware is wet, and the wall is 20 mm thick.",
+        "A drying segment was added, 10 h 40 min at 80 °C: the ware is wet, and the wall is 20 mm thick.",
         Fits.Fit("bone-china", "9", load: new(ThickestMillimetres: 20, Dryness: "wet")).Answer.Changes
             .Single(c => c.Code == FitChangeCode.DryingAdded).Message.ToString());
 
@@ -81,14 +81,15 @@ public class FitStepTests
         Assert.Equal(limited, changes.Any(c => c.Code == FitChangeCode.CoolingForThickness));
     }
 
-    // 50 °C/h at 50 mm goes with the inverse of the thickness: 83 at 30 mm, 125 at 20 mm; a small kiln cools faster there than 83.
+    // 50 °C/h at 50 mm goes with the inverse of the thickness: 83 at 30 mm, 125 at 20 mm; a small kiln cools faster there than 83. On the grid of 5 °C/h that
+    // is 80.
     [Fact]
     public void A_thick_wall_in_a_fast_kiln_is_cooled_through_the_quartz_inversion()
     {
         var kiln = new Kiln("drum", "electric", VolumeLitres: 20, Wall: new("ceramic-fibre", 50), Kilowatts: 4);
         var fit = Fits.Fit("mid-range-glaze", "6", kiln, new(ThickestMillimetres: 30, KilogramsWare: 3, KilogramsFurniture: 2)).Answer;
         var last = fit.Segments[^1];
-        Assert.Equal((83m, 500m, FiringStage.SlowCooling), (last.RateCelsiusPerHour, last.TargetCelsius, last.Stage));
+        Assert.Equal((80m, 500m, FiringStage.SlowCooling), (last.RateCelsiusPerHour, last.TargetCelsius, last.Stage));
         Assert.Equal((null, 650m), (fit.Segments[^2].RateCelsiusPerHour, fit.Segments[^2].TargetCelsius));
         Assert.DoesNotContain(
             Fits.Fit("mid-range-glaze", "6", kiln, new(ThickestMillimetres: 15, KilogramsWare: 3, KilogramsFurniture: 2)).Answer.Changes,
@@ -151,7 +152,7 @@ public class FitStepTests
     {
         var fit = Fits.Fit("bisque-slow", "06", new("two", "electric", VolumeLitres: 74, ControllerSegments: 2)).Answer;
         Assert.Equal((2, 120.0), (fit.Segments.Count, fit.Segments[0].HoldMinutes));
-        Assert.InRange(fit.HeatWork.TargetProgress!.Value, 0.98, 1.02);
+        Assert.InRange(fit.HeatWork.TargetProgress!.Value, 0.95, 1.05);
         // The steam window asks for 50 °C/h, and the one ramp left must not go faster.
         Assert.True(fit.Segments[1].RateCelsiusPerHour <= 50);
     }

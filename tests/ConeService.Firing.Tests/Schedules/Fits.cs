@@ -28,6 +28,12 @@ internal static class Fits
         double? clock = null,
         string? chart = null,
         FitTariff? tariff = null,
-        string? start = null) =>
-        Fitter.Fit(Fitter.Catalogue.Find(schedule), new(SentText.Of(cone), chart, clock, units, kiln, load, start, Tariff: tariff));
+        string? start = null,
+        double? startTemperature = null,
+        double? roomTemperature = null) =>
+        Fitter.Fit(
+            Fitter.Catalogue.Find(schedule),
+            new(
+                SentText.Of(cone), chart, clock, units, kiln, load, start, StartTemperature: startTemperature, Tariff: tariff,
+                RoomTemperature: roomTemperature));
 }

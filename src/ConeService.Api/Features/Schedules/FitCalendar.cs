@@ -48,6 +48,16 @@ internal static class FitCalendar
                 $"{vent.Note ?? Words(vent) + "."} Until {until}; trust the pyrometer more than the clock.");
         }
 
+        foreach (var (part, i) in fit.Times.Settings.Where(s => s.Atmosphere != Atmosphere.Oxidation).Select((s, i) => (s, i)))
+        {
+            var until = QuantityFormat.Temperature(part.ToCelsius, fit.Units == "F");
+            var words = FitSettings.Words(part.Vent, part.VentNote, part.Atmosphere, part.AtmosphereNote);
+            Event(
+                text, fit, stamp, FormattableString.Invariant($"atmosphere-{i + 1}"), part.From!.Value, part.To!.Value,
+                $"Atmosphere {FitSettings.Words(part.Atmosphere)}: {name}",
+                $"{words}. Until {until}; trust the pyrometer more than the clock.");
+        }
+
         Event(
             text, fit, stamp, "peak", peak.AddMinutes(-AttendMinutes), peak, $"Peak, attend: {name}",
             $"Peak about {QuantityFormat.Temperature((double)fit.PeakCelsius, fit.Units == "F")}. {Watch(fit)}");

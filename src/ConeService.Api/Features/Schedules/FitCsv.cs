@@ -12,8 +12,8 @@ internal static class FitCsv
     private static readonly string[] Columns =
     [
         "segment", "rate_celsius_per_hour", "rate_fahrenheit_per_hour", "taken_rate_celsius_per_hour", "target_celsius",
-        "target_fahrenheit", "hold_minutes", "start_minutes", "hold_start_minutes", "end_minutes", "stage", "purpose", "atmosphere",
-        "atmosphere_note", "vent", "vent_note", "template_segments", "confidence", "in_words",
+        "target_fahrenheit", "ramp_minutes", "hold_minutes", "start_minutes", "hold_start_minutes", "end_minutes", "stage", "purpose", "atmosphere",
+        "atmosphere_note", "vent", "vent_note", "settings", "template_segments", "confidence", "in_words",
         "schedule", "cone", "chart", "units", "cooling_rate", "dataset_version",
     ];
 
@@ -31,6 +31,7 @@ internal static class FitCsv
             csv.WriteField(s.TakenRateCelsiusPerHour);
             csv.WriteField(s.TargetCelsius);
             csv.WriteField(s.TargetFahrenheit);
+            csv.WriteField(s.RampMinutes);
             csv.WriteField(s.HoldMinutes);
             csv.WriteField(s.StartMinutes);
             csv.WriteField(s.HoldStartMinutes);
@@ -41,6 +42,7 @@ internal static class FitCsv
             csv.WriteField(s.AtmosphereNote);
             csv.WriteField(EnumWords.Word(s.Vent));
             csv.WriteField(s.VentNote);
+            csv.WriteField(FitSettings.Words(s, fit.Units == "F"));
             csv.WriteField(string.Join(" ", s.TemplateSegments));
             csv.WriteField(EnumWords.Word(s.Confidence));
             csv.WriteField(s.InWords.ToString());

@@ -30,6 +30,8 @@ internal static class FitSheet
         @media (max-width:40rem){.two{grid-template-columns:1fr}.many ul{columns:1}}
         """;
 
+    private const double LeastProgress = 0.95;
+
     /// <summary>Writes the sheet.</summary>
     public static string Render(FittedSchedule result)
     {
@@ -42,6 +44,7 @@ internal static class FitSheet
         Table(body, fit);
         body.Append("<div class=\"two\"><div>");
         Times(body, fit);
+        List(body, "To end the firing", [.. fit.ShutDown.Select(m => m.ToString())]);
         body.Append("</div><div>");
         Kiln(body, fit);
         body.AppendLine("</div></div>");
@@ -78,12 +81,23 @@ internal static class FitSheet
     private static void Witnesses(StringBuilder body, ScheduleFit fit)
     {
         if (fit.WitnessCones is not { } cones) return;
-        var where = fit.ClockHand is { } hand and < 6 ? FormattableString.Invariant($"ends at {hand:0.#} o’clock") : "ends down";
+        var where = (fit.WhyNot is not null && fit.HeatWork.TargetProgress < fit.BendDegrees / 90 * LeastProgress, fit.ClockHand) switch
+        {
+            (true, _) => "not reached by this kiln",
+            (_, { } hand and < 6) => FormattableString.Invariant($"ends at {hand:0.#} o’clock: done"),
+            _ => "ends down: done",
+        };
         body.Append("<div class=\"cones\">");
         body.Append(CultureInfo.InvariantCulture, $"<div>Guide<strong>{E(cones.Guide ?? "–")}</strong>falls first: watch</div>");
-        body.Append(CultureInfo.InvariantCulture, $"<div>Target<strong>{E(cones.Target)}</strong>{where}: done</div>");
-        body.AppendLine(CultureInfo.InvariantCulture, $"<div>Guard<strong>{E(cones.Guard ?? "–")}</strong>stays up</div></div>");
+        body.Append(CultureInfo.InvariantCulture, $"<div>Target<strong>{E(cones.Target)}</strong>{where}</div>");
+        body.AppendLine(CultureInfo.InvariantCulture, $"<div>Guard<strong>{E(cones.Guard ?? "–")}</strong>{Guard(fit)}</div></div>");
     }
+
+    // A guard that the model sees falling is not told to stay up.
+    private static string Guard(ScheduleFit fit) =>
+        fit.HeatWork.Cones.Any(c => c.Cone == fit.WitnessCones?.Guard && c.DownAtMinutes is not null)
+            ? "falls too, by the model"
+            : "stays up";
 
     private static void Table(StringBuilder body, ScheduleFit fit)
     {
@@ -111,19 +125,11 @@ internal static class FitSheet
                     : (from / 60).ToString("0.0", CultureInfo.InvariantCulture),
             ];
             foreach (var number in numbers) body.Append(CultureInfo.InvariantCulture, $"<td class=\"n\">{number}</td>");
-            body.Append(CultureInfo.InvariantCulture, $"<td>{E(s.Purpose.ToString())}</td><td>{E(Setting(s))}</td>");
+            body.Append(CultureInfo.InvariantCulture, $"<td>{E(s.Purpose.ToString())}</td><td>{E(FitSettings.Words(s, f))}</td>");
             body.AppendLine("<td class=\"sign\"></td><td class=\"sign\"></td></tr>");
         }
 
         body.AppendLine("</tbody></table>");
-    }
-
-    private static string Setting(FittedSegment s)
-    {
-        var vent = s.VentNote?.TrimEnd('.') ?? Words(s.Vent);
-        var note = s.AtmosphereNote is { } n ? $", {char.ToLowerInvariant(n[0])}{n[1..].TrimEnd('.')}" : "";
-        var atmosphere = Words(s.Atmosphere) + note;
-        return $"{char.ToUpperInvariant(vent[0])}{vent[1..]}; {atmosphere}";
     }
 
     private static void Times(StringBuilder body, ScheduleFit fit)

@@ -10,6 +10,9 @@ namespace ConeService.Firing.Schedules.Fitting;
 internal static class DryingSteps
 {
     private const double Boiling = 100;
+    // Of packages that do not state them: 30 to 50 °C/h to 80 °C, common practice.
+    private const double CandleRate = 40;
+    private const double CandleCelsius = 80;
 
     /// <summary>Lengthens the template's drying or puts one in front.</summary>
     public static void Apply(List<FitStep> steps, FitQuestion question, ScheduleCatalogue catalogue, List<FitChange> changes)
@@ -20,7 +23,9 @@ internal static class DryingSteps
             s is { Stage: FiringStage.Drying, HoldMinutes: > 0 } && (s.Celsius <= Boiling || !question.Greenware));
         if (index < 0)
         {
-            var celsius = catalogue.Default("drying-temperature");
+            var celsius = question.Damp
+                ? catalogue.Default("candle-temperature", CandleCelsius)
+                : catalogue.Default("drying-temperature");
             var rate = question.ThicknessMillimetres is { } t && question.Greenware
                 ? WallLimits.Heating(catalogue, t, true).First(l => l.Band == WaterBand.Drying).Rate
                 : 50;
@@ -29,7 +34,7 @@ internal static class DryingSteps
                 From = [],
                 Stage = FiringStage.Drying,
                 Purpose = Message.Of("schedules.purpose-dry"),
-                Rate = Math.Min(rate, 100),
+                Rate = Math.Min(rate, question.Damp ? catalogue.Default("candle-rate", CandleRate) : 100),
                 Target = StepTarget.Fixed,
                 Celsius = celsius,
                 HoldMinutes = least,
@@ -44,6 +49,10 @@ internal static class DryingSteps
                 ("temperature", QuantityFormat.Temperature(celsius, question.Fahrenheit)),
                 ("why", why))));
         }
+        else if (question.Damp)
+        {
+            Candle(steps, index, least, why, question, catalogue, changes);
+        }
         else if (steps[index].HoldMinutes < least)
         {
             var step = steps[index];
@@ -55,6 +64,37 @@ internal static class DryingSteps
                 ("to", QuantityFormat.Duration(least)),
                 ("why", why))));
         }
+    }
+
+    // Nothing before the hold goes faster than candling, and the hold is no hotter.
+    private static void Candle(
+        List<FitStep> steps,
+        int index,
+        double least,
+        Message? why,
+        FitQuestion question,
+        ScheduleCatalogue catalogue,
+        List<FitChange> changes)
+    {
+        var (rate, celsius) = (catalogue.Default("candle-rate", CandleRate), catalogue.Default("candle-temperature", CandleCelsius));
+        for (var i = 0; i <= index; i++)
+        {
+            var step = steps[i];
+            steps[i] = step with
+            {
+                Rate = Math.Min(step.Speed, rate),
+                Celsius = Math.Min(step.Celsius, celsius),
+                HoldMinutes = i == index ? Math.Max(step.HoldMinutes, least) : step.HoldMinutes,
+                RateLimited = true,
+            };
+        }
+
+        changes.Add(new(FitChangeCode.DryingLengthened, steps[index].From, Message.Of(
+            "schedules.candled-first",
+            ("rate", QuantityFormat.Rate(steps[index].Speed, question.Fahrenheit)),
+            ("temperature", QuantityFormat.Temperature(steps[index].Celsius, question.Fahrenheit)),
+            ("hold", QuantityFormat.Duration(steps[index].HoldMinutes)),
+            ("why", why))));
     }
 
     // As the templates say it, so that their next segment with the same setting goes on with it.

@@ -29,8 +29,8 @@ internal static class FitCautions
         if (heat == KilnHeat.Electric) yield return "electric-kiln";
         if (heat is KilnHeat.Gas or KilnHeat.Raku or KilnHeat.Vapour) yield return "gas-kiln";
         if (heat == KilnHeat.Wood) yield return "wood-kiln";
-        if (question.Schedule.Segments.Any(s => s is { Atmosphere: Atmosphere.Reduction, Stage: not FiringStage.PostFiring }))
-            yield return "reduction";
+        var reduces = question.Schedule.Segments.Any(s => s is { Atmosphere: Atmosphere.Reduction, Stage: not FiringStage.PostFiring });
+        if (reduces || row.Atmosphere == Atmosphere.Reduction) yield return "reduction";
         if (question.Greenware) yield return "bisque";
         if (row.Kind is FiringKind.Glaze or FiringKind.Single or FiringKind.Salt or FiringKind.Soda or FiringKind.Wood)
             yield return "glaze-firing";

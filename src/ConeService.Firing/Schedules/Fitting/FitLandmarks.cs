@@ -72,32 +72,15 @@ internal static class FitLandmarks
     }
 
     private static (double From, double? To)? Up(HeatHistory curve, LandmarkRow row) =>
-        Crossing(curve, (double)row.CelsiusLow, up: true) is { } from
-            ? (from, Crossing(curve, (double)row.CelsiusHigh, up: true))
+        HistoryCrossing.At(curve, (double)row.CelsiusLow, up: true) is { } from
+            ? (from, HistoryCrossing.At(curve, (double)row.CelsiusHigh, up: true))
             : null;
 
     private static (double From, double? To)? Down(HeatHistory curve, LandmarkRow row)
     {
         // Ware that never was hotter does not pass it on the way down.
         if (curve.Peak.Kelvin - Temperature.KelvinAtZero <= (double)row.CelsiusHigh) return null;
-        if (Crossing(curve, (double)row.CelsiusHigh, up: false) is not { } from) return null;
-        return (from, Crossing(curve, (double)row.CelsiusLow, up: false) is { } to && to >= from ? to : null);
-    }
-
-    // Up: the first time; down: the last.
-    private static double? Crossing(HeatHistory curve, double celsius, bool up)
-    {
-        var points = curve.Points;
-        var kelvin = celsius + Temperature.KelvinAtZero;
-        double? found = null;
-        for (var i = 1; i < points.Length; i++)
-        {
-            var (a, b) = (points[i - 1], points[i]);
-            if (up ? !(a.Kelvin <= kelvin && b.Kelvin > kelvin) : !(a.Kelvin > kelvin && b.Kelvin <= kelvin)) continue;
-            found = a.Hours + ((kelvin - a.Kelvin) / (b.Kelvin - a.Kelvin) * (b.Hours - a.Hours));
-            if (up) return found;
-        }
-
-        return found;
+        if (HistoryCrossing.At(curve, (double)row.CelsiusHigh, up: false) is not { } from) return null;
+        return (from, HistoryCrossing.At(curve, (double)row.CelsiusLow, up: false) is { } to && to >= from ? to : null);
     }
 }

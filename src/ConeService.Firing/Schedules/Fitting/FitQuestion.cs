@@ -34,6 +34,12 @@ internal sealed record FitQuestion
     /// <summary>Hottest cone of the kiln.</summary>
     public required Cone? MaxCone { get; init; }
 
+    /// <summary>Hottest that the kiln's maker allows, °C; null when not stated.</summary>
+    public required double? MaxCelsius { get; init; }
+
+    /// <summary>How much less power the elements give at the voltage they get, as a share of the rated power; 1 when not stated.</summary>
+    public required double VoltageShare { get; init; }
+
     /// <summary>Segments that the controller holds; null: no limit.</summary>
     public required int? ControllerSegments { get; init; }
 
@@ -58,6 +64,9 @@ internal sealed record FitQuestion
     /// <summary>Temperature of kiln and load at the start, °C.</summary>
     public required double StartCelsius { get; init; }
 
+    /// <summary>Temperature of the room, °C.</summary>
+    public required double RoomCelsius { get; init; }
+
     /// <summary>Price of a kWh; null when not stated.</summary>
     public required double? PricePerKilowattHour { get; init; }
 
@@ -66,6 +75,12 @@ internal sealed record FitQuestion
 
     /// <summary>Parameters that were left out.</summary>
     public required IReadOnlyList<Assumption> Assumed { get; init; }
+
+    /// <summary>True for green ware that still holds water to be driven off slowly.</summary>
+    public bool Damp => Greenware && Dryness != Dryness.BoneDry;
+
+    /// <summary>True where the firing ends with the ware drawn from the hot kiln.</summary>
+    public bool Drawn => Schedule.Row.Kind == FiringKind.Raku;
 
     /// <summary>True when the kiln is fired with wire elements.</summary>
     public bool IsElectric => Heat is null or KilnHeat.Electric;
@@ -76,4 +91,8 @@ internal sealed record FitQuestion
 /// <param name="Next">The next hotter cone of the chart, which must stay up; null at the end of the chart.</param>
 /// <param name="Clock">The hour that it shall point at.</param>
 /// <param name="Progress">The progress that this is.</param>
-internal sealed record FitTarget(ChartCone Cone, ChartCone? Next, double Clock, double Progress);
+internal sealed record FitTarget(ChartCone Cone, ChartCone? Next, double Clock, double Progress)
+{
+    /// <summary>The progress that the programme is given, so that the kiln, which lags, comes to <see cref="Progress"/>.</summary>
+    public double Aim { get; init; } = Progress;
+}

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Problems;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -17,6 +18,10 @@ namespace ConeService.Firing.Schedules.Fitting;
 /// <param name="model">The kiln model.</param>
 internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts charts, KilnModel model)
 {
+    // Where water boils; and where free water begins to leave fast (water-from of kiln-defaults).
+    private const double HottestForDry = 100;
+    private const double HottestForDamp = 60;
+
     private readonly FitTargetReader targets = new(charts);
 
     /// <summary>Reads a request whose form was checked (<see cref="FitRequest.Units"/> is C or F, numbers are in range).</summary>
@@ -32,13 +37,17 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
         RequireCone(maxCone, target, findings);
         var segments = kiln?.ControllerSegments();
         var (green, dryness, thickness, glaze) = Load(schedule, request.Load ?? new(), assumed, findings);
+        WetWare(schedule, green, dryness, findings);
         var start = Start(request.Start, findings);
         var load = new KilnLoad(
             request.Load?.KilogramsWare, request.Load?.KilogramsFurniture, thickness,
             green ? WareStage.Green : WareStage.Bisqued, green ? dryness : null);
         var setup = Kiln(request, kiln, heat, load, assumed, findings);
-        if (findings.Count > 0) throw new RefusedException(findings);
         var fahrenheit = request.Units == "F";
+        var most = setup is null ? MaxCelsius(kiln, heat, fahrenheit, findings) : setup.MaxCelsius;
+        var (room, begin) = Temperatures(request, fahrenheit, assumed);
+        HotStart(begin, green, dryness, request, findings);
+        if (findings.Count > 0) throw new RefusedException(findings);
         return new()
         {
             Schedule = schedule,
@@ -49,6 +58,8 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
             Heat = heat,
             Kiln = setup,
             MaxCone = maxCone,
+            MaxCelsius = most,
+            VoltageShare = setup?.VoltageShare ?? 1,
             ControllerSegments = segments,
             ThicknessMillimetres = thickness,
             Greenware = green,
@@ -56,13 +67,57 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
             Glaze = glaze,
             Start = start,
             LoadingMinutes = request.LoadingMinutes ?? Default("loading-minutes", "loadingMinutes", start is null ? null : assumed),
-            StartCelsius = request.StartTemperature is not { } atStart
-                ? Default("start-temperature", "startTemperature", assumed)
-                : fahrenheit ? (atStart - 32) / 1.8 : atStart,
+            StartCelsius = begin,
+            RoomCelsius = room,
             PricePerKilowattHour = request.Tariff?.PerKilowattHour,
             Currency = request.Tariff?.Currency,
             Assumed = assumed,
         };
+    }
+
+    // A wood kiln is not modelled, but its maker's limit holds.
+    private static double? MaxCelsius(KilnReader? kiln, KilnHeat? heat, bool fahrenheit, List<Finding> findings)
+    {
+        if (kiln is null || heat is not KilnHeat.Wood || kiln.MaxCelsius(fahrenheit) is not { } most) return null;
+        var wrong = new KilnFindings();
+        wrong.InRange("/kiln/maxTemperature", most, KilnChecks.MaxCelsius, "°C");
+        findings.AddRange(wrong.All);
+        return most;
+    }
+
+    private (double Room, double Start) Temperatures(FitRequest request, bool fahrenheit, List<Assumption> assumed)
+    {
+        double Celsius(double sent) => fahrenheit ? (sent - 32) / 1.8 : sent;
+        var room = request.RoomTemperature is { } sent ? Celsius(sent) : Default("start-temperature", "roomTemperature", assumed);
+        if (request.StartTemperature is { } start) return (room, Celsius(start));
+        assumed.Add(new(
+            "startTemperature", string.Create(CultureInfo.InvariantCulture, $"{room:0.#} °C"), Message.Of("schedules.assumed-start")));
+        return (room, room);
+    }
+
+    // Ware for a schedule of fired ware, or for an open fire, must be dry: neither has the hours that water needs.
+    private static void WetWare(Schedule schedule, bool green, Dryness dryness, List<Finding> findings)
+    {
+        if (dryness == Dryness.BoneDry || (green && schedule.Row.Kind != FiringKind.Pit)) return;
+        findings.Add(new(
+            FindingCodes.WareNotDry, "/load/dryness", EnumWords.Word(dryness),
+            Message.Of(
+                "schedules.ware-not-dry",
+                ("schedule", schedule.Id), ("dryness", EnumWords.Word(dryness)), ("green", green ? "yes" : "no")),
+            Message.Verbatim(["bone-dry"]),
+            green ? null : Message.Of("schedules.ware-not-dry-mistake")));
+    }
+
+    private static void HotStart(double start, bool green, Dryness dryness, FitRequest request, List<Finding> findings)
+    {
+        var most = dryness == Dryness.BoneDry ? HottestForDry : HottestForDamp;
+        if (!green || start <= most) return;
+        findings.Add(new(
+            FindingCodes.StartTooHot, "/startTemperature", start.ToString("0.#", CultureInfo.InvariantCulture) + " °C",
+            Message.Of(
+                "schedules.start-too-hot",
+                ("start", QuantityFormat.Temperature(start, request.Units == "F")), ("dryness", EnumWords.Word(dryness))),
+            [Message.Of("schedules.start-at-most", ("most", QuantityFormat.Temperature(most, request.Units == "F")))]));
     }
 
     private double Default(string id, string parameter, List<Assumption>? assumed)

@@ -58,6 +58,9 @@ internal sealed record FitStep
     /// <summary>How, in words.</summary>
     public string? VentNote { get; init; }
 
+    /// <summary>The temperature is the peak of a cooler cone, in whole degrees and not round.</summary>
+    public bool IsPeak { get; init; }
+
     /// <summary>The rate may not be exceeded: the thickness of the wall set it.</summary>
     public bool RateLimited { get; init; }
 

@@ -18,6 +18,8 @@ internal static class FitTiming
         var end = prediction?.HoursToEnd ?? fitted.Hours;
         var opening = prediction is null ? Below(curve, KilnModel.OpeningCelsius, end) : prediction.HoursToOpening;
         DateTimeOffset? At(double? hours) => hours is { } h && question.Start is { } start ? Minute(start.AddHours(h)) : null;
+        var settings = SettingPeriods.Of(fitted, segments, prediction, curve)
+            .ConvertAll(s => s with { From = At(s.FromMinutes / 60), To = At(s.ToMinutes / 60) });
         return new(
             question.Start,
             Loading: question.Start?.AddMinutes(-question.LoadingMinutes),
@@ -27,30 +29,24 @@ internal static class FitTiming
             End: At(end),
             OpeningMinutes: FitMinutes.Of(opening),
             Opening: At(opening),
-            Vents: [.. Vents(fitted, segments, prediction).Select(v => v with { From = At(v.FromMinutes / 60), To = At(v.ToMinutes / 60) })],
+            Settings: settings,
+            Vents: [.. Vents(settings)],
             Basis: prediction is null ? "programme" : "kiln-model");
     }
 
-    private static IEnumerable<VentPeriod> Vents(FittedSteps fitted, IReadOnlyList<FittedSegment> segments, KilnPrediction? prediction)
+    // Vents alone, over changes of the atmosphere; what is as normal needs nobody.
+    private static IEnumerable<VentPeriod> Vents(IReadOnlyList<SettingPeriod> settings)
     {
-        VentPeriod? open = null;
-        for (var i = 0; i < segments.Count; i++)
+        for (var i = 0; i < settings.Count; i++)
         {
-            var (step, outcome) = (fitted.Steps[i], prediction?.Segments[i]);
-            if (outcome?.Following == Following.NotRun) break;
-            var from = FitMinutes.Of(outcome?.StartHours) ?? segments[i].StartMinutes;
-            var to = FitMinutes.Of(outcome?.EndHours) ?? segments[i].EndMinutes;
-            if (open is not null && open.Vent == step.Vent && open.Note == step.VentNote)
-            {
-                open = open with { ToMinutes = to, ToCelsius = Math.Round(step.Celsius, 1) };
-                continue;
-            }
-
-            if (open is { Vent: not VentSetting.AsNormal }) yield return open;
-            open = new(step.Vent, step.VentNote, from, to, Math.Round(step.Celsius, 1), null, null);
+            var (first, last) = (settings[i], i);
+            while (last + 1 < settings.Count && settings[last + 1].Vent == first.Vent && settings[last + 1].VentNote == first.VentNote) last++;
+            i = last;
+            if (first.Vent == VentSetting.AsNormal) continue;
+            yield return new(
+                first.Vent, first.VentNote, first.FromMinutes, settings[last].ToMinutes, first.FromCelsius, settings[last].ToCelsius,
+                settings[last].Cooling, first.From, settings[last].To);
         }
-
-        if (open is { Vent: not VentSetting.AsNormal }) yield return open;
     }
 
     // The last time the curve passes downwards.

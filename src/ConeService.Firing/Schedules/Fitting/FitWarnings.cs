@@ -10,6 +10,7 @@ internal static class FitWarnings
 {
     // Beyond this share of holds and cooling the result rests on what no chart prints.
     private const double LeastRampShare = 0.5;
+    private const double NoticeableUndervoltage = 0.995;
     private const double LongHours = 60;
     private const double ThickestOfTable = 50;
     private const decimal BandLow = -10;
@@ -71,8 +72,14 @@ internal static class FitWarnings
     {
         if (fitted.Hours > LongHours) yield return Message.Of("schedules.warn-long", ("hours", fitted.Hours));
         if (question.Heat == KilnHeat.Wood) yield return Message.Of("schedules.warn-wood");
+        if (question.VoltageShare < NoticeableUndervoltage)
+        {
+            yield return Message.Of(
+                "schedules.warn-undervoltage", ("percent", 100 * question.VoltageShare), ("kilowatts", question.Kiln!.AvailableKilowatts));
+        }
+
         if (prediction is not null && question.Kiln is { Heat: not KilnHeat.Electric, FuelFactor: null })
             yield return Message.Of("schedules.warn-fuel-bound");
-        if (prediction is { HoursToOpening: null }) yield return Message.Of("schedules.warn-opening-unknown");
+        if (!question.Drawn && prediction is { HoursToOpening: null }) yield return Message.Of("schedules.warn-opening-unknown");
     }
 }

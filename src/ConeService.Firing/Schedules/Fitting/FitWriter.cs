@@ -17,13 +17,14 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
         FitQuestion question, FittedSteps fitted, ConeCurves meter, KilnPrediction? prediction, IReadOnlyList<FitRemedy>? remedies)
     {
         var programme = fitted.Programme.ToHistory();
-        var work = meter.Measure(programme);
         var asked = FitProgrammes.Of(fitted.Steps, fitted.StartCelsius).ToHistory();
         var curve = prediction?.Chamber ?? Cooled(fitted);
-        var segments = Segments(fitted, question);
+        var segments = SettingPeriods.Within(fitted, Segments(fitted, question), asked);
         var kiln = prediction is null ? null : ForecastWriter.Write(question, fitted, meter, prediction, remedies!);
         var share = LastRampShare(question, fitted, meter);
-        var heatWork = FitReadings.Of(work, programme, question.Target, share);
+        var heatWork = prediction is null
+            ? FitReadings.Of(meter.Measure(programme), programme, question.Target, share)
+            : FitReadings.Of(meter.Measure(prediction.Chamber), prediction.Chamber, question.Target, share);
         var landmarks = FitLandmarks.Along(catalogue.Dataset, question, curve);
         var answer = new ScheduleFit(
             catalogue.Dataset.VersionId,
@@ -40,9 +41,10 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
             ProgrammeMinutes: FitMinutes.Of(fitted.Hours),
             HeatWork: heatWork,
             WhyNot: fitted.WhyNot,
-            Changes: fitted.Changes,
+            Changes: [.. fitted.Changes, .. SettingPeriods.ByHand(segments, question.Fahrenheit)],
             Kiln: kiln,
             Times: FitTiming.Of(question, fitted, segments, prediction, curve),
+            ShutDown: ShutDownSteps.Of(question),
             Landmarks: landmarks,
             WitnessCones: Witnesses(question, work),
             Cautions: FitCautions.For(catalogue.Dataset, question),
@@ -60,7 +62,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
         return new(
             question.Fahrenheit ? "F" : "C", question.Chart.Id, grid.WholeTemperature(fitted.StartCelsius),
             [.. fitted.Steps.Select(s => new FittedRamp(grid.WholeRate(s.Speed), grid.WholeTemperature(s.Celsius), s.HoldMinutes))],
-            grid.WholeRate(fitted.CoolingRate));
+            fitted.CoolingRate is { } cooling ? grid.WholeRate(cooling) : null);
     }
 
     private static List<FittedSegment> Segments(FittedSteps fitted, FitQuestion question)
@@ -82,6 +84,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
                 TakenRateCelsiusPerHour: step.Rate is null ? RateCelsius(rate, question) : null,
                 TargetCelsius: Celsius(step.Celsius),
                 TargetFahrenheit: Fahrenheit(step.Celsius),
+                RampMinutes: FitMinutes.Of(hold - now),
                 HoldMinutes: step.HoldMinutes,
                 StartMinutes: FitMinutes.Of(now),
                 HoldStartMinutes: FitMinutes.Of(hold),
@@ -92,6 +95,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
                 AtmosphereNote: step.AtmosphereNote,
                 Vent: step.Vent,
                 VentNote: step.VentNote,
+                Settings: [],
                 TemplateSegments: step.From,
                 Confidence: rows.Count == 0 ? Confidence.Derived : rows.Max(r => r.Confidence)));
             now = end;
@@ -104,8 +108,8 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
     private static HeatHistory Cooled(FittedSteps fitted)
     {
         var last = fitted.Steps[^1].Celsius + Temperature.KelvinAtZero;
-        const double room = 20 + Temperature.KelvinAtZero;
-        var cooling = last > room + 10 ? CoolDown.Natural.StartingAt(fitted.CoolingRate, last, room) : null;
+        var room = fitted.RoomCelsius + Temperature.KelvinAtZero;
+        var cooling = fitted.CoolingRate is { } rate && last > room + 10 ? CoolDown.Natural.StartingAt(rate, last, room) : null;
         return (FitProgrammes.Of(fitted.Steps, fitted.StartCelsius) with { Cooling = cooling }).ToHistory();
     }
 

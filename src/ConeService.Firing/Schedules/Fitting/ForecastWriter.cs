@@ -19,7 +19,7 @@ internal static class ForecastWriter
     {
         var work = meter.Measure(prediction.Chamber);
         var setup = question.Kiln!;
-        var follows = prediction.Segments.All(s => s.Following == Following.Follows);
+        var follows = prediction.Segments.All(s => s.Following is Following.Follows or Following.CoolsSlower);
         return new(
             question.KilnId,
             question.Heat!.Value,
@@ -35,7 +35,7 @@ internal static class ForecastWriter
             Energy: prediction.Energy.Rounded(),
             Fuel: prediction.Fuel.Rounded(),
             Cost: Cost(question, prediction),
-            Instead: follows ? null : Instead(question, fitted, prediction, FitReadings.Say(work)),
+            Instead: prediction.Segments.All(s => s.Following == Following.Follows) ? null : Instead(question, fitted, prediction, FitReadings.Say(work)),
             Remedies: remedies);
     }
 

@@ -9,28 +9,41 @@ using ConeService.Firing.Kilns;
 namespace ConeService.Firing.Schedules.Fitting;
 
 /// <summary>What helps a kiln that can't follow: each remedy was fired in the model before it is named.</summary>
-internal static class KilnRemedies
+internal sealed class KilnRemedies(FitQuestion question, ClosedFit closed, ConeCurves meter, KilnLoop loop)
 {
     // Programmed a little slower than what the kiln just managed, so that something is left for the thermostat.
     private const double Reserve = 0.9;
     private const double SlowestRamp = 5;
 
+    // Below where it stalls, so that it arrives.
+    private const double BelowStall = 15;
+    private const double LongestHoldMinutes = 12 * 60;
+    private const double HalfLoad = 0.5;
+    private const double ShortestSplit = 40;
+
     // Less than these are within what a meter shows.
     private const double NoticeableAgeing = 1.005;
     private const double FullPower = 0.97;
 
+    private readonly FittedSteps fitted = closed.Fitted;
+    private readonly KilnPrediction prediction = closed.Prediction;
+    private readonly KilnSetup setup = question.Kiln!;
+    private readonly ControllerGrid grid = new(question.Fahrenheit);
+    private readonly List<FitRemedy> remedies = [];
+
     /// <summary>The remedies, the simplest first; empty when the kiln follows.</summary>
-    public static IReadOnlyList<FitRemedy> Find(
-        FitQuestion question, FittedSteps fitted, ConeCurves meter, KilnPrediction prediction, KilnModel model)
+    public IReadOnlyList<FitRemedy> Find()
     {
-        var remedies = new List<FitRemedy>();
-        if (prediction.Segments.Any(s => s.Following is Following.TooSlow or Following.Stalls))
+        var stalls = prediction.Segments.Any(s => s.Following == Following.Stalls);
+        if (stalls || prediction.Segments.Any(s => s.Following == Following.TooSlow))
         {
-            Slower(remedies, question, fitted, meter, prediction, model);
-            Power(remedies, question, fitted, meter, model);
+            if (stalls) LowerPeak();
+            else Slower();
+            Lighter();
+            Power();
         }
 
-        if (!prediction.Completed && meter.Measure(prediction.Chamber).Reached is { } cooler)
+        if (!prediction.Completed && closed.Work.Reached is { } cooler)
         {
             var cone = cooler.Cone.Cone.ToString();
             var message = Message.Of("schedules.remedy-cooler-cone", ("cone", cone));
@@ -50,65 +63,135 @@ internal static class KilnRemedies
         return remedies;
     }
 
-    private static void Slower(
-        List<FitRemedy> remedies, FitQuestion question, FittedSteps fitted, ConeCurves meter, KilnPrediction prediction, KilnModel model)
+    // Only the part of a ramp in which the kiln lags is slowed, where the controller has a segment left for it.
+    private void Slower()
     {
-        if (prediction.Segments.Any(s => s.Following == Following.Stalls)) return;
-        var grid = new ControllerGrid(question.Fahrenheit);
-        var steps = fitted.Steps.Zip(prediction.Segments, (step, outcome) => Slowed(step, outcome, grid)).ToList();
-        var again = StepFitter.Refit(fitted, steps, question, meter);
-        var second = model.Predict(question.Kiln!, again.KilnProgramme);
-        var reading = FitReadings.Say(meter.Measure(second.Chamber));
-        var slowed = again.Steps.Select((step, i) => (step, i)).Where(x => fitted.Steps[x.i].Speed != x.step.Speed).Select(x => Message.Of(
-            "schedules.segment-at-rate", ("segment", x.i + 1), ("rate", QuantityFormat.Rate(x.step.Speed, question.Fahrenheit))));
-        var message = Message.Of(
+        var room = (question.ControllerSegments ?? int.MaxValue) - fitted.Steps.Count;
+        var steps = new List<FitStep>();
+        for (var i = 0; i < fitted.Steps.Count; i++)
+        {
+            var (step, outcome) = (fitted.Steps[i], prediction.Segments[i]);
+            var slow = Slowed(step, outcome);
+            var from = FitProgrammes.StartOf(fitted.Steps, i, fitted.StartCelsius);
+            var at = outcome.FollowsToCelsius is { } lags ? grid.RoundBelow(lags) : from;
+            if (slow.Speed < step.Speed && room > 0 && at - from >= ShortestSplit && step.Celsius - at >= ShortestSplit)
+            {
+                steps.Add(step with { Celsius = at, Target = StepTarget.Fixed, Below = 0, HoldMinutes = 0, RateLimited = true });
+                room--;
+            }
+
+            steps.Add(slow);
+        }
+
+        var again = loop.Close(question, setup, q => StepFitter.Refit(fitted, steps, q, meter));
+        var slowed = again.Fitted.Steps.Select((step, i) => (step, i)).Where(x => x.step.RateLimited && x.step.Rate is not null)
+            .Where(x => !fitted.Steps.Any(s => s.Celsius == x.step.Celsius && s.Speed == x.step.Speed))
+            .Select(x => Message.Of(
+                "schedules.segment-at-rate",
+                ("segment", x.i + 1), ("rate", QuantityFormat.Rate(x.step.Speed, question.Fahrenheit))));
+        Add("slower-ramps", again, Message.Of(
             "schedules.remedy-slower-ramps",
             ("segments", slowed.ToArray()),
-            ("peak", QuantityFormat.Temperature(again.PeakCelsius, question.Fahrenheit)),
-            ("follows", Follows(second)),
-            ("reading", reading),
-            ("time", QuantityFormat.Duration(second.HoursToPeak * 60)));
-        remedies.Add(new("slower-ramps", message, FitWriter.Programme(again, question), reading));
+            ("peak", QuantityFormat.Temperature(again.Fitted.PeakCelsius, question.Fahrenheit)),
+            ("follows", Follows(again.Prediction)),
+            ("reading", FitReadings.Say(again.Work)),
+            ("time", QuantityFormat.Duration(again.Prediction.HoursToPeak * 60))));
     }
 
-    private static FitStep Slowed(FitStep step, SegmentRun outcome, ControllerGrid grid) =>
+    private FitStep Slowed(FitStep step, SegmentRun outcome) =>
         outcome is { Following: Following.TooSlow, LastRateCelsiusPerHour: { } rate } && step.Rate is { } asked
             ? step with { Rate = grid.RateBelow(Math.Clamp(rate * Reserve, SlowestRamp, asked)), RateLimited = true }
             : step;
 
-    private static void Power(List<FitRemedy> remedies, FitQuestion question, FittedSteps fitted, ConeCurves meter, KilnModel model)
+    // A kiln that stalls holds below its stall for as long as the cone then needs.
+    private void LowerPeak()
     {
-        var setup = question.Kiln!;
+        if (question.Target is not { } target || prediction.Segments.FirstOrDefault(s => s.Following == Following.Stalls) is not { } stall)
+            return;
+        var index = fitted.Steps.ToList().FindIndex(s => s.Target == StepTarget.Peak);
+        var celsius = grid.RoundBelow(stall.EndCelsius - BelowStall);
+        if (stall.Index != index || celsius <= FitProgrammes.StartOf(fitted.Steps, index, fitted.StartCelsius)) return;
+        var (steps, curve) = (FitProgrammes.AtPeak(fitted.Steps, celsius, grid), meter[target.Cone]);
+        var perMinute = curve.BendRate(celsius + Temperature.KelvinAtZero) / 60;
+        var hold = 0.0;
+        ClosedFit? held = null;
+        for (var round = 0; round < 2; round++)
+        {
+            var minutes = hold;
+            held = loop.Close(question with { Target = null }, setup, _ => fitted with
+            {
+                Steps = [.. steps.Select((s, i) => i == index ? s with { HoldMinutes = minutes } : s)],
+            });
+            var progress = HeatIntegral.Progress(curve, held.Prediction.Chamber);
+            hold = Math.Max(0, hold + Math.Ceiling((target.Progress - progress) / perMinute / 5) * 5);
+            if (hold > LongestHoldMinutes) return;
+            if (round == 1 && Math.Abs(progress - target.Progress) > KilnLoop.Tolerance) return;
+        }
+
+        Add("lower-peak", held!, Message.Of(
+            "schedules.remedy-lower-peak",
+            ("peak", QuantityFormat.Temperature(celsius, question.Fahrenheit)),
+            ("hold", QuantityFormat.Duration(held!.Fitted.Steps[index].HoldMinutes)),
+            ("reading", FitReadings.Say(held.Work)),
+            ("time", QuantityFormat.Duration(held.Prediction.HoursToEnd * 60)),
+            ("energy", held.Prediction.Energy.TotalKilowattHours)));
+    }
+
+    private void Lighter()
+    {
+        var light = setup with
+        {
+            KilogramsWare = setup.KilogramsWare * HalfLoad,
+            KilogramsFurniture = setup.KilogramsFurniture * HalfLoad,
+            KilogramsWater = setup.KilogramsWater * HalfLoad,
+        };
+        var again = loop.Close(question, light, q => StepFitter.Refit(fitted, fitted.Steps, q, meter));
+        Add("lighter-load", again, Message.Of(
+            "schedules.remedy-lighter-load",
+            ("ware", light.KilogramsWare),
+            ("furniture", light.KilogramsFurniture),
+            ("follows", Follows(again.Prediction)),
+            ("reading", FitReadings.Say(again.Work)),
+            ("time", QuantityFormat.Duration(again.Prediction.HoursToEnd * 60)),
+            ("energy", again.Prediction.Energy.TotalKilowattHours)));
+    }
+
+    private void Power()
+    {
         if (setup.Heat != KilnHeat.Electric) return;
         if (setup.ElementAgeing > NoticeableAgeing)
         {
-            var renewed = setup with { AvailableKilowatts = setup.AvailableKilowatts * setup.ElementAgeing, ElementAgeing = 1 };
-            var (values, reading) = Try(renewed);
-            remedies.Add(new("new-elements", Message.Of("schedules.remedy-new-elements", values), null, reading));
+            Try("new-elements", setup with
+            {
+                AvailableKilowatts = setup.AvailableKilowatts * setup.ElementAgeing, ElementAgeing = 1,
+            });
         }
 
         var full = setup.RatedKilowatts / setup.ElementAgeing;
-        if (setup.AvailableKilowatts < FullPower * full)
-        {
-            var (values, reading) = Try(setup with { AvailableKilowatts = full });
-            remedies.Add(new("full-voltage", Message.Of("schedules.remedy-full-voltage", values), null, reading));
-        }
-
-        ((string, object?)[] Values, Message Reading) Try(KilnSetup changed)
-        {
-            var prediction = model.Predict(changed, fitted.KilnProgramme);
-            var reading = FitReadings.Say(meter.Measure(prediction.Chamber));
-            return (
-            [
-                ("kilowatts", changed.AvailableKilowatts),
-                ("now", setup.AvailableKilowatts),
-                ("follows", Follows(prediction)),
-                ("reading", reading),
-            ],
-            reading);
-        }
+        if (setup.AvailableKilowatts < FullPower * full) Try("full-voltage", setup with { AvailableKilowatts = full });
     }
 
+    private void Try(string code, KilnSetup changed)
+    {
+        var again = loop.Close(question, changed, q => StepFitter.Refit(fitted, fitted.Steps, q, meter));
+        (string, object?)[] values =
+        [
+            ("kilowatts", changed.AvailableKilowatts),
+            ("now", setup.AvailableKilowatts),
+            ("follows", Follows(again.Prediction)),
+            ("reading", FitReadings.Say(again.Work)),
+        ];
+        Add(code, again, code == "new-elements"
+            ? Message.Of("schedules.remedy-new-elements", values)
+            : Message.Of("schedules.remedy-full-voltage", values));
+    }
+
+    private void Add(string code, ClosedFit fit, Message message) => remedies.Add(new(
+        code, message, FitWriter.Programme(fit.Fitted, question), FitReadings.Say(fit.Work),
+        Follows(fit.Prediction) == "yes",
+        FitMinutes.Of(fit.Prediction.HoursToEnd),
+        Math.Round(fit.Prediction.Energy.TotalKilowattHours, 2)));
+
     private static string Follows(KilnPrediction prediction) =>
-        prediction.Segments.All(s => s.Following is not (Following.TooSlow or Following.Stalls)) ? "yes" : "no";
+        prediction.Segments.All(s => s.Following is Following.Follows or Following.CoolsSlower) ? "yes" : "no";
 }

@@ -7,8 +7,8 @@ namespace ConeService.Firing.Schedules.Fitting;
 /// <summary>
 /// The peak, and the last trim of rate and hold, that bring a cone to a progress. Progress is
 /// I = before + (K(T)−K(Tₛ))/b + k(T)·t + after(T): linear in 1/b and in t, steep in T. So T is found by Newton's
-/// method on ln I, put on the controller's grid, and what the grid takes away is given back by whole degrees per hour
-/// or whole minutes.
+/// method on ln I, put on the controller's grid, and what the grid takes away is given back by steps of rate
+/// or hold.
 /// </summary>
 internal sealed class PeakSolver(ControllerGrid grid, double startCelsius, double? coolingRate)
 {
@@ -46,7 +46,7 @@ internal sealed class PeakSolver(ControllerGrid grid, double startCelsius, doubl
     public List<FitStep>? Solve(IReadOnlyList<FitStep> steps, int index, BendingCurve curve, double goal)
     {
         if (Estimate(steps, index, curve, goal) is not { } estimate) return null;
-        var (before, step, nearest) = (Before(steps, index, curve), steps[index], grid.Temperature(estimate));
+        var (before, step, nearest) = (Before(steps, index, curve), steps[index], grid.Peak(estimate));
         var (best, bestCost, bestPeak) = (step, double.PositiveInfinity, nearest);
         var least = FitProgrammes.StartOf(steps, index, startCelsius);
         for (var away = -1; away <= 1; away++)
@@ -68,19 +68,20 @@ internal sealed class PeakSolver(ControllerGrid grid, double startCelsius, doubl
     public double Progress(IReadOnlyList<FitStep> steps, BendingCurve curve) =>
         FitProgrammes.Of(steps, startCelsius, coolingRate).Progress(curve);
 
-    // The hold as it is and the two nearest whole minutes; with each, the rate as it is and the two nearest whole degrees per hour.
+    // The hold as it is and the two nearest on the grid; with each, the rate as it is and the two nearest.
     private IEnumerable<FitStep> Trims(FitStep step, PeakParts parts, double room)
     {
-        var minutes = Math.Floor((room - (parts.Ramp / step.Speed) - parts.After) / parts.BendRate * 60);
+        const double grain = ControllerGrid.HoldMinutes;
+        var minutes = Math.Floor((room - (parts.Ramp / step.Speed) - parts.After) / parts.BendRate * 60 / grain) * grain;
         var most = Math.Max(5, 0.25 * step.HoldMinutes);
-        double[] holds = [step.HoldMinutes, .. new[] { minutes, minutes + 1 }.Where(m => m >= 0 && Math.Abs(m - step.HoldMinutes) <= most)];
+        double[] holds = [step.HoldMinutes, .. new[] { minutes, minutes + grain }.Where(m => m >= 0 && Math.Abs(m - step.HoldMinutes) <= most)];
         foreach (var hold in holds)
         {
             yield return step with { HoldMinutes = hold };
             var forRamp = room - (parts.BendRate * hold / 60) - parts.After;
             if (step.Rate is null || forRamp <= 0 || parts.Ramp <= 0) continue;
             var rate = grid.RateBelow(parts.Ramp / forRamp);
-            for (var i = 0; i < 2; i++, rate += grid.Step)
+            for (var i = 0; i < 2; i++, rate += grid.RateStep)
             {
                 if (rate >= 0.8 * step.Speed && rate <= (step.RateLimited ? 1 : 1.2) * step.Speed)
                     yield return step with { Rate = rate, HoldMinutes = hold };
@@ -92,8 +93,11 @@ internal sealed class PeakSolver(ControllerGrid grid, double startCelsius, doubl
     // another.
     private const double ShortOfGoal = 0.5;
 
+    // A fifth of a chart's σ, about half a degree, is about this much progress: nothing is trimmed for less.
+    private const double NearEnough = 0.02;
+
     private static double Cost(FitStep step, FitStep trimmed, double miss) =>
-        (Math.Abs(miss) * 10) + (miss < -1e-9 ? ShortOfGoal : 0) + Math.Abs((trimmed.Speed / step.Speed) - 1)
+        (Math.Max(0, Math.Abs(miss) - NearEnough) * 10) + (miss < -1e-9 ? ShortOfGoal : 0) + Math.Abs((trimmed.Speed / step.Speed) - 1)
         + (Math.Abs(trimmed.HoldMinutes - step.HoldMinutes) / Math.Max(20, step.HoldMinutes));
 
     private double Before(IReadOnlyList<FitStep> steps, int index, BendingCurve curve) =>

@@ -1,9 +1,6 @@
 using System.Collections.Concurrent;
 using ConeService.Contract.Answers;
-using ConeService.Contract.Problems;
-using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
-using ConeService.Contract.Texts;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
@@ -57,16 +54,17 @@ internal sealed class ScheduleFitter
         if (question.Kiln is not { } setup)
         {
             fitted = fitter.Fit(question, meter, NaturalRates.Guess(catalogue.Default("kiln-cooling-rate"), fitted.PeakCelsius));
-            CheckLimit(fitted, question);
+            FitLimits.Check(question, fitted, null, meter);
             return writer.Write(question, fitted, meter, null, null);
         }
 
-        CheckLimit(fitted, question);
         // How fast the kiln cools is known only when it has been fired once; it changes little with the peak.
         natural = NaturalRates.Of(model.Predict(setup, fitted.KilnProgramme), fitted.Steps, natural);
-        fitted = fitter.Fit(question, meter, natural);
-        var prediction = model.Predict(setup, fitted.KilnProgramme);
-        return writer.Write(question, fitted, meter, prediction, KilnRemedies.Find(question, fitted, meter, prediction, model));
+        var loop = new KilnLoop(model, meter);
+        var closed = loop.Close(question, setup, q => fitter.Fit(q, meter, natural));
+        FitLimits.Check(question, closed.Fitted, closed.Prediction, meter);
+        var remedies = new KilnRemedies(question, closed, meter, loop).Find();
+        return writer.Write(question, closed.Fitted, meter, closed.Prediction, remedies);
     }
 
     private ConeCurves Curves(FitQuestion question)
@@ -78,19 +76,5 @@ internal sealed class ScheduleFitter
         var nearest = question.Chart.NearestRate(asked);
         return curves.GetOrAdd(
             (question.Chart.Id, nearest), static (_, x) => new(x.Chart, x.nearest, exactPieces: FewPieces), (question.Chart, nearest));
-    }
-
-    private static void CheckLimit(FittedSteps fitted, FitQuestion question)
-    {
-        if (question.Kiln?.MaxCelsius is not { } most || fitted.PeakCelsius <= most) return;
-        var needed = QuantityFormat.Temperature(fitted.PeakCelsius, question.Fahrenheit);
-        var ends = QuantityFormat.Temperature(most, question.Fahrenheit);
-        throw new RefusedException(new Finding(
-            FindingCodes.KilnBelowCone, "/kiln/maxTemperature", ends,
-            question.Target is { } target
-                ? Message.Of("schedules.kiln-too-cool-for-cone", ("cone", target.Cone.Cone.ToString()), ("needed", needed), ("most", ends))
-                : Message.Of("schedules.kiln-too-cool", ("needed", needed), ("most", ends)),
-            [Message.Of("schedules.hotter-kiln"), Message.Of("schedules.cooler-cone")],
-            question.Fahrenheit && most < 700 ? Message.Of("schedules.celsius-as-fahrenheit") : null));
     }
 }

@@ -13,6 +13,7 @@ internal static class SegmentMerger
     // Weights of an hour of hold that is lost, against an hour that a join adds: judgement. Drying, reduction and vapour are
     // what a firing fails without.
     private const double VitalHold = 60;
+    private const double Boiling = 100;
     private const double UsefulHold = 8;
     private const double OtherAtmosphere = 20;
     private const double OtherVent = 0.5;
@@ -61,20 +62,17 @@ internal static class SegmentMerger
         var cost = slower + (a.HoldMinutes / 60 * HoldWeight(a, greenware)) + (changes ? OtherAtmosphere : 0) + (vents ? OtherVent : 0);
         return new(
             cost,
-            a.HoldMinutes > 0 || changes || vents,
+            a.HoldMinutes > 0,
             [.. a.From, .. b.From],
-            f => PairMessage(a, b, rate, slower, (changes, vents), f),
+            f => PairMessage(a, b, rate, slower, f),
             steps =>
             {
-                var peak = b.Target == StepTarget.Peak;
                 steps[at + 1] = b with
                 {
                     Rate = b.Rate is null && a.Rate is null ? null : rate,
                     TakenRate = rate,
                     From = [.. a.From, .. b.From],
                     RateLimited = true,
-                    Vent = peak ? b.Vent : a.Vent,
-                    VentNote = peak ? b.VentNote : a.VentNote,
                 };
                 steps.RemoveAt(at);
             });
@@ -83,8 +81,7 @@ internal static class SegmentMerger
     private static double LongerHours(double degrees, double rate, double speed) =>
         (Math.Abs(degrees) / rate) - (Math.Abs(degrees) / speed);
 
-    private static Message PairMessage(
-        FitStep a, FitStep b, double rate, double slower, (bool Atmosphere, bool Vent) changes, bool fahrenheit)
+    private static Message PairMessage(FitStep a, FitStep b, double rate, double slower, bool fahrenheit)
     {
         var target = QuantityFormat.Temperature(a.Celsius, fahrenheit);
         List<Message> sentences =
@@ -102,8 +99,6 @@ internal static class SegmentMerger
                 "schedules.hold-lost", ("hold", QuantityFormat.Duration(a.HoldMinutes)), ("target", target), ("purpose", a.Purpose)));
         }
 
-        if (changes.Atmosphere) sentences.Add(Message.Of("schedules.atmosphere-by-hand", ("target", target)));
-        if (changes.Vent) sentences.Add(Message.Of("schedules.vent-by-hand", ("target", target), ("from", Vent(a)), ("to", Vent(b))));
         return Message.Sentences(sentences);
     }
 
@@ -134,11 +129,10 @@ internal static class SegmentMerger
             steps.RemoveAt(at);
         });
 
-    private static string Vent(FitStep step) => EnumWords.Word(step.Vent).Replace('-', ' ');
-
     private static double HoldWeight(FitStep step, bool greenware) => step.Stage switch
     {
-        FiringStage.Drying => greenware ? VitalHold : 1,
+        // Below the boiling point the hold keeps ware whole; one above only ends what it began.
+        FiringStage.Drying => !greenware ? 1 : step.Celsius < Boiling ? 10 * VitalHold : VitalHold,
         FiringStage.BodyReduction or FiringStage.Vapour => VitalHold,
         FiringStage.BurnOut or FiringStage.DropAndHold or FiringStage.Growth or FiringStage.BoundWater => UsefulHold,
         _ => 2,

@@ -12,7 +12,7 @@ namespace ConeService.Firing.Schedules.Fitting;
 internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
 {
     // The band that a fitted cone must land in, and the least span that a last ramp keeps.
-    private const double Tolerance = 0.02;
+    private const double Tolerance = 0.05;
     private const double LeastSpan = 30;
 
     /// <summary>Makes the programme.</summary>
@@ -30,18 +30,21 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
                 "schedules.done-by-hand", ("number", hand.Number), ("purpose", hand.Purpose))));
         }
 
+        var template = steps.ToList();
         Crash(steps, natural);
         DryingSteps.Apply(steps, question, catalogue, changes);
         var start = question.StartCelsius;
+        HotStartSteps.Apply(steps, start, grid, changes);
         if (question.Target is not null) Approach(steps, question, meter, grid, start, changes);
         ThicknessSteps.Apply(steps, question, catalogue, start, changes);
-        CoolingSteps.Apply(steps, question, catalogue, natural.Inversion, natural.Top, changes);
+        if (!question.Drawn) CoolingSteps.Apply(steps, question, catalogue, natural.Inversion, natural.Top, changes);
+        var settings = SettingMark.Of(template, steps);
         if (question.ControllerSegments is { } most) SegmentMerger.Apply(steps, most, start, question.Greenware, grid, changes);
         OnGrid(steps, grid);
-        var cooling = grid.Rate(natural.Top);
-        if (question.Target is not { } target) return new(steps, start, cooling, null, changes);
+        double? cooling = question.Drawn ? null : grid.Rate(natural.Top);
+        if (question.Target is not { } target) return new(steps, start, question.RoomCelsius, cooling, null, changes, settings);
         var (solved, whyNot) = Solve(steps, question, target, meter, new(grid, start, cooling), changes);
-        return new(solved, start, cooling, whyNot, changes);
+        return new(solved, start, question.RoomCelsius, cooling, whyNot, changes, settings);
     }
 
     /// <summary>Solves the peak again after ramps were changed.</summary>
@@ -81,7 +84,10 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
             double? Peak(List<FitStep> s, int at) => solver.Estimate([.. s.Take(at + 1)], at, curve, 1);
             ApproachSteps.Apply(steps, s => s.From == from, Span(question, steps[i], meter), Peak, grid, changes);
             i = steps.FindIndex(s => s.From == from);
-            steps[i] = steps[i] with { Celsius = grid.Temperature(Peak(steps, i) ?? steps[i].Celsius), Target = StepTarget.Fixed };
+            steps[i] = steps[i] with
+            {
+                Celsius = grid.PeakAbove(Peak(steps, i) ?? steps[i].Celsius), Target = StepTarget.Fixed, IsPeak = true,
+            };
         }
 
         var target = question.Target!;
@@ -129,10 +135,10 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
             var step = steps[i];
             steps[i] = step with
             {
-                Celsius = step.Target == StepTarget.Fixed ? grid.Temperature(step.Celsius) : step.Celsius,
+                Celsius = step is { Target: StepTarget.Fixed, IsPeak: false } ? grid.Temperature(step.Celsius) : step.Celsius,
                 Rate = step.Rate is { } rate ? (step.RateLimited ? grid.RateBelow(rate) : grid.Rate(rate)) : null,
                 TakenRate = grid.Rate(step.TakenRate),
-                HoldMinutes = Math.Max(0, Math.Ceiling(step.HoldMinutes - 1e-9)),
+                HoldMinutes = Math.Max(0, Math.Ceiling((step.HoldMinutes / ControllerGrid.HoldMinutes) - 1e-9)) * ControllerGrid.HoldMinutes,
             };
         }
     }
@@ -145,12 +151,13 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
         // A hair short of its end point is down.
         var fallen = target.Next is { } hotter ? HeatMargin.JustDown(meter[hotter]) : double.PositiveInfinity;
         (List<FitStep> Steps, double Next)? best = null;
-        foreach (var (rate, hold) in Ramps(asked))
+        foreach (var (rate, hold) in Ramps(asked, new(question.Fahrenheit)))
         {
             var attempt = steps.ToList();
             attempt[index] = asked with { Rate = rate ?? asked.Rate, HoldMinutes = hold };
-            if (solver.Solve(attempt, index, meter[target.Cone], target.Progress) is not { } solved) continue;
-            var next = target.Next is { } n ? solver.Progress(solved, meter[n]) : 0;
+            if (solver.Solve(attempt, index, meter[target.Cone], target.Aim) is not { } solved) continue;
+            // What the programme is given beyond the goal, the kiln does not pass on to the next cone either.
+            var next = target.Next is { } n ? solver.Progress(solved, meter[n]) * target.Progress / target.Aim : 0;
             if (best is null || next < best.Value.Next) best = (solved, next);
             if (next < fallen) break;
         }
@@ -168,20 +175,21 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
                 ("cone", target.Cone.Cone.ToString())));
         }
 
-        return (found.Steps, Math.Abs(progress - target.Progress) <= Tolerance ? null : Message.Of(
+        return (found.Steps, Math.Abs(progress - target.Aim) <= Tolerance ? null : Message.Of(
             "schedules.grid-misses-goal",
             ("cone", target.Cone.Cone.ToString()),
             ("progress", progress),
-            ("goal", target.Progress)));
+            ("goal", target.Aim)));
     }
 
     // First as asked; then, should the next cone fall too, without the hold and at other rates.
-    private static IEnumerable<(double? Rate, double Hold)> Ramps(FitStep asked)
+    private static IEnumerable<(double? Rate, double Hold)> Ramps(FitStep asked, ControllerGrid grid)
     {
         yield return (null, asked.HoldMinutes);
         if (asked.HoldMinutes > 0) yield return (null, 0);
-        foreach (var rate in (double[])[60, 100, 150, 30, 15])
+        foreach (var slow in (double[])[60, 100, 150, 30, 15])
         {
+            var rate = grid.Rate(slow);
             if (!asked.RateLimited || rate <= asked.Speed) yield return (rate, 0);
         }
     }

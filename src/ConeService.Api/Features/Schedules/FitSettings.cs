@@ -1,0 +1,26 @@
+using ConeService.Contract.Quantities;
+using ConeService.Contract.Schedules;
+using ConeService.Data;
+
+namespace ConeService.Api.Features.Schedules;
+
+/// <summary>Vents, damper and atmosphere in words.</summary>
+internal static class FitSettings
+{
+    /// <summary>The settings of a segment, one after the other, each but the last with the temperature at which it ends.</summary>
+    public static string Words(FittedSegment segment, bool fahrenheit) => string.Join(". ", segment.Settings.Select((s, i) =>
+        Words(s.Vent, s.VentNote, s.Atmosphere, s.AtmosphereNote)
+        + (i + 1 < segment.Settings.Count ? $", to {QuantityFormat.Temperature(s.UntilCelsius, fahrenheit)}" : "")));
+
+    /// <summary>One setting: “Damper in; reduction, heavy”.</summary>
+    public static string Words(VentSetting setting, string? ventNote, Atmosphere atmosphere, string? atmosphereNote)
+    {
+        var vent = ventNote?.TrimEnd('.') ?? Words(setting);
+        var note = atmosphereNote is { } n ? $", {char.ToLowerInvariant(n[0])}{n[1..].TrimEnd('.')}" : "";
+        return $"{char.ToUpperInvariant(vent[0])}{vent[1..]}; {Words(atmosphere)}{note}";
+    }
+
+    /// <summary>A word of a table as words.</summary>
+    public static string Words<T>(T value)
+        where T : struct, Enum => EnumWords.Word(value).Replace('-', ' ');
+}
