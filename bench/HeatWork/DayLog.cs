@@ -26,5 +26,5 @@ internal static class DayLog
 
     /// <summary>Reads it as the service does, without the network.</summary>
     public static async Task<CleanLog> ReadAsync(byte[] csv) =>
-        await new CsvLogReader(null, null, null).ReadAsync(PipeReader.Create(new ReadOnlySequence<byte>(csv)), CancellationToken.None);
+        await new CsvLogReader(null, new()).ReadAsync(PipeReader.Create(new ReadOnlySequence<byte>(csv)), CancellationToken.None);
 }

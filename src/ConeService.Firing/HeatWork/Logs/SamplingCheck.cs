@@ -14,7 +14,9 @@ internal static class SamplingCheck
     private const double LeastGapHours = 10.0 / 60;
     private const double GapFactor = 5;
 
-    public static void Warn(HeatHistory history, List<HeatWarning> warnings)
+    /// <summary>Tells of gaps and coarse steps.</summary>
+    /// <returns>The usual step, h.</returns>
+    public static double Warn(HeatHistory history, List<HeatWarning> warnings)
     {
         var points = history.Points;
         var spacing = new double[Math.Min(points.Length - 1, 10_001)];
@@ -52,5 +54,7 @@ internal static class SamplingCheck
         {
             warnings.Add(HeatWarning.At(WarningCodes.CoarseSampling, Message.Of("logs.coarse", ("count", coarse.Count)), coarse));
         }
+
+        return spacing[spacing.Length / 2];
     }
 }
