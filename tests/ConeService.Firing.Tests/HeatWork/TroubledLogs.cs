@@ -74,7 +74,7 @@ internal static class TroubledLogs
             "every date both ways, order stated", Dates("MM/dd/yyyy HH:mm", new(2026, 3, 4, 8, 0, 0, DateTimeKind.Unspecified)), "",
             new(DateOrder: "month-first")),
         Log("dates both ways through midnight", Dates("MM/dd/yyyy HH:mm", new(2026, 3, 4, 20, 0, 0, DateTimeKind.Unspecified)), "date-order-decided"),
-        Log("spring, the zone stated", Wall(new(2026, 3, 28, 17, 0, 0), 9.5), "clock-changed", new(TimeZone: "Europe/Berlin")),
+        Log("spring, the zone stated", Wall(new(2026, 3, 28, 17, 0, 0), 9), "clock-changed", new(TimeZone: "Europe/Berlin")),
         Log("spring near the top without a zone", Wall(new(2026, 3, 28, 17, 0, 0), 9), "? log-clock-change"),
         Log("spring far below the top without a zone", Wall(new(2026, 3, 28, 22, 0, 0), 4), "clock-changed"),
         Log("autumn, the zone stated", Wall(new(2026, 10, 24, 17, 0, 0), 10, -1), "clock-changed", new(TimeZone: "Europe/Berlin")),

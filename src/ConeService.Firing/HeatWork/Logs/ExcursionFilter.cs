@@ -42,6 +42,15 @@ internal static class ExcursionFilter
         Span<HeatPoint> points, Func<int, int> sent, Func<int, string> fieldOf, List<CutStretch> cuts, List<HeatWarning> warnings)
     {
         var blocks = Blocks(points);
+        var atAnEnd = blocks.Where(b => b.AtAnEnd).Sum(b => b.End - b.Start);
+        if (points.Length > 7 && atAnEnd > points.Length / 2)
+        {
+            throw new RefusedException(new Finding(
+                FindingCodes.LogThermocoupleLost, fieldOf(sent(0)), null,
+                Message.Of("logs.thermocouple-out", ("count", atAnEnd), ("samples", points.Length)),
+                [Message.Of("logs.readings-over-the-top")], Message.Of("logs.broken-thermocouple")));
+        }
+
         if (blocks.Count < 2) return points.Length;
         if (blocks.Count > MostSteps) throw Impossible(points, blocks[1].Start, blocks.Count - 1, sent, fieldOf);
         var good = Good(points, blocks);

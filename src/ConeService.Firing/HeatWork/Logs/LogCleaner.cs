@@ -62,7 +62,7 @@ internal static class LogCleaner
 
         var kept = SpikeFilter.Remove(points[..merged], warnings);
         var history = new HeatHistory(samples[..kept]);
-        var usual = SamplingCheck.Warn(history, warnings);
+        var usual = SamplingCheck.Warn(history, cuts, warnings);
         CheckBridges(history, cuts, usual, log);
         FiringCheck.Warn(history, warnings);
         return new(history, warnings, log.Count, kept);

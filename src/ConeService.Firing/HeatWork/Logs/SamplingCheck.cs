@@ -16,7 +16,7 @@ internal static class SamplingCheck
 
     /// <summary>Tells of gaps and coarse steps.</summary>
     /// <returns>The usual step, h.</returns>
-    public static double Warn(HeatHistory history, List<HeatWarning> warnings)
+    public static double Warn(HeatHistory history, IReadOnlyCollection<CutStretch> cuts, List<HeatWarning> warnings)
     {
         var points = history.Points;
         var spacing = new double[Math.Min(points.Length - 1, 10_001)];
@@ -31,8 +31,11 @@ internal static class SamplingCheck
         Array.Sort(spacing);
         var gap = Math.Max(LeastGapHours, GapFactor * spacing[spacing.Length / 2]);
         var (gaps, coarse, longest) = (new List<double>(), new List<double>(), 0.0);
+        var told = cuts.Select(c => c.Before.Hours).ToHashSet();
         for (var i = 1; i < points.Length; i++)
         {
+            // What was cut out or missing is told already.
+            if (told.Count > 0 && told.Contains(points[i - 1].Hours)) continue;
             var hours = points[i].Hours - points[i - 1].Hours;
             if (hours > gap)
             {
