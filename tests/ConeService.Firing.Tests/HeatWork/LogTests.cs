@@ -232,6 +232,33 @@ public class LogTests
         Same(log);
     }
 
+    // One division of two exact doubles rounds as the parser of the runtime does.
+    [Theory]
+    [InlineData("0")]
+    [InlineData("-0.1")]
+    [InlineData("1222.6")]
+    [InlineData("20.125")]
+    [InlineData(".5")]
+    [InlineData("99999999999999")]
+    [InlineData("0.0000000000001")]
+    public void A_plain_number_is_the_same_to_the_last_bit(string text)
+    {
+        Assert.True(LogCells.TryPlain(Encoding.UTF8.GetBytes(text), out var value, out _));
+        Assert.Equal(double.Parse(text, CultureInfo.InvariantCulture), value);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("-")]
+    [InlineData(".")]
+    [InlineData("1.2.3")]
+    [InlineData("1-2")]
+    [InlineData("1,5")]
+    [InlineData("1e3")]
+    [InlineData("1234567890123456")]
+    public void What_is_no_plain_number_is_left_to_the_reader_of_all(string text) =>
+        Assert.False(LogCells.TryPlain(Encoding.UTF8.GetBytes(text), out _, out _));
+
     private static string[] Lines() => Lines(Ramp);
 
     private static string[] Lines((double Minutes, double Celsius)[] samples) =>

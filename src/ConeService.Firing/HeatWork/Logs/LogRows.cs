@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Text;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
@@ -21,7 +20,6 @@ internal sealed class LogRows(LogColumns columns, LogReading reading, int header
     private const int LeastSamples = 10;
     private const double MostMissingShare = 0.1;
     private const int TimeColumn = -1;
-    private static readonly SearchValues<byte> Plain = SearchValues.Create("-.0123456789"u8);
 
     private readonly LogTimes times = new(reading);
     private readonly LogMarks marks = new(columns.Separator);
@@ -108,10 +106,10 @@ internal sealed class LogRows(LogColumns columns, LogReading reading, int header
     {
         var index = columns.Temperatures[zone].Index;
         var cell = csv.GetSpan(index);
-        if (cell.IndexOfAnyExcept(Plain) < 0 && csv.TryParse<double>(index, out var degrees))
+        if (LogCells.TryPlain(cell, out var degrees, out var decimals))
         {
             var into = Samples(zone, ' ', line);
-            if (!marks.PointIsDecimal && cell.Contains((byte)'.') && LogNumber.TryParse(cell, out var plain))
+            if (decimals >= 0 && !marks.PointIsDecimal && LogNumber.TryParse(cell, out var plain))
             {
                 marks.Note(zone, plain, into.Fahrenheit ? 2732 : LogSamples.HottestCelsius, into.Count, line, cell);
             }
@@ -203,8 +201,7 @@ internal sealed class LogRows(LogColumns columns, LogReading reading, int header
     private bool TryNumber(CsvReader csv, int line, out double value)
     {
         var cell = csv.GetSpan(columns.Time);
-        var isPlain = cell.IndexOfAnyExcept(Plain) < 0;
-        if (isPlain && (marks.PointIsDecimal || !cell.Contains((byte)'.')) && csv.TryParse(columns.Time, out value)) return true;
+        if (LogCells.TryPlain(cell, out value, out var decimals) && (decimals < 0 || marks.PointIsDecimal)) return true;
         value = 0;
         if (!LogNumber.TryParse(LogCells.Bare(cell), out var number) || number.Unit != ' ') return false;
         value = number.Value;

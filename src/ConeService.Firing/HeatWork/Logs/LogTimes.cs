@@ -125,6 +125,7 @@ internal sealed class LogTimes(LogReading reading)
         }
 
         var start = points[0].Hours;
+        if (start == 0) return;
         for (var i = 0; i < points.Length; i++) points[i] = points[i] with { Hours = points[i].Hours - start };
     }
 
