@@ -65,7 +65,7 @@ internal static class ExcursionFilter
         // Whether the last reading alone is wrong, the filter of spikes judges.
         if (IsLone(blocks, blocks.Count - 1) && !blocks[^1].AtAnEnd) good[^1] = true;
         var told = new List<Message>();
-        var (times, count) = (new List<double>(), 0);
+        var (times, count, stretches) = (new List<double>(), 0, 0);
         for (var k = 0; k < last; k++)
         {
             if (good[k]) continue;
@@ -81,6 +81,7 @@ internal static class ExcursionFilter
             }
 
             count += end - start;
+            stretches++;
             for (var i = start; i < end; i++) times.Add(points[i].Hours);
             if (told.Count < MostListed) told.Add(Where(points[start..end]));
             if (start > 0) cuts.Add(new(points[start - 1], points[end], sent(start)));
@@ -90,7 +91,7 @@ internal static class ExcursionFilter
         {
             warnings.Add(HeatWarning.At(
                 WarningCodes.ExcursionsCut,
-                Message.Of("logs.excursions", ("count", count), ("where", told.ToArray()), ("more", count > 0 && told.Count == MostListed ? "yes" : "no")),
+                Message.Of("logs.excursions", ("count", count), ("where", told.ToArray()), ("more", stretches > told.Count ? "yes" : "no")),
                 times));
         }
 

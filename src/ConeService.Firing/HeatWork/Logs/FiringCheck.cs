@@ -6,8 +6,8 @@ using ConeService.Contract.Texts;
 namespace ConeService.Firing.HeatWork.Logs;
 
 /// <summary>
-/// Finds firings of a length that suggests another unit of time. Common practice: a bisque or glaze firing climbs for 4 to 14 hours, raku for
-/// half an hour and more, and the longest wood firings take ten days or so.
+/// Finds firings of a length that suggests another unit of time. Common practice: a bisque or glaze firing climbs for 4 to 14 hours,
+/// raku for half an hour and more, and the longest wood firings take ten days or so.
 /// </summary>
 internal static class FiringCheck
 {

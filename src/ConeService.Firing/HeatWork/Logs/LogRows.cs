@@ -193,7 +193,8 @@ internal sealed class LogRows(LogColumns columns, LogReading reading, int header
         if (!TryNumber(csv, line, out var value)) return TimeForm.ByValue;
         return LogTimes.FormOf(value) is var found && found != TimeForm.ByValue ? found : throw new RefusedException(new Finding(
             // Every line would say the same.
-            FindingCodes.LogTimeUnitMissing, CsvLogReader.FieldOf(line), Encoding.UTF8.GetString(cell), Message.Of("logs.time-unit-missing"),
+            FindingCodes.LogTimeUnitMissing, CsvLogReader.FieldOf(line), Encoding.UTF8.GetString(cell),
+            Message.Of("logs.time-unit-missing"),
             [Message.Of("logs.time-header"), Message.Verbatim("hh:mm:ss"), Message.Of("logs.iso-timestamps")],
             Message.Of("logs.name-time-column")));
     }

@@ -168,7 +168,8 @@ internal readonly record struct LogStamp(int First, int Second, int Year, int Mi
         var text = Encoding.UTF8.GetString(date) + " " + Encoding.UTF8.GetString(time);
         if (!text.Contains(':', StringComparison.Ordinal)) return false;
         if (!DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var moment)) return false;
-        stamp = Of(moment.UtcDateTime, isUtc: text.Contains("GMT", StringComparison.Ordinal) || text.Contains('+', StringComparison.Ordinal));
+        var offset = text.Contains("GMT", StringComparison.Ordinal) || text.Contains('+', StringComparison.Ordinal);
+        stamp = Of(moment.UtcDateTime, isUtc: offset);
         return stamp.Year > 1900;
     }
 }
