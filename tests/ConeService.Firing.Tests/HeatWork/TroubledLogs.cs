@@ -195,7 +195,9 @@ internal static class TroubledLogs
         Csv("minutes,temp_c", s => $"{N(s.Minutes)},{N(celsius(s))}");
 
     private static string Dates(string format, DateTime? start = null) =>
-        Csv("time,temp_c", s => $"{(start ?? Evening).AddMinutes(s.Minutes).ToString(format, CultureInfo.InvariantCulture)},{N(s.Celsius)}");
+        Csv(
+            "time,temp_c",
+            s => $"{(start ?? Evening).AddMinutes(s.Minutes).ToString(format, CultureInfo.InvariantCulture)},{N(s.Celsius)}");
 
     // The clock on the wall is put on, or back, after some hours.
     private static string Wall(DateTime start, double afterHours, int by = 1) => Csv(
