@@ -34,9 +34,9 @@ public sealed class HeatWorkReference
 
     /// <summary>Begins to read a log that comes line by line.</summary>
     /// <param name="settings">How it was measured; its log and segments are not read.</param>
-    /// <param name="columns">Names of the columns, where the header leaves a choice.</param>
+    /// <param name="reading">How the log is to be read, where it leaves a choice.</param>
     /// <exception cref="RefusedException">The settings can't be read; carries every finding.</exception>
-    public UploadedLog Upload(HeatWorkRequest settings, LogColumnNames columns)
+    public UploadedLog Upload(HeatWorkRequest settings, LogReading reading)
     {
         if (settings.Units is not (null or "C" or "F"))
         {
@@ -45,8 +45,14 @@ public sealed class HeatWorkReference
                 Message.Verbatim(["C", "F"])));
         }
 
-        var log = new CsvLogReader(settings.Units, columns.Time, columns.Temperature);
-        return new(calculator, calculator.Settings(settings, ""), log, settings.Units == "F");
+        if (reading.DateOrder is not (null or LogReading.DayFirst or LogReading.MonthFirst))
+        {
+            throw new RefusedException(new Finding(
+                FindingCodes.WordUnknown, "dateOrder", reading.DateOrder, Message.Of("logs.date-order-unknown", ("order", reading.DateOrder)),
+                Message.Verbatim([LogReading.DayFirst, LogReading.MonthFirst])));
+        }
+
+        return new(calculator, calculator.Settings(settings, ""), new CsvLogReader(settings.Units, reading), settings.Units == "F");
     }
 
     /// <summary>Which peak, hold or rate puts a cone just down.</summary>

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using ConeService.Contract.Loads;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Answers;

@@ -1,3 +1,4 @@
+using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Answers;
 

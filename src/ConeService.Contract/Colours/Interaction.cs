@@ -1,3 +1,4 @@
+using ConeService.Contract.Loads;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 

@@ -1,3 +1,5 @@
+using ConeService.Contract.Datasets;
+
 namespace ConeService.Contract.Cones;
 
 /// <summary>Whose curve a value borrows: a chart that prints too little of a cone takes the shape of another chart's.</summary>

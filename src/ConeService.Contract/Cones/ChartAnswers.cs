@@ -1,3 +1,4 @@
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Json;
 using ConeService.Contract.Texts;
 using ConeService.Data;

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Datasets;
 using ConeService.Data;
 
 namespace ConeService.Contract.Cones;

@@ -1,3 +1,4 @@
+using ConeService.Contract.Loads;
 using ConeService.Data;
 
 namespace ConeService.Contract.Datasets;

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -91,5 +92,22 @@ public sealed record ThermocoupleUsed(string Type, string Standard, string Class
 
 /// <summary>The samples of a log.</summary>
 /// <param name="Samples">Samples sent.</param>
-/// <param name="Used">Samples used, after duplicates were merged and spikes rejected (see warnings).</param>
-public sealed record LogSummary(int Samples, int Used);
+/// <param name="Used">Samples used, after duplicates were merged and spikes and excursions cut out (see warnings).</param>
+/// <param name="DecidedBy">Column of the thermocouple that the answer is of, the one with the least heat work; null when the log has
+/// one.</param>
+/// <param name="SpreadCelsiusDifference">How much further the hottest thermocouple went than the coolest, in degrees of a 60 °C/h firing,
+/// °C; null when the log has one.</param>
+/// <param name="Zones">Each thermocouple of the log, from the coolest to the hottest; empty when the log has one.</param>
+public sealed record LogSummary(
+    int Samples, int Used, string? DecidedBy, double? SpreadCelsiusDifference, IReadOnlyList<LogZoneResult> Zones);
+
+/// <summary>What one thermocouple of a log says of the firing.</summary>
+/// <param name="Column">Name of its column.</param>
+/// <param name="Reached">The hottest cone that is down together with all cooler ones; null when none is down.</param>
+/// <param name="Next">The first cone that is not down; null when all are.</param>
+/// <param name="Fraction">How far from the reached cone to the next, 0 to 1; null without both.</param>
+/// <param name="Reading">The result as one says it.</param>
+/// <param name="PeakCelsius">Highest temperature, °C.</param>
+/// <param name="Used">Samples used.</param>
+public sealed record LogZoneResult(
+    string Column, string? Reached, string? Next, double? Fraction, Message Reading, double PeakCelsius, int Used);

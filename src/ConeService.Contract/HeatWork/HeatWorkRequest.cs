@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Requests;
 using ConeService.Data;
 

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Contract.Json;
 using ConeService.Contract.Loads;
 using ConeService.Data;

@@ -1,4 +1,5 @@
 using ConeService.Contract.Json;
+using ConeService.Contract.Loads;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 

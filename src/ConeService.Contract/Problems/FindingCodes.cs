@@ -119,11 +119,29 @@ public static class FindingCodes
     /// <summary>Line names nothing to convert.</summary>
     public const string LineEmpty = "line-empty";
 
+    /// <summary>The log has no usable reading for too long near its top.</summary>
+    public const string LogBlindNearTop = "log-blind-near-top";
+
+    /// <summary>A clock may have been changed during the log, and nothing tells whether.</summary>
+    public const string LogClockChange = "log-clock-change";
+
+    /// <summary>Every date of a log can be read with the day first and with the month first.</summary>
+    public const string LogDateAmbiguous = "log-date-ambiguous";
+
     /// <summary>Empty log.</summary>
     public const string LogEmpty = "log-empty";
 
+    /// <summary>A logger was restarted, and how long it was off decides the answer.</summary>
+    public const string LogRestarted = "log-restarted";
+
+    /// <summary>A log goes up by a step that no kiln makes.</summary>
+    public const string LogStepImpossible = "log-step-impossible";
+
     /// <summary>Temperature no studio has.</summary>
     public const string LogTemperatureOutOfRange = "log-temperature-out-of-range";
+
+    /// <summary>The thermocouple of a log was lost near its top.</summary>
+    public const string LogThermocoupleLost = "log-thermocouple-lost";
 
     /// <summary>Time runs backwards.</summary>
     public const string LogTimeBackwards = "log-time-backwards";
@@ -251,6 +269,9 @@ public static class FindingCodes
 
     /// <summary>Thickness out of range.</summary>
     public const string ThicknessOutOfRange = "thickness-out-of-range";
+
+    /// <summary>A time zone is none of the IANA database.</summary>
+    public const string TimeZoneUnknown = "time-zone-unknown";
 
     /// <summary>Too many coats.</summary>
     public const string TooManyCoats = "too-many-coats";

@@ -1,3 +1,4 @@
+using ConeService.Contract.Cones;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Schedules;

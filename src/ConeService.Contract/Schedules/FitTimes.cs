@@ -1,3 +1,4 @@
+using ConeService.Contract.Answers;
 using ConeService.Data;
 
 namespace ConeService.Contract.Schedules;

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using ConeService.Contract.Colours;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using ConeService.Data;

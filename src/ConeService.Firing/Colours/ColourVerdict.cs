@@ -1,3 +1,4 @@
+using ConeService.Contract.Answers;
 using ConeService.Contract.Colours;
 using ConeService.Contract.Texts;
 using ConeService.Data;

@@ -1,4 +1,5 @@
 using ConeService.Contract.Colours;
+using ConeService.Contract.Loads;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Cones;
 
 namespace ConeService.Firing.Cones;
 

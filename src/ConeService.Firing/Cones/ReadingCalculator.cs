@@ -4,6 +4,7 @@ using ConeService.Contract.Cones;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 
 namespace ConeService.Firing.Cones;
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Quantities;
 using ConeService.Firing.Cones;

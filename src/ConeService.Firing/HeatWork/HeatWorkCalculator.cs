@@ -4,6 +4,7 @@ using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork.Logs;
 
@@ -51,14 +52,16 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
     /// <param name="fahrenheit">True when it was in °F: a peak that would suit °C better is pointed out.</param>
     public HeatWorkResult Answer(CleanLog log, HeatSettings settings, bool fahrenheit)
     {
+        if (log.Zones.Count > 0) return ZoneAnswers.Answer(this, log, settings, fahrenheit);
         var warnings = log.Warnings.ToList();
+        ThermocoupleSurvival.Warn(Charts.Dataset, settings.Tolerance, log.History, warnings);
         var sent = ((log.History.Peak.Kelvin - Zero) * 1.8) + 32;
         if (fahrenheit && sent is >= 586 and <= 1450 && log.History.Peak.Kelvin - Zero < 586)
         {
             warnings.Add(HeatWarning.Of(WarningCodes.UnitsLookWrong, Message.Of("heat-work.units-look-wrong", ("fahrenheit", sent))));
         }
 
-        return Answer(log.History, new(log.Samples, log.Used), warnings, settings);
+        return Answer(log.History, new(log.Samples, log.Used, null, null, []), warnings, settings);
     }
 
     /// <summary>Chart, thermocouple and uncertainty of a request.</summary>

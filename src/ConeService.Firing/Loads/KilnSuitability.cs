@@ -1,3 +1,4 @@
+using ConeService.Contract.Kilns;
 using ConeService.Data;
 using ConeService.Firing.Materials;
 

@@ -1,3 +1,6 @@
+using ConeService.Contract.Cones;
+using ConeService.Contract.Json;
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Loads.Rules;

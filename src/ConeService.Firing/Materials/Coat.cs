@@ -1,3 +1,4 @@
+using ConeService.Contract.Json;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 

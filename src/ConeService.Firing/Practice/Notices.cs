@@ -1,3 +1,4 @@
+using ConeService.Contract.Colours;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.Practice;

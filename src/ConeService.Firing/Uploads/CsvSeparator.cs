@@ -1,9 +1,3 @@
-using System.Buffers;
-using System.IO.Pipelines;
-using ConeService.Contract.Answers;
-using ConeService.Contract.Problems;
-using ConeService.Contract.Texts;
-
 namespace ConeService.Firing.Uploads;
 
 /// <summary>
@@ -16,29 +10,6 @@ public static class CsvSeparator
     public const int LongestHeader = 4096;
 
     private static readonly char[] Separators = [',', ';', '\t'];
-
-    /// <summary>Looks at the header without taking it.</summary>
-    /// <param name="body">The log, at its start; left there.</param>
-    /// <param name="cancel">Breaks off.</param>
-    /// <exception cref="RefusedException">The log is not UTF-8.</exception>
-    public static async ValueTask<char> PeekAsync(PipeReader body, CancellationToken cancel)
-    {
-        while (true)
-        {
-            var read = await body.ReadAsync(cancel);
-            var (start, end) = (read.Buffer.Start, read.Buffer.End);
-            var head = read.Buffer.Slice(0, Math.Min(read.Buffer.Length, LongestHeader)).ToArray();
-            var found = TryChoose(head, out var separator) || read.IsCompleted || head.Length == LongestHeader;
-            // Examined up to the start only: what follows reads the same bytes at once.
-            body.AdvanceTo(start, found ? start : end);
-            if (!found) continue;
-            return head is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..]
-                ? throw new RefusedException(new Finding(
-                    FindingCodes.CsvMalformed, "line 1", null, Message.Of("logs.utf16"),
-                    [Message.Of("logs.csv-utf8")], Message.Of("logs.save-as-utf8")))
-                : separator;
-        }
-    }
 
     /// <summary>The separator of a file that is there as a whole.</summary>
     /// <param name="file">The file, UTF-8.</param>

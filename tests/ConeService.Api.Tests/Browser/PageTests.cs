@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text.RegularExpressions;
+using ConeService.Contract.Answers;
 
 namespace ConeService.Api.Tests.Browser;
 

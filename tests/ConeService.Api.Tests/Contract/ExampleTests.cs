@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using ConeService.Contract.Answers;
 
 namespace ConeService.Api.Tests.Contract;
 

@@ -1,6 +1,7 @@
-using System.Text.Json.Nodes;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using ConeService.Api.Tests.Support;
+using ConeService.Contract.Answers;
 
 namespace ConeService.Api.Tests.Contract;
 

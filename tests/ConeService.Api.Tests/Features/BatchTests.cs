@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using ConeService.Api.Tests.Support;
+using ConeService.Contract.Kilns;
 
 namespace ConeService.Api.Tests.Features;
 

@@ -46,9 +46,21 @@ public class HeatWorkTests(Support.Api api)
     [InlineData("spikes.csv", "spikes-rejected")]
     [InlineData("gap.csv", "gaps")]
     [InlineData("coarse.csv", "coarse-sampling")]
-    public async Task A_sample_log_gives_the_cone_and_says_what_was_found(string file, string? warning)
+    [InlineData("thousands-points.csv", null)]
+    [InlineData("thousands-commas.csv", "thousands-read")]
+    [InlineData("open-thermocouple.csv", "excursions-cut")]
+    [InlineData("error-words.csv", "readings-missing")]
+    [InlineData("german-dates.csv", null)]
+    [InlineData("american-dates.csv", null)]
+    [InlineData("spring-forward.csv", "clock-changed", "?timeZone=Europe/Berlin")]
+    [InlineData("restarted.csv", "log-restarted")]
+    [InlineData("three-thermocouples.csv", "zones-differ")]
+    [InlineData("comments-and-units.csv", "lines-skipped")]
+    [InlineData("utf-16.txt", null)]
+    [InlineData("either-date.csv", null, "?dateOrder=day-first")]
+    public async Task A_sample_log_gives_the_cone_and_says_what_was_found(string file, string? warning, string query = "")
     {
-        using var response = await Upload(file);
+        using var response = await Upload(file, query);
         var answer = await Support.Api.Read(response, 200);
         Assert.Equal(("6", "7"), (answer.GetProperty("reached").GetString(), answer.GetProperty("next").GetString()));
         var codes = answer.GetProperty("warnings").EnumerateArray().Select(w => w.GetProperty("code").GetString())
@@ -65,9 +77,13 @@ public class HeatWorkTests(Support.Api api)
     [InlineData("no-time-unit.csv", "log-time-unit-missing", "line 2")]
     [InlineData("empty.csv", "log-empty", "")]
     [InlineData("one-sample.csv", "log-too-short", "line 2")]
-    [InlineData("not-numbers.csv", "log-value-unreadable", "line 22")]
+    [InlineData("only-thousands.csv", "number-ambiguous", "line 2")]
+    [InlineData("shorted-near-the-top.csv", "log-blind-near-top", "line 282")]
+    [InlineData("other-thermocouple.csv", "log-step-impossible", "line 152")]
+    [InlineData("either-date.csv", "log-date-ambiguous", "line 2")]
+    [InlineData("spring-forward.csv", "log-clock-change", "line 272")]
+    [InlineData("restarted-near-the-top.csv", "log-restarted", "line 292")]
     [InlineData("clock-set-back.csv", "log-time-backwards", "line 153")]
-    [InlineData("out-of-range.csv", "log-temperature-out-of-range", "line 32")]
     [InlineData("truncated.csv", "csv-malformed", "line 202")]
     public async Task A_sample_log_that_cannot_be_used_is_refused_with_its_line(string file, string code, string field)
     {
@@ -108,14 +124,35 @@ public class HeatWorkTests(Support.Api api)
                 .Where(c => c != "thermocouple-beyond-range"));
     }
 
-    // What is left of the upload after the twentieth error is no line of it.
+    // What is left of the upload when reading on is of no use is no line of it.
     [Fact]
-    public async Task A_long_log_full_of_errors_names_the_first_twenty()
+    public async Task A_long_log_full_of_errors_names_each_error_once()
     {
         using var response = await api.Post(
             "/v1/heat-work", "minutes,temperature_c\n" + string.Concat(Enumerable.Repeat("x,y\n", 5000)), "text/csv");
         var findings = await Problems.Findings(response, 400, "log-time-unreadable");
-        Assert.Equal(Enumerable.Range(2, 20).Select(i => $"line {i}"), findings.Select(f => f.Place()));
+        Assert.Equal(["line 2"], findings.Select(f => f.Place()));
+    }
+
+    // Cold logs of two hours, in which three readings are words and one is that of a reversed thermocouple.
+    [Theory]
+    [InlineData("not-numbers.csv", "readings-missing", 3)]
+    [InlineData("out-of-range.csv", "spikes-rejected", 1)]
+    public async Task Readings_that_are_none_are_told_and_bridged(string file, string code, int count)
+    {
+        using var response = await Upload(file);
+        var warning = (await Support.Api.Read(response, 200)).GetProperty("warnings").EnumerateArray()
+            .Single(w => w.GetProperty("code").GetString() == code);
+        Assert.Equal(count, warning.GetProperty("count").GetInt32());
+    }
+
+    [Theory]
+    [InlineData("?timeZone=Berlin", "time-zone-unknown", "timeZone")]
+    [InlineData("?dateOrder=dmy", "word-unknown", "dateOrder")]
+    public async Task A_wrong_way_to_read_a_log_is_refused(string query, string code, string field)
+    {
+        using var response = await Upload("clean.csv", query);
+        Assert.Equal(field, (await Problems.Findings(response, 400, code))[0].Place());
     }
 
     [Theory]

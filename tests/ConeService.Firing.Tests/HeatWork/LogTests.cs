@@ -45,11 +45,11 @@ public class LogTests
         Assert.Equal(60.5, log.History.DurationHours * 60, 1e-9);
     }
 
-    // A comma that does not separate is decimal, in seconds, hours and degrees; 0,016 h can be nothing else.
+    // A comma that does not separate is decimal, in seconds, hours and degrees; 1213,5 can be nothing else.
     [Theory]
-    [InlineData("hours;temp C", "0;20,125", "0,016;1213,5", 1213.5)]
-    [InlineData("min\tC", "0\t20", "1,5\t1100,125", 1100.125)]
-    [InlineData("min;C", "0;20.5", "1;1213.125", 1213.125)]
+    [InlineData("hours;temp C", "0;20,125", "1,016;1213,5", 1213.5)]
+    [InlineData("min\tC", "0\t20", "61,5\t1100,125", 1100.125)]
+    [InlineData("min;C", "0;20.5", "61;1213.125", 1213.125)]
     public async Task A_decimal_comma_is_read_where_the_file_shows_it(string header, string first, string last, double celsius) =>
         Assert.Equal(celsius + 273.15, (await Read(header, [first, last])).History.Peak.Kelvin, 1e-9);
 
@@ -73,7 +73,6 @@ public class LogTests
     [InlineData("minutes,temperature", "0,20\n1,30", "units-missing", "line 1")]
     [InlineData("minutes,Temp F", "0,20\n1,30", "units-contradict", "units")]
     [InlineData("minutes,kiln", "0,20\n1,30", "csv-headers", "line 1")]
-    [InlineData("minutes,zone 1 C,zone 2 C", "0,20,20\n1,30,30", "csv-headers", "line 1")]
     [InlineData("0,20", "1,30", "csv-headers", "line 1")]
     [InlineData("time,C", "0,20\n1,30", "log-time-unit-missing", "line 2")]
     [InlineData("minutes,C", "", "log-empty", "")]
@@ -126,7 +125,7 @@ public class LogTests
     public async Task A_quoted_cell_is_one_cell(string header, string row, string end)
     {
         var rows = Ramp.Select(s => string.Format(CultureInfo.InvariantCulture, row, s.Minutes, s.Celsius));
-        Same(await Read(new CsvLogReader("C", null, null), string.Join(end, rows.Prepend(header))));
+        Same(await Read(new CsvLogReader("C", new()), string.Join(end, rows.Prepend(header))));
     }
 
     [Fact]
@@ -142,10 +141,16 @@ public class LogTests
     }
 
     [Fact]
-    public async Task A_log_full_of_errors_stops_after_twenty() =>
-        Assert.Equal(
-            20,
-            (await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", Enumerable.Repeat("x,y", 500)))).Findings.Count);
+    public async Task A_log_full_of_errors_tells_each_once_and_stops_after_twenty()
+    {
+        var same = await Assert.ThrowsAsync<RefusedException>(() => Read("minutes,C", Enumerable.Repeat("x,y", 500)));
+        var finding = Assert.Single(same.Findings);
+        Assert.Equal(("log-time-unreadable", "line 2", "x"), (finding.Code, finding.Field, finding.Value));
+        Assert.Contains("500 lines", finding.Message.ToString(), StringComparison.Ordinal);
+        var different = await Assert.ThrowsAsync<RefusedException>(
+            () => Read("minutes,C", Enumerable.Range(0, 500).Select(i => $"x{i},y")));
+        Assert.Equal(20, different.Findings.Count);
+    }
 
     [Fact]
     public async Task A_few_late_samples_are_sorted_and_told()
@@ -222,10 +227,37 @@ public class LogTests
     public async Task Other_columns_are_named_and_one_can_be_chosen()
     {
         var lines = Lines().Select(l => l + ",77");
-        var log = await Read(new CsvLogReader("C", null, "top"), string.Join('\n', lines.Prepend("minutes,top,bottom")));
+        var log = await Read(new CsvLogReader("C", new(TemperatureColumn: "top")), string.Join('\n', lines.Prepend("minutes,top,bottom")));
         Assert.Contains("bottom", Assert.Single(log.Warnings).Message.ToString(), StringComparison.Ordinal);
         Same(log);
     }
+
+    // One division of two exact doubles rounds as the parser of the runtime does.
+    [Theory]
+    [InlineData("0")]
+    [InlineData("-0.1")]
+    [InlineData("1222.6")]
+    [InlineData("20.125")]
+    [InlineData(".5")]
+    [InlineData("99999999999999")]
+    [InlineData("0.0000000000001")]
+    public void A_plain_number_is_the_same_to_the_last_bit(string text)
+    {
+        Assert.True(LogCells.TryPlain(Encoding.UTF8.GetBytes(text), out var value, out _));
+        Assert.Equal(double.Parse(text, CultureInfo.InvariantCulture), value);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("-")]
+    [InlineData(".")]
+    [InlineData("1.2.3")]
+    [InlineData("1-2")]
+    [InlineData("1,5")]
+    [InlineData("1e3")]
+    [InlineData("1234567890123456")]
+    public void What_is_no_plain_number_is_left_to_the_reader_of_all(string text) =>
+        Assert.False(LogCells.TryPlain(Encoding.UTF8.GetBytes(text), out _, out _));
 
     private static string[] Lines() => Lines(Ramp);
 
@@ -242,7 +274,7 @@ public class LogTests
     }
 
     private static Task<CleanLog> Read(string header, IEnumerable<string> lines, string? units = null) =>
-        Read(new CsvLogReader(units, null, null), string.Join('\n', lines.Prepend(header)));
+        Read(new CsvLogReader(units, new()), string.Join('\n', lines.Prepend(header)));
 
     private static Task<CleanLog> Read(CsvLogReader text, string csv) =>
         text.ReadAsync(PipeReader.Create(new ReadOnlySequence<byte>(Encoding.UTF8.GetBytes(csv))), TestContext.Current.CancellationToken);

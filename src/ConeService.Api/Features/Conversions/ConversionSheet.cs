@@ -1,3 +1,6 @@
+using ConeService.Contract.Cones;
+using ConeService.Contract.Quantities;
+
 namespace ConeService.Api.Features.Conversions;
 
 /// <summary>A CSV of conversions as it was sent, with the columns that are its sender's own.</summary>

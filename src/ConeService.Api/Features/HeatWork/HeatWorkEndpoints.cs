@@ -15,7 +15,7 @@ internal static class HeatWorkEndpoints
     private static readonly string[] UploadParameters =
     [
         "units", "chart", "thermocoupleType", "thermocoupleStandard", "thermocoupleClass", "firings", "atmosphere", "timeColumn",
-        "temperatureColumn",
+        "temperatureColumn", "timeZone", "dateOrder",
     ];
 
     public static void MapHeatWork(this IEndpointRouteBuilder routes)
@@ -44,12 +44,16 @@ internal static class HeatWorkEndpoints
     /// <param name="firings">With CSV: how many firings above 1100 °C the thermocouple has seen.</param>
     /// <param name="atmosphere">With CSV: oxidation, neutral or reduction.</param>
     /// <param name="timeColumn">With CSV: name of the time column, when several could be it.</param>
-    /// <param name="temperatureColumn">With CSV: name of the temperature column, when several could be it.</param>
+    /// <param name="temperatureColumn">With CSV: name of the temperature column, when only one of several is to be read.</param>
+    /// <param name="timeZone">With CSV: IANA name of the zone of the log's clock, such as Europe/Berlin; UTC for a clock that never
+    /// changes.</param>
+    /// <param name="dateOrder">With CSV: day-first or month-first, when every date of the log can be read both ways.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static async Task<IResult> Follow(
         HeatWorkBody body, string? units, string? chart, string? thermocoupleType, string? thermocoupleStandard, string? thermocoupleClass,
-        string? firings, string? atmosphere, string? timeColumn, string? temperatureColumn, HttpRequest request, SnapshotHolder snapshots)
+        string? firings, string? atmosphere, string? timeColumn, string? temperatureColumn, string? timeZone, string? dateOrder,
+        HttpRequest request, SnapshotHolder snapshots)
     {
         var figure = WantsFigure(request);
         var reference = snapshots.Current.Reference.HeatWork;
@@ -61,7 +65,7 @@ internal static class HeatWorkEndpoints
             Atmosphere = atmosphere,
             Thermocouple = new(thermocoupleType, thermocoupleStandard, SentText.Of(thermocoupleClass), Number(firings)),
         };
-        var log = reference.Upload(settings, new(timeColumn, temperatureColumn));
+        var log = reference.Upload(settings, new(timeColumn, temperatureColumn, timeZone, dateOrder));
         return Show(await LogUpload.ReadAsync(upload, log, request.HttpContext.RequestAborted), figure);
     }
 

@@ -1,4 +1,6 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
+using ConeService.Contract.Kilns;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork.Logs;

@@ -5,6 +5,7 @@ using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork.Logs;
 using ConeService.Firing.Kilns;

@@ -1,6 +1,8 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;

@@ -4,7 +4,6 @@ using System.Text;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
-using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
 using ConeService.Firing.Uploads;
 using CsvHelper;
@@ -12,76 +11,85 @@ using CsvHelper;
 namespace ConeService.Firing.HeatWork.Logs;
 
 /// <summary>
-/// Reads a log that comes as CSV: the header first, then a sample a row. Keeps nothing but the samples. For one log only.
+/// Reads a log that comes as CSV: the header, after whatever the logger writes before it, then a sample a row. Keeps nothing but
+/// the samples. For one log only.
 /// </summary>
 /// <param name="units">C or F from the request; null when it names none.</param>
-/// <param name="timeColumn">Name of the time column from the request; null when it names none.</param>
-/// <param name="temperatureColumn">Name of the temperature column from the request; null when it names none.</param>
-internal sealed class CsvLogReader(string? units, string? timeColumn, string? temperatureColumn)
+/// <param name="reading">How the log is to be read, from the request.</param>
+internal sealed class CsvLogReader(string? units, LogReading reading)
 {
     /// <summary>Longest line, bytes.</summary>
     public const int LongestLine = 4096;
 
+    private const int MostSkipped = 200;
+    private const double SkippedShare = 0.1;
+
     private static readonly Message Longest = Message.Of("logs.lines-allowed", ("bytes", LongestLine));
 
     private readonly List<HeatWarning> warnings = [];
-    private readonly List<double> midnights = [];
-    private readonly DecimalMark decimals = new();
+    private LogPreamble preamble;
     private LogColumns? columns;
-    private LogSamples? samples;
+    private LogRows? rows;
     private int number;
-    private double lastClock = double.NegativeInfinity;
-    private double days;
+    private int skipped;
 
     /// <summary>The line that is read next, for who must say where an upload broke off.</summary>
     public int NextLine { get; private set; } = 1;
 
-    private bool IsHopeless => samples?.IsHopeless == true;
-
     /// <summary>Reads a log to its end, or to where reading on is of no use.</summary>
-    /// <param name="body">The log, UTF-8.</param>
+    /// <param name="body">The log.</param>
     /// <param name="cancel">Breaks off.</param>
     /// <returns>The log, cleaned.</returns>
     /// <exception cref="RefusedException">The log can't be used.</exception>
     public async Task<CleanLog> ReadAsync(PipeReader body, CancellationToken cancel)
     {
-        var separator = await CsvSeparator.PeekAsync(body, cancel);
-        using var csv = CsvReader.Create(body.AsStream(leaveOpen: true), CsvReading.Options(separator, LongestLine), leaveOpen: true);
+        LogZone.Find(reading.TimeZone);
+        var (utf8, converted) = await LogPreamble.AsUtf8Async(body, cancel);
+        await using var conversion = converted;
+        preamble = await LogPreamble.FindAsync(utf8, cancel);
+        if (preamble.Bytes > 0)
+        {
+            var read = await utf8.ReadAtLeastAsync(preamble.Bytes, cancel);
+            utf8.AdvanceTo(read.Buffer.GetPosition(preamble.Bytes));
+        }
+
+        using var csv = CsvReader.Create(
+            utf8.AsStream(leaveOpen: true), CsvReading.Options(preamble.Separator, LongestLine), leaveOpen: true);
         try
         {
-            while (!IsHopeless && await csv.ReadAsync(cancel)) Row(csv, separator);
+            while (rows?.IsHopeless != true && await csv.ReadAsync(cancel)) Row(csv);
         }
         catch (CsvFormatException malformed)
         {
             // Where this row ends is not known, so nothing after it can be read.
-            throw new RefusedException([.. samples?.Findings ?? [], new(
-                FindingCodes.CsvMalformed, FieldOf((int)malformed.LineNumber), null,
-                Message.Of("logs.line-unreadable", ("line", malformed.LineNumber)),
+            var line = (int)malformed.LineNumber + preamble.AllLines;
+            throw new RefusedException([.. rows?.Findings ?? [], new(
+                FindingCodes.CsvMalformed, FieldOf(line), null,
+                Message.Of("logs.line-unreadable", ("line", line)),
                 [Message.Of("logs.quotation-marks"), Longest], Message.Of("logs.quotation-mark-alone"))]);
         }
 
         return Clean();
     }
 
+    internal static string FieldOf(int line) => line < 1 ? "" : string.Create(CultureInfo.InvariantCulture, $"line {line}");
+
     private CleanLog Clean()
     {
-        if (samples is null)
+        if (rows is null)
         {
             throw new RefusedException(new Finding(
                 FindingCodes.LogEmpty, "line 1", null, Message.Of("logs.empty"), [Message.Of("logs.header-and-samples")]));
         }
 
-        if (decimals.Ambiguous(line => FieldOf((int)line)) is { } ambiguous) samples.Refuse(ambiguous);
-        var log = samples.Clean();
-        if (midnights.Count > 0) warnings.Add(HeatWarning.At(WarningCodes.ClockPassedMidnight, Message.Of("logs.midnight"), midnights));
-        return log with { Warnings = [.. warnings, .. log.Warnings] };
+        skipped += preamble.Lines;
+        if (skipped > 0) warnings.Add(new(WarningCodes.LinesSkipped, Message.Of("logs.lines-skipped", ("count", skipped)), skipped, []));
+        return rows.Clean(warnings);
     }
 
-    internal static string FieldOf(int line) => line < 1 ? "" : string.Create(CultureInfo.InvariantCulture, $"line {line}");
-
-    private void Row(CsvReader csv, char separator)
+    private void Row(CsvReader csv)
     {
-        number = (int)csv.LineNumber;
+        number = (int)csv.LineNumber + preamble.AllLines;
         NextLine = number + 1;
         if (csv.RawRecord.Length > LongestLine)
         {
@@ -94,25 +102,42 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
         if (csv.FieldCount == 0 || (csv.FieldCount == 1 && csv.GetSpan(0).IsEmpty)) return;
         if (columns is null)
         {
-            var names = Enumerable.Range(0, csv.FieldCount).Select(csv.GetString).ToList();
-            columns = LogColumns.Read(names, separator, Text(csv.RawRecord, 200), units, timeColumn, temperatureColumn);
-            samples = new(columns.Fahrenheit, FieldOf);
-            if (columns.Ignored.Count == 0) return;
-            var ignored = Message.Of("logs.columns-ignored", ("columns", columns.Ignored.Take(20).ToArray()));
-            warnings.Add(new(WarningCodes.ColumnsIgnored, ignored, columns.Ignored.Count, []));
+            Header(csv);
             return;
         }
 
-        if (csv.FieldCount != columns.Count && Shape(csv, columns) is { } finding) samples!.Refuse(finding);
-        else Sample(csv, columns, samples!);
+        if (csv.FieldCount != columns.Count && Shape(csv, columns) is { } finding) rows!.Refuse(finding);
+        else if (csv.FieldCount > columns.LastNeeded && !IsHeaderAgain(csv, columns)) rows!.Add(csv, number);
+        else skipped++;
+    }
+
+    private void Header(CsvReader csv)
+    {
+        var names = Enumerable.Range(0, csv.FieldCount).Select(csv.GetString).ToList();
+        columns = LogColumns.Read(names, preamble.Separator, Text(csv.RawRecord, 200), FieldOf(number), units, reading);
+        rows = new(columns, reading, number);
+        if (columns.Ignored.Count == 0) return;
+        var ignored = Message.Of("logs.columns-ignored", ("columns", columns.Ignored.Take(20).ToArray()));
+        warnings.Add(new(WarningCodes.ColumnsIgnored, ignored, columns.Ignored.Count, []));
+    }
+
+    // A logger that is restarted writes its header again.
+    private static bool IsHeaderAgain(CsvReader csv, LogColumns layout)
+    {
+        var time = csv.GetSpan(layout.Time);
+        if (time.IsEmpty || (time[0] is >= (byte)'0' and <= (byte)'9')) return false;
+        return layout.Names[layout.Time] == csv.GetString(layout.Time).Trim()
+            && layout.Names[layout.Temperatures[0].Index] == csv.GetString(layout.Temperatures[0].Index).Trim();
     }
 
     // Loggers leave cells out, or write empty ones, at the end of a line; more than that, and no cell is where the header says.
     private Finding? Shape(CsvReader csv, LogColumns layout)
     {
         var cells = csv.FieldCount;
-        if (cells <= Math.Max(layout.Time, layout.Temperature))
+        if (cells <= layout.LastNeeded)
         {
+            // Remarks of the logger or of its owner have no number where the time is.
+            if (IsRemark(csv.GetSpan(0)) && skipped < Math.Max(MostSkipped, SkippedShare * number)) return null;
             return new(
                 FindingCodes.CsvMalformed, FieldOf(number), Text(csv.RawRecord),
                 Message.Of("logs.too-few-cells", ("cells", cells), ("columns", layout.Count)),
@@ -127,80 +152,8 @@ internal sealed class CsvLogReader(string? units, string? timeColumn, string? te
             layout.Separator == ',' ? Message.Of("logs.comma-in-cell") : Message.Of("logs.separator-in-cell"));
     }
 
-    private void Sample(CsvReader csv, LogColumns layout, LogSamples into)
-    {
-        if (!TryTime(csv, layout, out var hours, out var wrongTime)) into.Refuse(wrongTime!);
-        else if (TryNumber(csv, layout.Temperature, layout.Separator, out var degrees)) into.Add(number, hours, degrees);
-        else into.Refuse(UnreadableTemperature(csv.GetSpan(layout.Temperature)));
-    }
-
-    private bool TryNumber(CsvReader csv, int index, char separator, out double value)
-    {
-        if (!LogCells.TryNumber(csv, index, separator, out value)) return false;
-        // Where commas separate cells a number has none, and its point is decimal.
-        if (separator != ',') decimals.Note(LogCells.Bare(csv.GetSpan(index)), number);
-        return true;
-    }
-
-    private bool TryTime(CsvReader csv, LogColumns layout, out double hours, out Finding? finding)
-    {
-        var cell = LogCells.Bare(csv.GetSpan(layout.Time));
-        finding = null;
-        hours = 0;
-        var form = layout.TimeForm;
-        if (form == TimeForm.ByValue && cell.Length > 9 && cell[4] == (byte)'-') form = TimeForm.Timestamp;
-        else if (form == TimeForm.ByValue && cell.Contains((byte)':')) form = TimeForm.Clock;
-        switch (form)
-        {
-            case TimeForm.Clock when LogCells.TryClock(cell, out hours):
-                // A clock of the day starts again at midnight; a few late samples do not go back by half a day.
-                if (hours + days < lastClock - 12 && lastClock - days <= 24)
-                {
-                    days += 24;
-                    midnights.Add(hours + days);
-                }
-
-                hours += days;
-                lastClock = Math.Max(lastClock, hours);
-                return true;
-            case TimeForm.Timestamp when LogCells.TryTimestamp(cell, out hours):
-                return true;
-            case TimeForm.Seconds or TimeForm.Minutes or TimeForm.Hours
-                when TryNumber(csv, layout.Time, layout.Separator, out hours):
-                hours /= form switch { TimeForm.Seconds => 3600, TimeForm.Minutes => 60, _ => 1 };
-                return true;
-            case TimeForm.ByValue when LogCells.TryNumber(csv, layout.Time, layout.Separator, out _):
-                // Every line would say the same.
-                throw new RefusedException(new Finding(
-                    FindingCodes.LogTimeUnitMissing, FieldOf(number), Text(cell), Message.Of("logs.time-unit-missing"),
-                    [Message.Of("logs.time-header"), Message.Verbatim("hh:mm:ss"), Message.Of("logs.iso-timestamps")],
-                    Message.Of("logs.name-time-column")));
-            default:
-                finding = UnreadableTime(cell, form);
-                return false;
-        }
-    }
-
-    private Finding UnreadableTime(ReadOnlySpan<byte> cell, TimeForm form)
-    {
-        var example = form switch { TimeForm.Clock => "01:30:00", TimeForm.Timestamp => "2026-11-25T08:00:00Z", _ => "90" };
-        var text = Text(cell);
-        return AmbiguousNumber.Finding(FieldOf(number), text) ?? new(
-            FindingCodes.LogTimeUnreadable, FieldOf(number), text,
-            cell.IsEmpty ? Message.Of("logs.time-blank") : Message.Of("logs.time-unreadable", ("text", text)),
-            Message.Verbatim([example]), CutShort(cell));
-    }
-
-    private Finding UnreadableTemperature(ReadOnlySpan<byte> cell)
-    {
-        var text = Text(cell);
-        return AmbiguousNumber.Finding(FieldOf(number), text) ?? new(
-            FindingCodes.LogValueUnreadable, FieldOf(number), text,
-            cell.IsEmpty ? Message.Of("logs.temperature-blank") : Message.Of("logs.temperature-unreadable", ("text", text)),
-            Message.Verbatim(["1222.5"]), CutShort(cell));
-    }
-
-    private static Message? CutShort(ReadOnlySpan<byte> cell) => cell.IsEmpty ? Message.Of("logs.line-cut-short") : null;
+    private static bool IsRemark(ReadOnlySpan<byte> cell) =>
+        !cell.IsEmpty && (cell[0] is (byte)'#' or (byte)';' or (byte)'/' or (byte)'-' || char.IsAsciiLetter((char)cell[0]));
 
     private static string Text(ReadOnlySpan<byte> bytes, int most = 60) =>
         Encoding.UTF8.GetString(bytes.Length > most ? bytes[..most] : bytes);

@@ -1,6 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork.Logs;
@@ -11,19 +12,43 @@ internal static class LogCleaner
     private const double MostLateShare = 0.01;
     private const int AlwaysTolerated = 3;
 
+    // Fewer samples can't show what an open thermocouple is.
+    private const int LeastToJudge = 7;
+
+    private enum SampleOrder
+    {
+        Kept,
+        Sorted,
+        Reversed,
+    }
+
+
+    // Beyond it nobody knows what the kiln did near the top.
+    private const double LongestBridgeHours = 20.0 / 60;
+    private const double NearTopKelvin = 150;
+
     /// <summary>Cleans the samples in place.</summary>
+    /// <param name="log">The samples, for findings.</param>
     /// <param name="samples">The samples as they came; the history keeps this memory.</param>
-    /// <param name="fieldOf">Names a sample in findings, by its place among those sent.</param>
-    public static CleanLog Clean(Memory<HeatPoint> samples, Func<int, string> fieldOf)
+    /// <param name="missing">For each row without a temperature, the sample that came after it.</param>
+    /// <exception cref="RefusedException">The log can't be put right.</exception>
+    public static CleanLog Clean(LogSamples log, Memory<HeatPoint> samples, IReadOnlyList<int> missing)
     {
         var points = samples.Span;
         var warnings = new List<HeatWarning>();
-        Order(points, fieldOf, warnings);
-        var merged = MergeDuplicates(points, warnings);
+        LogRestart.Join(points, log.FieldOf, warnings);
+        var order = Order(points, log.FieldOf, warnings);
+        var cuts = new List<CutStretch>();
+        if (order != SampleOrder.Reversed) Miss(points, missing, cuts);
+        var (count, reversed) = (points.Length, order == SampleOrder.Reversed);
+        int Sent(int index) => reversed ? count - 1 - index : index;
+        CheckRange(points, Sent, log);
+        var stay = ExcursionFilter.Remove(points, Sent, log.FieldOf, cuts, warnings);
+        var merged = MergeDuplicates(points[..stay], warnings);
         if (merged < 2)
         {
             throw new RefusedException(new Finding(
-                FindingCodes.LogTooShort, fieldOf(0), null, Message.Of("logs.one-moment"), [Message.Of("logs.two-times")],
+                FindingCodes.LogTooShort, log.FieldOf(0), null, Message.Of("logs.one-moment"), [Message.Of("logs.two-times")],
                 Message.Of("logs.wrong-time-column")));
         }
 
@@ -31,18 +56,73 @@ internal static class LogCleaner
         if (last > LogSamples.LongestHours)
         {
             throw new RefusedException(new Finding(
-                FindingCodes.LogTimeUnreadable, fieldOf(points.Length - 1), null, Message.Of("logs.too-long", ("hours", last)),
+                FindingCodes.LogTimeUnreadable, log.FieldOf(points.Length - 1), null, Message.Of("logs.too-long", ("hours", last)),
                 [LogSamples.HoursAllowed], Message.Of("logs.wrong-time-unit")));
         }
 
         var kept = SpikeFilter.Remove(points[..merged], warnings);
         var history = new HeatHistory(samples[..kept]);
-        SamplingCheck.Warn(history, warnings);
-        return new(history, warnings, points.Length, kept);
+        var usual = SamplingCheck.Warn(history, cuts, warnings);
+        CheckBridges(history, cuts, usual, log);
+        FiringCheck.Warn(history, warnings);
+        return new(history, warnings, log.Count, kept);
+    }
+
+    private static void Miss(ReadOnlySpan<HeatPoint> points, IReadOnlyList<int> missing, List<CutStretch> cuts)
+    {
+        foreach (var after in missing)
+        {
+            if (after <= 0 || after >= points.Length) continue;
+            var cut = new CutStretch(points[after - 1], points[after], after);
+            if (cuts.Count == 0 || cuts[^1] != cut) cuts.Add(cut);
+        }
+    }
+
+    // Readings that no kiln has may stand alone or, as long as the thermocouple was out, at an end of its range.
+    private static void CheckRange(ReadOnlySpan<HeatPoint> points, Func<int, int> sent, LogSamples log)
+    {
+        var (hottest, coldest, beyond) = (-1, -1, 0);
+        for (var i = 0; i < points.Length; i++)
+        {
+            if (IsInRange(points[i].Kelvin)) continue;
+            beyond++;
+            if (points[i].Kelvin < Temperature.KelvinAtZero) coldest = coldest < 0 ? i : coldest;
+            else if (hottest < 0 || points[i].Kelvin > points[hottest].Kelvin) hottest = i;
+            var (before, after) = (points[Math.Max(0, i - 1)], points[Math.Min(points.Length - 1, i + 1)]);
+            // A climb goes beyond the range step by step, an open thermocouple at once.
+            if (Crosses(before, points[i]) || Crosses(after, points[i])) beyond = points.Length;
+        }
+
+        if (beyond == 0 || (points.Length >= LeastToJudge && beyond <= points.Length / 2)) return;
+        throw new RefusedException(hottest >= 0
+            ? log.TooHot(sent(hottest), points[hottest].Kelvin)
+            : log.TooCold(sent(coldest), points[coldest].Kelvin));
+    }
+
+    private static bool IsInRange(double kelvin) =>
+        kelvin is >= LogSamples.ColdestCelsius + Temperature.KelvinAtZero and <= LogSamples.HottestCelsius + Temperature.KelvinAtZero;
+
+    private static bool Crosses(HeatPoint inside, HeatPoint outside) =>
+        IsInRange(inside.Kelvin)
+        && !(inside.Hours <= outside.Hours ? ExcursionFilter.IsStep(inside, outside) : ExcursionFilter.IsStep(outside, inside));
+
+    private static void CheckBridges(HeatHistory history, List<CutStretch> cuts, double usual, LogSamples log)
+    {
+        foreach (var cut in cuts)
+        {
+            var hours = cut.Hours - Math.Min(usual, cut.Hours / 2);
+            if (hours <= LongestBridgeHours + 1e-9) continue;
+            if (Math.Max(cut.Before.Kelvin, cut.After.Kelvin) <= history.Peak.Kelvin - NearTopKelvin) continue;
+            throw new RefusedException(new Finding(
+                FindingCodes.LogBlindNearTop, log.FieldOf(cut.Index), null,
+                Message.Of(
+                    "logs.blind-near-top", ("from", cut.Before.Hours * 60), ("to", cut.After.Hours * 60), ("minutes", hours * 60)),
+                [Message.Of("logs.blind-allowed")], Message.Of("logs.other-thermocouple")));
+        }
     }
 
     /// <summary>Sorts a few late samples and turns a log round that runs newest first; a clock that was set back is refused.</summary>
-    private static void Order(Span<HeatPoint> points, Func<int, string> fieldOf, List<HeatWarning> warnings)
+    private static SampleOrder Order(Span<HeatPoint> points, Func<int, string> fieldOf, List<HeatWarning> warnings)
     {
         var (latest, descents, firstLate) = (double.NegativeInfinity, 0, -1);
         var late = new List<double>();
@@ -60,13 +140,13 @@ internal static class LogCleaner
             }
         }
 
-        if (late.Count == 0) return;
+        if (late.Count == 0) return SampleOrder.Kept;
         if (descents > 1 && late.Count == points.Length - 1 && descents >= 0.9 * late.Count)
         {
             points.Reverse();
             Rebase(points);
             warnings.Add(HeatWarning.Of(WarningCodes.LogNewestFirst, Message.Of("logs.newest-first")));
-            return;
+            return SampleOrder.Reversed;
         }
 
         if (late.Count > Math.Max(AlwaysTolerated, MostLateShare * points.Length))
@@ -85,6 +165,7 @@ internal static class LogCleaner
         var start = points[0].Hours;
         warnings.Add(HeatWarning.At(
             WarningCodes.SamplesOutOfOrder, Message.Of("logs.out-of-order", ("count", late.Count)), [.. late.Select(h => h - start)]));
+        return SampleOrder.Sorted;
     }
 
     private static void Rebase(Span<HeatPoint> points)

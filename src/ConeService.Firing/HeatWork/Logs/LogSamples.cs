@@ -8,8 +8,8 @@ using ConeService.Contract.Texts;
 namespace ConeService.Firing.HeatWork.Logs;
 
 /// <summary>
-/// Takes the samples of a log one by one, checks each, and keeps them in one compact array. What is wrong with a
-/// sample is a finding that names its line; after <see cref="MostFindings"/> the log is not read further.
+/// Takes the samples of one thermocouple one by one and keeps them in one compact array. Whether a sample can be is judged when all are
+/// there: a reading that no kiln has may be that of an open thermocouple.
 /// </summary>
 /// <param name="fahrenheit">True when the samples are °F.</param>
 /// <param name="fieldOf">Names a sample in findings by its line: a JSON pointer, or a line of the file.</param>
@@ -35,9 +35,6 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
     private HeatPoint[] points = new HeatPoint[1024];
     // Where the lines jump: (index, line) of each sample whose line does not follow that of the one before.
     private readonly List<(int Index, int Line)> jumps = [];
-    private double hottest = double.NegativeInfinity;
-    private double hottestSent;
-    private int hottestLine;
     private double firstHours;
 
     /// <summary>Reads a log of a JSON body.</summary>
@@ -86,7 +83,7 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
     {
         var celsius = fahrenheit ? (degrees - 32) / 1.8 : degrees;
         // Differences of larger times, or their sums, would no longer be numbers.
-        if (!(Math.Abs(hours) <= MostHours) || !double.IsFinite(degrees))
+        if (!(KeepHours || Math.Abs(hours) <= MostHours) || !double.IsFinite(degrees))
         {
             Findings.Add(double.IsFinite(degrees)
                 ? new(
@@ -99,13 +96,44 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
             return;
         }
 
-        if (celsius > hottest) (hottest, hottestSent, hottestLine) = (celsius, degrees, line);
-        if (Count == 0) firstHours = hours;
+        if (Count == 0 && !KeepHours) firstHours = hours;
         if (Count == points.Length) Grow();
         if (Count == 0 || LineOf(Count) != line) jumps.Add((Count, line));
         points[Count++] = new(hours - firstHours, celsius + Zero);
-        if (celsius < ColdestCelsius && !IsHopeless) Findings.Add(TooCold(line, degrees));
     }
+
+    /// <summary>Takes note of a row that has a time and no temperature.</summary>
+    public void Miss() => missing.Add(Count);
+
+    /// <summary>True when the hours must stay as they were sent.</summary>
+    public bool KeepHours { get; init; }
+
+    /// <summary>True for °F.</summary>
+    public bool Fahrenheit => fahrenheit;
+
+    /// <summary>The samples taken, hours since the first unless they are kept.</summary>
+    public Span<HeatPoint> Taken => points.AsSpan(0, Count);
+
+    /// <summary>A sample in its own unit, and the time of the first.</summary>
+    public double DegreesAt(int index) =>
+        fahrenheit ? ((points[index].Kelvin - Zero) * 1.8) + 32 : points[index].Kelvin - Zero;
+
+    /// <summary>Hours of a sample since what its log counts from.</summary>
+    public double HoursAt(int index) => points[index].Hours + firstHours;
+
+    /// <summary>Reads the temperature of a sample a number of times larger.</summary>
+    public void ScaleDegrees(int index, double factor)
+    {
+        var degrees = DegreesAt(index) * factor;
+        points[index] = points[index] with { Kelvin = (fahrenheit ? (degrees - 32) / 1.8 : degrees) + Zero };
+    }
+
+    /// <summary>Reads the time of a sample a number of times larger.</summary>
+    public void ScaleHours(int index, double factor) =>
+        points[index] = points[index] with { Hours = (HoursAt(index) * factor) - firstHours };
+
+    /// <summary>The field of a sample.</summary>
+    public string FieldOf(int index) => fieldOf(LineOf(index));
 
     /// <summary>Adds a finding on a line that gave no sample.</summary>
     public void Refuse(Finding finding) => Findings.Add(finding);
@@ -114,7 +142,6 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
     /// <exception cref="RefusedException">Samples are wrong, too few, too hot, or run backwards.</exception>
     public CleanLog Clean()
     {
-        if (hottest > HottestCelsius) Findings.Insert(0, TooHot());
         if (Findings.Count == 0 && Count == 0)
         {
             Findings.Add(new(FindingCodes.LogEmpty, fieldOf(-1), null, Message.Of("logs.no-samples"), [Message.Of("logs.two-samples")]));
@@ -128,8 +155,10 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
         }
 
         if (Findings.Count > 0) throw new RefusedException(Findings);
-        return LogCleaner.Clean(points.AsMemory(0, Count), index => fieldOf(LineOf(index)));
+        return LogCleaner.Clean(this, points.AsMemory(0, Count), missing);
     }
+
+    private readonly List<int> missing = [];
 
     // Samples mostly follow each other line by line, so the last jump is nearly always the one.
     private int LineOf(int index)
@@ -142,26 +171,32 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
         return index;
     }
 
-    private Finding TooHot()
+    /// <summary>What is told of a sample that no kiln reaches.</summary>
+    public Finding TooHot(int index, double kelvin)
     {
-        var sent = hottestSent;
+        var sent = Math.Round(fahrenheit ? ((kelvin - Zero) * 1.8) + 32 : kelvin - Zero, 6);
         var asCelsius = (sent - 32) / 1.8;
         // The likeliest cause is the other scale's letter: ask back instead of computing a molten kiln.
         return fahrenheit || asCelsius > HottestCelsius
             ? new(
-                FindingCodes.LogTemperatureOutOfRange, fieldOf(hottestLine), Text(sent),
+                FindingCodes.LogTemperatureOutOfRange, FieldOf(index), Text(sent),
                 Message.Of("logs.too-hot", ("text", Text(sent)), ("unit", Unit)),
                 [Range(fahrenheit)], Message.Of("logs.broken-thermocouple"))
             : new(
-                FindingCodes.UnitsSuspect, fieldOf(hottestLine), Text(sent),
+                FindingCodes.UnitsSuspect, FieldOf(index), Text(sent),
                 Message.Of("logs.too-hot-in-celsius", ("text", Text(sent))), [Range(fahrenheit)],
                 Message.Of("logs.looks-fahrenheit", ("text", Text(sent)), ("celsius", asCelsius)));
     }
 
-    private Finding TooCold(int line, double degrees) => new(
-        FindingCodes.LogTemperatureOutOfRange, fieldOf(line), Text(degrees),
-        Message.Of("logs.too-cold", ("text", Text(degrees)), ("unit", Unit)),
-        [Range(fahrenheit)], Message.Of("logs.reversed-thermocouple"));
+    /// <summary>What is told of a sample that is colder than any studio.</summary>
+    public Finding TooCold(int index, double kelvin)
+    {
+        var degrees = Math.Round(fahrenheit ? ((kelvin - Zero) * 1.8) + 32 : kelvin - Zero, 6);
+        return new(
+            FindingCodes.LogTemperatureOutOfRange, FieldOf(index), Text(degrees),
+            Message.Of("logs.too-cold", ("text", Text(degrees)), ("unit", Unit)),
+            [Range(fahrenheit)], Message.Of("logs.reversed-thermocouple"));
+    }
 
     private string Unit => fahrenheit ? "F" : "C";
 
@@ -179,4 +214,11 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
 /// <param name="Warnings">What was found in the log and what was done about it.</param>
 /// <param name="Samples">Samples sent.</param>
 /// <param name="Used">Samples used.</param>
-internal sealed record CleanLog(HeatHistory History, IReadOnlyList<HeatWarning> Warnings, int Samples, int Used);
+internal sealed record CleanLog(HeatHistory History, IReadOnlyList<HeatWarning> Warnings, int Samples, int Used)
+{
+    /// <summary>The thermocouples of the log with their columns, this one among them; empty when it has one.</summary>
+    public IReadOnlyList<(string Column, CleanLog Log)> Zones { get; init; } = [];
+
+    /// <summary>Columns of thermocouples that gave no firing.</summary>
+    public IReadOnlyList<string> Dead { get; init; } = [];
+}

@@ -14,7 +14,9 @@ internal static class SamplingCheck
     private const double LeastGapHours = 10.0 / 60;
     private const double GapFactor = 5;
 
-    public static void Warn(HeatHistory history, List<HeatWarning> warnings)
+    /// <summary>Tells of gaps and coarse steps.</summary>
+    /// <returns>The usual step, h.</returns>
+    public static double Warn(HeatHistory history, IReadOnlyCollection<CutStretch> cuts, List<HeatWarning> warnings)
     {
         var points = history.Points;
         var spacing = new double[Math.Min(points.Length - 1, 10_001)];
@@ -29,8 +31,11 @@ internal static class SamplingCheck
         Array.Sort(spacing);
         var gap = Math.Max(LeastGapHours, GapFactor * spacing[spacing.Length / 2]);
         var (gaps, coarse, longest) = (new List<double>(), new List<double>(), 0.0);
+        var told = cuts.Select(c => c.Before.Hours).ToHashSet();
         for (var i = 1; i < points.Length; i++)
         {
+            // What was cut out or missing is told already.
+            if (told.Count > 0 && told.Contains(points[i - 1].Hours)) continue;
             var hours = points[i].Hours - points[i - 1].Hours;
             if (hours > gap)
             {
@@ -52,5 +57,7 @@ internal static class SamplingCheck
         {
             warnings.Add(HeatWarning.At(WarningCodes.CoarseSampling, Message.Of("logs.coarse", ("count", coarse.Count)), coarse));
         }
+
+        return spacing[spacing.Length / 2];
     }
 }

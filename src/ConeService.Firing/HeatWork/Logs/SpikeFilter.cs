@@ -28,9 +28,17 @@ internal static class SpikeFilter
     {
         if (points.Length < Window) return points.Length;
         var spikes = new List<int>();
+        var (ahead, lastStep) = (1, 0);
         for (var i = 0; i < points.Length; i++)
         {
             var start = Math.Clamp(i - Half, 0, points.Length - Window);
+            for (; ahead < start + Window; ahead++)
+            {
+                if (Math.Abs(points[ahead].Kelvin - points[ahead - 1].Kelvin) > LeastKelvin / (Window - 1)) lastStep = ahead;
+            }
+
+            // Six small steps never make the least spike.
+            if (lastStep <= start) continue;
             if (IsSpike(points.Slice(start, Window), i - start) && (start == i - Half || ComesBack(points, i))) spikes.Add(i);
         }
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Json;
 using ConeService.Contract.Materials;
 using ConeService.Contract.Texts;
 using ConeService.Data;

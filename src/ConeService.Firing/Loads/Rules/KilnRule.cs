@@ -1,3 +1,4 @@
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 

@@ -1,3 +1,4 @@
+using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
 
 namespace ConeService.Firing.Loads.Suggesting;

@@ -1,3 +1,5 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Data;
 

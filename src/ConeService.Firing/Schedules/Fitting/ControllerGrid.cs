@@ -1,3 +1,4 @@
+using ConeService.Contract.Quantities;
 
 namespace ConeService.Firing.Schedules.Fitting;
 

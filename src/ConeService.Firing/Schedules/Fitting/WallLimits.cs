@@ -1,3 +1,4 @@
+using ConeService.Contract.Practice;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
 
