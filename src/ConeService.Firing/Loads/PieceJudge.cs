@@ -1,5 +1,4 @@
 using ConeService.Contract.Cones;
-using ConeService.Contract.Json;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Texts;
 using ConeService.Data;

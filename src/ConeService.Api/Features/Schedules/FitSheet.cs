@@ -26,7 +26,7 @@ internal static class FitSheet
         .line{display:inline-block;border-bottom:1px solid var(--ink);min-width:9rem;height:1.6rem}
         .figure svg{width:100%;height:auto}
         @page{size:A4;margin:12mm}
-        @media print{.figure{break-before:page}.figure svg{max-height:212mm}tr,li,.cones{break-inside:avoid}.sheet{font-size:9pt}}
+        @media print{.figure{break-before:page}.figure svg{max-height:212mm}tr,li,.cones{break-inside:avoid}.sheet{font-size:8.6pt;line-height:1.25}}
         @media (max-width:40rem){.two{grid-template-columns:1fr}.many ul{columns:1}}
         """;
 

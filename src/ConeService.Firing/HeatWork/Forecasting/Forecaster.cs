@@ -42,7 +42,7 @@ internal sealed class Forecaster(HeatWorkCalculator calculator)
         var whole = Joined(log, fired.History);
         var warnings = question.Log.Warnings.Concat(Warnings(question, replay, fired)).ToList();
         var result = calculator.Answer(
-            whole, new(question.Log.Samples, question.Log.Used), warnings, question.Settings);
+            whole, new(question.Log.Samples, question.Log.Used, null, null, []), warnings, question.Settings);
         var curve = calculator.Curves(question.Settings.Chart, HistoryShape.RateOverLast100(whole)).Find(question.Cone.Cone)!;
         var done = HeatIntegral.Progress(curve, log);
         var target = result.Answer.Cones.First(c => c.Cone == question.Cone.Cone.ToString());

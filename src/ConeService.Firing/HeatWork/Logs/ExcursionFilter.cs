@@ -110,7 +110,7 @@ internal static class ExcursionFilter
     public static bool IsAtAnEnd(double kelvin)
     {
         var celsius = kelvin - Temperature.KelvinAtZero;
-        return celsius is <= LogSamples.ColdestCelsius or (>= -0.5 and <= 0.5) or (>= 1369.5 and <= 1373) or >= LogSamples.HottestCelsius;
+        return celsius is <= LogSamples.ColdestCelsius or (>= -0.5 and <= 0.5) or (>= 1369.5 and <= 1373) or > LogSamples.HottestCelsius;
     }
 
     /// <summary>True when no kiln goes from one sample to the next.</summary>

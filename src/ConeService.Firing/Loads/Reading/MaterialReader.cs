@@ -1,5 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Json;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;

@@ -24,9 +24,10 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
         var segments = SettingPeriods.Within(fitted, Segments(fitted, question), asked);
         var kiln = prediction is null ? null : ForecastWriter.Write(question, fitted, meter, prediction, remedies!);
         var share = LastRampShare(question, fitted, meter);
-        var heatWork = prediction is null
-            ? FitReadings.Of(meter.Measure(programme), programme, question.Target, share)
-            : FitReadings.Of(meter.Measure(prediction.Chamber), prediction.Chamber, question.Target, share);
+        // What the kiln really does, where it is known: the witnesses stand in the kiln and not in the programme.
+        var told = prediction?.Chamber ?? programme;
+        var work = meter.Measure(told);
+        var heatWork = FitReadings.Of(work, told, question.Target, share);
         var landmarks = FitLandmarks.Along(catalogue.Dataset, question, curve);
         var answer = new ScheduleFit(
             catalogue.Dataset.VersionId,
