@@ -1,6 +1,6 @@
-using ConeService.Contract.Texts;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Practice;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Practice;
 

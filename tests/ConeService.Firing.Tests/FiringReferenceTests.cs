@@ -61,7 +61,7 @@ public sealed class FiringReferenceTests
             new("bisque", "06", "oxidation"),
             [new("bowl", Body: "red-earthenware", State: "bone-dry")]);
         Assert.Equal(Verdict.Accept, reference.Loads.Check(load).Verdict);
-        Assert.Equal("06", reference.Schedules.Fit("bisque-slow", new(SentText.Of("06"), Units: "C")).Answer.Cone);
+        Assert.Equal("06", reference.Schedules.Fit("bisque-careful", new(SentText.Of("06"), Units: "C")).Answer.Cone);
     }
 
     private static IReadOnlyList<PackageFault> Faults(EditedPackage package) =>

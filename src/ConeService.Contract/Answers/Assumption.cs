@@ -1,5 +1,4 @@
 using System.Text.Json.Serialization;
-using ConeService.Contract.Loads;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Answers;

@@ -1,7 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
-using ConeService.Contract.Kilns;
 using ConeService.Contract.Requests;
 using ConeService.Data;
 

@@ -1,6 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Loads;
-using ConeService.Contract.Practice;
 using ConeService.Data;
 
 namespace ConeService.Contract.Colours;

@@ -1,4 +1,3 @@
-using ConeService.Contract.Loads;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Colours;

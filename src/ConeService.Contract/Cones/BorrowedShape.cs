@@ -1,4 +1,3 @@
-using ConeService.Contract.Datasets;
 
 namespace ConeService.Contract.Cones;
 

@@ -1,5 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Datasets;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 

@@ -1,4 +1,3 @@
-using ConeService.Contract.Datasets;
 using ConeService.Data;
 
 namespace ConeService.Contract.Cones;

@@ -1,8 +1,6 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Json;
 using ConeService.Contract.Kilns;
-using ConeService.Contract.Loads;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
 using ConeService.Data;

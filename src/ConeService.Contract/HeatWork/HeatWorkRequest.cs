@@ -1,7 +1,6 @@
 using System.ComponentModel;
 using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Answers;
-using ConeService.Contract.Quantities;
 using ConeService.Contract.Requests;
 using ConeService.Data;
 

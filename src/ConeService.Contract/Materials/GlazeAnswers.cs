@@ -1,5 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Json;
 using ConeService.Contract.Loads;
 using ConeService.Data;

@@ -1,5 +1,4 @@
 using ConeService.Contract.Json;
-using ConeService.Contract.Loads;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 

@@ -3,7 +3,6 @@ using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
-using ConeService.Contract.Materials;
 using ConeService.Contract.Requests;
 
 namespace ConeService.Contract.Schedules;

@@ -1,6 +1,5 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Colours;
-using ConeService.Contract.Kilns;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 

@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using ConeService.Contract.Colours;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using ConeService.Data;

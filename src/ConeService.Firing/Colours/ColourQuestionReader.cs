@@ -1,10 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Colours;
-using ConeService.Contract.Cones;
-using ConeService.Contract.Kilns;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
-using ConeService.Data;
 using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.Colours;

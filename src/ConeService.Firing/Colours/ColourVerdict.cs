@@ -1,4 +1,3 @@
-using ConeService.Contract.Answers;
 using ConeService.Contract.Colours;
 using ConeService.Contract.Texts;
 using ConeService.Data;

@@ -1,4 +1,3 @@
-using ConeService.Contract.Cones;
 
 namespace ConeService.Firing.Cones;
 

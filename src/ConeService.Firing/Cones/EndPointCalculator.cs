@@ -3,7 +3,6 @@ using ConeService.Contract.Cones;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
-using ConeService.Data;
 
 namespace ConeService.Firing.Cones;
 

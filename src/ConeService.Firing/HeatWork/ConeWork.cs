@@ -1,4 +1,3 @@
-using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Quantities;
 using ConeService.Firing.Cones;

@@ -1,6 +1,4 @@
 using System.Collections.Frozen;
-using ConeService.Contract.Cones;
-using ConeService.Contract.Practice;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Materials;

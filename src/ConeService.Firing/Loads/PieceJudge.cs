@@ -1,5 +1,3 @@
-using ConeService.Contract.Cones;
-using ConeService.Contract.Kilns;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Loads.Rules;

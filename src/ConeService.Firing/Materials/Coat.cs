@@ -1,4 +1,3 @@
-using ConeService.Contract.Json;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 

@@ -1,4 +1,3 @@
-using ConeService.Contract.Colours;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.Practice;

@@ -1,6 +1,5 @@
 using System.Net;
 using System.Text.RegularExpressions;
-using ConeService.Contract.Answers;
 
 namespace ConeService.Api.Tests.Browser;
 

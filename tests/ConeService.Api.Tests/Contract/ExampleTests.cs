@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.Json;
-using ConeService.Contract.Answers;
 
 namespace ConeService.Api.Tests.Contract;
 

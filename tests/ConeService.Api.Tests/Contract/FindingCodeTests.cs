@@ -1,8 +1,6 @@
 using System.Net;
 using System.Reflection;
 using ConeService.Api.Tests.Support;
-using ConeService.Contract.Answers;
-using ConeService.Contract.Datasets;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using ConeService.Data;

@@ -2,7 +2,6 @@ using System.Net.Http.Headers;
 using System.Text;
 using System.Text.RegularExpressions;
 using ConeService.Api.Tests.Support;
-using ConeService.Contract.Answers;
 
 namespace ConeService.Api.Tests.Contract;
 

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using ConeService.Api.Tests.Support;
-using ConeService.Contract.Answers;
 
 namespace ConeService.Api.Tests.Contract;
 
@@ -19,7 +18,7 @@ public class RequestBoundTests(Support.Api api)
     // Requests in which bounds can be met that the examples have no room for: a tiny and a huge kiln, green ware, °F.
     private static readonly (string Route, string Body)[] Further =
     [
-        (Fit("bisque-medium"), """
+        (Fit("bisque-mixed-ware"), """
             {"units":"C","cone":"06","kiln":{"heat":"electric","volumeLitres":5,"elementFirings":3},"load":{"dryness":"wet"}}
             """),
         (Fit("gas-reduction"), """

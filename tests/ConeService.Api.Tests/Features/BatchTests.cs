@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using ConeService.Api.Tests.Support;
-using ConeService.Contract.Kilns;
 
 namespace ConeService.Api.Tests.Features;
 

@@ -1,8 +1,5 @@
 using System.Text.Json;
 using ConeService.Api.Tests.Support;
-using ConeService.Contract.Cones;
-using ConeService.Contract.Datasets;
-using ConeService.Data;
 
 namespace ConeService.Api.Tests.Features;
 

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Xml.Linq;
-using ConeService.Api.Tests.Support;
 
 namespace ConeService.Api.Tests.Features;
 

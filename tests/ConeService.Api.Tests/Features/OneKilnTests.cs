@@ -1,6 +1,5 @@
 using System.Text.Json;
 using ConeService.Api.Tests.Support;
-using ConeService.Contract.Kilns;
 
 namespace ConeService.Api.Tests.Features;
 
@@ -25,7 +24,7 @@ public class OneKilnTests(Support.Api api)
     /// <summary>The addresses that take a kiln, each with a body around it.</summary>
     public static TheoryData<string, string> Routes => new()
     {
-        { "/v1/schedules/bisque-slow/fit", """{"cone":"06","units":"C","kiln":KILN}""" },
+        { "/v1/schedules/bisque-careful/fit", """{"cone":"06","units":"C","kiln":KILN}""" },
         { "/v1/loads/check", $$$"""{"kiln":KILN,{{{Firing}}},"pieces":[{{{Bowl}}},"size":{"heightMillimetres":200}}]}""" },
         { "/v1/pairings/check", $$"""{"kiln":KILN,{{Firing}},"body":"red-earthenware","state":"bone-dry"}""" },
     };
@@ -40,8 +39,8 @@ public class OneKilnTests(Support.Api api)
 
     // What a fit does not read a fit does not judge, and so with the others.
     [Theory]
-    [InlineData("/v1/schedules/bisque-slow/fit", "\"atmospheres\":[\"oxidation\",\"neutral\"]", "\"atmospheres\":[\"smoky\"]")]
-    [InlineData("/v1/schedules/bisque-slow/fit", "\"layers\":4", "\"layers\":\"four\"")]
+    [InlineData("/v1/schedules/bisque-careful/fit", "\"atmospheres\":[\"oxidation\",\"neutral\"]", "\"atmospheres\":[\"smoky\"]")]
+    [InlineData("/v1/schedules/bisque-careful/fit", "\"layers\":4", "\"layers\":\"four\"")]
     [InlineData("/v1/loads/check", "\"kilowatts\":4", "\"kilowatts\":\"four\"")]
     [InlineData("/v1/loads/check", "\"controllerSegments\":12", "\"controllerSegments\":1")]
     [InlineData("/v1/pairings/check", "\"material\":\"insulating-firebrick\"", "\"material\":7")]
@@ -52,23 +51,23 @@ public class OneKilnTests(Support.Api api)
     }
 
     [Theory]
-    [InlineData("/v1/schedules/bisque-slow/fit", "\"kilowatts\":4", "\"kilowatts\":\"4\"", "number-expected", "/kiln/kilowatts")]
-    [InlineData("/v1/schedules/bisque-slow/fit", "\"heat\":\"electric\",", "", "member-missing", "/kiln/heat")]
+    [InlineData("/v1/schedules/bisque-careful/fit", "\"kilowatts\":4", "\"kilowatts\":\"4\"", "number-expected", "/kiln/kilowatts")]
+    [InlineData("/v1/schedules/bisque-careful/fit", "\"heat\":\"electric\",", "", "member-missing", "/kiln/heat")]
     [InlineData("/v1/loads/check", "\"heat\":\"electric\",", "", "member-missing", "/kiln/heat")]
-    [InlineData("/v1/schedules/bisque-slow/fit", "\"id\":\"Otto\"", "\"id\":7", "text-expected", "/kiln/id")]
+    [InlineData("/v1/schedules/bisque-careful/fit", "\"id\":\"Otto\"", "\"id\":7", "text-expected", "/kiln/id")]
     [InlineData("/v1/loads/check", "\"id\":\"Otto\"", "\"id\":7", "text-expected", "/kiln/id")]
-    [InlineData("/v1/schedules/bisque-slow/fit", "\"heightMillimetres\":480,", "", "member-missing", "/kiln/interior/heightMillimetres")]
+    [InlineData("/v1/schedules/bisque-careful/fit", "\"heightMillimetres\":480,", "", "member-missing", "/kiln/interior/heightMillimetres")]
     [InlineData("/v1/loads/check", "\"heightMillimetres\":480,", "", "member-missing", "/kiln/interior/heightMillimetres")]
     [InlineData(
-        "/v1/schedules/bisque-slow/fit", "\"diameterMillimetres\":300", "\"diameterMillimetres\":300,\"widthMillimetres\":300",
+        "/v1/schedules/bisque-careful/fit", "\"diameterMillimetres\":300", "\"diameterMillimetres\":300,\"widthMillimetres\":300",
         "kiln-size-conflict", "/kiln/interior")]
     [InlineData(
         "/v1/loads/check", "\"diameterMillimetres\":300", "\"diameterMillimetres\":300,\"widthMillimetres\":300", "kiln-size-conflict",
         "/kiln/interior")]
-    [InlineData("/v1/schedules/bisque-slow/fit", "\"maxCone\":\"10\"", "\"maxCone\":10", "cone-as-number", "/kiln/maxCone")]
+    [InlineData("/v1/schedules/bisque-careful/fit", "\"maxCone\":\"10\"", "\"maxCone\":10", "cone-as-number", "/kiln/maxCone")]
     [InlineData("/v1/loads/check", "\"maxCone\":\"10\"", "\"maxCone\":10", "cone-as-number", "/kiln/maxCone")]
     [InlineData(
-        "/v1/schedules/bisque-slow/fit", "\"elementFirings\":40", "\"elementFirings\":40.5", "number-out-of-range", "/kiln/elementFirings")]
+        "/v1/schedules/bisque-careful/fit", "\"elementFirings\":40", "\"elementFirings\":40.5", "number-out-of-range", "/kiln/elementFirings")]
     [InlineData("/v1/loads/check", "\"kilowatts\":4", "\"kilowats\":4", "unknown-member", "/kiln/kilowats")]
     public async Task What_is_wrong_with_a_kiln_is_told_alike_everywhere(
         string route, string member, string wrong, string code, string field)

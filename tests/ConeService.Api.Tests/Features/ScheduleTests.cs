@@ -12,7 +12,7 @@ public class ScheduleTests(Support.Api api)
     public static TheoryData<string, string> Firings => new()
     {
         {
-            "bisque-slow", """
+            "bisque-careful", """
             {"cone":"06","units":"C","kiln":{"id":"Otto","heat":"electric","volumeLitres":150,
              "wall":{"material":"insulating-firebrick","thicknessMillimetres":76},"kilowatts":9,"voltsInstalled":240,"voltsAsWired":230,
              "elementAge":0.9,"maxCone":"6","controllerSegments":8},
@@ -21,7 +21,7 @@ public class ScheduleTests(Support.Api api)
             """
         },
         {
-            "mid-range-glaze-drop-and-hold", """
+            "mid-range-glaze-healing-hold", """
             {"cone":"6","units":"F","kiln":{"id":"Blue","heat":"electric","interior":{"diameterMillimetres":580,"heightMillimetres":680},
              "kilowatts":11.5,"controllerSegments":6},"load":{"kilogramsWare":30,"thickestMillimetres":8,"glaze":"dry"},
              "start":"2026-12-05T08:30:00-05:00"}
@@ -58,7 +58,7 @@ public class ScheduleTests(Support.Api api)
     {
         Assert.Equal(30, (await api.Json("/v1/schedules")).GetProperty("items").GetArrayLength());
         Assert.Equal(
-            ["fire-down", "mid-range-glaze", "mid-range-glaze-drop-and-hold", "mid-range-glaze-slow-cool", "test-tile"],
+            ["fire-down", "mid-range-glaze", "mid-range-glaze-crystal-cooling", "mid-range-glaze-healing-hold", "test-tile"],
             Ids(await api.Json("/v1/schedules?firingKind=glaze&cone=6&atmosphere=oxidation")));
         Assert.Equal(
             ["salt", "soda"], Ids(await api.Json("/v1/schedules?cone=9&atmosphere=reduction")).Intersect(["salt", "soda", "lustre"]));
@@ -79,8 +79,8 @@ public class ScheduleTests(Support.Api api)
         Assert.Equal("at 200 °F/h to 594 °F", segments[1].GetProperty("inWords").GetString());
         using var missing = await api.Get("/v1/schedules/bisque-slo");
         Assert.Equal(
-            "bisque-slow", Assert.Single(await Problems.Findings(missing, 404, "not-found")).GetProperty("allowed")[0].GetString());
-        using var unit = await api.Get("/v1/schedules/bisque-slow?units=K");
+            "bisque-careful", Assert.Single(await Problems.Findings(missing, 404, "not-found")).GetProperty("allowed")[0].GetString());
+        using var unit = await api.Get("/v1/schedules/bisque-careful?units=K");
         await Problems.Findings(unit, 400, "units-unknown");
     }
 
@@ -186,37 +186,37 @@ public class ScheduleTests(Support.Api api)
     }
 
     [Theory]
-    [InlineData("bisque-slow", """{"cone":"6","units":"C"}""", "cone-outside-schedule", "/cone")]
-    [InlineData("bisque-slow", """{"cone":6,"units":"C"}""", "cone-as-number", "/cone")]
-    [InlineData("bisque-slow", """{"cone":"06"}""", "member-missing", "/units")]
-    [InlineData("bisque-slow", """{"units":"C"}""", "member-missing", "/cone")]
+    [InlineData("bisque-careful", """{"cone":"6","units":"C"}""", "cone-outside-schedule", "/cone")]
+    [InlineData("bisque-careful", """{"cone":6,"units":"C"}""", "cone-as-number", "/cone")]
+    [InlineData("bisque-careful", """{"cone":"06"}""", "member-missing", "/units")]
+    [InlineData("bisque-careful", """{"units":"C"}""", "member-missing", "/cone")]
     [InlineData("raku-western", """{"cone":"06","units":"C"}""", "schedule-without-cone", "/cone")]
     [InlineData(
-        "bisque-slow", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"kilowatts":0}}""",
+        "bisque-careful", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"kilowatts":0}}""",
         "kiln-number-out-of-range", "/kiln/kilowatts")]
     [InlineData(
-        "bisque-slow", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"kilowatts":900}}""", "kiln-power-absurd",
+        "bisque-careful", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"kilowatts":900}}""", "kiln-power-absurd",
         "/kiln/kilowatts")]
     [InlineData(
-        "bisque-slow", """{"cone":"06","units":"C","load":{"thickestMillimetres":401}}""", "thickness-out-of-range",
+        "bisque-careful", """{"cone":"06","units":"C","load":{"thickestMillimetres":401}}""", "thickness-out-of-range",
         "/load/thickestMillimetres")]
-    [InlineData("bisque-slow", """{"cone":"06","units":"C","load":{"dryness":"damp"}}""", "word-unknown", "/load/dryness")]
+    [InlineData("bisque-careful", """{"cone":"06","units":"C","load":{"dryness":"damp"}}""", "word-unknown", "/load/dryness")]
     [InlineData(
-        "bisque-slow", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"controllerSegments":1}}""",
+        "bisque-careful", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"controllerSegments":1}}""",
         "controller-too-small", "/kiln/controllerSegments")]
     [InlineData(
-        "bisque-slow", """{"cone":"06","units":"C","tariff":{"perKilowattHour":0.3}}""", "tariff-without-currency", "/tariff/currency")]
-    [InlineData("bisque-slow", """{"cone":"06","units":"C","start":"2026-12-04T18:00:00"}""", "start-without-offset", "/start")]
+        "bisque-careful", """{"cone":"06","units":"C","tariff":{"perKilowattHour":0.3}}""", "tariff-without-currency", "/tariff/currency")]
+    [InlineData("bisque-careful", """{"cone":"06","units":"C","start":"2026-12-04T18:00:00"}""", "start-without-offset", "/start")]
     [InlineData(
-        "bisque-slow", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"maxCone":"08"}}""", "kiln-below-cone",
+        "bisque-careful", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":74,"maxCone":"08"}}""", "kiln-below-cone",
         "/kiln/maxCone")]
     [InlineData(
         "high-fire-oxidation", """{"cone":"10","units":"C","kiln":{"heat":"electric","volumeLitres":74,"maxTemperature":1200}}""",
         "kiln-below-cone", "/kiln/maxTemperature")]
-    [InlineData("bisque-slow", """{"cone":"06","units":"C","chart":"seger-1914"}""", "chart-without-kinetics", "/chart")]
-    [InlineData("bisque-slow", """{"cone":"06","units":"C","clockHand":9}""", "number-out-of-range", "/clockHand")]
-    [InlineData("bisque-slow", """{"cone":"06","units":"C","startTemperature":-40}""", "number-out-of-range", "/startTemperature")]
-    [InlineData("bisque-slow", """{"cone":"06","units":"C","kiln":{"kw":9}}""", "unknown-member", "/kiln/kw")]
+    [InlineData("bisque-careful", """{"cone":"06","units":"C","chart":"seger-1914"}""", "chart-without-kinetics", "/chart")]
+    [InlineData("bisque-careful", """{"cone":"06","units":"C","clockHand":9}""", "number-out-of-range", "/clockHand")]
+    [InlineData("bisque-careful", """{"cone":"06","units":"C","startTemperature":-40}""", "number-out-of-range", "/startTemperature")]
+    [InlineData("bisque-careful", """{"cone":"06","units":"C","kiln":{"kw":9}}""", "unknown-member", "/kiln/kw")]
     public async Task What_cannot_be_fitted_is_refused_with_its_place(string schedule, string body, string code, string field)
     {
         using var response = await api.Post($"/v1/schedules/{schedule}/fit", body);
@@ -226,7 +226,7 @@ public class ScheduleTests(Support.Api api)
     [Fact]
     public async Task A_calendar_without_a_start_is_refused()
     {
-        using var response = await api.Post("/v1/schedules/bisque-slow/fit", """{"cone":"06","units":"C"}""", accept: "text/calendar");
+        using var response = await api.Post("/v1/schedules/bisque-careful/fit", """{"cone":"06","units":"C"}""", accept: "text/calendar");
         await Problems.Findings(response, 400, "member-missing");
     }
 

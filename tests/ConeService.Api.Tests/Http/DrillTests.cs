@@ -1,6 +1,5 @@
 using System.Text.Json;
 using ConeService.Api.Tests.Support;
-using ConeService.Data;
 
 namespace ConeService.Api.Tests.Http;
 

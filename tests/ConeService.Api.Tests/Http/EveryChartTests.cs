@@ -60,9 +60,9 @@ public class EveryChartTests(Support.Api api)
             """));
 
     [Theory]
-    [InlineData("bisque-slow", null)]
-    [InlineData("bisque-slow", "text/csv")]
-    [InlineData("bisque-slow", "image/svg+xml")]
+    [InlineData("bisque-careful", null)]
+    [InlineData("bisque-careful", "text/csv")]
+    [InlineData("bisque-careful", "image/svg+xml")]
     public Task A_schedule_is_fitted(string schedule, string? accept) => Each((chart, cone, peak) => peak != Peaks[0] ? null : api.Post(
         $"/v1/schedules/{schedule}/fit", $$"""{"units":"C","chart":"{{chart}}","cone":"{{cone}}"}""", accept: accept));
 

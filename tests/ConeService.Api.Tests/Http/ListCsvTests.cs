@@ -93,7 +93,7 @@ public class ListCsvTests(Support.Api api)
         column is "cone" or "end_cone" or "lowest_cone" or "highest_cone" or "cone_min" or "cone_max"
             or "bisque_min" or "bisque_max" or "mature_min" or "mature_best" or "mature_max" or "range_min" or "range_best" or "range_max";
 
-    private static IEnumerable<JsonElement> Items(JsonElement answer) =>
+    private static JsonElement.ArrayEnumerator Items(JsonElement answer) =>
         (answer.TryGetProperty("items", out var items) ? items : answer.GetProperty("endPoints")).EnumerateArray();
 
     private async Task<List<string[]>> Table(string url)

@@ -32,7 +32,9 @@ internal static class EarlierPackage
 
     public static InMemoryPackage Create()
     {
-        var old = DatasetLoader.LoadEmbedded().RenamedIds.ToDictionary(r => (r.Table, r.New), r => r.Old);
+        var old = DatasetLoader.LoadEmbedded().RenamedIds
+            // A row may have been renamed more than once: the earliest package has its first id.
+            .GroupBy(r => (r.Table, r.New)).ToDictionary(g => g.Key, g => g.MinBy(r => r.Since, StringComparer.Ordinal)!.Old);
         var package = new InMemoryPackage("earlier");
         var json = JsonNode.Parse(Repository.Data("datapackage.json"))!;
         json["version"] = "1.4.0";

@@ -1,5 +1,4 @@
 using ConeService.Contract.HeatWork;
-using ConeService.Data;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Tests.Support;
 using static ConeService.Firing.Tests.HeatWork.Firings;

@@ -1,5 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Tests.Support;

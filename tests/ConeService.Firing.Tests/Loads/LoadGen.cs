@@ -1,5 +1,3 @@
-using ConeService.Contract.Cones;
-using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Data;
 using ConeService.Firing.Tests.Support;

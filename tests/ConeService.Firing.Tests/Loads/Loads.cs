@@ -1,7 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
-using ConeService.Data;
 using ConeService.Firing.Loads;
 using ConeService.Firing.Tests.Support;
 using Kiln = ConeService.Contract.Kilns.Kiln;

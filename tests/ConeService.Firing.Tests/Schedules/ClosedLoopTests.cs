@@ -1,5 +1,4 @@
 using ConeService.Contract.Kilns;
-using ConeService.Contract.Schedules;
 using ConeService.Firing.Tests.Support;
 
 namespace ConeService.Firing.Tests.Schedules;
@@ -83,7 +82,7 @@ public class ClosedLoopTests
     public void A_lag_in_cooling_is_told_and_is_no_failure_to_follow()
     {
         var kiln = new Kiln("large", "electric", VolumeLitres: 300, Wall: new("insulating-firebrick", 230), Kilowatts: 40);
-        var fit = Fits.Fit("mid-range-glaze-slow-cool", "6", kiln, new(KilogramsWare: 60, KilogramsFurniture: 60)).Answer;
+        var fit = Fits.Fit("mid-range-glaze-crystal-cooling", "6", kiln, new(KilogramsWare: 60, KilogramsFurniture: 60)).Answer;
         Assert.Contains(fit.Kiln!.Segments, s => s.Following == Following.CoolsSlower);
         Assert.True(fit.Kiln.CanFollow);
         Assert.NotNull(fit.Kiln.Instead);

@@ -52,7 +52,7 @@ public class ControllerGridTests
     public void A_segment_says_how_long_its_ramp_takes()
     {
         // 50 °C/h from 20 to 90 °C: 84 minutes.
-        var fit = Fits.Fit("bisque-slow", "06").Answer;
+        var fit = Fits.Fit("bisque-careful", "06").Answer;
         Assert.Equal(84, fit.Segments[0].RampMinutes);
     }
 }

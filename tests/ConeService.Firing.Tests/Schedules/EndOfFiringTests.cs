@@ -28,7 +28,7 @@ public class EndOfFiringTests
     [InlineData("wood-tunnel", "11", "wood", "Stop stoking")]
     [InlineData("salt", "9", "vapour", "plume")]
     [InlineData("soda", "10", "vapour", "plume")]
-    [InlineData("bisque-slow", "06", "gas", "main gas valve")]
+    [InlineData("bisque-careful", "06", "gas", "main gas valve")]
     public void What_burns_fuel_ends_with_a_shut_down(string id, string cone, string heat, string step)
     {
         var steps = Fits.Fit(id, cone, new("kiln", heat, VolumeLitres: 300)).Answer.ShutDown.Select(m => m.ToString()).ToList();
@@ -38,5 +38,5 @@ public class EndOfFiringTests
 
     [Fact]
     public void A_controller_ends_an_electric_firing() =>
-        Assert.Empty(Fits.Fit("bisque-slow", "06", Fits.Kilns["small"]).Answer.ShutDown);
+        Assert.Empty(Fits.Fit("bisque-careful", "06", Fits.Kilns["small"]).Answer.ShutDown);
 }

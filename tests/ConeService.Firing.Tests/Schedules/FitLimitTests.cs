@@ -8,7 +8,7 @@ public class FitLimitTests
 {
     [Theory]
     [InlineData("mid-range-glaze", "6", "small")]
-    [InlineData("mid-range-glaze-slow-cool", "6", "large")]
+    [InlineData("mid-range-glaze-crystal-cooling", "6", "large")]
     [InlineData("high-fire-oxidation", "10", "small")]
     [InlineData("high-fire-oxidation", "10", "large")]
     [InlineData("bisque-thick", "06", "small")]
@@ -53,11 +53,11 @@ public class FitLimitTests
         var kiln = Fits.Kilns["small"] with { VoltsInstalled = installed, VoltsAsWired = wired };
         if (!refused)
         {
-            Assert.NotNull(Fits.Fit("bisque-fast", "06", kiln).Answer.Kiln);
+            Assert.NotNull(Fits.Fit("bisque-thin-ware", "06", kiln).Answer.Kiln);
             return;
         }
 
-        var finding = Refused("bisque-fast", "06", kiln);
+        var finding = Refused("bisque-thin-ware", "06", kiln);
         Assert.Equal(("kiln-overvoltage", "/kiln/voltsAsWired"), (finding.Code, finding.Field));
         Assert.Contains("wiring overheats", finding.Message.ToString(), StringComparison.Ordinal);
     }
@@ -66,7 +66,7 @@ public class FitLimitTests
     [Fact]
     public void Less_than_the_rated_voltage_is_explained()
     {
-        var fit = Fits.Fit("bisque-slow", "06", Fits.Kilns["small"] with { VoltsInstalled = 240, VoltsAsWired = 208 }).Answer;
+        var fit = Fits.Fit("bisque-careful", "06", Fits.Kilns["small"] with { VoltsInstalled = 240, VoltsAsWired = 208 }).Answer;
         Assert.Contains(fit.Warnings, w => w.ToString().Contains("75 % of the rated power", StringComparison.Ordinal));
     }
 

@@ -12,7 +12,7 @@ public class FitStepTests
     [Fact]
     public void Ramps_through_steam_and_bound_water_follow_the_thickness()
     {
-        var fit = Fits.Fit("bisque-slow", "06", load: new(ThickestMillimetres: 25, Dryness: "bone-dry")).Answer;
+        var fit = Fits.Fit("bisque-careful", "06", load: new(ThickestMillimetres: 25, Dryness: "bone-dry")).Answer;
         Assert.All(fit.Segments.Where(s => s.TargetCelsius <= 300), s => Assert.True(s.RateCelsiusPerHour <= 37, $"{s.InWords}"));
         Assert.All(
             fit.Segments.Where(s => s.TargetCelsius is > 300 and <= 650), s => Assert.True(s.RateCelsiusPerHour <= 40, $"{s.InWords}"));
@@ -22,7 +22,7 @@ public class FitStepTests
     [Fact]
     public void Walls_that_a_template_was_made_for_keep_its_rates()
     {
-        var fit = Fits.Fit("bisque-slow", "04", load: new(ThickestMillimetres: 10)).Answer;
+        var fit = Fits.Fit("bisque-careful", "04", load: new(ThickestMillimetres: 10)).Answer;
         Assert.Equal([50m, 50, 60, 80], fit.Segments.Take(4).Select(s => s.RateCelsiusPerHour!.Value));
         Assert.Equal([90m, 200, 600, 900], fit.Segments.Take(4).Select(s => s.TargetCelsius));
     }
@@ -30,10 +30,10 @@ public class FitStepTests
     // Two hours for ordinary walls, and 20 min for each of 25 − 12 mm: 380 min. Wet: eight hours, and 20 min for each of
     // 20 − 12 mm: 640 min.
     [Theory]
-    [InlineData("bisque-slow", "06", 25, "bone-dry", 380, false)]
+    [InlineData("bisque-careful", "06", 25, "bone-dry", 380, false)]
     [InlineData("bone-china", "9", 20, "wet", 640, true)]
     [InlineData("bone-china", "9", 8, "leather-hard", 240, true)]
-    [InlineData("bisque-medium", "06", 8, "wet", 480, false)]
+    [InlineData("bisque-mixed-ware", "06", 8, "wet", 480, false)]
     public void Drying_follows_dryness_and_thickness_and_is_added_where_a_template_has_none(
         string schedule, string cone, double thickness, string dryness, double minutes, bool added)
     {
@@ -100,7 +100,7 @@ public class FitStepTests
     public void A_target_that_comes_too_close_to_a_cooler_peak_is_lowered()
     {
         // Cone 010 goes down near 900 °C, where the template holds for burn-out; the span of the last ramp is 100 °C.
-        var fit = Fits.Fit("bisque-slow", "010").Answer;
+        var fit = Fits.Fit("bisque-careful", "010").Answer;
         Assert.InRange(fit.PeakCelsius - fit.Segments[^2].TargetCelsius, 95, 106);
         Assert.Contains(fit.Changes, c => c.Code == FitChangeCode.ApproachLowered && c.TemplateSegments.SequenceEqual([4]));
     }
@@ -150,7 +150,7 @@ public class FitStepTests
     [Fact]
     public void With_two_segments_the_drying_stays_and_the_cone_is_still_met()
     {
-        var fit = Fits.Fit("bisque-slow", "06", new("two", "electric", VolumeLitres: 74, ControllerSegments: 2)).Answer;
+        var fit = Fits.Fit("bisque-careful", "06", new("two", "electric", VolumeLitres: 74, ControllerSegments: 2)).Answer;
         Assert.Equal((2, 120.0), (fit.Segments.Count, fit.Segments[0].HoldMinutes));
         Assert.InRange(fit.HeatWork.TargetProgress!.Value, 0.95, 1.05);
         // The steam window asks for 50 °C/h, and the one ramp left must not go faster.

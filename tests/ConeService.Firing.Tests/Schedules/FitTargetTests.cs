@@ -27,7 +27,7 @@ public class FitTargetTests
     [Fact]
     public void In_Fahrenheit_everything_is_whole_degrees_Fahrenheit()
     {
-        var fit = Fits.Fit("mid-range-glaze-slow-cool", "5.5", Fits.Kilns["small"], units: "F").Answer;
+        var fit = Fits.Fit("mid-range-glaze-crystal-cooling", "5.5", Fits.Kilns["small"], units: "F").Answer;
         Assert.All(fit.Segments, s =>
         {
             Assert.Equal(Math.Round(s.TargetFahrenheit), s.TargetFahrenheit);
@@ -44,10 +44,10 @@ public class FitTargetTests
     [InlineData("older-150")]
     public void Another_chart_gives_another_peak_for_the_same_cone(string chart)
     {
-        var fit = Fits.Fit("bisque-medium", "06", chart: chart).Answer;
+        var fit = Fits.Fit("bisque-mixed-ware", "06", chart: chart).Answer;
         Assert.Equal(chart, fit.Chart);
         Assert.InRange(fit.HeatWork.TargetProgress!.Value, 0.95, 1.05);
-        Assert.NotEqual(Fits.Fit("bisque-medium", "06").Answer.PeakCelsius, fit.PeakCelsius);
+        Assert.NotEqual(Fits.Fit("bisque-mixed-ware", "06").Answer.PeakCelsius, fit.PeakCelsius);
     }
 
     [Fact]
@@ -76,7 +76,7 @@ public class FitTargetTests
     [Fact]
     public void Energy_is_priced_with_its_uncertainty()
     {
-        var kiln = Fits.Fit("bisque-medium", "06", Fits.Kilns["small"], tariff: new(0.3, "EUR")).Answer.Kiln!;
+        var kiln = Fits.Fit("bisque-mixed-ware", "06", Fits.Kilns["small"], tariff: new(0.3, "EUR")).Answer.Kiln!;
         Assert.Equal(kiln.Energy.TotalKilowattHours * 0.3, kiln.Cost!.Amount!.Value, 0.01);
         Assert.Equal(0.8 * kiln.Cost.Amount!.Value, kiln.Cost.Low, 0.02);
         Assert.Equal("EUR", kiln.Cost.Currency);
@@ -93,7 +93,7 @@ public class FitTargetTests
     [Fact]
     public void Witness_cones_are_whole_cones_around_the_target()
     {
-        Assert.Equal(("07", "06", "05"), Witnesses(Fits.Fit("bisque-medium", "06").Answer));
+        Assert.Equal(("07", "06", "05"), Witnesses(Fits.Fit("bisque-mixed-ware", "06").Answer));
         Assert.Equal(("5", "5.5", "6"), Witnesses(Fits.Fit("mid-range-glaze", "5.5").Answer));
         Assert.Equal(("02", "01", "1"), Witnesses(Fits.Fit("bisque-textbook-1914", "01").Answer));
     }
@@ -112,7 +112,7 @@ public class FitTargetTests
     [Fact]
     public void Landmarks_come_in_the_order_in_which_the_ware_passes_them()
     {
-        var marks = Fits.Fit("bisque-slow", "06", Fits.Kilns["small"]).Answer.Landmarks;
+        var marks = Fits.Fit("bisque-careful", "06", Fits.Kilns["small"]).Answer.Landmarks;
         Assert.Equal(marks.OrderBy(m => m.FromMinutes), marks);
         Assert.Equal(
             ["free-water", "organics", "bound-water-kaolin", "quartz-up", "carbon-sulphur", "quartz-down", "cristobalite-inv", "unload"],
@@ -126,7 +126,7 @@ public class FitTargetTests
     [InlineData("2026-02-30T18:00:00Z", "start-unreadable")]
     public void A_start_must_be_a_moment(string start, string code) =>
         Assert.Equal(
-            [code], Assert.Throws<RefusedException>(() => Fits.Fit("bisque-slow", "06", start: start)).Findings.Select(f => f.Code));
+            [code], Assert.Throws<RefusedException>(() => Fits.Fit("bisque-careful", "06", start: start)).Findings.Select(f => f.Code));
 
     [Fact]
     public void Every_default_that_the_computation_asks_for_is_in_the_package() =>

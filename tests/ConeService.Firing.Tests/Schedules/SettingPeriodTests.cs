@@ -1,5 +1,4 @@
 using ConeService.Contract.Kilns;
-using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing.Schedules;
 using ConeService.Firing.Tests.Support;
@@ -33,8 +32,8 @@ public class SettingPeriodTests
     [Theory]
     [InlineData("bisque-thick", 4, "electric")]
     [InlineData("bisque-thick", 2, "electric")]
-    [InlineData("bisque-slow", 2, "electric")]
-    [InlineData("bisque-medium", 3, "electric")]
+    [InlineData("bisque-careful", 2, "electric")]
+    [InlineData("bisque-mixed-ware", 3, "electric")]
     [InlineData("single-fire", 2, "electric")]
     public void Vents_stay_open_to_the_end_of_the_burn_out(string id, int size, string heat)
     {

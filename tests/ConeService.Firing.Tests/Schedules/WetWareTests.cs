@@ -54,7 +54,7 @@ public class WetWareTests
     public void Green_ware_is_not_set_into_a_hot_kiln(double start, string dryness)
     {
         var refused = Assert.Throws<RefusedException>(() =>
-            Fits.Fit("bisque-slow", "06", load: new(Dryness: dryness), startTemperature: start));
+            Fits.Fit("bisque-careful", "06", load: new(Dryness: dryness), startTemperature: start));
         var finding = Assert.Single(refused.Findings);
         Assert.Equal(("start-too-hot", "/startTemperature"), (finding.Code, finding.Field));
     }
@@ -63,7 +63,7 @@ public class WetWareTests
     [InlineData("mid-range-glaze", "6", 180)]
     [InlineData("low-fire-glaze-stepped", "05", 200)]
     [InlineData("candle", null, 95)]
-    [InlineData("bisque-slow", "06", 95)]
+    [InlineData("bisque-careful", "06", 95)]
     [InlineData("high-fire-oxidation", "10", 121)]
     public void A_hot_start_never_heats_downwards(string id, string? cone, double start)
     {

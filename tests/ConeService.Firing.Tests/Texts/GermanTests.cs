@@ -1,5 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Conversions;
 using ConeService.Contract.Texts;
 using ConeService.Data;

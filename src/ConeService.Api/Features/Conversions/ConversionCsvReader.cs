@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
-using ConeService.Api.Http;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Conversions;
 using ConeService.Contract.Problems;

@@ -1,5 +1,3 @@
-using ConeService.Contract.Cones;
-using ConeService.Contract.Quantities;
 
 namespace ConeService.Api.Features.Conversions;
 

@@ -5,7 +5,6 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
-using ConeService.Data;
 
 namespace ConeService.Api.Features.HeatWork;
 

@@ -1,6 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
-using ConeService.Contract.Kilns;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork.Logs;

@@ -1,11 +1,9 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
-using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork.Logs;
 using ConeService.Firing.Kilns;

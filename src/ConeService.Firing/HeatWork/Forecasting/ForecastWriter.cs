@@ -1,13 +1,8 @@
 using System.Globalization;
-using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
-using ConeService.Contract.Kilns;
 using ConeService.Contract.Quantities;
-using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
 using ConeService.Data;
-using ConeService.Firing.Kilns;
 using ConeService.Firing.Schedules.Fitting;
 
 namespace ConeService.Firing.HeatWork.Forecasting;
@@ -108,7 +103,7 @@ internal sealed class ForecastWriter(Dataset dataset, ForecastQuestion question)
     }
 
     private Message Advice(
-        ForecastVerdict verdict, ConeResult target, Interruption? interruption, IReadOnlyList<ForecastOption> options)
+        ForecastVerdict verdict, ConeResult target, Interruption? interruption, List<ForecastOption> options)
     {
         var cone = ("cone", (object?)target.Cone);
         var said = verdict switch
@@ -145,7 +140,7 @@ internal sealed class ForecastWriter(Dataset dataset, ForecastQuestion question)
             "forecast.line-cone", ("cone", target.Cone), ("percent", target.ProbabilityDown * 100), ("reading", heatWork.Reading)),
         advice.Message);
 
-    private Message OpeningLine(ForecastMoment? opening) => opening is null
+    private static Message OpeningLine(ForecastMoment? opening) => opening is null
         ? Message.Of("forecast.line-never-open")
         : Message.Of(
             "forecast.line-open",

@@ -8,7 +8,7 @@ internal static class LogCells
 {
     private const int MostDigits = 15;
 
-    private static readonly double[] Powers = 
+    private static readonly double[] Powers =
         [1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15];
 
     /// <summary>h:mm:ss or h:mm, in hours; they may pass 24 when counted since the start.</summary>

@@ -2,7 +2,6 @@ using System.Text;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
-using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.HeatWork.Logs;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;

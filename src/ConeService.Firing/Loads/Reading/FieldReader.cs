@@ -1,5 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 using ConeService.Firing.Cones;

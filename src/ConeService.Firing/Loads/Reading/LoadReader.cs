@@ -1,6 +1,5 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
-using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Requests;

@@ -1,4 +1,3 @@
-using ConeService.Contract.Kilns;
 using ConeService.Data;
 using ConeService.Firing.Materials;
 

@@ -1,4 +1,3 @@
-using ConeService.Contract.Kilns;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 

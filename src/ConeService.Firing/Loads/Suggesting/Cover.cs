@@ -1,4 +1,3 @@
-using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
 
 namespace ConeService.Firing.Loads.Suggesting;

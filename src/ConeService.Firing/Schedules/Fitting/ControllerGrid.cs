@@ -1,4 +1,3 @@
-using ConeService.Contract.Quantities;
 
 namespace ConeService.Firing.Schedules.Fitting;
 

@@ -1,7 +1,5 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
-using ConeService.Contract.Kilns;
-using ConeService.Contract.Materials;
 using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing.Cones;

@@ -2,8 +2,6 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
-using ConeService.Contract.Kilns;
-using ConeService.Contract.Materials;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;

@@ -1,5 +1,3 @@
-using ConeService.Contract.Answers;
-using ConeService.Contract.Kilns;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Data;
@@ -36,7 +34,7 @@ internal static class FitTiming
     }
 
     // Vents alone, over changes of the atmosphere; what is as normal needs nobody.
-    private static IEnumerable<VentPeriod> Vents(IReadOnlyList<SettingPeriod> settings)
+    private static IEnumerable<VentPeriod> Vents(List<SettingPeriod> settings)
     {
         for (var i = 0; i < settings.Count; i++)
         {

@@ -163,7 +163,8 @@ internal sealed class KilnRemedies(FitQuestion question, ClosedFit closed, ConeC
         {
             Try("new-elements", setup with
             {
-                AvailableKilowatts = setup.AvailableKilowatts * setup.ElementAgeing, ElementAgeing = 1,
+                AvailableKilowatts = setup.AvailableKilowatts * setup.ElementAgeing,
+                ElementAgeing = 1,
             });
         }
 

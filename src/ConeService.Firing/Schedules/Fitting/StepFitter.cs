@@ -86,7 +86,9 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
             i = steps.FindIndex(s => s.From == from);
             steps[i] = steps[i] with
             {
-                Celsius = grid.PeakAbove(Peak(steps, i) ?? steps[i].Celsius), Target = StepTarget.Fixed, IsPeak = true,
+                Celsius = grid.PeakAbove(Peak(steps, i) ?? steps[i].Celsius),
+                Target = StepTarget.Fixed,
+                IsPeak = true,
             };
         }
 

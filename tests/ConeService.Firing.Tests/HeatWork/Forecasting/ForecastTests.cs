@@ -1,6 +1,5 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
-using ConeService.Contract.Kilns;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
 using ConeService.Firing.Tests.Kilns;
@@ -25,7 +24,7 @@ public class ForecastTests
         {
             var cuts = new TheoryData<string, string, string, double>();
             foreach (var (schedule, cone) in new[]
-                { ("mid-range-glaze", "6"), ("bisque-slow", "06"), ("mid-range-glaze-drop-and-hold", "6") })
+                { ("mid-range-glaze", "6"), ("bisque-careful", "06"), ("mid-range-glaze-healing-hold", "6") })
             {
                 foreach (var kiln in new[] { "small", "large" })
                 {

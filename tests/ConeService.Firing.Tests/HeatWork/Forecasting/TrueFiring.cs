@@ -1,8 +1,6 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Kilns;
-using ConeService.Data;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
 using ConeService.Firing.Kilns.Thermal;
