@@ -26,7 +26,7 @@ var request = new FitRequest(SentText.Of("6"), Units: "C", Kiln: kiln, Load: new
 var result = fitter.Fit(schedule, request);
 var setup = model.Resolve(new(KilnHeat.Electric, VolumeLitres: 180, Kilowatts: 14), new(40, 25, 8, WareStage.Green));
 var plan = KilnProgramme.Of(new HeatProgramme(293.15, [.. result.Answer.Programme.Segments.Select(s => new HeatSegment((double)s.Rate, (double)s.Target + 273.15, s.HoldMinutes / 60))], 150));
-Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Answer.Segments.Count} segments, {result.Answer.Times.OpeningHours:0.0} h to the opening: the cones read {result.Answer.HeatWork.Reading}"));
+Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{result.Answer.Segments.Count} segments, {result.Answer.Times.OpeningMinutes / 60:0.0} h to the opening: the cones read {result.Answer.HeatWork.Reading}"));
 
 var (fitting, predicting) = (new double[rounds], new double[rounds]);
 for (var round = -20; round < rounds; round++)
