@@ -1,11 +1,4 @@
 using ConeService.Client;
-using ConeService.Contract.Colours;
-using ConeService.Contract.Cones;
-using ConeService.Contract.Kilns;
-using ConeService.Contract.Loads;
-using ConeService.Contract.Problems;
-using ConeService.Contract.Quantities;
-using ConeService.Data;
 using var http = new HttpClient { BaseAddress = new Uri(args[0]) };
 
 // Ten routes of a running service through the client that NSwag makes of the document, without an edit of it. Expected values are from
