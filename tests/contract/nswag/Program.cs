@@ -1,8 +1,8 @@
 using ConeService.Client;
-using var http = new HttpClient { BaseAddress = new Uri(args[0]) };
 
 // Ten routes of a running service through the client that NSwag makes of the document, without an edit of it. Expected values are from
 // the published chart of self-supporting cones at 60 °C/h: cone 06 at 998 °C, cone 6 at 1222 °C.
+using var http = new HttpClient { BaseAddress = new Uri(args[0]) };
 var client = new ConeServiceClient(http);
 
 var six = await client.GetEndPointAsync("6", "60C/h", "witness-self-supporting");
