@@ -26,7 +26,8 @@ internal static class SampleLoads
     /// <summary>A class: most pieces belong, some are in the wrong firing.</summary>
     public static byte[] Class(int pieces) => Join(pieces, i => Usual[i % 5 == 4 ? 6 + (i / 5 % 6) : i % 6]);
 
-    /// <summary>Every piece with a body and glaze of its own, half of them in the wrong firing: nothing can be judged once for several.</summary>
+    /// <summary>Every piece with a body and glaze of its own, half of them in the wrong firing: nothing can be judged once for
+    /// several.</summary>
     public static byte[] AllDifferent(int pieces) => Join(pieces, i =>
     {
         string[] cones = i % 2 == 0 ? ["08", "04", "4", "6", "7", "5", "6", "7"] : ["06", "03", "06", "04", "02", "06", "05", "03"];

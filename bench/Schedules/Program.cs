@@ -12,7 +12,8 @@ using ConeService.Firing.Schedules;
 using ConeService.Firing.Schedules.Fitting;
 
 // A schedule of twenty segments fitted to cone and kiln, prediction and answer included, against the kiln model alone
-// on the same plan, in one run. Exits with 1 when the fit costs more than fifteen predictions: it makes two, and solves the peak of a dozen trial programmes.
+// on the same plan, in one run. Exits with 1 when the fit costs more than fifteen predictions: it makes two, and solves the peak of a
+// dozen trial programmes.
 const double mostRatio = 15;
 const int rounds = 101;
 

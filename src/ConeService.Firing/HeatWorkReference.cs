@@ -48,7 +48,8 @@ public sealed class HeatWorkReference
         if (reading.DateOrder is not (null or LogReading.DayFirst or LogReading.MonthFirst))
         {
             throw new RefusedException(new Finding(
-                FindingCodes.WordUnknown, "dateOrder", reading.DateOrder, Message.Of("logs.date-order-unknown", ("order", reading.DateOrder)),
+                FindingCodes.WordUnknown, "dateOrder", reading.DateOrder,
+                Message.Of("logs.date-order-unknown", ("order", reading.DateOrder)),
                 Message.Verbatim([LogReading.DayFirst, LogReading.MonthFirst])));
         }
 

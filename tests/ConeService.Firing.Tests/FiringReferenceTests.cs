@@ -35,6 +35,7 @@ public sealed class FiringReferenceTests
     [InlineData("1.3.0")]
     [InlineData("1.4.0")]
     [InlineData("1.5.0")]
+    [InlineData("1.6.0")]
     public void A_package_of_an_earlier_minor_version_loads_and_answers(string version)
     {
         var dataset = DatasetLoader.LoadPath(Archive(version));

@@ -18,7 +18,13 @@ internal static class ReachDescription
         if (isRead && operation.Responses is { } told && told.Count > 0 && !told.ContainsKey("406"))
         {
             if (told.FirstOrDefault(r => r.Key.StartsWith('4')).Value is { } like)
-                told["406"] = new OpenApiResponse { Description = "Not Acceptable", Content = new Dictionary<string, OpenApiMediaType>(like.Content!) };
+                {
+                told["406"] = new OpenApiResponse
+                {
+                    Description = "Not Acceptable",
+                    Content = new Dictionary<string, OpenApiMediaType>(like.Content!),
+                };
+            }
         }
 
         foreach (var problem in isRead ? operation.Responses?.Values.Select(r => r.Content) ?? [] : [])

@@ -49,7 +49,8 @@ public sealed record ColourNote(
 /// <param name="Sourced">Whether a source that was seen prints the percentage itself.</param>
 /// <param name="Confidence">How far the percentage can be trusted, apart from the colour.</param>
 public sealed record ToldPercent(
-    decimal Min, decimal Max, string Form, bool FormStated, [property: RangeOf("oxide")] decimal OxideMin, decimal OxideMax, bool Sourced, Confidence Confidence);
+    decimal Min, decimal Max, string Form, bool FormStated, [property: RangeOf("oxide")] decimal OxideMin, decimal OxideMax,
+    bool Sourced, Confidence Confidence);
 
 /// <summary>A colour for the eye.</summary>
 /// <param name="Hex">Red, green and blue, hexadecimal.</param>

@@ -22,5 +22,6 @@ public sealed record ConeFactList(string DatasetVersion, string? Topic, IReadOnl
 /// <param name="Confidence">How far the fact can be trusted.</param>
 /// <param name="Note">What a reader must know about the fact.</param>
 public sealed record ConeFact(
-    string Id, string Topic, string Name, string? ValuePrinted, [property: RangeOf("valueRange")] decimal? ValueMin, decimal? ValueMax, string? Unit,
+    string Id, string Topic, string Name, string? ValuePrinted, [property: RangeOf("valueRange")] decimal? ValueMin,
+    decimal? ValueMax, string? Unit,
     IReadOnlyList<string> Sources, Confidence Confidence, string? Note);

@@ -14,9 +14,11 @@ namespace ConeService.Contract.Cones;
 /// <param name="Next">The next cone of the chart; null when the hottest one is just down.</param>
 /// <param name="Fraction">How far from the reached cone to the next, 0 to 0.9999 and never 1; null when there is no next cone. Never add it
 /// to a cone number.</param>
-/// <param name="MarginCelsiusDifference">How far the ramp went past the end point of the reached cone, in degrees of a 60 °C/h firing, °C.</param>
+/// <param name="MarginCelsiusDifference">How far the ramp went past the end point of the reached cone, in degrees of a 60 °C/h firing,
+/// °C.</param>
 /// <param name="MarginFahrenheitDifference">The same, °F.</param>
-/// <param name="NextMarginCelsiusDifference">How far the ramp fell short of the next cone (negative), in degrees of a 60 °C/h firing, °C.</param>
+/// <param name="NextMarginCelsiusDifference">How far the ramp fell short of the next cone (negative), in degrees of a 60 °C/h firing,
+/// °C.</param>
 /// <param name="Reading">The result as one says it: “6 and 0.47 of the way to 7”.</param>
 /// <param name="OutOfOrder">Cones that are down although a cooler one is not.</param>
 /// <param name="LeftOut">Cones of the chart that could not be judged at this rate.</param>

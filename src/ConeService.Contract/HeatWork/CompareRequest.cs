@@ -71,7 +71,9 @@ public sealed record ComparedFiring(
 /// <param name="Observations">How many cones it rests on.</param>
 /// <param name="Message">The estimate in words.</param>
 public sealed record MeterOffset(
-    double? CelsiusDifference, double? StandardErrorCelsiusDifference, double? FahrenheitDifference, double? StandardErrorFahrenheitDifference, double? AtLeastCelsiusDifference,
+    double? CelsiusDifference, double? StandardErrorCelsiusDifference, double? FahrenheitDifference,
+    double? StandardErrorFahrenheitDifference,
+    double? AtLeastCelsiusDifference,
     double? AtMostCelsiusDifference, int Observations, Message Message);
 
 /// <summary>One witness cone, as seen and as computed from the meter.</summary>

@@ -79,7 +79,8 @@ public sealed record HeatWorkAnswer(
 /// <param name="SigmaCelsiusDifference">σ of the margin, °C.</param>
 /// <param name="Basis">What its curve rests on at the rate of this firing.</param>
 public sealed record ConeResult(
-    string Cone, double Progress, double BendDegrees, double Clock, double MarginCelsiusDifference, double MarginFahrenheitDifference, double? DownAtMinutes,
+    string Cone, double Progress, double BendDegrees, double Clock, double MarginCelsiusDifference,
+    double MarginFahrenheitDifference, double? DownAtMinutes,
     double ProbabilityDown, double SigmaCelsiusDifference, Basis Basis);
 
 /// <summary>The thermocouple taken, with its tolerance at the peak.</summary>

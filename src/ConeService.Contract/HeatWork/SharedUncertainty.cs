@@ -5,4 +5,5 @@ namespace ConeService.Contract.HeatWork;
 /// <param name="DriftCelsiusDifference">Drift of the thermocouple with its firings.</param>
 /// <param name="ConeCelsiusDifference">Spread between cones of one number.</param>
 /// <param name="GradientCelsiusDifference">Difference between the places of thermocouple and cone.</param>
-public sealed record SharedUncertainty(double ThermocoupleCelsiusDifference, double DriftCelsiusDifference, double ConeCelsiusDifference, double GradientCelsiusDifference);
+public sealed record SharedUncertainty(
+    double ThermocoupleCelsiusDifference, double DriftCelsiusDifference, double ConeCelsiusDifference, double GradientCelsiusDifference);

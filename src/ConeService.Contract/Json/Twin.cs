@@ -8,7 +8,8 @@ internal static class Twin
     /// <summary>The name of the member in °F; null for a member that is nothing in °C.</summary>
     public static string? NameOf(string name)
     {
-        var at = Math.Max(name.LastIndexOf("Celsius", StringComparison.Ordinal), name.StartsWith("celsius", StringComparison.Ordinal) ? 0 : -1);
+        var at = Math.Max(
+            name.LastIndexOf("Celsius", StringComparison.Ordinal), name.StartsWith("celsius", StringComparison.Ordinal) ? 0 : -1);
         if (at < 0 || !Ends.Contains(name[(at + 1)..], StringComparer.Ordinal)) return null;
         return string.Concat(name.AsSpan(0, at), name[at] == 'C' ? "Fahrenheit" : "fahrenheit", name.AsSpan(at + "celsius".Length));
     }

@@ -4,7 +4,8 @@ namespace ConeService.Contract.Kilns;
 /// <param name="Segment">Number of the segment in the programme, from 1.</param>
 /// <param name="Following">What the kiln did.</param>
 /// <param name="StartMinutes">When the segment began, minutes from the start.</param>
-/// <param name="RampEndMinutes">When the chamber reached the target and the hold began, minutes from the start; null when it never did.</param>
+/// <param name="RampEndMinutes">When the chamber reached the target and the hold began, minutes from the start; null when it never
+/// did.</param>
 /// <param name="EndMinutes">When the segment ended, minutes from the start.</param>
 /// <param name="PlannedMinutes">Ramp and hold as programmed, minutes; null without a rate.</param>
 /// <param name="StartCelsius">Chamber at the begin, °C.</param>

@@ -22,7 +22,8 @@ public sealed record Limit(string Id, string Name, LimitKind LimitKind, Exposure
     public static Limit Of(ExposureLimit limit) => new(limit.Id, $"{limit.Substance}, {limit.Body}", LimitKind.Exposure, limit, null);
 
     /// <summary>A food-contact limit.</summary>
-    public static Limit Of(FoodContactLimit limit) => new(limit.Id, $"{limit.Ware}, {limit.Instrument}", LimitKind.FoodContact, null, limit);
+    public static Limit Of(FoodContactLimit limit) =>
+        new(limit.Id, $"{limit.Ware}, {limit.Instrument}", LimitKind.FoodContact, null, limit);
 }
 
 /// <summary>What is limited.</summary>

@@ -9,7 +9,8 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Reading">The result as one says it.</param>
 /// <param name="TargetProgress">Progress of the target cone: 1 is down; null without a target.</param>
 /// <param name="NextProgress">Progress of the cone after the target: below 1 it stays up; null without one.</param>
-/// <param name="TargetMarginCelsiusDifference">How far past the target's end point, in degrees of a 60 °C/h firing; negative: short of it.</param>
+/// <param name="TargetMarginCelsiusDifference">How far past the target's end point, in degrees of a 60 °C/h firing; negative: short of
+/// it.</param>
 /// <param name="LastRampShare">Share of the target's progress that the last ramp does; the rest are holds and cooling, which no chart
 /// prints.</param>
 /// <param name="Cones">The cones around the target, ascending.</param>

@@ -16,7 +16,8 @@ namespace ConeService.Contract.Schedules;
 /// <param name="PeakCelsius">Highest temperature of the chamber, °C.</param>
 /// <param name="PeakMinutes">From the start to that moment, minutes.</param>
 /// <param name="EndMinutes">From the start to the end of the programme, minutes.</param>
-/// <param name="OpeningMinutes">From the start until chamber and ware stay below 95 °C, minutes; null when that takes more than 24,000.</param>
+/// <param name="OpeningMinutes">From the start until chamber and ware stay below 95 °C, minutes; null when that takes more than
+/// 24,000.</param>
 /// <param name="Energy">Energy and where it goes.</param>
 /// <param name="Fuel">Fuel of a gas kiln; null for an electric one.</param>
 /// <param name="Cost">What it costs; null without a tariff.</param>

@@ -27,7 +27,8 @@ internal sealed class ReductionTemperatureRule : IPackageRule
                 if (row.Atmosphere != Atmosphere.Reduction || row.Stage == FiringStage.PostFiring || lowest >= Usual) continue;
                 if (lowest < Never)
                     yield return at.Fault("atmosphere", FaultRules.ReductionTemperature,
-                        $"is reduction from {lowest} °C; below {Never} °C unburnt gas can explode, so it must start at {Never} °C or above");
+                        $"is reduction from {lowest} °C; below {Never} °C unburnt gas can explode, so it must start at {Never} °C "
+                        + "or above");
                 else if (row.Sources.All(Practice.Contains))
                     yield return at.Fault("atmosphere", FaultRules.ReductionTemperature,
                         $"is reduction from {lowest} °C; from {Never} to {Usual} °C it needs a source other than practice");

@@ -13,7 +13,8 @@ internal static class ColourAssumptions
         bool isBody)
     {
         var assumed = new List<Assumption>();
-        if (recipe.Colorants.Count == 0) assumed.Add(new(isBody ? "/colorants" : "colorant", "every colorant", Message.Of("colours.every-colorant")));
+        if (recipe.Colorants.Count == 0)
+            assumed.Add(new(isBody ? "/colorants" : "colorant", "every colorant", Message.Of("colours.every-colorant")));
         if (@base is null) assumed.Add(new("base", ColourCatalogue.AnyBase, Message.Of("colours.every-base")));
         if (atmosphere is null) assumed.Add(new("atmosphere", "oxidation and reduction", Message.Of("colours.both-atmospheres")));
         assumed.Add(recipe.Heat switch

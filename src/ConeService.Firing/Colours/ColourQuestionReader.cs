@@ -108,7 +108,9 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
 
         if (findings.Count > 0) throw new RefusedException(findings);
         var recipe = new Recipe(catalogue, colorants, additives, @base ?? catalogue.Bases[ColourCatalogue.AnyBase], heat);
-        return new(recipe, additives, atmosphere, kiln, word, ColourAssumptions.Of(recipe, additives, @base, atmosphere, isBody: prefix.Length > 0));
+        return new(
+            recipe, additives, atmosphere, kiln, word,
+            ColourAssumptions.Of(recipe, additives, @base, atmosphere, isBody: prefix.Length > 0));
     }
 
     private static T? Name<T>(Vocabulary<T> names, string? text, string field, List<Finding> findings)

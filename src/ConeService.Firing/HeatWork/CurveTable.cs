@@ -84,7 +84,8 @@ internal sealed class CurveTable
         for (var block = 0; block < rows.Length; block++)
         {
             rows[block] = Math.Max(working[block], FirstTelling(block * Vector<double>.Count, near));
-            if (rows[block] > working[block]) Exp(At((rows[block], 0), block * Vector<double>.Count).Log).CopyTo(works, block * Vector<double>.Count);
+            var at = block * Vector<double>.Count;
+            if (rows[block] > working[block]) Exp(At((rows[block], 0), at).Log).CopyTo(works, at);
         }
 
         return new(rows, works);

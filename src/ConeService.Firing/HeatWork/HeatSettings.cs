@@ -65,7 +65,11 @@ internal sealed record HeatSettings(
 
         var stated = request.Uncertainty ?? new();
         foreach (var (value, name) in new[]
-            { (stated.ConeCelsiusDifference, "coneCelsiusDifference"), (stated.GradientCelsiusDifference, "gradientCelsiusDifference"), (stated.DriftCelsiusDifference, "driftCelsiusDifference") })
+            {
+                (stated.ConeCelsiusDifference, "coneCelsiusDifference"),
+                (stated.GradientCelsiusDifference, "gradientCelsiusDifference"),
+                (stated.DriftCelsiusDifference, "driftCelsiusDifference"),
+            })
         {
             if (value is { } v && !Bounds.Of<UncertaintyInput>(nameof(UncertaintyInput.ConeCelsiusDifference)).Contain(v))
             {

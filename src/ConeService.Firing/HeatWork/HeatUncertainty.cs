@@ -15,7 +15,8 @@ internal static class HeatUncertainty
     /// <param name="perKelvin">How many kelvins the margin moves when the whole history moves by one; see <see cref="PerKelvin"/>.</param>
     public static double Sigma(SharedUncertainty shared, double chart, double slope, double perKelvin = 1)
     {
-        var temperature = Square(shared.ThermocoupleCelsiusDifference) + Square(shared.DriftCelsiusDifference) + Square(shared.ConeCelsiusDifference)
+        var temperature = Square(shared.ThermocoupleCelsiusDifference) + Square(shared.DriftCelsiusDifference)
+            + Square(shared.ConeCelsiusDifference)
             + Square(shared.GradientCelsiusDifference) + Square(chart);
         return Math.Sqrt((Square(perKelvin) * temperature) + Square(slope));
     }

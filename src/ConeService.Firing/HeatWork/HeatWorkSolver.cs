@@ -28,7 +28,8 @@ internal sealed class HeatWorkSolver(HeatWorkCalculator calculator)
         if (!Finds.Contains(request.Find))
         {
             findings.Add(new(
-                request.Find is null ? FindingCodes.MemberMissing : FindingCodes.FindUnknown, "/find", request.Find, Message.Of("heat-work.find-unknown"), Message.Verbatim(Finds)));
+                request.Find is null ? FindingCodes.MemberMissing : FindingCodes.FindUnknown, "/find", request.Find,
+                Message.Of("heat-work.find-unknown"), Message.Verbatim(Finds)));
         }
 
         Cone cone = default;

@@ -66,7 +66,8 @@ public class OpenApiTests(Support.Api api)
     [InlineData("/v1/cones/6", 200, "application/json", """{"datasetVersion":1}""")]
     [InlineData("/v1/dataset", 200, "image/svg+xml", "<p>")]
     [InlineData("/v1/dataset", 418, "application/json", "{}")]
-    public async Task An_answer_that_the_document_does_not_tell_fails_the_test_that_got_it(string path, int status, string type, string body)
+    public async Task An_answer_that_the_document_does_not_tell_fails_the_test_that_got_it(
+        string path, int status, string type, string body)
     {
         using var handler = new ContractHandler { InnerHandler = new Canned(status, type, body) };
         using var client = new HttpClient(handler) { BaseAddress = new("http://localhost") };

@@ -54,7 +54,8 @@ public class RequestBoundTests(Support.Api api)
             {"units":"F","cone":"6","log":[{"minutes":0,"temperature":70},{"minutes":500,"temperature":1900}],
              "segments":[{"rate":108,"target":2228,"holdMinutes":5}],"coolingRate":200,"fullSpeedRate":300}
             """),
-        ("/v1/schedules/fit/batch", """{"units":"F","items":[{"schedule":"mid-range-glaze","cone":"6","startTemperature":70,"roomTemperature":60}]}"""),
+        ("/v1/schedules/fit/batch",
+            """{"units":"F","items":[{"schedule":"mid-range-glaze","cone":"6","startTemperature":70,"roomTemperature":60}]}"""),
         ("/v1/heat-work", """
             {"units":"C","segments":[{"rate":150,"target":1222}],"thermocouple":{"standard":"astm-e230"}}
             """),
@@ -132,7 +133,8 @@ public class RequestBoundTests(Support.Api api)
                 using var without = await api.Post(address, body);
                 using var with = await api.Post(address, probe.Body.ToJsonString());
                 Assert.True(
-                    JsonNode.DeepEquals(await Answer(without), await Answer(with)), $"{route}: {probe.Key} is not what is taken without it");
+                    JsonNode.DeepEquals(await Answer(without), await Answer(with)),
+                    $"{route}: {probe.Key} is not what is taken without it");
                 tried.Add(probe.Key);
             }
         }

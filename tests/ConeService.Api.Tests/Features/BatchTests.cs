@@ -8,7 +8,8 @@ namespace ConeService.Api.Tests.Features;
 public class BatchTests(Support.Api api)
 {
     private const string Copper = """{"colorants":[{"colorant":"copper","percent":0.5}],"base":"calcium","cone":"10"}""";
-    private const string Pairing = """{"body":"mid-range-stoneware-light","firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"}}""";
+    private const string Pairing =
+        """{"body":"mid-range-stoneware-light","firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"}}""";
     private const string Kiln = """{"heat":"electric","volumeLitres":150,"kilowatts":9}""";
 
     [Theory]

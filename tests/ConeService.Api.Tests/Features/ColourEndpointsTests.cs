@@ -58,7 +58,8 @@ public class ColourEndpointsTests(Support.Api api)
         Assert.Contains("hydrogen-chloride-from-salt", Cautions(salt));
         Assert.Contains(
             salt.GetProperty("addedMaterials").EnumerateArray(),
-            m => m.GetProperty("temperatureFahrenheit") is { ValueKind: JsonValueKind.Object } f && f.GetProperty("min").GetDecimal() == 2192m);
+            m => m.GetProperty("temperatureFahrenheit") is { ValueKind: JsonValueKind.Object } f
+                && f.GetProperty("min").GetDecimal() == 2192m);
         var lustre = await api.Json("/v1/processes/lustre");
         Assert.Equal("not-for-food", lustre.GetProperty("foodContact").GetProperty("verdict").GetString());
         Assert.Contains("lustre-solvents", Cautions(lustre));

@@ -67,7 +67,11 @@ public class OneKilnTests(Support.Api api)
     [InlineData("/v1/schedules/bisque-careful/fit", "\"maxCone\":\"10\"", "\"maxCone\":10", "cone-as-number", "/kiln/maxCone")]
     [InlineData("/v1/loads/check", "\"maxCone\":\"10\"", "\"maxCone\":10", "cone-as-number", "/kiln/maxCone")]
     [InlineData(
-        "/v1/schedules/bisque-careful/fit", "\"elementFirings\":40", "\"elementFirings\":40.5", "number-out-of-range", "/kiln/elementFirings")]
+        "/v1/schedules/bisque-careful/fit",
+        "\"elementFirings\":40",
+        "\"elementFirings\":40.5",
+        "number-out-of-range",
+        "/kiln/elementFirings")]
     [InlineData("/v1/loads/check", "\"kilowatts\":4", "\"kilowats\":4", "unknown-member", "/kiln/kilowats")]
     public async Task What_is_wrong_with_a_kiln_is_told_alike_everywhere(
         string route, string member, string wrong, string code, string field)

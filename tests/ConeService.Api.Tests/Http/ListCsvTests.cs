@@ -19,7 +19,7 @@ public class ListCsvTests(Support.Api api)
         Assert.Equal(items.Count, table.Count - 1);
         Assert.Equal(table[0].Length, table[0].Distinct().Count());
         Assert.All(table[0], c => Assert.Matches("^[a-z][a-z0-9_]*$", c));
-        Assert.All(table.Skip(1), r => Assert.Equal("1.6.0", r[^1]));
+        Assert.All(table.Skip(1), r => Assert.Equal("1.7.0", r[^1]));
         foreach (var (item, row) in items.Zip(table.Skip(1)))
         {
             foreach (var member in item.EnumerateObject().Where(m => m.Value.ValueKind is JsonValueKind.Number or JsonValueKind.String))

@@ -31,7 +31,8 @@ public class HistoryTests
             new HeatWorkRequest { Units = "C", Start = 20, Segments = [new(60, 1222, 10)], CoolingRate = 250 }).Answer;
         var fahrenheit = Calculator.Answer(
             new HeatWorkRequest { Units = "F", Start = 68, Segments = [new(108, 2231.6, 10)], CoolingRate = 450 }).Answer;
-        foreach (var (c, f) in celsius.Cones.Zip(fahrenheit.Cones)) Assert.Equal(c.MarginCelsiusDifference, f.MarginCelsiusDifference, 1e-3);
+        foreach (var (c, f) in celsius.Cones.Zip(fahrenheit.Cones))
+            Assert.Equal(c.MarginCelsiusDifference, f.MarginCelsiusDifference, 1e-3);
     }
 
     // Natural cooling that starts at 250 °C/h slows down, so it does more work than a steady 250 °C/h; the first 30 K do most of it.

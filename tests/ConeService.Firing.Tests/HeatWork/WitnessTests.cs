@@ -33,7 +33,8 @@ public class WitnessTests
         var firing = Firing(new WitnessCone(SentText.Of("6"), Degrees: lean));
         var (answer, _) = Comparer.Answer(new CompareRequest { Firings = [firing, firing, firing, firing] });
         Assert.Equal(-8, answer.Pooled!.CelsiusDifference!.Value, 0.1);
-        Assert.Equal(0.5, answer.Pooled.StandardErrorCelsiusDifference!.Value / answer.Firings[0].Offset.StandardErrorCelsiusDifference!.Value, 0.01);
+        var one = answer.Firings[0].Offset.StandardErrorCelsiusDifference!.Value;
+        Assert.Equal(0.5, answer.Pooled.StandardErrorCelsiusDifference!.Value / one, 0.01);
     }
 
     [Fact]

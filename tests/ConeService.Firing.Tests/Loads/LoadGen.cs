@@ -65,7 +65,9 @@ internal static class LoadGen
 
     private static Gen<CoatRequest> Own => Gen.Select(
         Gen.Int[0, Whole.Length - 3], Gen.Int[0, 2], Gen.Bool, (low, width, copper) => new CoatRequest(
-        OwnGlaze: new(Loads.T($"own {Whole[low]}"), new(Loads.T(Whole[low]), Loads.T(Whole[low + (width / 2)]), Loads.T(Whole[low + width]))),
+        OwnGlaze: new(
+            Loads.T($"own {Whole[low]}"),
+            new(Loads.T(Whole[low]), Loads.T(Whole[low + (width / 2)]), Loads.T(Whole[low + width]))),
         Contains: copper ? [Loads.T("copper")] : [Loads.T("tin")]));
 
     private static Gen<T> Any<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(i => values[i]);

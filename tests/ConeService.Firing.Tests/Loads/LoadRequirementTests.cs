@@ -33,6 +33,7 @@ public sealed class LoadRequirementTests
     [InlineData("1.3.0")]
     [InlineData("1.4.0")]
     [InlineData("1.5.0")]
+    [InlineData("1.6.0")]
     public void A_package_as_it_was_shipped_still_judges_loads(string version)
     {
         var archive = Path.Combine(

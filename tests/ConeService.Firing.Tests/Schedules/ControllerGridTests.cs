@@ -42,7 +42,8 @@ public class ControllerGridTests
                 var target = units == "F" ? segment.TargetFahrenheit : segment.TargetCelsius;
                 Assert.True((rate ?? 0) % step == 0, $"{id}, {cone}: {segment.InWords}");
                 Assert.True(segment.HoldMinutes % 5 == 0, $"{id}, {cone}: {segment.InWords}");
-                Assert.True(target % (peaks.Contains(segment) || target == (units == "F" ? fit.PeakFahrenheit : fit.PeakCelsius) ? 1 : step) == 0,
+                var peak = units == "F" ? fit.PeakFahrenheit : fit.PeakCelsius;
+                Assert.True(target % (peaks.Contains(segment) || target == peak ? 1 : step) == 0,
                     $"{id}, {cone}: {segment.InWords}");
             }
         }

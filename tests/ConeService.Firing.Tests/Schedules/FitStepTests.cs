@@ -81,7 +81,8 @@ public class FitStepTests
         Assert.Equal(limited, changes.Any(c => c.Code == FitChangeCode.CoolingForThickness));
     }
 
-    // 50 °C/h at 50 mm goes with the inverse of the thickness: 83 at 30 mm, 125 at 20 mm; a small kiln cools faster there than 83. On the grid of 5 °C/h that
+    // 50 °C/h at 50 mm goes with the inverse of the thickness: 83 at 30 mm, 125 at 20 mm; a small kiln cools faster there than 83. On
+    // the grid of 5 °C/h that
     // is 80.
     [Fact]
     public void A_thick_wall_in_a_fast_kiln_is_cooled_through_the_quartz_inversion()

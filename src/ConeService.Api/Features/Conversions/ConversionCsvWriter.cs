@@ -18,7 +18,8 @@ internal static class ConversionCsvWriter
     private static readonly string[] Results =
     [
         "celsius", "fahrenheit", "reached", "next", "fraction", "margin_celsius_difference", "answered_chart", "rate_celsius_per_hour",
-        "sigma_celsius_difference", "basis", "confidence", "sources", "assumed", "notes", "warning", "dataset_version", "problem", "problem_detail",
+        "sigma_celsius_difference", "basis", "confidence", "sources", "assumed", "notes", "warning", "dataset_version",
+        "problem", "problem_detail",
     ];
 
     /// <summary>Writes an answer.</summary>

@@ -12,7 +12,8 @@ internal static class FitCsv
     private static readonly string[] Columns =
     [
         "segment", "rate_celsius_per_hour", "rate_fahrenheit_per_hour", "taken_rate_celsius_per_hour", "target_celsius",
-        "target_fahrenheit", "ramp_minutes", "hold_minutes", "start_minutes", "hold_start_minutes", "end_minutes", "stage", "purpose", "atmosphere",
+        "target_fahrenheit", "ramp_minutes", "hold_minutes", "start_minutes", "hold_start_minutes", "end_minutes",
+        "stage", "purpose", "atmosphere",
         "atmosphere_note", "vent", "vent_note", "settings", "template_segments", "confidence", "in_words",
         "schedule", "cone", "chart", "units", "cooling_rate", "dataset_version",
     ];

@@ -8,7 +8,7 @@ namespace ConeService.Api.Features.Schedules;
 internal static class FitSettings
 {
     /// <summary>The settings of a segment, one after the other, each but the last with the temperature at which it ends.</summary>
-    public static string Words(FittedSegment segment, bool fahrenheit) => string.Join(". ", segment.Settings.Select((s, i) =>
+    public static string Words(FittedSegment segment, bool fahrenheit) => string.Join("; then ", segment.Settings.Select((s, i) =>
         Words(s.Vent, s.VentNote, s.Atmosphere, s.AtmosphereNote)
         + (i + 1 < segment.Settings.Count ? $", to {QuantityFormat.Temperature(s.UntilCelsius, fahrenheit)}" : "")));
 

@@ -26,7 +26,8 @@ internal static class FitSheet
         .line{display:inline-block;border-bottom:1px solid var(--ink);min-width:9rem;height:1.6rem}
         .figure svg{width:100%;height:auto}
         @page{size:A4;margin:12mm}
-        @media print{.figure{break-before:page}.figure svg{max-height:212mm}tr,li,.cones{break-inside:avoid}.sheet{font-size:8.6pt;line-height:1.25}}
+        @media print{.figure{break-before:page}.figure svg{max-height:212mm}tr,li,.cones{break-inside:avoid}
+        .sheet{font-size:8.6pt;line-height:1.25}}
         @media (max-width:40rem){.two{grid-template-columns:1fr}.many ul{columns:1}}
         """;
 
@@ -147,7 +148,7 @@ internal static class FitSheet
         var energy = kiln.Fuel is { } fuel
             ? Fuel(fuel)
             : FormattableString.Invariant($"Energy about {kiln.Energy.TotalKilowattHours:0} kWh, ± 20 %");
-        var follows = kiln.CanFollow ? "; it follows every segment" : "";
+        var follows = kiln.CanFollow ? "; it keeps up with every climb" : "";
         List<string> lines = [FormattableString.Invariant($"{kiln.AvailableKilowatts:0.0} kW there{follows}"), energy];
         if (kiln.Cost is { } cost)
         {

@@ -166,7 +166,8 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
             return null;
         }
 
-        var (min, best, max) = (fields.Cone(sent.Min, at + "/min"), fields.Cone(sent.Best, at + "/best"), fields.Cone(sent.Max, at + "/max"));
+        var (min, max) = (fields.Cone(sent.Min, at + "/min"), fields.Cone(sent.Max, at + "/max"));
+        var best = fields.Cone(sent.Best, at + "/best");
         var rises = Rises(min, best, at + "/best") & Rises(best, max, at + "/max");
         return rises && min is not null && best is not null && max is not null ? new(min, best, max) : null;
     }

@@ -43,5 +43,6 @@ internal static class PieceKey
         return key.ToString();
     }
 
-    private static SentText[] Texts(OwnRangeRequest? cones) => cones is null ? [default, default, default] : [cones.Min, cones.Best, cones.Max];
+    private static SentText[] Texts(OwnRangeRequest? cones) =>
+        cones is null ? [default, default, default] : [cones.Min, cones.Best, cones.Max];
 }

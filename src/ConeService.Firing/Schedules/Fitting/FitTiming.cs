@@ -39,7 +39,9 @@ internal static class FitTiming
         for (var i = 0; i < settings.Count; i++)
         {
             var (first, last) = (settings[i], i);
-            while (last + 1 < settings.Count && settings[last + 1].Vent == first.Vent && settings[last + 1].VentNote == first.VentNote) last++;
+            while (last + 1 < settings.Count
+                && settings[last + 1].Vent == first.Vent && settings[last + 1].VentNote == first.VentNote)
+                last++;
             i = last;
             if (first.Vent == VentSetting.AsNormal) continue;
             yield return new(

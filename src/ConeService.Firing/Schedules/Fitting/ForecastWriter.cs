@@ -35,7 +35,9 @@ internal static class ForecastWriter
             Energy: prediction.Energy.Rounded(),
             Fuel: prediction.Fuel.Rounded(),
             Cost: Cost(question, prediction),
-            Instead: prediction.Segments.All(s => s.Following == Following.Follows) ? null : Instead(question, fitted, prediction, FitReadings.Say(work)),
+            Instead: prediction.Segments.All(s => s.Following == Following.Follows)
+                ? null
+                : Instead(question, fitted, prediction, FitReadings.Say(work)),
             Remedies: remedies);
     }
 

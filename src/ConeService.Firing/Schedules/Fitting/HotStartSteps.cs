@@ -4,7 +4,8 @@ using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
-/// <summary>A kiln that is warm already: what is below it has nothing to heat, and what is held is held at the kiln's temperature.</summary>
+/// <summary>A kiln that is warm already: what is below it has nothing to heat, and what is held is held at the kiln's
+/// temperature.</summary>
 internal static class HotStartSteps
 {
     /// <summary>Drops the ramps below the start, and lifts holds to it.</summary>

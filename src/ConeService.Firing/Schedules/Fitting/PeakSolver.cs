@@ -74,7 +74,8 @@ internal sealed class PeakSolver(ControllerGrid grid, double startCelsius, doubl
         const double grain = ControllerGrid.HoldMinutes;
         var minutes = Math.Floor((room - (parts.Ramp / step.Speed) - parts.After) / parts.BendRate * 60 / grain) * grain;
         var most = Math.Max(5, 0.25 * step.HoldMinutes);
-        double[] holds = [step.HoldMinutes, .. new[] { minutes, minutes + grain }.Where(m => m >= 0 && Math.Abs(m - step.HoldMinutes) <= most)];
+        var typed = new[] { minutes, minutes + grain }.Where(m => m >= 0 && Math.Abs(m - step.HoldMinutes) <= most);
+        double[] holds = [step.HoldMinutes, .. typed];
         foreach (var hold in holds)
         {
             yield return step with { HoldMinutes = hold };

@@ -116,7 +116,8 @@ internal static class SettingPeriods
             if (!own || Math.Abs(step.Celsius - celsius) > SameCelsius) continue;
             // Later settings at the same temperature have their holds at the end of the segment.
             var later = fitted.Settings.Skip(index + 1)
-                .Where(m => m.Target == mark.Target && m.From.Any(step.From.Contains) && Math.Abs(Celsius(m, fitted) - celsius) <= SameCelsius)
+                .Where(m => m.Target == mark.Target && m.From.Any(step.From.Contains))
+                .Where(m => Math.Abs(Celsius(m, fitted) - celsius) <= SameCelsius)
                 .Sum(m => m.HoldMinutes);
             return ends[i] is { } end ? end - Math.Min(later, step.HoldMinutes) : null;
         }

@@ -140,7 +140,8 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
                 Celsius = step is { Target: StepTarget.Fixed, IsPeak: false } ? grid.Temperature(step.Celsius) : step.Celsius,
                 Rate = step.Rate is { } rate ? (step.RateLimited ? grid.RateBelow(rate) : grid.Rate(rate)) : null,
                 TakenRate = grid.Rate(step.TakenRate),
-                HoldMinutes = Math.Max(0, Math.Ceiling((step.HoldMinutes / ControllerGrid.HoldMinutes) - 1e-9)) * ControllerGrid.HoldMinutes,
+                HoldMinutes =
+                Math.Max(0, Math.Ceiling((step.HoldMinutes / ControllerGrid.HoldMinutes) - 1e-9)) * ControllerGrid.HoldMinutes,
             };
         }
     }
