@@ -1,4 +1,6 @@
 using ConeService.Contract.Loads;
+using ConeService.Contract.Texts;
+using ConeService.Data;
 
 namespace ConeService.Firing.Loads;
 
@@ -36,6 +38,10 @@ internal sealed class PieceClass
 
     /// <summary>Takes the verdict.</summary>
     public void Judged(Judgement judgement) => (Reasons, Verdict) = (judgement.Reasons, (Verdict)(int)judgement.Worst);
+
+    /// <summary>Says a reason otherwise: what the neighbours are can change what is to be asked.</summary>
+    public void Retell(ReasonCode code, Message message, Message instead) =>
+        Reasons = [.. Reasons.Select(r => r.Code == code ? r with { Message = message, Instead = instead } : r)];
 
     /// <summary>Adds what the neighbours do.</summary>
     public void Add(Reason reason)

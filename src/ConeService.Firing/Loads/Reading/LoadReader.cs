@@ -6,6 +6,7 @@ using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
+using ConeService.Firing.Materials;
 using SentKiln = ConeService.Contract.Kilns.Kiln;
 
 namespace ConeService.Firing.Loads.Reading;
@@ -18,6 +19,7 @@ internal sealed class LoadReader
     private readonly LoadTables tables;
     private readonly FieldReader fields;
     private readonly MaterialReader materials;
+    private PlannedFiring? planned;
 
     private LoadReader(LoadTables tables)
     {
@@ -32,7 +34,7 @@ internal sealed class LoadReader
     {
         var reader = new LoadReader(tables);
         var kiln = reader.Kiln(request.Kiln, "/kiln");
-        var firing = reader.Firing(request.Firing, "/firing");
+        var firing = reader.planned = reader.Firing(request.Firing, "/firing");
         var pieces = reader.Pieces(request.Pieces);
         if (kiln is { Interior: null } && pieces.Exists(p => p.Size is not null))
             reader.fields.Assumed.Add(new("/kiln/interior", "tall enough", Message.Of("loads.room-assumed")));
@@ -44,26 +46,26 @@ internal sealed class LoadReader
     public static Load Read(LoadTables tables, PairingRequest request)
     {
         var reader = new LoadReader(tables);
-        var firing = reader.Firing(request.Firing, "/firing");
+        var firing = reader.planned = reader.Firing(request.Firing, "/firing");
         var kiln = request.Kiln is null ? null : reader.Kiln(request.Kiln, "/kiln");
         var sent = new PieceRequest(
-            SentText.Of("pairing"), default, request.Body, request.OwnBody, request.Coats, request.State, Use: request.Use);
+            SentText.Of("pairing"), default, request.Body, request.OwnBody, request.Coats, request.State, Use: request.Use,
+            EarlierFirings: request.EarlierFirings);
         if (request.Kiln is null && firing is not null)
         {
             kiln = KilnSuitability.Suiting(tables, firing.Needs, firing.Atmosphere);
             reader.fields.Assumed.Add(new("/kiln", EnumWords.Word(kiln.Heat), Message.Of("loads.kiln-assumed")));
         }
 
-        if (request.State.IsAbsent && firing is not null)
+        if (request.State.IsAbsent && request.EarlierFirings is null or [] && firing is not null)
         {
-            // The last of the states it takes, but for a glaze fire, which is the first of bisqued ware before a refire.
-            var state = firing.Needs.Takes.Has(PieceState.Bisqued) ? PieceState.Bisqued : firing.Needs.Row.Takes[0];
+            var state = StateTaken(firing);
             sent = sent with { State = SentText.Of(EnumWords.Word(state)) };
             reader.fields.Assumed.Add(new(
                 "/state", EnumWords.Word(state),
                 Message.Of("loads.state-assumed", ("kind", firing.Needs.Kind), ("firing", firing.Needs.Name))));
         }
-        else if (request.State.IsAbsent)
+        else if (request.State.IsAbsent && request.EarlierFirings is null or [])
         {
             sent = sent with { State = SentText.Of("bisqued") };
         }
@@ -71,6 +73,10 @@ internal sealed class LoadReader
         var piece = reader.Piece(sent, 0, "");
         return reader.Done(new Load(kiln!, firing!, piece is null ? [] : [piece], reader.fields.Assumed));
     }
+
+    // The last of the states it takes, but for a glaze fire, which is the first of bisqued ware before a refire.
+    private static PieceState StateTaken(PlannedFiring firing) =>
+        firing.Needs.Takes.Has(PieceState.Bisqued) ? PieceState.Bisqued : firing.Needs.Row.Takes[0];
 
     private static Message PiecesAllowed => Message.Of("loads.pieces-allowed", ("most", LoadLimits.MostPieces));
 
@@ -152,7 +158,7 @@ internal sealed class LoadReader
         var id = fields.RequiredText(sent.Id, at + "/id", "mug-7");
         fields.Count(sent.Count, at + "/count", (int)Alike.Low, (int)Alike.High);
         var unknown = new List<UnknownMaterial>();
-        var body = materials.Body(sent.Body, sent.OwnBody, at, unknown);
+        var body = materials.Body(sent, at, unknown);
         if (sent.Coats?.Count > LoadLimits.MostCoats)
         {
             fields.Add(FindingCodes.TooManyCoats, at + "/coats", null,
@@ -161,7 +167,7 @@ internal sealed class LoadReader
         }
 
         var coats = materials.Coats(sent.Coats, at, unknown);
-        var state = fields.Word<PieceState>(sent.State, at + "/state");
+        var (state, history) = State(sent, at, unknown);
         var thickness = fields.Millimetres(sent.ThickestMillimetres, at + "/thickestMillimetres", (decimal)LoadLimits.MostMillimetres);
         var size = Size(sent.Size, at + "/size");
         var use = fields.OptionalWord<PieceUse>(sent.Use, at + "/use");
@@ -170,15 +176,64 @@ internal sealed class LoadReader
             Id = id!,
             Index = index,
             Body = body,
-            Coats = coats,
+            Coats = PieceHistory.Settle(coats, state, planned?.Kind == FiringKind.Overglaze),
             Unknown = unknown,
-            State = state!.Value,
+            State = state,
+            History = history,
             Thickness = thickness,
             Size = size,
             Use = use,
             Key = PieceKey.Of(sent),
         };
     }
+
+    private (PieceState State, PieceHistory History) State(PieceRequest sent, string at, List<UnknownMaterial> unknown)
+    {
+        var said = fields.OptionalWord<PieceState>(sent.State, at + "/state");
+        if (sent.EarlierFirings is null or [])
+        {
+            if (!sent.State.IsAbsent || planned is null) return (said ?? PieceState.Bisqued, PieceHistory.None);
+            var taken = StateTaken(planned);
+            unknown.Add(new(
+                UnknownAs.State, "", [], Message.Of("loads.state-not-told", ("state", EnumWords.Word(taken)))));
+            fields.Assumed.Add(new(at + "/state", EnumWords.Word(taken), Message.Of("loads.piece-state-assumed")));
+            return (taken, PieceHistory.None);
+        }
+
+        if (sent.EarlierFirings.Count > LoadLimits.MostEarlierFirings)
+        {
+            fields.Add(FindingCodes.NumberOutOfRange, at + "/earlierFirings", null,
+                Message.Of("loads.too-many-firings", ("firings", sent.EarlierFirings.Count)),
+                [Message.Of("loads.firings-allowed", ("most", LoadLimits.MostEarlierFirings))]);
+        }
+
+        var kinds = new List<FiringKind>();
+        PotterCone? hottest = null, bisque = null;
+        for (var i = 0; i < sent.EarlierFirings.Count; i++)
+        {
+            var field = FieldReader.Item(at + "/earlierFirings", i);
+            if (sent.EarlierFirings[i] is not { } earlier)
+            {
+                fields.Missing(field, [Message.Of("loads.earlier-firing-object")]);
+                continue;
+            }
+
+            var kind = fields.Word<FiringKind>(earlier.FiringKind, field + "/firingKind");
+            var cone = earlier.Cone.IsAbsent ? null : fields.Cone(earlier.Cone, field + "/cone");
+            if (kind is null) continue;
+            kinds.Add(kind.Value);
+            hottest = Hotter(hottest, cone);
+            if (kind == FiringKind.Bisque) bisque = Hotter(bisque, cone);
+        }
+
+        var state = PieceHistory.StateAfter(kinds) ?? said ?? PieceState.Bisqued;
+        if (sent.State.IsAbsent)
+            fields.Assumed.Add(new(at + "/state", EnumWords.Word(state), Message.Of("loads.state-from-firings")));
+        return (state, new(hottest, bisque, said == state ? null : said));
+    }
+
+    private static PotterCone? Hotter(PotterCone? one, PotterCone? other) =>
+        one is null || (other is not null && one.IsBelow(other)) ? other : one;
 
     private Size? Size(SizeRequest? sent, string at)
     {
