@@ -59,8 +59,7 @@ internal static class LoadJudge
         var (cone, other) = (load.Firing.Cone.Text, load.Firing.Cone.MixUp!.Text);
         foreach (var c in failing)
         {
-            c.Retell(
-                ReasonCode.ConeZeroMixUp,
+            c.RetellMixUp(
                 Message.Of("loads.ware-of-other-cone", ("cone", cone), ("other", other)),
                 Message.Of("loads.book-other-cone", ("other", other)));
         }

@@ -1,6 +1,5 @@
 using ConeService.Contract.Loads;
 using ConeService.Contract.Texts;
-using ConeService.Data;
 
 namespace ConeService.Firing.Loads;
 
@@ -39,9 +38,14 @@ internal sealed class PieceClass
     /// <summary>Takes the verdict.</summary>
     public void Judged(Judgement judgement) => (Reasons, Verdict) = (judgement.Reasons, (Verdict)(int)judgement.Worst);
 
-    /// <summary>Says a reason otherwise: what the neighbours are can change what is to be asked.</summary>
-    public void Retell(ReasonCode code, Message message, Message instead) =>
-        Reasons = [.. Reasons.Select(r => r.Code == code ? r with { Message = message, Instead = instead } : r)];
+    /// <summary>Says otherwise that the firing may have lost its zero: its neighbours can show that it has not.</summary>
+    public void RetellMixUp(Message message, Message instead) =>
+        Reasons =
+        [
+            .. Reasons.Select(r => r.Message.Code is "loads.cone-mix-up" or "loads.cone-mix-up-degrees"
+                ? r with { Message = message, Instead = instead }
+                : r),
+        ];
 
     /// <summary>Adds what the neighbours do.</summary>
     public void Add(Reason reason)

@@ -14,8 +14,8 @@ internal sealed class PieceJudge(LoadTables tables)
     /// <summary>The rules; of reasons that weigh the same those of the first come first.</summary>
     internal static readonly IPieceRule[] Rules =
     [
-        new MarksRule(), new DrynessRule(), new OrderRule(), new HistoryRule(), new KilnRule(), new OverglazeRule(), new VapourCoatRule(), .. ConeRules,
-        new ThermalShockRule(), new AtmosphereRule(), new FoodRule(), new MetalRule(), new RoomRule(), new UnknownRule(),
+        new MarksRule(), new DrynessRule(), new OrderRule(), new HistoryRule(), new KilnRule(), new OverglazeRule(),
+        new VapourCoatRule(), .. ConeRules, new ThermalShockRule(), new AtmosphereRule(), new FoodRule(), new MetalRule(), new RoomRule(), new UnknownRule(),
     ];
 
     private readonly IPieceRule[] rules = Applying(tables.Dataset, Rules);

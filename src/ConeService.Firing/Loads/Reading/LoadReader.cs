@@ -6,7 +6,6 @@ using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
-using ConeService.Firing.Materials;
 using SentKiln = ConeService.Contract.Kilns.Kiln;
 
 namespace ConeService.Firing.Loads.Reading;
@@ -19,6 +18,7 @@ internal sealed class LoadReader
     private readonly LoadTables tables;
     private readonly FieldReader fields;
     private readonly MaterialReader materials;
+    private readonly HistoryReader histories;
     private PlannedFiring? planned;
 
     private LoadReader(LoadTables tables)
@@ -26,6 +26,7 @@ internal sealed class LoadReader
         this.tables = tables;
         fields = new(tables);
         materials = new(tables, fields);
+        histories = new(fields);
     }
 
     /// <summary>Reads a load.</summary>
@@ -59,7 +60,7 @@ internal sealed class LoadReader
 
         if (request.State.IsAbsent && request.EarlierFirings is null or [] && firing is not null)
         {
-            var state = StateTaken(firing);
+            var state = HistoryReader.StateTaken(firing);
             sent = sent with { State = SentText.Of(EnumWords.Word(state)) };
             reader.fields.Assumed.Add(new(
                 "/state", EnumWords.Word(state),
@@ -70,13 +71,10 @@ internal sealed class LoadReader
             sent = sent with { State = SentText.Of("bisqued") };
         }
 
+        reader.materials.RequireBody(sent, "");
         var piece = reader.Piece(sent, 0, "");
         return reader.Done(new Load(kiln!, firing!, piece is null ? [] : [piece], reader.fields.Assumed));
     }
-
-    // The last of the states it takes, but for a glaze fire, which is the first of bisqued ware before a refire.
-    private static PieceState StateTaken(PlannedFiring firing) =>
-        firing.Needs.Takes.Has(PieceState.Bisqued) ? PieceState.Bisqued : firing.Needs.Row.Takes[0];
 
     private static Message PiecesAllowed => Message.Of("loads.pieces-allowed", ("most", LoadLimits.MostPieces));
 
@@ -167,7 +165,7 @@ internal sealed class LoadReader
         }
 
         var coats = materials.Coats(sent.Coats, at, unknown);
-        var (state, history) = State(sent, at, unknown);
+        var (state, history) = histories.Read(sent, planned, at, unknown);
         var thickness = fields.Millimetres(sent.ThickestMillimetres, at + "/thickestMillimetres", (decimal)LoadLimits.MostMillimetres);
         var size = Size(sent.Size, at + "/size");
         var use = fields.OptionalWord<PieceUse>(sent.Use, at + "/use");
@@ -186,54 +184,6 @@ internal sealed class LoadReader
             Key = PieceKey.Of(sent),
         };
     }
-
-    private (PieceState State, PieceHistory History) State(PieceRequest sent, string at, List<UnknownMaterial> unknown)
-    {
-        var said = fields.OptionalWord<PieceState>(sent.State, at + "/state");
-        if (sent.EarlierFirings is null or [])
-        {
-            if (!sent.State.IsAbsent || planned is null) return (said ?? PieceState.Bisqued, PieceHistory.None);
-            var taken = StateTaken(planned);
-            unknown.Add(new(
-                UnknownAs.State, "", [], Message.Of("loads.state-not-told", ("state", EnumWords.Word(taken)))));
-            fields.Assumed.Add(new(at + "/state", EnumWords.Word(taken), Message.Of("loads.piece-state-assumed")));
-            return (taken, PieceHistory.None);
-        }
-
-        if (sent.EarlierFirings.Count > LoadLimits.MostEarlierFirings)
-        {
-            fields.Add(FindingCodes.NumberOutOfRange, at + "/earlierFirings", null,
-                Message.Of("loads.too-many-firings", ("firings", sent.EarlierFirings.Count)),
-                [Message.Of("loads.firings-allowed", ("most", LoadLimits.MostEarlierFirings))]);
-        }
-
-        var kinds = new List<FiringKind>();
-        PotterCone? hottest = null, bisque = null;
-        for (var i = 0; i < sent.EarlierFirings.Count; i++)
-        {
-            var field = FieldReader.Item(at + "/earlierFirings", i);
-            if (sent.EarlierFirings[i] is not { } earlier)
-            {
-                fields.Missing(field, [Message.Of("loads.earlier-firing-object")]);
-                continue;
-            }
-
-            var kind = fields.Word<FiringKind>(earlier.FiringKind, field + "/firingKind");
-            var cone = earlier.Cone.IsAbsent ? null : fields.Cone(earlier.Cone, field + "/cone");
-            if (kind is null) continue;
-            kinds.Add(kind.Value);
-            hottest = Hotter(hottest, cone);
-            if (kind == FiringKind.Bisque) bisque = Hotter(bisque, cone);
-        }
-
-        var state = PieceHistory.StateAfter(kinds) ?? said ?? PieceState.Bisqued;
-        if (sent.State.IsAbsent)
-            fields.Assumed.Add(new(at + "/state", EnumWords.Word(state), Message.Of("loads.state-from-firings")));
-        return (state, new(hottest, bisque, said == state ? null : said));
-    }
-
-    private static PotterCone? Hotter(PotterCone? one, PotterCone? other) =>
-        one is null || (other is not null && one.IsBelow(other)) ? other : one;
 
     private Size? Size(SizeRequest? sent, string at)
     {

@@ -122,7 +122,8 @@ internal sealed class MarkReader(LoadTables tables, FieldReader fields)
         var rises = Rises(min, best, at + "/best") & Rises(best, max, at + "/max");
         if (best is null) rises &= Rises(min, max, at + "/max");
         if (!rises || (min ?? best ?? max) is null) return (null, false);
-        return (new((min ?? best ?? max)!, (best ?? max ?? min)!, (max ?? best ?? min)!), min is not null && best is not null && max is not null);
+        var whole = min is not null && best is not null && max is not null;
+        return (new((min ?? best ?? max)!, (best ?? max ?? min)!, (max ?? best ?? min)!), whole);
     }
 
     private PotterCone? Known(SentText sent, string at) => sent.IsAbsent ? null : fields.Cone(sent, at);

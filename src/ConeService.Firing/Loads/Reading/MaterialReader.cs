@@ -1,4 +1,3 @@
-using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
@@ -13,6 +12,13 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
     private static readonly EnumSet<Fume> SpoilsTin = new([Fume.Chrome, Fume.Copper]);
 
     private readonly MarkReader marks = new(tables, fields);
+
+    /// <summary>Asks for a body: of a single piece that is what is to be judged.</summary>
+    public void RequireBody(PieceRequest sent, string at)
+    {
+        if (sent.OwnBody is null && sent.Body.IsAbsent && !IsSelfGlazing(sent))
+            fields.RequiredText(sent.Body, at + "/body", "red-earthenware");
+    }
 
     /// <summary>The body; null with an unknown material or a finding, and where a coat is a body of its own.</summary>
     public Body? Body(PieceRequest sent, string at, List<UnknownMaterial> unknown)

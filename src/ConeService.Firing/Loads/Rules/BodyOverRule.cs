@@ -7,7 +7,8 @@ namespace ConeService.Firing.Loads.Rules;
 
 /// <summary>
 /// A body above what it stands: the consequence grows with the whole cones over its best cone, by the body's own steps.
-/// Within its range the piece is never refused, and bloating is a word of warning unless reduction brings it on. One cone above the range without bloating is for whoever fires to say;
+/// Within its range the piece is never refused, and bloating is a word of warning unless reduction brings it on. One cone
+/// above the range without bloating is for whoever fires to say;
 /// anything more is refused.
 /// </summary>
 internal sealed class BodyOverRule : IPieceRule

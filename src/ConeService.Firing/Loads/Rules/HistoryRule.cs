@@ -27,7 +27,8 @@ internal sealed class HistoryRule : IPieceRule
                 Message.Of("loads.body-was-overfired", ("body", body.NameFirst), ("was", had.Text), ("max", mature.Max.Text)),
                 Message.Of("loads.look-for-bloats"));
         }
-        else if (history.Bisque is { } bisque && c.Piece is { State: PieceState.Bisqued, Body: { MaturesInBisque: false } tight } && c.IsGlazed
+        else if (history.Bisque is { } bisque && c.IsGlazed
+            && c.Piece is { State: PieceState.Bisqued, Body: { MaturesInBisque: false } tight }
             && BisqueRangeRule.IsTooTight(c.Tables, tight, bisque))
         {
             judgement.Find(ReasonCode.BodyOverfired, ReasonSeverity.Review, withinRange: true)?.Because(

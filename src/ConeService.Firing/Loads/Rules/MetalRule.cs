@@ -1,5 +1,7 @@
+using System.Diagnostics;
 using ConeService.Contract.Texts;
 using ConeService.Data;
+using ConeService.Firing.Materials;
 
 namespace ConeService.Firing.Loads.Rules;
 
@@ -10,7 +12,7 @@ namespace ConeService.Firing.Loads.Rules;
 internal sealed class MetalRule : IPieceRule
 {
     // Of these enough comes out of a glaze that is not proven to weigh where food touches; metals-in-coats.
-    private static readonly Materials.EnumSet<Fume> ComingOut =
+    private static readonly EnumSet<Fume> ComingOut =
         new([Fume.Barium, Fume.Cadmium, Fume.Selenium, Fume.Nickel, Fume.Vanadium, Fume.Manganese]);
 
     public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.Metals];
@@ -25,15 +27,19 @@ internal sealed class MetalRule : IPieceRule
             var touches = c.Piece.Use == PieceUse.Food && item.Where != CoatWhere.Outside;
             foreach (var metal in item.Contains.Items())
             {
-                if (Means(metal, item.Coat.NameFirst) is not { } message) continue;
+                if (metal is Fume.Lead or Fume.Tin) continue;
                 var weighs = touches && ComingOut.Has(metal);
-                judgement.Find(weighs ? ReasonCode.NotForFood : ReasonCode.MetalInCoat, weighs ? ReasonSeverity.Review : ReasonSeverity.Note)
-                    ?.Because(LoadRuleIds.Metals, item.Coat, message, touches ? Message.Of("loads.test-before-food") : null);
+                var (code, severity) = weighs
+                    ? (ReasonCode.NotForFood, ReasonSeverity.Review)
+                    : (ReasonCode.MetalInCoat, ReasonSeverity.Note);
+                judgement.Find(code, severity)?.Because(
+                    LoadRuleIds.Metals, item.Coat, Means(metal, item.Coat.NameFirst),
+                    touches ? Message.Of("loads.test-before-food") : null);
             }
         }
     }
 
-    private static Message? Means(Fume metal, object coat) => metal switch
+    private static Message Means(Fume metal, string coat) => metal switch
     {
         Fume.Barium => Message.Of("loads.holds-barium", ("coat", coat)),
         Fume.Cadmium => Message.Of("loads.holds-cadmium", ("coat", coat)),
@@ -45,6 +51,6 @@ internal sealed class MetalRule : IPieceRule
         Fume.Zinc => Message.Of("loads.holds-zinc", ("coat", coat)),
         Fume.Chrome => Message.Of("loads.holds-chrome", ("coat", coat)),
         Fume.Copper => Message.Of("loads.holds-copper", ("coat", coat)),
-        _ => null,
+        _ => throw new UnreachableException($"{metal} has no sentence."),
     };
 }

@@ -68,7 +68,9 @@ internal sealed class OrderRule : IPieceRule
             judgement.Find(ReasonCode.AlreadyBisqued, ReasonSeverity.Note)?.Because(LoadRuleIds.FiringOrder, null,
                 Message.Of("loads.bisqued-in-single"));
         }
-        else if (c.Piece.Coats.FirstOrDefault(x => x.Coat.AppliedOn.Has(PieceState.GlazeFired) && (!x.Coat.IsOverglaze || x.Coat.FiredIn.Has(c.Firing.Kind))) is { } late)
+        else if (c.Piece.Coats.FirstOrDefault(x =>
+            x.Coat.AppliedOn.Has(PieceState.GlazeFired)
+            && (!x.Coat.IsOverglaze || x.Coat.FiredIn.Has(c.Firing.Kind))) is { } late)
         {
             judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Refuse)?.Because(LoadRuleIds.OverglazeOnGlaze, late.Coat,
                 Message.Of("loads.coat-goes-on-fired-glaze", ("coat", late.Coat.NameFirst)), Message.Of("loads.glaze-then-decorate"));

@@ -3,8 +3,10 @@ using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Rules;
 
-/// <summary>Raku ware is drawn red hot: only open bodies stand it. A pit heats slowly and unevenly: low-fire earthenware, which is its ware,
-/// stands that too.</summary>
+/// <summary>
+/// Raku ware is drawn red hot: only open bodies stand it. A pit heats slowly and unevenly: low-fire earthenware, which is its
+/// ware, stands that too.
+/// </summary>
 internal sealed class ThermalShockRule : IPieceRule
 {
     public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.OpenBodies];

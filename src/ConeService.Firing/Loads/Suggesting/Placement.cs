@@ -120,8 +120,8 @@ internal sealed class Placement
         var (from, to) = (needs.Min.Step, needs.Max.Step);
         if (piece.Body is { } body && needs.Row.Id == FiringKind.Bisque)
         {
-            (from, to) = (
-                Math.Max(from, body.BisqueMin.Step - BisqueRangeRule.Slightly), Math.Min(to, body.BisqueMax.Step + BisqueRangeRule.Slightly));
+            from = Math.Max(from, body.BisqueMin.Step - BisqueRangeRule.Slightly);
+            to = Math.Min(to, body.BisqueMax.Step + BisqueRangeRule.Slightly);
         }
 
         if (piece.Body is { Mature: { } mature }) to = Math.Min(to, mature.Max.Step);
@@ -130,8 +130,7 @@ internal sealed class Placement
             // In an overglaze firing the glaze below was fired before.
             if (needs.Row.Id == FiringKind.Overglaze && !item.Coat.IsOverglaze) continue;
             // What was fired before may stay below its range.
-            if (!item.IsFired || item.WasUnderfired)
-                from = Math.Max(from, item.Coat.Min.Step);
+            if (!item.IsFired || item.WasUnderfired) from = Math.Max(from, item.Coat.Min.Step);
             if (item.Coat.Max is { } max) to = Math.Min(to, max.Step);
         }
 
