@@ -9,6 +9,9 @@ public static class LoadLimits
     /// <summary>The most coats of a piece.</summary>
     public const int MostCoats = 12;
 
+    /// <summary>The most earlier firings of a piece.</summary>
+    public const int MostEarlierFirings = 12;
+
     /// <summary>The longest side of a piece, mm.</summary>
     public const double MostMillimetres = 5000;
 }

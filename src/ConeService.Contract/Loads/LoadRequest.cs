@@ -36,11 +36,14 @@ public sealed record FiringRequest(
 /// <param name="Body">Id of a clay body, of the data package or an overlay.</param>
 /// <param name="OwnBody">A body of one's own, in place of <paramref name="Body"/>.</param>
 /// <param name="Coats">Its coats, innermost first; none for bare ware.</param>
-/// <param name="State">wet, leather-hard, bone-dry, bisqued or glaze-fired.</param>
+/// <param name="State">
+/// wet, leather-hard, bone-dry, bisqued or glaze-fired; left out: what its earlier firings made it, or what this firing takes.
+/// </param>
 /// <param name="ThickestMillimetres">Thickest wall, mm.</param>
 /// <param name="Size">Its outer size.</param>
 /// <param name="Use">food or decorative; left out: nothing is promised for food.</param>
-[Needs(nameof(Id), nameof(State))]
+/// <param name="EarlierFirings">The firings it has had, the first one first.</param>
+[Needs(nameof(Id))]
 public sealed record PieceRequest(
     SentText Id = default,
     [property: Range(1, 10_000), DefaultValue(1)] SentText Count = default,
@@ -50,14 +53,25 @@ public sealed record PieceRequest(
     [property: WordsOf(typeof(PieceState))] SentText State = default,
     [property: Range(0.0, LoadLimits.MostMillimetres, MinimumIsExclusive = true)] SentText ThickestMillimetres = default,
     SizeRequest? Size = null,
-    [property: AllowedValues("food", "decorative")] SentText Use = default);
+    [property: AllowedValues("food", "decorative")] SentText Use = default,
+    [property: MaxLength(LoadLimits.MostEarlierFirings)] IReadOnlyList<EarlierFiringRequest?>? EarlierFirings = null);
 
-/// <summary>A clay body of one's own.</summary>
+/// <summary>A firing that a piece has had.</summary>
+/// <param name="FiringKind">bisque, glaze, single, overglaze, raku, salt, soda, wood, pit or saggar.</param>
+/// <param name="Cone">The cone it was fired to, as text; left out: not known.</param>
+[Needs(nameof(FiringKind))]
+public sealed record EarlierFiringRequest(
+    [property: WordsOf(typeof(FiringKind))] SentText FiringKind = default,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText Cone = default);
+
+/// <summary>A clay body of one's own; what its mark does not say is assumed, and told in the reasons.</summary>
 /// <param name="Name">What it is called.</param>
 /// <param name="Bisque">The cones of its bisque.</param>
 /// <param name="Mature">The cones at which it is mature.</param>
-[Needs(nameof(Name), nameof(Bisque), nameof(Mature))]
-public sealed record OwnBodyRequest(SentText Name = default, OwnBisqueRequest? Bisque = null, OwnRangeRequest? Mature = null);
+/// <param name="Mark">In place of <paramref name="Mature"/>: what stands on the bag, as cone 6 or 5–6.</param>
+[Needs(nameof(Name))]
+public sealed record OwnBodyRequest(
+    SentText Name = default, OwnBisqueRequest? Bisque = null, OwnRangeRequest? Mature = null, SentText Mark = default);
 
 /// <summary>The cones of a bisque, as text.</summary>
 /// <param name="Min">Lowest cone.</param>
@@ -67,11 +81,10 @@ public sealed record OwnBisqueRequest(
     [property: RegularExpression(ConeSpelling.Pattern)] SentText Min = default,
     [property: RegularExpression(ConeSpelling.Pattern)] SentText Max = default);
 
-/// <summary>The cones of a body or a glaze, as text.</summary>
+/// <summary>The cones of a body or a glaze, as text; at least one of them.</summary>
 /// <param name="Min">Lowest cone.</param>
 /// <param name="Best">Best cone.</param>
 /// <param name="Max">Highest cone that it stands.</param>
-[Needs(nameof(Min), nameof(Best), nameof(Max))]
 public sealed record OwnRangeRequest(
     [property: RegularExpression(ConeSpelling.Pattern)] SentText Min = default,
     [property: RegularExpression(ConeSpelling.Pattern)] SentText Best = default,
@@ -80,21 +93,29 @@ public sealed record OwnRangeRequest(
 /// <summary>One coat of a piece.</summary>
 /// <param name="Glaze">Id of a glaze or decoration, of the data package or an overlay.</param>
 /// <param name="OwnGlaze">A glaze of one's own, in place of <paramref name="Glaze"/>.</param>
-/// <param name="Contains">What it holds that reaches neighbours or is spoiled by them: chrome, copper, lead, manganese, tin, zinc.</param>
+/// <param name="Contains">What it holds that matters for food, fumes or neighbours, each metal by its name.</param>
+/// <param name="State">fresh or fired; left out: what the state of the piece makes likely.</param>
+/// <param name="FiredCone">The cone that a fired coat was fired to, as text; left out: not known.</param>
+/// <param name="Where">inside, outside, both or foot-free; left out: not known.</param>
 public sealed record CoatRequest(
     SentText Glaze = default,
     OwnGlazeRequest? OwnGlaze = null,
-    [property: WordsOf(typeof(Fume)), MinLength(1)] IReadOnlyList<SentText>? Contains = null);
+    [property: WordsOf(typeof(Fume)), MinLength(1)] IReadOnlyList<SentText>? Contains = null,
+    [property: AllowedValues("fresh", "fired")] SentText State = default,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText FiredCone = default,
+    [property: AllowedValues("inside", "outside", "both", "foot-free")] SentText Where = default);
 
 /// <summary>A glaze of one's own.</summary>
 /// <param name="Name">What it is called.</param>
 /// <param name="Cones">Its cones.</param>
 /// <param name="Atmospheres">Atmospheres it is made for; left out: any.</param>
-[Needs(nameof(Name), nameof(Cones))]
+/// <param name="Mark">In place of <paramref name="Cones"/>: what stands on the jar, as cone 6 or 5–6.</param>
+[Needs(nameof(Name))]
 public sealed record OwnGlazeRequest(
     SentText Name = default,
     OwnRangeRequest? Cones = null,
-    [property: AtmosphereWords(AtmosphereUse.Firing), MinLength(1)] IReadOnlyList<SentText>? Atmospheres = null);
+    [property: AtmosphereWords(AtmosphereUse.Firing), MinLength(1)] IReadOnlyList<SentText>? Atmospheres = null,
+    SentText Mark = default);
 
 /// <summary>A size, mm.</summary>
 /// <param name="HeightMillimetres">Height.</param>
@@ -114,6 +135,7 @@ public sealed record SizeRequest(
 /// <param name="State">State of the ware; left out: the state that such a firing takes.</param>
 /// <param name="Use">food or decorative; left out: nothing is promised for food.</param>
 /// <param name="Kiln">The kiln; left out: one that suits the firing.</param>
+/// <param name="EarlierFirings">The firings it has had, the first one first.</param>
 [Needs(nameof(Firing))]
 public sealed record PairingRequest(
     SentText Body = default,
@@ -122,4 +144,5 @@ public sealed record PairingRequest(
     FiringRequest? Firing = null,
     [property: WordsOf(typeof(PieceState))] SentText State = default,
     [property: AllowedValues("food", "decorative")] SentText Use = default,
-    [property: Needs(nameof(Kilns.Kiln.MaxCone), nameof(Kilns.Kiln.Atmospheres))] Kiln? Kiln = null);
+    [property: Needs(nameof(Kilns.Kiln.MaxCone), nameof(Kilns.Kiln.Atmospheres))] Kiln? Kiln = null,
+    [property: MaxLength(LoadLimits.MostEarlierFirings)] IReadOnlyList<EarlierFiringRequest?>? EarlierFirings = null);

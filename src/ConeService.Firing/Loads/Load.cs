@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Materials;
 
@@ -64,18 +65,73 @@ internal sealed record Piece
 
     public PieceUse? Use { get; init; }
 
+    /// <summary>What it has been through.</summary>
+    public PieceHistory History { get; init; } = PieceHistory.None;
+
     /// <summary>Pieces with the same key are judged once: nothing but their names differs.</summary>
     public required string Key { get; init; }
 }
 
-/// <summary>A coat with what this one holds beyond what all of its sort do.</summary>
-internal sealed record CoatOnPiece(Coat Coat, EnumSet<Fume> GivesOff, EnumSet<Fume> SpoiledBy);
+/// <summary>A coat on a piece.</summary>
+/// <param name="Coat">The coat.</param>
+/// <param name="GivesOff">What it gives off, with what this one holds beyond what all of its sort do.</param>
+/// <param name="SpoiledBy">What spoils it, likewise.</param>
+internal sealed record CoatOnPiece(Coat Coat, EnumSet<Fume> GivesOff, EnumSet<Fume> SpoiledBy)
+{
+    /// <summary>What the caller says that it holds.</summary>
+    public EnumSet<Fume> Contains { get; init; }
+
+    /// <summary>True when it has been fired, false when not; null when nobody said so.</summary>
+    public bool? SaidFired { get; init; }
+
+    /// <summary>The cone it was fired to; null when not fired or not known.</summary>
+    public PotterCone? FiredAt { get; init; }
+
+    /// <summary>Where it is; null when not told.</summary>
+    public CoatWhere? Where { get; init; }
+
+    /// <summary>True when it has been fired, as said or as the state of the piece makes it likely.</summary>
+    public bool IsFired { get; init; }
+
+    /// <summary>True when its firing was too cool for it: it has yet to get its cone.</summary>
+    public bool WasUnderfired => IsFired && FiredAt is { } at && at.IsBelow(Coat.Min);
+
+    /// <summary>True when it melts in a firing to this cone, be it for the first time or again.</summary>
+    public bool MeltsAt(PotterCone cone) => Coat.Melts && !cone.IsBelow(Coat.Min);
+}
+
+/// <summary>Where a coat is on a piece.</summary>
+internal enum CoatWhere
+{
+    /// <summary>Inside only.</summary>
+    Inside,
+
+    /// <summary>Outside only.</summary>
+    Outside,
+
+    /// <summary>Inside and outside.</summary>
+    Both,
+
+    /// <summary>All over but for the foot.</summary>
+    FootFree,
+}
+
+/// <summary>Whether a coat has been fired.</summary>
+internal enum CoatState
+{
+    /// <summary>Not yet.</summary>
+    Fresh,
+
+    /// <summary>It has.</summary>
+    Fired,
+}
 
 /// <summary>A material that was named and is not known.</summary>
 /// <param name="What">What it was named as.</param>
 /// <param name="Sent">What was sent.</param>
 /// <param name="Near">Ids that the caller may have meant.</param>
-internal sealed record UnknownMaterial(UnknownAs What, string Sent, IReadOnlyList<string> Near);
+/// <param name="Told">What is missing, in a sentence of its own; null where the material as such is not known.</param>
+internal sealed record UnknownMaterial(UnknownAs What, string Sent, IReadOnlyList<string> Near, Message? Told = null);
 
 /// <summary>What a material that is not known was named as.</summary>
 internal enum UnknownAs
@@ -88,4 +144,19 @@ internal enum UnknownAs
 
     /// <summary>A coat.</summary>
     Coat,
+
+    /// <summary>The cones of a body of the caller's own, in part or altogether.</summary>
+    MarksOfBody,
+
+    /// <summary>The bisque of a body of the caller's own.</summary>
+    Bisque,
+
+    /// <summary>The cones of a glaze of the caller's own, in part or altogether.</summary>
+    MarksOfCoat,
+
+    /// <summary>The body, which is not named at all.</summary>
+    NoBody,
+
+    /// <summary>The state of the piece.</summary>
+    State,
 }

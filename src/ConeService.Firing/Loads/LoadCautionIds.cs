@@ -18,9 +18,22 @@ internal static class LoadCautionIds
     /// <summary>Lead and cadmium.</summary>
     public const string Lead = "lead-and-cadmium";
 
+    /// <summary>Barium.</summary>
+    public const string Barium = "barium-carbonate-toxic";
+
+    /// <summary>Nickel.</summary>
+    public const string Nickel = "nickel-dust";
+
+    /// <summary>Vanadium.</summary>
+    public const string Vanadium = "vanadium-dust";
+
+    /// <summary>Zinc fume.</summary>
+    public const string Zinc = "zinc-fume";
+
     /// <summary>Explosive reduction in a gas kiln.</summary>
     public const string ExplosiveReduction = "explosive-reduction";
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<string> All { get; } = [CarbonMonoxide, Manganese, Copper, Chrome, Lead, ExplosiveReduction];
+    public static IReadOnlyList<string> All { get; } = 
+        [CarbonMonoxide, Manganese, Copper, Chrome, Lead, Barium, Nickel, Vanadium, Zinc, ExplosiveReduction];
 }

@@ -21,7 +21,12 @@ internal static class LoadCautions
                 if (coat.GivesOff.Has(Fume.Chrome)) ids.Add(LoadCautionIds.Chrome);
                 if (coat.GivesOff.Has(Fume.Copper)) ids.Add(LoadCautionIds.Copper);
                 if (coat.GivesOff.Has(Fume.Manganese)) ids.Add(LoadCautionIds.Manganese);
-                if (coat.GivesOff.Has(Fume.Lead)) ids.Add(LoadCautionIds.Lead);
+                if (coat.GivesOff.Has(Fume.Lead) || coat.Contains.Has(Fume.Cadmium)) ids.Add(LoadCautionIds.Lead);
+                if (coat.Contains.Has(Fume.Barium)) ids.Add(LoadCautionIds.Barium);
+                if (coat.Contains.Has(Fume.Nickel)) ids.Add(LoadCautionIds.Nickel);
+                if (coat.Contains.Has(Fume.Vanadium)) ids.Add(LoadCautionIds.Vanadium);
+                // Zinc leaves the glaze in reduction only.
+                if (coat.Contains.Has(Fume.Zinc) && load.Firing.IsReduction) ids.Add(LoadCautionIds.Zinc);
             }
         }
 

@@ -10,7 +10,7 @@ internal static class LoadJudge
 {
     /// <summary>Ids of the load rules that reasons of a load rest on, beside those of its kiln.</summary>
     public static IReadOnlyList<string> RestsOn { get; } =
-        [LoadRuleIds.SuspectTheZero, LoadRuleIds.GlazesShareCone, LoadRuleIds.ChromeAndTin, LoadRuleIds.CopperInReduction];
+        [LoadRuleIds.SuspectTheZero, LoadRuleIds.HarderGlazesHotter, LoadRuleIds.ChromeAndTin, LoadRuleIds.CopperInReduction];
 
     /// <summary>The reasons of the load; those of neighbours are added to their pieces.</summary>
     public static IReadOnlyList<Reason> Judge(LoadTables tables, PieceJudge judge, Load load, IReadOnlyList<PieceClass> classes)
@@ -37,7 +37,13 @@ internal static class LoadJudge
             .ToList();
         if (failing.Count == 0 || !failing.All(c => judge.FitsOtherCone(c.First, load.Kiln, load.Firing))) return;
         // Ware that is right at this cone speaks against a slip in the firing.
-        if (classes.Except(failing).Any(c => !judge.FitsOtherCone(c.First, load.Kiln, load.Firing))) return;
+        var right = classes.Except(failing).Where(c => !judge.FitsOtherCone(c.First, load.Kiln, load.Firing)).ToList();
+        if (right.Count > 0)
+        {
+            if (right.Count == classes.Count - failing.Count) WareOfOtherCone(load, failing);
+            return;
+        }
+
         var worst = failing.SelectMany(c => c.Reasons)
             .Where(r => r.Code == ReasonCode.ConeZeroMixUp)
             .Select(r => r.Severity).DefaultIfEmpty().Max();
@@ -47,29 +53,33 @@ internal static class LoadJudge
             Message.Of("loads.correct-firing-and-check-again", ("other", other)));
     }
 
+    // Where all neighbours are right it is not the firing that is to be asked about.
+    private static void WareOfOtherCone(Load load, List<PieceClass> failing)
+    {
+        var (cone, other) = (load.Firing.Cone.Text, load.Firing.Cone.MixUp!.Text);
+        foreach (var c in failing)
+        {
+            c.RetellMixUp(
+                Message.Of("loads.ware-of-other-cone", ("cone", cone), ("other", other)),
+                Message.Of("loads.book-other-cone", ("other", other)));
+        }
+    }
+
+    // A word to whoever loads: each glaze holds the cone, and which is best where is a matter of places in the kiln.
     private static void GlazeCones(LoadTables tables, Load load, List<PieceClass> going, Judgement judgement)
     {
-        var bests = going
-            .Where(c => Neighbours.BestStep(c.First) is not null)
-            .Select(c => (Class: c, Step: Neighbours.BestStep(c.First)!.Value))
-            .ToList();
-        var counted = bests.GroupBy(x => x.Step).Select(g => (g.Key, g.Sum(x => x.Class.Members.Count))).ToList();
-        if (Neighbours.Window(counted, load.Firing.Cone) is not { } window) return;
-        var cones = tables.PotterScale.Whole;
-        var upper = Math.Min(window + Neighbours.ConesApart, cones.Count - 1);
-        foreach (var (c, step) in bests.Where(x => !Neighbours.InWindow(x.Step, window)))
+        int? min = null, max = null;
+        foreach (var c in going)
         {
-            c.Add(Judgement.Reason(tables, ReasonCode.GlazeConesApart, ReasonSeverity.Review, LoadRuleIds.GlazesShareCone, null,
-                Message.Of(
-                    "loads.glaze-cone-apart",
-                    ("best", cones[step].Text), ("min", cones[window].Text), ("max", cones[upper].Text)),
-                Message.Of("loads.fire-with-glazes-for", ("best", cones[step].Text))));
+            if (Neighbours.BestStep(c.First) is not { } step) continue;
+            (min, max) = (Math.Min(min ?? step, step), Math.Max(max ?? step, step));
         }
 
-        judgement.Find(ReasonCode.GlazeConesApart, ReasonSeverity.Review)?.Because(LoadRuleIds.GlazesShareCone, null,
+        if (min is not { } from || max is not { } to || to - from <= Neighbours.ConesApart) return;
+        var cones = tables.PotterScale.Whole;
+        judgement.Find(ReasonCode.GlazeConesApart, ReasonSeverity.Note)?.Because(LoadRuleIds.HarderGlazesHotter, null,
             Message.Of(
-                "loads.glaze-cones-apart-in-load",
-                ("min", cones[bests.Min(b => b.Step)].Text), ("max", cones[bests.Max(b => b.Step)].Text)),
-            Message.Of("loads.split-by-glaze"));
+                "loads.harder-glazes-hotter", ("min", cones[from].Text), ("max", cones[to].Text), ("cone", load.Firing.Cone.Text)),
+            Message.Of("loads.harder-into-hotter-places"));
     }
 }

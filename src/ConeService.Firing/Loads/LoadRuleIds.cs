@@ -21,8 +21,14 @@ internal static class LoadRuleIds
     /// <summary>Nothing damp or raw with overglaze.</summary>
     public const string NothingRawWithOverglaze = "nothing-damp-with-overglaze";
 
-    /// <summary>Glazes of one load share a cone.</summary>
-    public const string GlazesShareCone = "glazes-share-a-cone";
+    /// <summary>Harder glazes into hotter places.</summary>
+    public const string HarderGlazesHotter = "harder-glazes-in-hotter-zone";
+
+    /// <summary>Runny glazes on cookies and catchers.</summary>
+    public const string Catcher = "runny-glaze-needs-catcher";
+
+    /// <summary>What metals in coats mean.</summary>
+    public const string Metals = "metals-in-coats";
 
     /// <summary>The body stands the cone of the glaze.</summary>
     public const string BodyStandsCone = "body-stands-glaze-cone";

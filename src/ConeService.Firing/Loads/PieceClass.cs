@@ -1,4 +1,5 @@
 using ConeService.Contract.Loads;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Firing.Loads;
 
@@ -36,6 +37,15 @@ internal sealed class PieceClass
 
     /// <summary>Takes the verdict.</summary>
     public void Judged(Judgement judgement) => (Reasons, Verdict) = (judgement.Reasons, (Verdict)(int)judgement.Worst);
+
+    /// <summary>Says otherwise that the firing may have lost its zero: its neighbours can show that it has not.</summary>
+    public void RetellMixUp(Message message, Message instead) =>
+        Reasons =
+        [
+            .. Reasons.Select(r => r.Message.Code is "loads.cone-mix-up" or "loads.cone-mix-up-degrees"
+                ? r with { Message = message, Instead = instead }
+                : r),
+        ];
 
     /// <summary>Adds what the neighbours do.</summary>
     public void Add(Reason reason)

@@ -14,8 +14,8 @@ internal sealed class PieceJudge(LoadTables tables)
     /// <summary>The rules; of reasons that weigh the same those of the first come first.</summary>
     internal static readonly IPieceRule[] Rules =
     [
-        new DrynessRule(), new OrderRule(), new KilnRule(), new OverglazeRule(), new VapourCoatRule(), .. ConeRules, new ThermalShockRule(),
-        new AtmosphereRule(), new FoodRule(), new RoomRule(), new UnknownRule(),
+        new MarksRule(), new DrynessRule(), new OrderRule(), new HistoryRule(), new KilnRule(), new OverglazeRule(),
+        new VapourCoatRule(), .. ConeRules, new ThermalShockRule(), new AtmosphereRule(), new FoodRule(), new MetalRule(), new RoomRule(), new UnknownRule(),
     ];
 
     private readonly IPieceRule[] rules = Applying(tables.Dataset, Rules);
@@ -60,8 +60,10 @@ internal sealed class PieceJudge(LoadTables tables)
     public bool FitsOtherCone(Piece piece, Kiln kiln, PlannedFiring firing)
     {
         if (firing.Cone.MixUp is not { } other || other.Order > kiln.MaxOrder) return false;
+        // Nobody means a pit at cone 12.
+        if (other.IsBelow(firing.Needs.Min) || firing.Needs.Max.IsBelow(other)) return false;
         var c = new PieceCase(tables, kiln, firing with { Cone = other }, piece);
-        return Wants(c) && Fits(c);
+        return !MarksRule.Questions(c with { Firing = firing }) && Wants(c) && Fits(c);
     }
 
     // That nothing speaks against a cone is not enough: something in the piece must want it.
@@ -70,7 +72,7 @@ internal sealed class PieceJudge(LoadTables tables)
         var order = c.Firing.Cone.Order;
         if (c.Firing.Kind == FiringKind.Bisque)
             return c.Piece.Body is { } raw && raw.BisqueMin.Order <= order && order <= raw.BisqueMax.Order;
-        if (c.Piece.Coats.Any(x => c.Judges(x.Coat) && (x.Coat.Melts || x.Coat.IsOverglaze || x.Coat.Kind == CoatKind.Vapour)))
+        if (c.Piece.Coats.Any(x => c.Judges(x) && (x.Coat.Melts || x.Coat.IsOverglaze || x.Coat.Kind == CoatKind.Vapour)))
             return true;
         return c.Piece.Body?.Mature is { } mature && mature.Min.Order <= order && order <= mature.Max.Order;
     }
@@ -78,6 +80,8 @@ internal sealed class PieceJudge(LoadTables tables)
     private void MixUp(PieceCase c, Judgement judgement)
     {
         var (piece, severity) = (c.Piece, judgement.WorstOfCone);
+        // Of a mark that is itself in question nothing follows for the firing.
+        if (MarksRule.Questions(c)) return;
         if (FitsOtherCone(piece, c.Kiln, c.Firing)) WrongFiring(c, severity, judgement);
         else if (Flipped(piece) is var flipped && flipped is { Body: not null } && Fits(c with { Piece = flipped }))
             WrongMark(c, flipped, severity, judgement);

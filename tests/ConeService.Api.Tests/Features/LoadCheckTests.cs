@@ -81,7 +81,13 @@ public class LoadCheckTests(Support.Api api)
 
     [Theory]
     [InlineData("\"pieces\":[]", "empty-request", "/pieces")]
-    [InlineData("\"pieces\":[{\"id\":\"a\",\"state\":\"bisqued\"}]", "member-missing", "/pieces/0/body")]
+    [InlineData("\"pieces\":[{\"body\":\"red-earthenware\",\"state\":\"bisqued\"}]", "member-missing", "/pieces/0/id")]
+    [InlineData("""
+        "pieces":[{"id":"a","body":"red-earthenware","earlierFirings":[{"cone":"06"}]}]
+        """, "member-missing", "/pieces/0/earlierFirings/0/firingKind")]
+    [InlineData("""
+        "pieces":[{"id":"a","body":"red-earthenware","coats":[{"glaze":"majolica","where":"on top"}],"state":"bisqued"}]
+        """, "word-unknown", "/pieces/0/coats/0/where")]
     [InlineData("\"pieces\":[{\"id\":7,\"body\":\"red-earthenware\",\"state\":\"bisqued\"}]", "text-expected", "/pieces/0/id")]
     [InlineData("""
         "pieces":[{"id":"a","count":"3","body":"red-earthenware","state":"bisqued"}]
@@ -97,6 +103,24 @@ public class LoadCheckTests(Support.Api api)
         var finding = Assert.Single(await Problems.Findings(response, 400, code));
 
         Assert.Equal(field, finding.Place());
+    }
+
+    [Fact]
+    public async Task An_incomplete_piece_is_for_review_and_the_others_are_answered()
+    {
+        var answer = await Check(Electric, "glaze", "6", "oxidation", """
+            {"id":"a"},
+            {"id":"b","ownBody":{"name":"clay of a bag","mark":"cone 6"},"state":"bisqued",
+             "coats":[{"ownGlaze":{"name":"jar","mark":"5–6"}}]},
+            {"id":"c","body":"mid-range-stoneware-light","coats":[{"glaze":"mid-range-gloss"}],
+             "earlierFirings":[{"firingKind":"bisque"}]}
+            """);
+        var pieces = answer.GetProperty("pieces").EnumerateArray().ToList();
+
+        Assert.Equal(["review", "review", "accept"], pieces.Select(p => p.GetProperty("verdict").GetString()));
+        Assert.All(
+            pieces.Take(2).SelectMany(p => p.GetProperty("reasons").EnumerateArray()),
+            r => Assert.Equal("unknown-material", r.GetProperty("code").GetString()));
     }
 
     [Fact]

@@ -11,6 +11,10 @@ public sealed class LoadCautionTests
     [InlineData("manganese", "manganese-fume")]
     [InlineData("copper", "copper-fume")]
     [InlineData("chrome", "chromium-dust-and-fume")]
+    [InlineData("cadmium", "lead-and-cadmium")]
+    [InlineData("barium", "barium-carbonate-toxic")]
+    [InlineData("nickel", "nickel-dust")]
+    [InlineData("vanadium", "vanadium-dust")]
     public void What_a_coat_is_said_to_hold_raises_its_caution(string metal, string caution)
     {
         var plain = Loads.Piece("p", "mid-range-stoneware-light", "mid-range-gloss");
@@ -34,6 +38,17 @@ public sealed class LoadCautionTests
 
         Assert.Equal(explosive, cautions.Contains("explosive-reduction"));
         Assert.Equal(carbonMonoxide, cautions.Contains("carbon-monoxide"));
+    }
+
+    [Theory]
+    // additives zinc: leaves the glaze in reduction.
+    [InlineData("reduction", true)]
+    [InlineData("oxidation", false)]
+    public void Zinc_is_a_fume_in_reduction(string atmosphere, bool expected)
+    {
+        var piece = Loads.Piece("p", "high-fire-porcelain") with { Coats = [new(Loads.T("high-fire-clear"), Contains: ["zinc"])] };
+
+        Assert.Equal(expected, Cautions(Loads.Gas, atmosphere, piece).Contains("zinc-fume"));
     }
 
     private static List<string> Cautions(Kiln kiln, string atmosphere, PieceRequest piece) =>

@@ -1,4 +1,5 @@
 using System.Reflection;
+using ConeService.Contract.Loads;
 using ConeService.Data;
 using ConeService.Firing.Loads;
 using ConeService.Firing.Loads.Reading;
@@ -12,12 +13,15 @@ public sealed class LoadRuleTests
 {
     private static readonly LoadTables Tables = new(Reference.Charts);
 
+    private static IEnumerable<LoadRequest> Requests =>
+        DecisionTableTests.Cases.Select(DecisionTableTests.Request).Concat(JudgementTableTests.Cases.Select(JudgementTableTests.Request));
+
     [Fact]
     public void Every_reason_rests_on_a_load_rule_that_its_rule_names_and_that_knows_its_code()
     {
-        foreach (var row in DecisionTableTests.Cases)
+        foreach (var request in Requests)
         {
-            var load = LoadReader.Read(Tables, DecisionTableTests.Request(row));
+            var load = LoadReader.Read(Tables, request);
             foreach (var rule in PieceJudge.Rules)
             {
                 var judgement = new Judgement(Tables, quiet: false);
@@ -62,9 +66,9 @@ public sealed class LoadRuleTests
     [Fact]
     public void A_quiet_judgement_weighs_the_same_and_says_nothing()
     {
-        foreach (var row in DecisionTableTests.Cases)
+        foreach (var request in Requests)
         {
-            var load = LoadReader.Read(Tables, DecisionTableTests.Request(row));
+            var load = LoadReader.Read(Tables, request);
             var c = new PieceCase(Tables, load.Kiln, load.Firing, load.Pieces[0]);
             var (quiet, told) = (new Judgement(Tables, quiet: true), new Judgement(Tables, quiet: false));
             foreach (var rule in PieceJudge.Rules)

@@ -4,7 +4,7 @@ using ConeService.Data;
 namespace ConeService.Firing.Tests.Loads;
 
 /// <summary>
-/// What pieces do to each other, by nothing-damp-with-overglaze, glazes-share-a-cone, tin-white-away-from-chrome and
+/// What pieces do to each other, by nothing-damp-with-overglaze, harder-glazes-in-hotter-zone, tin-white-away-from-chrome and
 /// light-glazes-away-from-copper.
 /// </summary>
 public sealed class NeighbourTests
@@ -25,9 +25,9 @@ public sealed class NeighbourTests
     }
 
     [Fact]
-    public void A_glaze_best_more_than_one_cone_from_the_others_is_for_review_and_goes_elsewhere()
+    public void Glazes_whose_ranges_hold_the_cone_go_together_however_far_apart_they_are_best()
     {
-        // iron-red is best at 6, four cones below.
+        // iron-red goes from 6 to 10 and is best at 6, four cones below the others: harder glazes go into the hotter places.
         var answer = Loads.Check.Check(Loads.Load(
             Loads.Gas,
             Reduction,
@@ -35,25 +35,38 @@ public sealed class NeighbourTests
             Loads.Piece("b", "high-fire-stoneware-light", "tenmoku"),
             Loads.Piece("c", "high-fire-stoneware-light", "iron-red")));
 
-        Assert.Equal(Verdict.Review, answer.VerdictOf("c"));
-        Assert.Equal([Verdict.Accept, Verdict.Accept], [answer.VerdictOf("a"), answer.VerdictOf("b")]);
-        Assert.Equal(ReasonCode.GlazeConesApart, Assert.Single(answer.Load.Reasons).Code);
-        Assert.Equal(["c"], Assert.Single(answer.SuggestedFirings).PieceIds);
+        Assert.Equal((Verdict.Accept, 0), (answer.Verdict, answer.SuggestedFirings.Count));
+        var reason = Assert.Single(answer.Load.Reasons);
+        Assert.Equal(
+            (ReasonCode.GlazeConesApart, ReasonSeverity.Note, "harder-glazes-in-hotter-zone"),
+            (reason.Code, reason.Severity, reason.Rule));
+        Assert.Contains("from 6 to 10; each holds cone 10", reason.Message.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
-    // Celadon is best at 10, iron saturate red at 6: where both lie on a piece, the one that melts first decides.
-    [InlineData("celadon;iron-red")]
-    [InlineData("iron-red;celadon")]
-    public void Of_several_glazes_on_a_piece_the_most_fluid_decides_its_cone(string coats)
+    [InlineData("mid-range-gloss", Verdict.Refuse)]
+    [InlineData("iron-red", Verdict.Accept)]
+    public void Many_of_one_kind_never_outvote_another(string glaze, Verdict expected)
     {
-        var answer = Loads.Check.Check(Loads.Load(Loads.Gas, Reduction,
-            Loads.Piece("both", "high-fire-stoneware-light", coats),
-            Loads.Piece("a", "high-fire-stoneware-light", "celadon"),
-            Loads.Piece("b", "high-fire-stoneware-light", "tenmoku")));
+        // mid-range-gloss goes from 5 to 7: whatever stands beside it, and however many, it runs at 10.
+        var many = Enumerable.Range(0, 30).Select(i => Loads.Piece($"m{i}", "high-fire-stoneware-light", glaze));
+        var one = Loads.Piece("one", "high-fire-stoneware-light", "tenmoku");
+        var answer = Loads.Check.Check(Loads.Load(Loads.Gas, Reduction, [.. many, one]));
 
-        var reason = Assert.Single(answer.Pieces[0].Reasons, r => r.Code == ReasonCode.GlazeConesApart);
-        Assert.StartsWith("Its glaze is best at cone 6, most others", reason.Message.ToString(), StringComparison.Ordinal);
+        Assert.Equal(Verdict.Accept, answer.VerdictOf("one"));
+        Assert.Equal(expected, answer.VerdictOf("m7"));
+    }
+
+    [Fact]
+    public void Suggestions_never_offer_the_same_firing_twice_where_no_vapour_parts_it()
+    {
+        // All of these hold cone 6 in oxidation: mid-range 5 to 7, slip glaze 5 to 10, iron red 6 to 10.
+        string[] glazes = ["mid-range-gloss", "slip-glaze", "iron-red", "mid-range-matte"];
+        var answer = Loads.Check.Check(Loads.Load(
+            Loads.Electric, Loads.Firing("glaze", "06", "oxidation"),
+            [.. glazes.Select((g, i) => Loads.Piece($"p{i}", "mid-range-stoneware-light", g))]));
+
+        Assert.Equal("6", Assert.Single(answer.SuggestedFirings).Cone);
     }
 
     [Fact]

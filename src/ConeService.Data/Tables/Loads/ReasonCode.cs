@@ -56,4 +56,10 @@ public enum ReasonCode
 
     /// <summary>Nobody knows its body or a coat.</summary>
     UnknownMaterial,
+
+    /// <summary>Whether its glaze holds its metals only a leach test tells.</summary>
+    LeachTestTells,
+
+    /// <summary>A coat holds a metal that matters for food, for who breathes its fume, or for its neighbours.</summary>
+    MetalInCoat,
 }

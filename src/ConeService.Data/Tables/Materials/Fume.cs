@@ -20,4 +20,22 @@ public enum Fume
 
     /// <summary>Zinc.</summary>
     Zinc,
+
+    /// <summary>Barium: not given off, it comes out of matt glazes.</summary>
+    Barium,
+
+    /// <summary>Cadmium.</summary>
+    Cadmium,
+
+    /// <summary>Lithium: not given off.</summary>
+    Lithium,
+
+    /// <summary>Nickel: not given off.</summary>
+    Nickel,
+
+    /// <summary>Selenium, mostly with cadmium.</summary>
+    Selenium,
+
+    /// <summary>Vanadium.</summary>
+    Vanadium,
 }

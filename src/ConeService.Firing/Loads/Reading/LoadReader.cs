@@ -18,12 +18,15 @@ internal sealed class LoadReader
     private readonly LoadTables tables;
     private readonly FieldReader fields;
     private readonly MaterialReader materials;
+    private readonly HistoryReader histories;
+    private PlannedFiring? planned;
 
     private LoadReader(LoadTables tables)
     {
         this.tables = tables;
         fields = new(tables);
         materials = new(tables, fields);
+        histories = new(fields);
     }
 
     /// <summary>Reads a load.</summary>
@@ -32,7 +35,7 @@ internal sealed class LoadReader
     {
         var reader = new LoadReader(tables);
         var kiln = reader.Kiln(request.Kiln, "/kiln");
-        var firing = reader.Firing(request.Firing, "/firing");
+        var firing = reader.planned = reader.Firing(request.Firing, "/firing");
         var pieces = reader.Pieces(request.Pieces);
         if (kiln is { Interior: null } && pieces.Exists(p => p.Size is not null))
             reader.fields.Assumed.Add(new("/kiln/interior", "tall enough", Message.Of("loads.room-assumed")));
@@ -44,30 +47,31 @@ internal sealed class LoadReader
     public static Load Read(LoadTables tables, PairingRequest request)
     {
         var reader = new LoadReader(tables);
-        var firing = reader.Firing(request.Firing, "/firing");
+        var firing = reader.planned = reader.Firing(request.Firing, "/firing");
         var kiln = request.Kiln is null ? null : reader.Kiln(request.Kiln, "/kiln");
         var sent = new PieceRequest(
-            SentText.Of("pairing"), default, request.Body, request.OwnBody, request.Coats, request.State, Use: request.Use);
+            SentText.Of("pairing"), default, request.Body, request.OwnBody, request.Coats, request.State, Use: request.Use,
+            EarlierFirings: request.EarlierFirings);
         if (request.Kiln is null && firing is not null)
         {
             kiln = KilnSuitability.Suiting(tables, firing.Needs, firing.Atmosphere);
             reader.fields.Assumed.Add(new("/kiln", EnumWords.Word(kiln.Heat), Message.Of("loads.kiln-assumed")));
         }
 
-        if (request.State.IsAbsent && firing is not null)
+        if (request.State.IsAbsent && request.EarlierFirings is null or [] && firing is not null)
         {
-            // The last of the states it takes, but for a glaze fire, which is the first of bisqued ware before a refire.
-            var state = firing.Needs.Takes.Has(PieceState.Bisqued) ? PieceState.Bisqued : firing.Needs.Row.Takes[0];
+            var state = HistoryReader.StateTaken(firing);
             sent = sent with { State = SentText.Of(EnumWords.Word(state)) };
             reader.fields.Assumed.Add(new(
                 "/state", EnumWords.Word(state),
                 Message.Of("loads.state-assumed", ("kind", firing.Needs.Kind), ("firing", firing.Needs.Name))));
         }
-        else if (request.State.IsAbsent)
+        else if (request.State.IsAbsent && request.EarlierFirings is null or [])
         {
             sent = sent with { State = SentText.Of("bisqued") };
         }
 
+        reader.materials.RequireBody(sent, "");
         var piece = reader.Piece(sent, 0, "");
         return reader.Done(new Load(kiln!, firing!, piece is null ? [] : [piece], reader.fields.Assumed));
     }
@@ -152,7 +156,7 @@ internal sealed class LoadReader
         var id = fields.RequiredText(sent.Id, at + "/id", "mug-7");
         fields.Count(sent.Count, at + "/count", (int)Alike.Low, (int)Alike.High);
         var unknown = new List<UnknownMaterial>();
-        var body = materials.Body(sent.Body, sent.OwnBody, at, unknown);
+        var body = materials.Body(sent, at, unknown);
         if (sent.Coats?.Count > LoadLimits.MostCoats)
         {
             fields.Add(FindingCodes.TooManyCoats, at + "/coats", null,
@@ -161,7 +165,7 @@ internal sealed class LoadReader
         }
 
         var coats = materials.Coats(sent.Coats, at, unknown);
-        var state = fields.Word<PieceState>(sent.State, at + "/state");
+        var (state, history) = histories.Read(sent, planned, at, unknown);
         var thickness = fields.Millimetres(sent.ThickestMillimetres, at + "/thickestMillimetres", (decimal)LoadLimits.MostMillimetres);
         var size = Size(sent.Size, at + "/size");
         var use = fields.OptionalWord<PieceUse>(sent.Use, at + "/use");
@@ -170,9 +174,10 @@ internal sealed class LoadReader
             Id = id!,
             Index = index,
             Body = body,
-            Coats = coats,
+            Coats = PieceHistory.Settle(coats, state, planned?.Kind == FiringKind.Overglaze),
             Unknown = unknown,
-            State = state!.Value,
+            State = state,
+            History = history,
             Thickness = thickness,
             Size = size,
             Use = use,

@@ -16,7 +16,7 @@ internal static class PieceKey
         Add(p.Body);
         if (p.OwnBody is { } b)
         {
-            foreach (var t in (SentText[])[b.Name, b.Bisque?.Min ?? default, b.Bisque?.Max ?? default, .. Texts(b.Mature)]) Add(t);
+            foreach (var t in (SentText[])[b.Name, b.Bisque?.Min ?? default, b.Bisque?.Max ?? default, .. Texts(b.Mature), b.Mark]) Add(t);
         }
 
         foreach (var c in p.Coats ?? [])
@@ -25,12 +25,24 @@ internal static class PieceKey
             Add(c!.Glaze);
             if (c.OwnGlaze is { } g)
             {
-                foreach (var t in (SentText[])[g.Name, .. Texts(g.Cones)]) Add(t);
+                foreach (var t in (SentText[])[g.Name, .. Texts(g.Cones), g.Mark]) Add(t);
                 foreach (var t in g.Atmospheres ?? []) Add(t);
             }
 
             key.Append('+');
             foreach (var t in c.Contains ?? []) Add(t);
+            if (c.State.IsAbsent && c.FiredCone.IsAbsent && c.Where.IsAbsent) continue;
+            key.Append('/');
+            Add(c.State);
+            Add(c.FiredCone);
+            Add(c.Where);
+        }
+
+        foreach (var f in p.EarlierFirings ?? [])
+        {
+            key.Append('<');
+            Add(f?.FiringKind ?? default);
+            Add(f?.Cone ?? default);
         }
 
         key.Append('|');

@@ -26,7 +26,7 @@ internal sealed class AtmosphereRule : IPieceRule
 
         foreach (var item in c.Piece.Coats)
         {
-            if (c.Judges(item.Coat) && !item.Coat.Atmospheres.Has(atmosphere)) Judge(c, item.Coat, judgement);
+            if (c.Judges(item) && !item.Coat.Atmospheres.Has(atmosphere)) Judge(c, item.Coat, judgement);
         }
     }
 

@@ -4,9 +4,20 @@ using ConeService.Firing.Materials;
 
 namespace ConeService.Firing.Loads.Rules;
 
-/// <summary>A bisque below the range of the body leaves it soft and full of carbon, above it too tight to take glaze.</summary>
+/// <summary>
+/// A bisque below the range of the body leaves it soft and full of carbon, above it too tight to take glaze. One or two cones
+/// outside, and far from maturity, is a word of warning: studios bisque all their bodies together.
+/// </summary>
 internal sealed class BisqueRangeRule : IPieceRule
 {
+    /// <summary>Whole cones outside the range that matter little; bisque-within-body-range names them in words.</summary>
+    internal const int Slightly = 2;
+
+    // Far from maturity is at least so many whole cones below it; too near is this few, or so far above the bisque.
+    private const int Far = 4;
+    private const int TooNear = 1;
+    private const int TooFarAbove = 6;
+
     public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.BisqueRange, LoadRuleIds.BisqueBelowMaturity];
 
     public void Judge(PieceCase c, Judgement judgement)
@@ -15,7 +26,8 @@ internal sealed class BisqueRangeRule : IPieceRule
         var cone = c.Firing.Cone;
         if (cone.IsBelow(body.BisqueMin))
         {
-            judgement.Find(ReasonCode.BodyUnderfired, ReasonSeverity.Review)?.Because(LoadRuleIds.BisqueRange, body,
+            var severity = cone.StepsTo(body.BisqueMin) <= Slightly ? ReasonSeverity.Note : ReasonSeverity.Review;
+            judgement.Find(ReasonCode.BodyUnderfired, severity)?.Because(LoadRuleIds.BisqueRange, body,
                 Message.Of(
                     "loads.bisque-cool",
                     ("cone", cone.Text), ("body", body.Name), ("min", body.BisqueMin.Text), ("max", body.BisqueMax.Text)),
@@ -28,6 +40,16 @@ internal sealed class BisqueRangeRule : IPieceRule
         }
     }
 
+    /// <summary>True when a bisque to this cone leaves the body as good as mature, so that it takes no glaze.</summary>
+    internal static bool IsTooTight(LoadTables tables, Body body, PotterCone cone)
+    {
+        if (body.Mature is not { } mature || cone.Order <= body.BisqueMax.Order) return false;
+        if (cone.StepsTo(mature.Best) < (int)tables.Figure(LoadRuleIds.BisqueBelowMaturity)) return true;
+        // Of bodies whose bisque lies clear of their maturity, as that of all stoneware and porcelain does.
+        return body.BisqueMax.IsBelow(mature.Min)
+            && (cone.StepsTo(mature.Min) <= TooNear || body.BisqueMax.StepsTo(cone) > TooFarAbove);
+    }
+
     /// <summary>The bisque that the body wants.</summary>
     internal static Message BisqueAt(Body body) =>
         Message.Of("loads.bisque-at", ("min", body.BisqueMin.Text), ("max", body.BisqueMax.Text));
@@ -35,7 +57,7 @@ internal sealed class BisqueRangeRule : IPieceRule
     private static void Hot(PieceCase c, Body body, Judgement judgement)
     {
         var cone = c.Firing.Cone;
-        if (body.Mature is { } mature && cone.StepsTo(mature.Best) < (int)c.Tables.Figure(LoadRuleIds.BisqueBelowMaturity))
+        if (IsTooTight(c.Tables, body, cone))
         {
             judgement.Find(ReasonCode.BodyOverfired, ReasonSeverity.Refuse)?.Because(LoadRuleIds.BisqueBelowMaturity, body,
                 Message.Of(
@@ -45,7 +67,9 @@ internal sealed class BisqueRangeRule : IPieceRule
         }
         else
         {
-            judgement.Find(ReasonCode.BodyOverfired, ReasonSeverity.Review)?.Because(LoadRuleIds.BisqueRange, body,
+            var slightly = body.BisqueMax.StepsTo(cone) <= Slightly && body.Mature is { } mature && cone.StepsTo(mature.Min) >= Far;
+            judgement.Find(ReasonCode.BodyOverfired, slightly ? ReasonSeverity.Note : ReasonSeverity.Review)?.Because(
+                LoadRuleIds.BisqueRange, body,
                 Message.Of(
                     "loads.bisque-hot",
                     ("cone", cone.Text), ("body", body.Name), ("min", body.BisqueMin.Text), ("max", body.BisqueMax.Text)),

@@ -7,7 +7,8 @@ namespace ConeService.Firing.Loads.Rules;
 
 /// <summary>
 /// A body above what it stands: the consequence grows with the whole cones over its best cone, by the body's own steps.
-/// Within its range the piece is never refused. One cone above the range without bloating is for whoever fires to say;
+/// Within its range the piece is never refused, and bloating is a word of warning unless reduction brings it on. One cone
+/// above the range without bloating is for whoever fires to say;
 /// anything more is refused.
 /// </summary>
 internal sealed class BodyOverRule : IPieceRule
@@ -60,9 +61,10 @@ internal sealed class BodyOverRule : IPieceRule
     private static void WithinRange(PieceCase c, Body body, OverfireStep step, Judgement judgement)
     {
         if (step < OverfireStep.Warps || c.Firing.Kind == FiringKind.Overglaze) return;
-        var severity = step >= OverfireStep.Bloats ? ReasonSeverity.Review : ReasonSeverity.Note;
+        var sooner = c.Firing.IsReduction && body.BloatSoonerInReduction > 0;
+        var severity = step > OverfireStep.Bloats || (step == OverfireStep.Bloats && sooner) ? ReasonSeverity.Review : ReasonSeverity.Note;
         judgement.Find(ReasonCode.BodyOverfired, severity, withinRange: true)?.Because(LoadRuleIds.BodyStandsCone, body,
-            c.Firing.IsReduction && body.BloatSoonerInReduction > 0
+            sooner
                 ? Message.Of(
                     "loads.body-past-a-step-in-reduction",
                     ("cone", c.Firing.Cone.Text), ("body", body.Name), ("step", Step(body, step)), ("overfired", body.Overfired))

@@ -18,6 +18,8 @@ internal sealed class BodyUnderRule : IPieceRule
         if (c.Piece.Body is not { Mature: { } mature } body || c.Piece.State == PieceState.GlazeFired) return;
         if (c.Firing.Kind is FiringKind.Bisque or FiringKind.Overglaze or FiringKind.Raku or FiringKind.Pit or FiringKind.Saggar) return;
         if (body.MaturesInBisque && c.Piece.State == PieceState.Bisqued) return;
+        // What has been at its maturity once is not made immature by a cooler fire.
+        if (c.Piece.History.Hottest is { } had && !had.IsBelow(mature.Min)) return;
         var (cone, food) = (c.Firing.Cone, c.Piece.Use == PieceUse.Food);
         if (cone.IsBelow(mature.Min))
         {

@@ -14,14 +14,14 @@ internal sealed class CoatRangeRule : IPieceRule
     public IReadOnlyList<string> RestsOn { get; } =
     [
         LoadRuleIds.GlazeBelowRange, LoadRuleIds.GlazeAboveRange,
-        LoadRuleIds.FootMargin, LoadRuleIds.SigillataBisque,
+        LoadRuleIds.FootMargin, LoadRuleIds.Catcher, LoadRuleIds.SigillataBisque,
     ];
 
     public void Judge(PieceCase c, Judgement judgement)
     {
         foreach (var item in c.Piece.Coats)
         {
-            if (c.Judges(item.Coat)) Judge(c, item.Coat, judgement);
+            if (c.Judges(item)) Judge(c, item.Coat, judgement);
             else if (item.Coat.Kind == CoatKind.TerraSigillata) Sigillata(c, item.Coat, judgement);
         }
     }
@@ -31,7 +31,7 @@ internal sealed class CoatRangeRule : IPieceRule
         var cone = c.Firing.Cone;
         if (cone.IsBelow(coat.Min)) Under(c, coat, cone.StepsTo(coat.Min), judgement);
         else if (coat.Max is { } max && cone.Order > max.Order) Over(c, coat, max, max.StepsTo(cone), judgement);
-        else if (coat.Max == cone && coat.RunRisk >= RunRisk.High) AtTheTop(c, coat, judgement);
+        else if (coat.RunRisk >= RunRisk.High && c.Firing.Kind != FiringKind.Bisque) RunsReadily(c, coat, judgement);
         else if (coat.Kind == CoatKind.TerraSigillata) Sigillata(c, coat, judgement);
     }
 
@@ -61,11 +61,15 @@ internal sealed class CoatRangeRule : IPieceRule
                 : Message.Of("loads.fire-coat-at", ("range", coat.Range), ("best", Best(coat))));
     }
 
-    private static void AtTheTop(PieceCase c, Coat coat, Judgement judgement)
+    private static void RunsReadily(PieceCase c, Coat coat, Judgement judgement)
     {
-        judgement.Find(ReasonCode.GlazeOverfired, ReasonSeverity.Note, withinRange: true)?.Because(LoadRuleIds.FootMargin, coat,
-            Message.Of("loads.coat-at-top", ("cone", c.Firing.Cone.Text), ("coat", coat.Name)),
-            KeepBelow(c));
+        var top = coat.Max == c.Firing.Cone;
+        judgement.Find(ReasonCode.GlazeOverfired, ReasonSeverity.Note, withinRange: true)?.Because(
+            top ? LoadRuleIds.FootMargin : LoadRuleIds.Catcher, coat,
+            top
+                ? Message.Of("loads.coat-at-top", ("cone", c.Firing.Cone.Text), ("coat", coat.Name))
+                : Message.Of("loads.coat-runs-readily", ("coat", coat.NameFirst)),
+            top ? KeepBelow(c) : FootAdvice(c));
     }
 
     private static void Sigillata(PieceCase c, Coat coat, Judgement judgement)
@@ -85,6 +89,12 @@ internal sealed class CoatRangeRule : IPieceRule
         return Message.Of(
             "loads.fire-coat-at-with-foot",
             ("range", coat.Range), ("best", Best(coat)), ("from", rule.ValueMin), ("to", rule.ValueMax));
+    }
+
+    private static Message FootAdvice(PieceCase c)
+    {
+        var rule = c.Tables.Rule(LoadRuleIds.FootMargin);
+        return Message.Of("loads.foot-catcher-and-wash", ("from", rule.ValueMin), ("to", rule.ValueMax));
     }
 
     private static Message KeepBelow(PieceCase c)

@@ -26,12 +26,30 @@ internal readonly record struct PieceCase(LoadTables Tables, Kiln Kiln, PlannedF
     /// True when this firing has to do something for the coat. In an overglaze firing the glaze below was fired before; in a
     /// bisque colours and slips only go along.
     /// </summary>
-    public bool Judges(Coat coat) => Firing.Kind switch
+    public bool Concerns(Coat coat) => Firing.Kind switch
     {
         FiringKind.Overglaze => coat.IsOverglaze || Piece.State != PieceState.GlazeFired,
         FiringKind.Bisque => coat.Kind is not (CoatKind.Underglaze or CoatKind.Slip or CoatKind.TerraSigillata),
         _ => true,
     };
+
+    /// <summary>The same, but for a coat that was fired before and does not melt again at this cone.</summary>
+    public bool Judges(CoatOnPiece item) =>
+        Concerns(item.Coat) && !(item.IsFired && !item.WasUnderfired && Firing.Cone.IsBelow(item.Coat.Min));
+
+    /// <summary>True when a coat that melts is, or may be, where food touches.</summary>
+    public bool IsGlazedInside
+    {
+        get
+        {
+            foreach (var item in Piece.Coats)
+            {
+                if (item.Coat.Melts && item.Where != CoatWhere.Outside) return true;
+            }
+
+            return false;
+        }
+    }
 
     /// <summary>True when a coat of the piece melts to a glass in the main fire.</summary>
     public bool IsGlazed

@@ -9,7 +9,7 @@ internal sealed class KilnRule : IPieceRule
     public IReadOnlyList<string> RestsOn { get; } =
     [
         LoadRuleIds.KilnHighestCone, LoadRuleIds.KilnMadeFor,
-        LoadRuleIds.GlazeAtmosphere, LoadRuleIds.VapourKiln,
+        LoadRuleIds.GlazeAtmosphere, LoadRuleIds.VapourKiln, LoadRuleIds.SuspectTheZero,
     ];
 
     public void Judge(PieceCase c, Judgement judgement) => Judge(c.Tables, c.Kiln, c.Firing, judgement);
@@ -23,6 +23,13 @@ internal sealed class KilnRule : IPieceRule
             judgement.Find(ReasonCode.KilnCannotReachCone, ReasonSeverity.Refuse)?.Because(LoadRuleIds.KilnHighestCone, null,
                 Message.Of("loads.kiln-highest-cone", ("max", kiln.MaxCone), ("cone", firing.Cone.Text)),
                 Message.Of("loads.kiln-for-cone", ("max", kiln.MaxCone), ("cone", firing.Cone.Text)));
+            Mark(tables, kiln, firing, judgement);
+        }
+
+        if (HarmsElements(firing.Kind, kiln.Heat))
+        {
+            judgement.Find(ReasonCode.KilnCannotHoldAtmosphere, ReasonSeverity.Review)?.Because(LoadRuleIds.KilnMadeFor, null,
+                Message.Of("loads.saggar-harms-elements"), Message.Of("loads.reduction-kiln"));
         }
 
         if (!needs.Heats.Has(kiln.Heat)) Kind(kiln, heat, firing, judgement);
@@ -36,6 +43,18 @@ internal sealed class KilnRule : IPieceRule
                     ("atmosphere", EnumWords.Word(firing.Atmosphere)), ("effect", needs.Row.WrongAtmosphereEffect)),
                 Message.Of("loads.fire-in", ("atmospheres", needs.Atmospheres.Spoken)));
         }
+    }
+
+    /// <summary>True where what a firing gives off eats the elements of the kiln.</summary>
+    internal static bool HarmsElements(FiringKind kind, KilnHeat heat) => kind == FiringKind.Saggar && heat == KilnHeat.Electric;
+
+    // A kiln that is marked 06 and fired to 6 is more often a kiln for cone 6.
+    private static void Mark(LoadTables tables, Kiln kiln, PlannedFiring firing, Judgement judgement)
+    {
+        if (tables.PotterScale.Of(kiln.MaxCone).MixUp is not { } other || firing.Cone.Order > other.Order) return;
+        judgement.Find(ReasonCode.ConeZeroMixUp, ReasonSeverity.Review)?.Because(LoadRuleIds.SuspectTheZero, null,
+            Message.Of("loads.kiln-mark-mix-up", ("max", kiln.MaxCone), ("other", other.Text)),
+            Message.Of("loads.correct-kiln", ("other", other.Text)));
     }
 
     private static void Atmosphere(Kiln kiln, KilnHeatRow heat, PlannedFiring firing, Judgement judgement)

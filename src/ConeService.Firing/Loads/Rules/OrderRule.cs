@@ -68,7 +68,9 @@ internal sealed class OrderRule : IPieceRule
             judgement.Find(ReasonCode.AlreadyBisqued, ReasonSeverity.Note)?.Because(LoadRuleIds.FiringOrder, null,
                 Message.Of("loads.bisqued-in-single"));
         }
-        else if (c.Piece.Coats.FirstOrDefault(x => x.Coat.AppliedOn.Has(PieceState.GlazeFired) && !x.Coat.IsOverglaze) is { } late)
+        else if (c.Piece.Coats.FirstOrDefault(x =>
+            x.Coat.AppliedOn.Has(PieceState.GlazeFired)
+            && (!x.Coat.IsOverglaze || x.Coat.FiredIn.Has(c.Firing.Kind))) is { } late)
         {
             judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Refuse)?.Because(LoadRuleIds.OverglazeOnGlaze, late.Coat,
                 Message.Of("loads.coat-goes-on-fired-glaze", ("coat", late.Coat.NameFirst)), Message.Of("loads.glaze-then-decorate"));
@@ -85,8 +87,46 @@ internal sealed class OrderRule : IPieceRule
         }
         else if (!c.Piece.Coats.Any(x => x.Coat.AppliedOn.Has(PieceState.GlazeFired) && x.Coat.FiredIn.Has(c.Firing.Kind)))
         {
+            Refire(c, judgement);
+        }
+    }
+
+    // What a second glaze fire does depends on what the first one was: a glaze at its cone moves again, one far below it stays.
+    private static void Refire(PieceCase c, Judgement judgement)
+    {
+        CoatOnPiece? stays = null, gets = null, fresh = null;
+        var moves = false;
+        foreach (var item in c.Piece.Coats)
+        {
+            if (!item.Coat.Melts) continue;
+            if (!item.IsFired) fresh ??= item;
+            else if (!item.MeltsAt(c.Firing.Cone)) stays ??= item;
+            else if (item.WasUnderfired) gets ??= item;
+            else moves = true;
+        }
+
+        if (moves || (gets ?? stays) is null)
+        {
             judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Review)?.Because(LoadRuleIds.Refire, null,
                 Message.Of("loads.second-glaze-fire"), Message.Of("loads.refire-on-cookie"));
+        }
+        else if (gets is not null)
+        {
+            judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Note)?.Because(LoadRuleIds.Refire, gets.Coat,
+                Message.Of(
+                    "loads.refire-to-its-cone",
+                    ("coat", gets.Coat.NameFirst), ("was", gets.FiredAt!.Text), ("cone", c.Firing.Cone.Text)),
+                Message.Of("loads.refire-on-cookie"));
+        }
+        else if (fresh is not null)
+        {
+            judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Note)?.Because(LoadRuleIds.Refire, fresh.Coat,
+                Message.Of("loads.glaze-over-fired-glaze", ("coat", fresh.Coat.NameFirst)), Message.Of("loads.warm-the-piece"));
+        }
+        else
+        {
+            judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Note)?.Because(LoadRuleIds.Refire, stays!.Coat,
+                Message.Of("loads.glaze-stays", ("range", stays.Coat.Range), ("cone", c.Firing.Cone.Text)));
         }
     }
 }

@@ -3,7 +3,10 @@ using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Rules;
 
-/// <summary>Raku ware is drawn red hot and pit ware heats and cools unevenly: only open bodies stand it.</summary>
+/// <summary>
+/// Raku ware is drawn red hot: only open bodies stand it. A pit heats slowly and unevenly: low-fire earthenware, which is its
+/// ware, stands that too.
+/// </summary>
 internal sealed class ThermalShockRule : IPieceRule
 {
     public IReadOnlyList<string> RestsOn { get; } = [LoadRuleIds.OpenBodies];
@@ -12,7 +15,8 @@ internal sealed class ThermalShockRule : IPieceRule
     {
         if (c.Firing.Kind is not (FiringKind.Raku or FiringKind.Pit)) return;
         if (c.Piece.Body is not { ThermalShock: ThermalShock.Dense } body) return;
-        judgement.Find(ReasonCode.BodyUnderfired, ReasonSeverity.Review)?.Because(LoadRuleIds.OpenBodies, body,
+        if (c.Firing.Kind == FiringKind.Pit && body.Mature is { } mature && mature.Best.IsBelow(c.Tables.PotterScale.Of("1"))) return;
+        judgement.Find(ReasonCode.BodyUnderfired, ReasonSeverity.Review, withinRange: true)?.Because(LoadRuleIds.OpenBodies, body,
             Message.Of("loads.body-not-open", ("body", body.NameFirst), ("firing", c.Firing.Needs.Name)),
             Message.Of("loads.open-clay"));
     }

@@ -3,9 +3,8 @@ using ConeService.Data;
 namespace ConeService.Firing.Loads.Suggesting;
 
 /// <summary>
-/// Every firing worth booking for a set of placements. Where glazes melt side by side a firing stands in several forms: one
-/// for each pair of neighbouring best cones, and one without the givers or without the spoiled of each vapour, so that what
-/// is in a candidate may really go together.
+/// Every firing worth booking for a set of placements. Where glazes melt side by side a firing stands in several forms, one
+/// without the givers and one without the spoiled of each vapour, so that what is in a candidate may really go together.
 /// </summary>
 internal static class Candidates
 {
@@ -38,13 +37,9 @@ internal static class Candidates
 
     private static IEnumerable<List<int>> Together(IReadOnlyList<Placement> placements, List<int> going, PlannedFiring firing)
     {
-        var bests = going.Select(i => placements[i].Best).OfType<int>().Distinct().Order().ToList();
-        foreach (var window in bests.Count == 0 ? [0] : bests)
-        {
-            var sets = new List<List<int>> { going.Where(i => Neighbours.InWindow(placements[i].Best, window)).ToList() };
-            foreach (var fume in Travelling) sets = [.. sets.SelectMany(s => Apart(placements, s, firing, fume))];
-            foreach (var set in sets.Where(s => s.Count > 0)) yield return set;
-        }
+        List<List<int>> sets = [going];
+        foreach (var fume in Travelling) sets = [.. sets.SelectMany(s => Apart(placements, s, firing, fume))];
+        return sets.Where(s => s.Count > 0);
     }
 
     private static IEnumerable<List<int>> Apart(IReadOnlyList<Placement> placements, List<int> set, PlannedFiring firing, Fume fume)

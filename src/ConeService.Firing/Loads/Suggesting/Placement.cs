@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using ConeService.Data;
+using ConeService.Firing.Loads.Rules;
 
 namespace ConeService.Firing.Loads.Suggesting;
 
@@ -16,8 +17,7 @@ internal sealed class Placement
     {
         classes = [first];
         Cones = cones;
-        Best = Neighbours.BestStep(first.First);
-        Ideal = Best ?? IdealOfBody(first.First);
+        Ideal = Neighbours.BestStep(first.First) ?? IdealOfBody(first.First);
     }
 
     /// <summary>The classes that share these choices.</summary>
@@ -26,13 +26,10 @@ internal sealed class Placement
     /// <summary>One of the pieces; they are alike in all that neighbours ask.</summary>
     public Piece First => classes[0].First;
 
-    /// <summary>How many pieces there are.</summary>
-    public int Count => classes.Sum(c => c.Members.Count);
+    /// <summary>How many kinds of piece there are; how many alike of each never outvotes another kind.</summary>
+    public int Count => classes.Count;
 
     public IReadOnlyDictionary<(FiringKind Kind, Atmosphere Atmosphere), ulong> Cones { get; }
-
-    /// <summary>Best step of its glaze; null for bare ware.</summary>
-    public int? Best { get; }
 
     /// <summary>The step it would best be fired to.</summary>
     public int Ideal { get; }
@@ -43,7 +40,7 @@ internal sealed class Placement
     public bool Accepts(FiringKind kind, Atmosphere atmosphere, int step) =>
         Cones.TryGetValue((kind, atmosphere), out var mask) && (mask >> step & 1) != 0;
 
-    /// <summary>Joins those with the same choices, the same best cone and the same vapours: they can always be fired together.</summary>
+    /// <summary>Joins those with the same choices, the same ideal and the same vapours: they can always be fired together.</summary>
     public static List<Placement> Join(IEnumerable<Placement> placements)
     {
         var joined = new Dictionary<string, Placement>(StringComparer.Ordinal);
@@ -62,7 +59,7 @@ internal sealed class Placement
         var key = new StringBuilder();
         foreach (var ((kind, atmosphere), mask) in Cones.OrderBy(c => c.Key.Kind).ThenBy(c => c.Key.Atmosphere))
             key.Append(CultureInfo.InvariantCulture, $"{(int)kind},{(int)atmosphere},{mask};");
-        key.Append(CultureInfo.InvariantCulture, $"{Best},{Ideal}");
+        key.Append(CultureInfo.InvariantCulture, $"{Ideal}");
         foreach (var item in First.Coats) key.Append(CultureInfo.InvariantCulture, $"|{item.GivesOff.Bits}/{item.SpoiledBy.Bits}");
         return key.ToString();
     }
@@ -92,8 +89,9 @@ internal sealed class Placement
         {
             PieceState.BoneDry => piece.Coats.Any(x => x.Coat.Melts) ? [FiringKind.Single] : [FiringKind.Bisque],
             PieceState.Bisqued => piece.Coats.Any(x => x.Coat.Kind == CoatKind.RakuGlaze) ? [FiringKind.Raku] : [FiringKind.Glaze],
-            PieceState.GlazeFired when piece.Coats.Any(x => x.Coat.IsOverglaze) => [FiringKind.Overglaze],
-            PieceState.GlazeFired when piece.Coats.Any(x => x.Coat.AppliedOn.Has(PieceState.GlazeFired)) => [FiringKind.Glaze],
+            PieceState.GlazeFired when piece.Coats.Any(x => x.Coat.IsOverglaze && !x.IsFired) => [FiringKind.Overglaze],
+            PieceState.GlazeFired when piece.Coats.Any(x =>
+                x.Coat.AppliedOn.Has(PieceState.GlazeFired) || (x.Coat.Melts && (!x.IsFired || x.WasUnderfired))) => [FiringKind.Glaze],
             _ => [],
         };
     }
@@ -121,13 +119,18 @@ internal sealed class Placement
     {
         var (from, to) = (needs.Min.Step, needs.Max.Step);
         if (piece.Body is { } body && needs.Row.Id == FiringKind.Bisque)
-            (from, to) = (Math.Max(from, body.BisqueMin.Step), Math.Min(to, body.BisqueMax.Step));
+        {
+            from = Math.Max(from, body.BisqueMin.Step - BisqueRangeRule.Slightly);
+            to = Math.Min(to, body.BisqueMax.Step + BisqueRangeRule.Slightly);
+        }
+
         if (piece.Body is { Mature: { } mature }) to = Math.Min(to, mature.Max.Step);
         foreach (var item in piece.Coats.Where(x => x.Coat.Melts || x.Coat.IsOverglaze))
         {
             // In an overglaze firing the glaze below was fired before.
             if (needs.Row.Id == FiringKind.Overglaze && !item.Coat.IsOverglaze) continue;
-            from = Math.Max(from, item.Coat.Min.Step);
+            // What was fired before may stay below its range.
+            if (!item.IsFired || item.WasUnderfired) from = Math.Max(from, item.Coat.Min.Step);
             if (item.Coat.Max is { } max) to = Math.Min(to, max.Step);
         }
 

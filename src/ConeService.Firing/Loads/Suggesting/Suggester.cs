@@ -48,9 +48,7 @@ internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
             firing.Atmosphere,
             [.. classes.SelectMany(c => c.Members).OrderBy(m => m.Place).Select(m => m.Piece.Id)],
             here,
-            firing.IsReduction
-                ? [.. firing.Needs.Row.KilnHeats.Where(h => tables.Heat(h).Reduction == KilnReduction.Usual)]
-                : firing.Needs.Row.KilnHeats);
+            KilnSuitability.Heats(tables, firing.Needs, firing.Atmosphere));
     }
 
     // Another kiln weighs most, then another kind, then how far the ware is from its best cone, then another atmosphere.
