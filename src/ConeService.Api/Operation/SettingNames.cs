@@ -60,9 +60,9 @@ internal static class SettingNames
         foreach (var option in args.Where(a => a.StartsWith("--", StringComparison.Ordinal)))
         {
             var key = option[2..].Split('=', 2)[0];
-            var isKnown = key.Contains(':', StringComparison.Ordinal)
-                ? IsKnown(key.Split(':')[0])
-                : Options.Contains(key, StringComparer.OrdinalIgnoreCase) || key.StartsWith("OTEL_", StringComparison.OrdinalIgnoreCase);
+            var isKnown = IsKnown(key.Split(':')[0])
+                || Options.Contains(key, StringComparer.OrdinalIgnoreCase)
+                || key.StartsWith("OTEL_", StringComparison.OrdinalIgnoreCase);
             if (!isKnown) throw Unknown("--" + key, [.. Options.Select(o => "--" + o), .. All.Select(s => "--" + s.Name)]);
         }
     }

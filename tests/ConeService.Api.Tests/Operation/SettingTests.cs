@@ -27,9 +27,10 @@ public class SettingTests
     {
         SettingNames.Check(Of([
             .. SettingNames.All.Select(s => (s.Name.Replace("#", "0", StringComparison.Ordinal), "1")),
-            ("CONESERVICE:data:path", "x"), ("Logging:LogLevel:Default", "Warning"), ("AllowedHosts", "*"), ("PATH", "/bin"),
+            ("Logging:LogLevel:Default", "Warning"), ("AllowedHosts", "*"), ("PATH", "/bin"),
             ("Serilog:Level", "x"), ("ConeService:Data:Overlays", ""),
         ]));
+        SettingNames.Check(Of(("CONESERVICE:data:path", "x")));
         SettingNames.CheckOptions(["--urls", "http://localhost:1", "--environment=Test", "--ConeService:Data:Path=x", "--OTEL_SERVICE_NAME=x"]);
     }
 
@@ -63,7 +64,8 @@ public class SettingTests
         var (exitCode, output) = await HostProcess.Run("--urls", "http://127.0.0.1:0", "--ConeService:Data:Pth=x");
         Assert.Equal(2, exitCode);
         Assert.Equal(
-            "The service does not start: There is no setting “ConeService:Data:Pth”. Probably ConeService:Data:Path.",
+            "The service does not start: There is no setting “ConeService:Data:Pth”. "
+                + "Probably ConeService:Data:Path or ConeService:PathBase.",
             output.Trim());
     }
 

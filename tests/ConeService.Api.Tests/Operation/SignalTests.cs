@@ -21,12 +21,13 @@ public class SignalTests(Support.Api api)
     public async Task A_request_is_one_line_that_tells_the_route_and_nothing_that_was_sent()
     {
         using var host = new OwnHost();
-        using var request = new HttpRequestMessage(HttpMethod.Get, "/v1/cones/0?rate=60C/h");
+        using var request = new HttpRequestMessage(HttpMethod.Get, "/v1/cones/0/end-point?rate=60C/h");
         request.Headers.Add("traceparent", TraceParent);
         using var response = await host.Client.SendAsync(request, Support.Api.Cancel);
         var bytes = (await response.Content.ReadAsByteArrayAsync(Support.Api.Cancel)).Length;
-        var line = await host.Log.Until("GET /v1/cones/{cone} 400 in ");
-        Assert.Contains($" ms, problem cone-zero, {bytes.ToString(CultureInfo.InvariantCulture)} bytes, trace {Trace}", line, StringComparison.Ordinal);
+        var line = await host.Log.Until("GET /v1/cones/{cone}/end-point 400 in ");
+        var told = $" ms, problem cone-zero, {bytes.ToString(CultureInfo.InvariantCulture)} bytes, trace {Trace}";
+        Assert.Contains(told, line, StringComparison.Ordinal);
         Assert.DoesNotContain("60C", line, StringComparison.Ordinal);
     }
 
