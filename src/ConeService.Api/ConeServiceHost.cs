@@ -1,5 +1,7 @@
 using ConeService.Api.Http;
+using ConeService.Api.Operation;
 using ConeService.Data;
+using Microsoft.AspNetCore.Connections;
 using Microsoft.Extensions.Configuration.Json;
 using Microsoft.Extensions.FileProviders;
 
@@ -17,6 +19,17 @@ internal static class ConeServiceHost
             await app.RunAsync();
             return 0;
         }
+        catch (InvalidSettingException invalid)
+        {
+            await Console.Error.WriteLineAsync($"The service does not start: {invalid.Message}");
+            return 2;
+        }
+        catch (IOException failure) when (failure.InnerException is AddressInUseException)
+        {
+            await Console.Error.WriteLineAsync(
+                $"The service does not start: {failure.Message} Choose another port: --urls http://localhost:5001");
+            return 1;
+        }
         catch (InvalidPackageException invalid)
         {
             await Console.Error.WriteLineAsync("The data package is not valid; the service does not start.");
@@ -27,10 +40,14 @@ internal static class ConeServiceHost
 
     private static WebApplication Build(string[] args)
     {
+        SettingNames.CheckOptions(args);
         var builder = WebApplication.CreateBuilder(args);
         // Started from another directory, the service would miss its settings and log every request. Lowest rank: all else overrides them.
         var beside = new PhysicalFileProvider(AppContext.BaseDirectory);
         builder.Configuration.Sources.Insert(0, new JsonConfigurationSource { FileProvider = beside, Path = "appsettings.json" });
+        SettingNames.Check(builder.Configuration);
+        // What stops the start is told above in one line; the framework would tell it twice, with a stack.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
         builder.AddConeService();
         var app = builder.Build();
         app.UseConeService();

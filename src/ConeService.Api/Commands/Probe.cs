@@ -5,9 +5,25 @@ namespace ConeService.Api.Commands;
 /// </summary>
 internal static class Probe
 {
+    private const string Ready = "/health/ready";
+
+    /// <summary>
+    /// Where the service beside it listens by the same settings of the environment: <c>ASPNETCORE_URLS</c>, or
+    /// <c>ASPNETCORE_HTTP_PORTS</c>; else port 8080.
+    /// </summary>
+    public static string Own()
+    {
+        var urls = Environment.GetEnvironmentVariable("ASPNETCORE_URLS")?.Split(';', StringSplitOptions.RemoveEmptyEntries) ?? [];
+        var first = urls.FirstOrDefault(u => u.StartsWith("http://", StringComparison.OrdinalIgnoreCase));
+        var port = first is { } url
+            ? url.TrimEnd('/').Split(':')[^1]
+            : Environment.GetEnvironmentVariable("ASPNETCORE_HTTP_PORTS")?.Split(';')[0];
+        return $"http://127.0.0.1:{(int.TryParse(port, out var number) ? number : 8080)}{Ready}";
+    }
+
     public static async Task<int> RunAsync(string[] args)
     {
-        var url = args.FirstOrDefault() ?? "http://127.0.0.1:8080/health/ready";
+        var url = args.FirstOrDefault() ?? Own();
         using var client = new HttpClient { Timeout = TimeSpan.FromSeconds(3) };
         try
         {

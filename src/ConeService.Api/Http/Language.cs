@@ -1,3 +1,4 @@
+using ConeService.Api.Http.Reach;
 using ConeService.Contract.Texts;
 using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;

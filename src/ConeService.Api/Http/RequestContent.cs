@@ -11,10 +11,31 @@ internal static class RequestContent
     /// <summary>The media type of the body.</summary>
     /// <param name="request">The request.</param>
     /// <param name="read">The media types that the address reads, the usual one first.</param>
-    /// <exception cref="RefusedException">The body comes as none of them, or does not say.</exception>
+    /// <exception cref="RefusedException">The body comes as none of them, or does not say; or it is compressed, or in letters that are
+    /// not read.</exception>
     public static string Choose(HttpRequest request, params string[] read)
     {
+        if (request.Headers.ContentEncoding is [{ Length: > 0 } coding, ..] && coding != "identity")
+        {
+            throw new RefusedException(new Finding(
+                FindingCodes.ContentEncodingUnsupported, "Content-Encoding", coding,
+                Message.Of("http.content-encoding-not-read", ("encoding", coding)), Message.Verbatim(["identity"]),
+                Message.Of("http.send-uncompressed")));
+        }
+
         var type = MediaTypeHeaderValue.TryParse(request.ContentType, out var parsed) ? parsed.MediaType.Value : null;
+        if (parsed?.Charset.Value?.Trim('"') is { Length: > 0 } charset)
+        {
+            // A log may come in UTF-16, which its first two bytes tell; JSON is UTF-8 (RFC 8259, 8.1).
+            string[] charsets = type == JsonBody.MediaType ? ["utf-8", "us-ascii"] : ["utf-8", "us-ascii", "utf-16", "utf-16le", "utf-16be"];
+            if (!charsets.Contains(charset, StringComparer.OrdinalIgnoreCase))
+            {
+                throw new RefusedException(new Finding(
+                    FindingCodes.ContentTypeUnsupported, "Content-Type", request.ContentType,
+                    Message.Of("http.charset-not-read", ("charset", charset)), Message.Verbatim(charsets)));
+            }
+        }
+
         return read.FirstOrDefault(r => string.Equals(r, type, StringComparison.OrdinalIgnoreCase))
             ?? throw Refuse(request.ContentType, read);
     }

@@ -19,6 +19,8 @@ using ConeService.Api.Features.Schedules;
 using ConeService.Api.Features.Sources;
 using ConeService.Api.Features.Temperatures;
 using ConeService.Api.OpenApi;
+using ConeService.Api.Operation.Signals;
+using ConeService.Api.Operation.Work;
 
 namespace ConeService.Api.Http;
 
@@ -29,7 +31,7 @@ internal static class Routes
 
     public static void MapConeService(this WebApplication app)
     {
-        var v1 = DataRoute.Mark(app.MapGroup("/v1"));
+        var v1 = Computations.Bound(DataRoute.Mark(app.MapGroup("/v1")));
         v1.MapCharts();
         v1.MapCones();
         v1.MapConeFacts();
@@ -54,6 +56,7 @@ internal static class Routes
         app.MapHealth();
         app.MapHome();
         app.MapDocument();
+        Telemetry.Map(app);
     }
 
     /// <summary>Maps a read-only address for GET and HEAD.</summary>

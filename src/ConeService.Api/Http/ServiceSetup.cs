@@ -1,7 +1,11 @@
 using ConeService.Api.Http.Problems;
+using ConeService.Api.Http.Reach;
 using ConeService.Api.OpenApi;
+using ConeService.Api.Operation.Signals;
+using ConeService.Api.Operation.Work;
 using ConeService.Contract.Json;
 using Microsoft.AspNetCore.Cors.Infrastructure;
+using Microsoft.Extensions.Options;
 using Microsoft.Net.Http.Headers;
 
 namespace ConeService.Api.Http;
@@ -25,6 +29,10 @@ internal static class ServiceSetup
             k.AddServerHeader = false;
             k.Limits.MaxRequestBodySize = LargestBody;
         });
+        // What runs when the service is told to stop has this long to end; then its connection is cut.
+        builder.Services.Configure<HostOptions>(o => o.ShutdownTimeout = TimeSpan.FromSeconds(8));
+        Telemetry.Add(builder);
+        builder.Services.AddSingleton<Computations>();
         builder.Services.Configure<DatasetSettings>(builder.Configuration.GetSection("ConeService:Data"));
         builder.Services.AddSingleton<SnapshotHolder>();
         builder.Services.Configure<AddressSettings>(builder.Configuration.GetSection("ConeService"));
@@ -45,8 +53,14 @@ internal static class ServiceSetup
         // The package is read before the first request, so that a bad one stops the start.
         var snapshots = app.Services.GetRequiredService<SnapshotHolder>();
         _ = snapshots.Current;
+        _ = app.Services.GetRequiredService<Computations>();
         var address = app.Services.GetRequiredService<ServiceAddress>();
+        app.UseMiddleware<AccessLog>();
+        if (ProxySettings.Read(app.Services.GetRequiredService<IOptions<AddressSettings>>().Value) is { } proxies)
+            app.UseForwardedHeaders(proxies);
         if (address.ConfiguredPrefix is { Length: > 0 } prefix) app.UsePathBase(prefix);
+        app.Use(AnyOrigin.Middleware);
+        app.Use(PagePolicy.Middleware);
         app.UseResponseCompression();
         // Before what follows: problems are told in the language asked for too.
         app.Use(next => Language.Middleware(next, snapshots, address));
@@ -61,9 +75,8 @@ internal static class ServiceSetup
     private static void ConfigureCors(CorsOptions cors) => cors.AddDefaultPolicy(p => p
         .AllowAnyOrigin()
         .WithMethods("GET", "HEAD", "POST")
-        .WithHeaders(HeaderNames.Accept, HeaderNames.AcceptLanguage, HeaderNames.ContentType, HeaderNames.IfNoneMatch)
-        .WithExposedHeaders(
-            HeaderNames.ETag, HeaderNames.Link, HeaderNames.Allow, HeaderNames.ContentLanguage, HeaderNames.RetryAfter,
-            "Deprecation", "Sunset", "RateLimit", "RateLimit-Policy")
+        .WithHeaders(HeaderNames.Accept, HeaderNames.AcceptLanguage, HeaderNames.ContentType, HeaderNames.IfNoneMatch,
+            HeaderNames.TraceParent, HeaderNames.TraceState)
+        .WithExposedHeaders(AnyOrigin.Exposed)
         .SetPreflightMaxAge(TimeSpan.FromDays(1)));
 }

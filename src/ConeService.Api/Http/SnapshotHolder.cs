@@ -1,3 +1,4 @@
+using ConeService.Api.Operation.Signals;
 using ConeService.Data;
 using Microsoft.Extensions.Options;
 
@@ -8,16 +9,20 @@ internal sealed class SnapshotHolder : IDisposable
 {
     private readonly ReloadingHolder<Snapshot> holder;
 
-    public SnapshotHolder(IOptions<DatasetSettings> settings, ILoggerFactory loggers)
+    public SnapshotHolder(IOptions<DatasetSettings> settings, ILoggerFactory loggers, ServiceMetrics metrics)
     {
         var log = loggers.CreateLogger("ConeService.Data");
         holder = new(
             new() { Path = settings.Value.Path, Overlays = [.. settings.Value.Overlays] },
             dataset => new Snapshot(dataset),
-            failed: failure => log.LogError(
-                "The changed data package was refused; the one before stays in use. {Reason}", failure.Message));
+            failed: failure =>
+            {
+                metrics.PackageRefused();
+                log.LogError("The changed data package was refused; the one before stays in use. {Reason}", failure.Message);
+            });
         holder.Subscribe(s =>
         {
+            metrics.Uses(s.Dataset.VersionId, s.Dataset.Checksum);
             log.LogInformation("Data package {Version}, checksum {Checksum}", s.Dataset.VersionId, s.Dataset.Checksum);
             foreach (var warning in s.Dataset.Warnings) log.LogWarning("{Package}: {Warning}", warning.Package, warning.ToString());
         });

@@ -1,6 +1,7 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.Json;
 using System.Text.RegularExpressions;
+using ConeService.Api.Http.Reach;
 using ConeService.Api.Http;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;

@@ -11,6 +11,8 @@ namespace ConeService.Contract.Datasets;
 /// <param name="ConfidenceCounts">How many printed end points have each confidence.</param>
 /// <param name="Corrections">Values adopted against the print, with reason and evidence.</param>
 /// <param name="ChangeLog">What changed between versions, Markdown.</param>
+/// <param name="CodeVersion">Version of the code that answers from it.</param>
+/// <param name="CodeCommit">Commit that the code was built from; null when the build did not know it.</param>
 public sealed record DatasetDescription(
     string DatasetVersion,
     string Title,
@@ -19,4 +21,6 @@ public sealed record DatasetDescription(
     IReadOnlyList<PackageFile> Resources,
     IReadOnlyList<ConfidenceCount> ConfidenceCounts,
     IReadOnlyList<Correction> Corrections,
-    string ChangeLog);
+    string ChangeLog,
+    string CodeVersion = "",
+    string? CodeCommit = null);

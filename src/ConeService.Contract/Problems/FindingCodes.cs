@@ -17,6 +17,9 @@ public static class FindingCodes
     /// <summary>Unknown base glaze.</summary>
     public const string BaseUnknown = "base-unknown";
 
+    /// <summary>Body stalled.</summary>
+    public const string BodyStalled = "body-stalled";
+
     /// <summary>Unknown chart.</summary>
     public const string ChartUnknown = "chart-unknown";
 
@@ -51,6 +54,9 @@ public static class FindingCodes
 
     /// <summary>There is no cone 0.</summary>
     public const string ConeZero = "cone-zero";
+
+    /// <summary>Compressed body not read.</summary>
+    public const string ContentEncodingUnsupported = "content-encoding-unsupported";
 
     /// <summary>Unsupported content type.</summary>
     public const string ContentTypeUnsupported = "content-type-unsupported";
@@ -273,6 +279,9 @@ public static class FindingCodes
     /// <summary>A time zone is none of the IANA database.</summary>
     public const string TimeZoneUnknown = "time-zone-unknown";
 
+    /// <summary>Too busy.</summary>
+    public const string TooBusy = "too-busy";
+
     /// <summary>Too many coats.</summary>
     public const string TooManyCoats = "too-many-coats";
 
@@ -290,6 +299,9 @@ public static class FindingCodes
 
     /// <summary>Too many segments.</summary>
     public const string TooManySegments = "too-many-segments";
+
+    /// <summary>Took too long.</summary>
+    public const string TookTooLong = "took-too-long";
 
     /// <summary>Unknown topic.</summary>
     public const string TopicUnknown = "topic-unknown";

@@ -9,4 +9,6 @@ namespace ConeService.Contract.Problems;
 /// <param name="Status">HTTP status code.</param>
 /// <param name="Detail">What went wrong this time, in sentences that can be shown to a person.</param>
 /// <param name="Errors">Everything that was found wrong, each with field, value, what is allowed and the likely mistake.</param>
-public sealed record Problem(string Type, Message Title, int Status, Message Detail, IReadOnlyList<Finding> Errors);
+/// <param name="TraceId">Finds the request in the log of who runs the service; the trace of <c>traceparent</c> where that was sent.</param>
+public sealed record Problem(
+    string Type, Message Title, int Status, Message Detail, IReadOnlyList<Finding> Errors, string? TraceId = null);

@@ -11,6 +11,8 @@ public static class ProblemKinds
     // What is wrong with a question is a bad request; only what HTTP has a number of its own for stands here.
     private static readonly FrozenDictionary<string, int> OtherStatuses = new Dictionary<string, int>
     {
+        [FindingCodes.BodyStalled] = 408,
+        [FindingCodes.ContentEncodingUnsupported] = 415,
         [FindingCodes.ContentTypeUnsupported] = 415,
         [FindingCodes.DatasetNotServed] = 409,
         [FindingCodes.InternalError] = 500,
@@ -19,6 +21,8 @@ public static class ProblemKinds
         [FindingCodes.NotFound] = 404,
         [FindingCodes.Renamed] = 404,
         [FindingCodes.RequestTooLarge] = 413,
+        [FindingCodes.TookTooLong] = 503,
+        [FindingCodes.TooBusy] = 503,
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     private static readonly FrozenDictionary<string, ProblemKind> ByCode = typeof(FindingCodes)

@@ -1,5 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.Http.Problems;
+using ConeService.Api.Http.Reach;
 using ConeService.Api.Tests.Support;
 using ConeService.Contract.HeatWork;
 using Microsoft.AspNetCore.Builder;

@@ -10,15 +10,16 @@ internal sealed class LogWatch : ILoggerProvider, ILogger
     private readonly SemaphoreSlim added = new(0);
     private readonly Queue<string> lines = new();
 
-    /// <summary>Passes over lines until one says this; fails after half a minute.</summary>
-    public async Task Until(string text)
+    /// <summary>Passes over lines until one says this, and gives it; fails after half a minute.</summary>
+    public async Task<string> Until(string text)
     {
         while (true)
         {
             Assert.True(await added.WaitAsync(Longest, Api.Cancel), $"Nothing logged says “{text}”.");
             lock (lines)
             {
-                if (lines.Dequeue().Contains(text, StringComparison.Ordinal)) return;
+                var line = lines.Dequeue();
+                if (line.Contains(text, StringComparison.Ordinal)) return line;
             }
         }
     }

@@ -1,5 +1,6 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Api.Operation;
 using ConeService.Contract.Datasets;
 
 namespace ConeService.Api.Features.Datasets;
@@ -13,5 +14,6 @@ internal static class DatasetEndpoints
     /// <summary>Version, checksums and change log of the data package.</summary>
     /// <remarks>What every answer's datasetVersion refers to.</remarks>
     internal static IResult Get(SnapshotHolder snapshots) =>
-        snapshots.Current.Prepare("dataset", static r => JsonBody.Cacheable(r.Package.Describe()));
+        snapshots.Current.Prepare("dataset", static r => JsonBody.Cacheable(
+            r.Package.Describe() with { CodeVersion = BuildInfo.Version, CodeCommit = BuildInfo.Commit }));
 }

@@ -18,7 +18,7 @@ internal sealed record HeatWorkBody(HeatWorkRequest Value, PipeReader? Upload)
         var request = context.Request;
         if (RequestContent.Choose(request, JsonBody.MediaType, Csv.MediaType) == Csv.MediaType)
         {
-            return new(new() { Units = "C", Log = [] }, request.BodyReader);
+            return new(new() { Units = "C", Log = [] }, await WholeUpload.ReadAsync(request));
         }
 
         if (request.Query.Count > 0)

@@ -1,3 +1,4 @@
+using ConeService.Api.Operation.Signals;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
@@ -39,15 +40,8 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
         catch (Exception failure) when (!context.Response.HasStarted)
         {
             var request = context.Request;
-            log.LogError(failure, "{Method} {Path} failed, trace {Trace}", request.Method, request.Path, context.TraceIdentifier);
+            log.LogError(failure, "{Method} {Path} failed, trace {TraceId}", request.Method, request.Path, Trace.Id(context));
             await ProblemWriter.WriteAsync(context, [Failed(context)]);
-        }
-
-        if (log.IsEnabled(LogLevel.Information))
-        {
-            var request = context.Request;
-            log.LogInformation(
-                "{Method} {Path}{Query} answered {Status}", request.Method, request.Path, request.QueryString, context.Response.StatusCode);
         }
     }
 
@@ -78,11 +72,13 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
         near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null);
 
     private static Finding Failed(HttpContext context) =>
-        new(FindingCodes.InternalError, "", null, Message.Of("http.service-failed", ("trace", context.TraceIdentifier)), []);
+        new(FindingCodes.InternalError, "", null, Message.Of("http.service-failed", ("trace", Trace.Id(context))), []);
 
     // The framework's own messages name C# types: only the status is taken from them.
     private static Finding BadRequest(BadHttpRequestException bad, HttpContext context)
     {
+        if (bad.StatusCode == StatusCodes.Status408RequestTimeout)
+            return new(FindingCodes.BodyStalled, "", null, Message.Of("http.body-stalled"), [Message.Of("http.try-again-later")]);
         if (bad.StatusCode != StatusCodes.Status413PayloadTooLarge)
             return new(FindingCodes.MalformedJson, "", null, Message.Of("http.request-unreadable"), [Message.Of("http.form-in-document")]);
         var most = context.Features.Get<IHttpMaxRequestBodySizeFeature>()?.MaxRequestBodySize ?? ServiceSetup.LargestBody;

@@ -1,3 +1,5 @@
+using ConeService.Api.Http.Reach;
+using ConeService.Api.Operation.Signals;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
@@ -18,7 +20,9 @@ internal static class ProblemWriter
             ?? throw new InvalidOperationException($"“{codes[0]}” is none of FindingCodes.");
         // A relative type would be resolved against whatever was asked for (RFC 9457, 3.1.1).
         var type = $"{context.RequestServices.GetRequiredService<ServiceAddress>().Root(context.Request)}/problems/{kind.Code}";
-        var problem = new Problem(type, kind.Title, kind.Status, Sentences(findings), findings);
+        var problem = new Problem(
+            type, kind.Title, kind.Status, Sentences(findings), findings, Trace.Id(context));
+        context.Features.Set(new ToldProblem(kind.Code));
         var asPage = Negotiation.PrefersPage(context.Request);
         var bytes = asPage ? ProblemPage.Bytes(problem) : JsonBody.Bytes(problem);
         var response = context.Response;

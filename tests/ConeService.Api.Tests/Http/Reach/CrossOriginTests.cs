@@ -1,4 +1,4 @@
-namespace ConeService.Api.Tests.Http;
+namespace ConeService.Api.Tests.Http.Reach;
 
 /// <summary>A page of another origin may ask everything, as the Fetch standard has it (4.8, CORS-preflight fetch).</summary>
 public class CrossOriginTests(Support.Api api)
@@ -14,6 +14,24 @@ public class CrossOriginTests(Support.Api api)
         Assert.False(get.Headers.Contains("Access-Control-Allow-Credentials"));
         var exposed = string.Join(",", get.Headers.GetValues("Access-Control-Expose-Headers")).Split(',');
         Assert.Superset(new HashSet<string> { "ETag", "Link", "Deprecation", "Sunset", "Retry-After" }, exposed.ToHashSet());
+    }
+
+    // A shared cache gives what it got by a request without an origin to a page, which then needs the header.
+    [Theory]
+    [InlineData("/v1/cones/6")]
+    [InlineData("/v1/cones/0")]
+    [InlineData("/v1/nothing")]
+    [InlineData("/cards/cone-6")]
+    [InlineData("/openapi/v1.json")]
+    [InlineData("/health/live")]
+    public async Task An_answer_says_so_to_who_names_no_origin_too(string url)
+    {
+        using var named = await api.Send(HttpMethod.Get, url, null, null, Origin);
+        using var unnamed = await api.Get(url);
+        foreach (var header in new[] { "Access-Control-Allow-Origin", "Access-Control-Expose-Headers" })
+            Assert.Equal(Assert.Single(named.Headers.GetValues(header)), Assert.Single(unnamed.Headers.GetValues(header)));
+        Assert.Equal("*", Assert.Single(unnamed.Headers.GetValues("Access-Control-Allow-Origin")));
+        Assert.DoesNotContain("Origin", unnamed.Headers.Vary);
     }
 
     // Content-Type of JSON or CSV makes a POST one that a browser asks leave for; the leave is kept for a day.

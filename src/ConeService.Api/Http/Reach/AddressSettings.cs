@@ -1,4 +1,4 @@
-namespace ConeService.Api.Http;
+namespace ConeService.Api.Http.Reach;
 
 /// <summary>Under which address callers reach the service: section <c>ConeService</c> of the configuration.</summary>
 internal sealed class AddressSettings
@@ -8,4 +8,10 @@ internal sealed class AddressSettings
     /// keep its path or strip it.
     /// </summary>
     public string? PublicBase { get; set; }
+
+    /// <summary>Only the path before every address, such as <c>/cones</c>, for a service that is reached by more than one host.</summary>
+    public string? PathBase { get; set; }
+
+    /// <summary>Addresses or networks of the proxies whose <c>X-Forwarded-…</c> headers are believed; empty: nobody's are.</summary>
+    public IList<string> Proxies { get; } = [];
 }
