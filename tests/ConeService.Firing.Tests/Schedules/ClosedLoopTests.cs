@@ -44,8 +44,8 @@ public class ClosedLoopTests
         }
     }
 
-    // What a kiln can't do may be said of few, or the test above would prove nothing: of kilns strong enough for any cone, as 8 kW for 74 L,
-    // next to none. The one that is too weak loses 4 kW at 1000 °C and has 3: there a reason is the rule.
+    // What a kiln can't do may be said of few, or the test above would prove nothing: of kilns strong enough for any cone, as 8 kW for
+    // 74 L, next to none. The one that is too weak loses 4 kW at 1000 °C and has 3: there a reason is the rule.
     [Theory]
     [InlineData("small", 0.05)]
     [InlineData("large", 0.05)]

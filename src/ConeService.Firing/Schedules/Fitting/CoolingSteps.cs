@@ -25,7 +25,8 @@ internal static class CoolingSteps
         double naturalTop,
         List<FitChange> changes)
     {
-        if (WallLimits.Cooling(catalogue, question.LagMillimetres, question.Flat) is not { } limit || steps.Max(s => s.Celsius) <= limit.To) return;
+        if (WallLimits.Cooling(catalogue, question.LagMillimetres, question.Flat) is not { } limit) return;
+        if (steps.Max(s => s.Celsius) <= limit.To) return;
         var (rate, f) = (QuantityFormat.Rate(limit.Rate, question.Fahrenheit), question.Fahrenheit);
         for (var i = 1; i < steps.Count; i++)
         {

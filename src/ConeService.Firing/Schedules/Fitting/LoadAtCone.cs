@@ -17,7 +17,7 @@ namespace ConeService.Firing.Schedules.Fitting;
 /// <param name="Assumed">What the pieces left out.</param>
 internal sealed record LoadVerdict(FitLoadCheck Answer, IReadOnlyList<string> Sources, IReadOnlyList<Assumption> Assumed);
 
-/// <summary>Asks the load check whether the pieces of a fit stand its cone; the rules are those of the load check, and all of them.</summary>
+/// <summary>Asks the load check whether the pieces of a fit stand its cone; the rules are the load check's, all of them.</summary>
 /// <param name="loads">The load check.</param>
 /// <param name="charts">The charts, for the scale that load rules count on.</param>
 internal sealed class LoadAtCone(LoadCheck loads, ConeCharts charts)

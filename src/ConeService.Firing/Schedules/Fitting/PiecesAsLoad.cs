@@ -34,7 +34,8 @@ internal static class PiecesAsLoad
         var thickest = pieces.Select(p => Number(p?.ThickestMillimetres)).Max();
         if (thickest is not { } millimetres || millimetres <= load.ThickestMillimetres) return load;
         assumed.Add(new(
-            "load.thickestMillimetres", millimetres.ToString(CultureInfo.InvariantCulture), Message.Of("schedules.assumed-thickest-piece")));
+            "load.thickestMillimetres", millimetres.ToString(CultureInfo.InvariantCulture),
+            Message.Of("schedules.assumed-thickest-piece")));
         return load with { ThickestMillimetres = millimetres };
     }
 
