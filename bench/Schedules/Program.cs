@@ -8,6 +8,7 @@ using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
+using ConeService.Firing.Loads;
 using ConeService.Firing.Schedules;
 using ConeService.Firing.Schedules.Fitting;
 
@@ -19,7 +20,7 @@ const int rounds = 101;
 
 var dataset = DatasetLoader.LoadEmbedded();
 var model = new KilnModel(dataset);
-var fitter = new ScheduleFitter(new ScheduleCatalogue(dataset), new ConeCharts(dataset), model);
+var fitter = new ScheduleFitter(new ScheduleCatalogue(dataset), new ConeCharts(dataset), model, new LoadCheck(new ConeCharts(dataset)));
 var schedule = LongSchedule.Make();
 var kiln = new Kiln("bench", "electric", VolumeLitres: 180, Kilowatts: 14);
 var request = new FitRequest(SentText.Of("6"), Units: "C", Kiln: kiln, Load: new(KilogramsWare: 40, KilogramsFurniture: 25, ThickestMillimetres: 8), Start: "2026-12-04T18:00:00+01:00");

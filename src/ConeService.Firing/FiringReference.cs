@@ -23,10 +23,11 @@ public sealed class FiringReference
         var book = new ScheduleCatalogue(dataset);
         Cones = new(charts);
         HeatWork = new(new HeatWorkCalculator(charts));
-        Schedules = new(book, charts, new ScheduleFitter(book, charts, new KilnModel(dataset)));
+        var loads = new LoadCheck(charts);
+        Schedules = new(book, charts, new ScheduleFitter(book, charts, new KilnModel(dataset), loads));
         Materials = new(charts.Scale, new MaterialCatalogue(charts));
         Colours = new(new ColourCatalogue(charts));
-        Loads = new(new LoadCheck(charts), new LoadRuleCatalogue(dataset), dataset.VersionId);
+        Loads = new(loads, new LoadRuleCatalogue(dataset), dataset.VersionId);
         Practice = new(dataset);
         Package = new(dataset);
     }

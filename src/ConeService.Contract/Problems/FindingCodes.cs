@@ -106,6 +106,12 @@ public static class FindingCodes
     /// <summary>More voltage than the elements were made for.</summary>
     public const string KilnOvervoltage = "kiln-overvoltage";
 
+    /// <summary>The kiln's wall is thicker than its chamber is wide.</summary>
+    public const string KilnWallTooThick = "kiln-wall-too-thick";
+
+    /// <summary>The load has no room in the kiln.</summary>
+    public const string LoadDoesNotFit = "load-does-not-fit";
+
     /// <summary>Absurd power.</summary>
     public const string KilnPowerAbsurd = "kiln-power-absurd";
 

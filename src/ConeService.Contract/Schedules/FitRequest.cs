@@ -3,6 +3,7 @@ using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
+using ConeService.Contract.Loads;
 using ConeService.Contract.Requests;
 
 namespace ConeService.Contract.Schedules;
@@ -41,17 +42,22 @@ public sealed record FitRequest(
 }
 
 /// <summary>What stands in the kiln.</summary>
-/// <param name="KilogramsWare">Mass of the ware, kg; up to 2.5 kg a litre of the kiln.</param>
-/// <param name="KilogramsFurniture">Mass of shelves and posts, kg; up to 2.5 kg a litre of the kiln.</param>
+/// <param name="KilogramsWare">Mass of the ware, kg; up to 1.25 kg a litre of the kiln, 1.5 with the furniture.</param>
+/// <param name="KilogramsFurniture">Mass of shelves and posts, kg; up to 1.25 kg a litre of the kiln.</param>
 /// <param name="ThickestMillimetres">Thickest wall of the ware, mm, up to 400.</param>
 /// <param name="Dryness">wet, leather-hard or bone-dry.</param>
 /// <param name="Glaze">none, dry or fresh: the coat on the ware when the firing starts.</param>
+/// <param name="Form">hollow or flat: flatware lies on the shelf and is heated from one side; left out: hollow.</param>
+/// <param name="Pieces">The pieces as the load check takes them, 1 to 2,000: each is judged at the cone of the fit; left out: nothing is
+/// judged.</param>
 public sealed record FitLoad(
-    [property: Range(0.0, 12_500.0)] double? KilogramsWare = null,
-    [property: Range(0.0, 12_500.0)] double? KilogramsFurniture = null,
+    [property: Range(0.0, 6_250.0)] double? KilogramsWare = null,
+    [property: Range(0.0, 6_250.0)] double? KilogramsFurniture = null,
     [property: Range(1.0, 400.0)] double? ThickestMillimetres = null,
     [property: AllowedValues("wet", "leather-hard", "bone-dry")] string? Dryness = null,
-    [property: WordsOf(typeof(GlazeCoat))] string? Glaze = null);
+    [property: WordsOf(typeof(GlazeCoat))] string? Glaze = null,
+    [property: WordsOf(typeof(WareForm)), DefaultValue("hollow")] string? Form = null,
+    [property: Length(1, LoadLimits.MostPieces)] IReadOnlyList<PieceRequest?>? Pieces = null);
 
 /// <summary>What energy costs.</summary>
 /// <param name="PerKilowattHour">Price of a kWh, of electricity or of the fuel's net heating value.</param>

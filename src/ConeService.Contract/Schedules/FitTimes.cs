@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Json;
 using ConeService.Data;
 
 namespace ConeService.Contract.Schedules;
@@ -12,6 +13,11 @@ namespace ConeService.Contract.Schedules;
 /// <param name="End">The same.</param>
 /// <param name="OpeningMinutes">The earliest opening: chamber and ware below 95 °C; null when unknown.</param>
 /// <param name="Opening">The same.</param>
+/// <param name="OpeningSpanMin">Between which half hours that is, minutes from the start, by what is not known of the kiln's leak and wall:
+/// a kiln may be opened from the later end on without looking, before it only by the pyrometer. Null without a kiln model.</param>
+/// <param name="OpeningSpanMax">The later end.</param>
+/// <param name="OpeningFrom">The earlier end as a moment.</param>
+/// <param name="OpeningTo">The later end as a moment.</param>
 /// <param name="Settings">How vents, damper and atmosphere stand, in order and without a gap; each is set by hand at a temperature,
 /// however few segments the controller holds.</param>
 /// <param name="Vents">The same of the vents and dampers alone, where they are not as normal.</param>
@@ -25,6 +31,10 @@ public sealed record FitTimes(
     DateTimeOffset? End,
     double? OpeningMinutes,
     DateTimeOffset? Opening,
+    [property: RangeOf("openingSpanMinutes")] double? OpeningSpanMin,
+    double? OpeningSpanMax,
+    DateTimeOffset? OpeningFrom,
+    DateTimeOffset? OpeningTo,
     IReadOnlyList<SettingPeriod> Settings,
     IReadOnlyList<VentPeriod> Vents,
     string Basis);

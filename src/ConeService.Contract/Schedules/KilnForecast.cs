@@ -49,7 +49,8 @@ public sealed record KilnForecast(
 public sealed record FitCost(double? Amount, double Low, double High, string Currency);
 
 /// <summary>Something that helps a kiln that can't follow.</summary>
-/// <param name="Code">slower-ramps, lower-peak, lighter-load, full-voltage, new-elements, cooler-cone or slower-cooling.</param>
+/// <param name="Code">slower-ramps, slower-end, longer-hold, lower-peak, lighter-load, full-voltage, new-elements, cooler-cone or
+/// slower-cooling.</param>
 /// <param name="Message">What to do and what comes of it.</param>
 /// <param name="Programme">The programme to use instead, where that is the remedy.</param>
 /// <param name="Reading">The cone that it reaches, as one says it; null where it was not computed.</param>

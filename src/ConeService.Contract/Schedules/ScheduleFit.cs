@@ -26,6 +26,7 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Landmarks">What the ware passes on the way.</param>
 /// <param name="WitnessCones">The cones to set beside the ware; null without a target cone.</param>
 /// <param name="Cautions">Hazards of this firing and what controls them.</param>
+/// <param name="Load">What the load check says of the pieces at the cone that the firing reaches; null without pieces.</param>
 /// <param name="Warnings">What the one who fires must know.</param>
 /// <param name="Basis">What the heat work rests on.</param>
 /// <param name="Sources">Ids of the sources.</param>
@@ -52,6 +53,7 @@ public sealed record ScheduleFit(
     IReadOnlyList<FitLandmark> Landmarks,
     WitnessCones? WitnessCones,
     IReadOnlyList<FitCaution> Cautions,
+    FitLoadCheck? Load,
     IReadOnlyList<Message> Warnings,
     Basis Basis,
     IReadOnlyList<string> Sources,

@@ -11,6 +11,9 @@ internal sealed class KilnDefaults(Dataset dataset)
     /// <summary>The value of a default, in its unit.</summary>
     public double this[string id] => (double)rows[id].Value;
 
+    /// <summary>A default that packages of before it do without.</summary>
+    public double Of(string id, double absent) => rows.TryGetValue(id, out var row) ? (double)row.Value : absent;
+
     /// <summary>The row of a default.</summary>
     public KilnDefaultRow Row(string id) => rows[id];
 }

@@ -83,6 +83,24 @@ internal sealed class KilnFindings
         [Message.Of("kilns.overvoltage-allowed", ("most", Math.Floor(installed * most)))],
         Message.Of("kilns.overvoltage-mistake")));
 
+    /// <summary>A wall of the kiln thicker than its chamber is wide.</summary>
+    public void WallTooThick(string field, double millimetres, double side) => found.Add(new(
+        FindingCodes.KilnWallTooThick, field, Text(millimetres),
+        Message.Of("kilns.wall-thicker-than-chamber", ("wall", millimetres), ("side", Math.Floor(side))),
+        [Message.Of("kilns.at-most-millimetres", ("most", Math.Floor(side)))], Message.Of("kilns.wall-thicker-mistake")));
+
+    /// <summary>Ware whose wall is thicker than the chamber is wide.</summary>
+    public void WareTooThick(string field, double millimetres, double side) => found.Add(new(
+        FindingCodes.LoadDoesNotFit, field, Text(millimetres),
+        Message.Of("kilns.ware-thicker-than-chamber", ("wall", millimetres), ("side", Math.Floor(side))),
+        [Message.Of("kilns.at-most-millimetres", ("most", Math.Floor(side)))], Message.Of("kilns.ware-thicker-mistake")));
+
+    /// <summary>More ware and furniture than has room.</summary>
+    public void TooHeavy(string field, double sent, double total, double litres, double most, double either) => found.Add(new(
+        FindingCodes.LoadDoesNotFit, field, Text(sent),
+        Message.Of("kilns.load-too-heavy", ("kilograms", total), ("litres", litres)),
+        [Message.Of("kilns.at-most-kilograms", ("most", most), ("either", either))], Message.Of("kilns.load-too-heavy-mistake")));
+
     /// <summary>A number as text.</summary>
     public static string Text(double? value) => value?.ToString(CultureInfo.InvariantCulture) ?? "";
 }

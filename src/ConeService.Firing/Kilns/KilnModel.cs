@@ -33,6 +33,12 @@ internal sealed class KilnModel(Dataset dataset)
 
     private const double Hour = 3600;
 
+    // Of packages of before these rows.
+    private const double OpenLeak = 3;
+    private const double ProppedLeak = 5;
+    private const double LeakSpan = 2;
+    private const double WallSpan = 1.25;
+
     /// <summary>Version of the data behind the answers.</summary>
     public string DatasetVersion => dataset.VersionId;
 
@@ -70,7 +76,10 @@ internal sealed class KilnModel(Dataset dataset)
             : null;
         var watts = setup.AvailableKilowatts * 1000;
         Func<double, double> most = available is null ? _ => watts : kelvin => watts * available(kelvin);
-        var run = new FiringRun(balance, record, most, physics.Load.DryKelvin, stepSeconds) { Available = available };
+        var unit = Defaults["leak"] * setup.InsideSquareMetres * Defaults["air-heat"];
+        // A leak that is stated may hold the vent already: the greater counts.
+        Func<VentSetting, double> leak = vent => unit * Math.Max(setup.LeakFactor, VentLeak(vent));
+        var run = new FiringRun(balance, record, most, physics.Load.DryKelvin, stepSeconds) { Available = available, LeakOf = leak };
 
         record.Add(0, double.NaN, 0, always: true);
         var segments = new List<SegmentRun>(programme.Segments.Count);
@@ -97,6 +106,44 @@ internal sealed class KilnModel(Dataset dataset)
             record.Load,
             record.Samples);
     }
+
+    /// <summary>
+    /// When the kiln may be opened, by the spans of leak and wall: earliest when it leaks and its wall is thin, latest when neither.
+    /// </summary>
+    /// <param name="setup">Kiln and load.</param>
+    /// <param name="programme">The programme.</param>
+    /// <param name="prediction">What the kiln makes of it.</param>
+    /// <returns>Hours from the start, in half hours; null where the firing is not completed or takes too long to cool.</returns>
+    public (double Least, double Most)? OpeningSpan(KilnSetup setup, KilnProgramme programme, KilnPrediction prediction)
+    {
+        if (!prediction.Completed || prediction.HoursToOpening is not { } opening) return null;
+        var (leak, wall) = (Defaults.Of("leak-span", LeakSpan), Defaults.Of("wall-span", WallSpan));
+        if (setup.Assumed.All(a => a.Parameter != "kiln.wall.thicknessMillimetres")) wall = 1;
+        double? Cooling(double leaks, double thick)
+        {
+            // With power to spare, so that only the cooling differs.
+            var fired = Predict(
+                setup with
+                {
+                    LeakFactor = setup.LeakFactor * leaks,
+                    WallMillimetres = setup.WallMillimetres * thick,
+                    AvailableKilowatts = 3 * setup.AvailableKilowatts,
+                },
+                programme);
+            return fired.HoursToOpening - fired.HoursToEnd;
+        }
+
+        if (Cooling(leak, 1 / wall) is not { } fast || Cooling(1 / leak, wall) is not { } slow) return null;
+        var (least, most) = (Math.Min(opening, prediction.HoursToEnd + fast), Math.Max(opening, prediction.HoursToEnd + slow));
+        return (Math.Floor((least * 2) + 1e-9) / 2, Math.Ceiling((most * 2) - 1e-9) / 2);
+    }
+
+    private double VentLeak(VentSetting vent) => vent switch
+    {
+        VentSetting.Open => Defaults.Of("vent-open-leak", OpenLeak),
+        VentSetting.Propped => Defaults.Of("vent-propped-leak", ProppedLeak),
+        _ => 0,
+    };
 
     private static SegmentRun NotRun(int index, double hours, HeatBalance balance)
     {

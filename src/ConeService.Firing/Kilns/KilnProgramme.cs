@@ -1,4 +1,5 @@
 using ConeService.Contract.Quantities;
+using ConeService.Data;
 using ConeService.Firing.HeatWork;
 
 namespace ConeService.Firing.Kilns;
@@ -42,8 +43,32 @@ internal sealed record KilnProgramme(IReadOnlyList<KilnSegment> Segments, double
     }
 }
 
+/// <summary>How the kiln is vented until the chamber has come to a temperature.</summary>
+/// <param name="UntilCelsius">The temperature, °C.</param>
+/// <param name="Vent">How it is vented.</param>
+internal readonly record struct VentedTo(double UntilCelsius, VentSetting Vent);
+
 /// <summary>Go to a temperature, then hold there.</summary>
 /// <param name="RateCelsiusPerHour">How fast, °C/h, above 0 whether up or down; null: full power up, no power down.</param>
 /// <param name="TargetCelsius">Where to, °C.</param>
 /// <param name="HoldHours">How long to stay there, h. The hold starts when the chamber is there.</param>
-internal sealed record KilnSegment(double? RateCelsiusPerHour, double TargetCelsius, double HoldHours = 0);
+/// <param name="Vents">How the kiln is vented on the way, in order; the last one through the hold too. Null: as normal.</param>
+internal sealed record KilnSegment(
+    double? RateCelsiusPerHour, double TargetCelsius, double HoldHours = 0, IReadOnlyList<VentedTo>? Vents = null)
+{
+    /// <summary>How the kiln is vented at the end and through the hold.</summary>
+    public VentSetting LastVent => Vents is { Count: > 0 } vents ? vents[^1].Vent : VentSetting.AsNormal;
+
+    /// <summary>How it is vented at a temperature on the way.</summary>
+    /// <param name="celsius">The chamber, °C.</param>
+    /// <param name="direction">Below 0 on the way down.</param>
+    public VentSetting VentAt(double celsius, int direction)
+    {
+        for (var i = 0; i < Vents?.Count; i++)
+        {
+            if (direction < 0 ? celsius > Vents[i].UntilCelsius : celsius < Vents[i].UntilCelsius) return Vents[i].Vent;
+        }
+
+        return LastVent;
+    }
+}

@@ -15,6 +15,13 @@ internal sealed class KilnResolver(
     private const double MostElectric = 60;
     private const double MostGas = 250;
     private const double MostKilogramsPerLitre = 2.5;
+
+    // Bricks set close, and the same with their furniture; ordinary loads have a third of it.
+    private const double DensestKilogramsPerLitre = 1.5;
+    private const double DensestOfEither = 1.25;
+
+    // Usual walls change over one doubling of the volume around the size at which a row begins.
+    private const double Doubling = 2;
     // Below, the model has no walls that it was tried with.
     private static readonly Bounds Inside = new(100, Bounds.Of<Interior>(nameof(Interior.HeightMillimetres)).High);
 
@@ -33,11 +40,26 @@ internal sealed class KilnResolver(
         findings.Refuse();
         var litres = geometry.CubicMetres * 1000;
         var size = dataset.KilnSizes.Last(s => s.Heat == HeatWord && (double)s.FromLitres <= litres);
+        var side = SideMillimetres(litres);
+        if (kiln.Wall?.ThicknessMillimetres is { } wall && wall > side)
+            findings.WallTooThick($"{kilnField}/wall/thicknessMillimetres", wall, side);
+        if (load.ThickestMillimetres is { } thickest && thickest > side)
+            findings.WareTooThick($"{loadField}/thickestMillimetres", thickest, side);
         var material = Material(size);
         var rated = Rated(size, geometry);
         var (ageing, voltage) = (Ageing(), VoltageShare());
         var ware = Mass("kilogramsWare", load.KilogramsWare, "ware-density", litres);
         var furniture = Mass("kilogramsFurniture", load.KilogramsFurniture, "furniture-density", litres);
+        var heaviest = Math.Max(ware, furniture);
+        var tooHeavy = ware + furniture > DensestKilogramsPerLitre * litres || heaviest > DensestOfEither * litres;
+        if (tooHeavy && heaviest <= MostKilogramsPerLitre * litres
+            && (load.KilogramsWare ?? load.KilogramsFurniture) is { } heavy)
+        {
+            findings.TooHeavy(
+                $"{loadField}/{(load.KilogramsWare is null ? "kilogramsFurniture" : "kilogramsWare")}", heavy, ware + furniture, litres,
+                Math.Floor(DensestKilogramsPerLitre * litres), Math.Floor(DensestOfEither * litres));
+        }
+
         var stage = load.Ware ?? Assume("load.ware", WareStage.Green, "green", Message.Of("kilns.assumed-green-ware"));
         var setup = new KilnSetup
         {
@@ -45,7 +67,7 @@ internal sealed class KilnResolver(
             VolumeLitres = litres,
             InsideSquareMetres = geometry.SquareMetres,
             WallMaterial = material.Id,
-            WallMillimetres = WallMillimetres(size),
+            WallMillimetres = WallMillimetres(size, litres),
             RatedKilowatts = rated,
             AvailableKilowatts = rated * voltage / ageing,
             VoltageShare = voltage,
@@ -124,15 +146,38 @@ internal sealed class KilnResolver(
         return found;
     }
 
-    private double WallMillimetres(KilnSizeRow size) =>
-        kiln.Wall?.ThicknessMillimetres
-        ?? Assume("kiln.wall.thicknessMillimetres", (double)size.WallMillimetres, Text((double)size.WallMillimetres), SizeReason(size));
+    private double WallMillimetres(KilnSizeRow size, double litres)
+    {
+        if (kiln.Wall?.ThicknessMillimetres is { } stated) return stated;
+        var usual = Math.Round(Smooth(size, litres, s => s.WallMillimetres));
+        return Assume("kiln.wall.thicknessMillimetres", usual, Text(usual), SizeReason(size));
+    }
+
+    // A litre more makes no other kiln: between rows with one wall the figure goes over by the logarithm of the volume.
+    private double Smooth(KilnSizeRow size, double litres, Func<KilnSizeRow, decimal> figure)
+    {
+        var rows = dataset.KilnSizes.Where(s => s.Heat == HeatWord).ToList();
+        var at = rows.IndexOf(size);
+        var value = (double)figure(size);
+        foreach (var (lower, upper) in rows.Zip(rows.Skip(1)).Where(p => p.First == rows[at] || p.Second == rows[at]))
+        {
+            if (lower.WallMaterial != upper.WallMaterial) continue;
+            var share = 0.5 + (Math.Log(litres / (double)upper.FromLitres) / Math.Log(Doubling));
+            if (share is > 0 and < 1) value = (double)figure(lower) + (share * (double)(figure(upper) - figure(lower)));
+        }
+
+        return value;
+    }
+
+    private double SideMillimetres(double litres) => kiln.Interior is { } inside
+        ? new[] { inside.HeightMillimetres, inside.WidthMillimetres, inside.DepthMillimetres, inside.DiameterMillimetres }.Min()!.Value
+        : 100 * Math.Cbrt(litres);
 
     private double Rated(KilnSizeRow size, KilnGeometry geometry)
     {
         if (kiln.Kilowatts is not { } stated)
         {
-            var usual = Math.Round((double)size.KilowattsPerSquareMetre * geometry.SquareMetres, 1);
+            var usual = Math.Round(Smooth(size, 1000 * geometry.CubicMetres, s => s.KilowattsPerSquareMetre) * geometry.SquareMetres, 1);
             return Assume("kiln.kilowatts", usual, Text(usual), SizeReason(size));
         }
 

@@ -1,4 +1,5 @@
 using ConeService.Contract.Quantities;
+using ConeService.Data;
 
 namespace ConeService.Firing.Kilns.Thermal;
 
@@ -24,6 +25,9 @@ internal sealed class FiringRun(
     /// <summary>Share of the fuel's heat that stays at a chamber temperature in K; null for an electric kiln.</summary>
     public Func<double, double>? Available { get; init; }
 
+    /// <summary>Heat that air takes with the kiln vented so, W/K; null: always as closed.</summary>
+    public Func<VentSetting, double>? LeakOf { get; init; }
+
     /// <summary>Runs a segment.</summary>
     public SegmentRun Run(int index, KilnSegment segment)
     {
@@ -33,6 +37,7 @@ internal sealed class FiringRun(
         (largestWatts, setPoint) = (0, from);
         while (direction != 0 && !ramp.Ended)
         {
+            Vent(segment.VentAt(balance.Chamber - Temperature.KelvinAtZero, direction));
             Advance(RampSeconds(segment.RateCelsiusPerHour, target));
             if (segment.RateCelsiusPerHour is not null) ramp.Lag(setPoint, balance.Chamber);
             ramp.Ended = setPoint == target && Math.Abs(balance.Chamber - target) <= Arrived;
@@ -42,6 +47,7 @@ internal sealed class FiringRun(
 
         var (rampEnd, loadLag) = (Hours, balance.Chamber - balance.Load);
         var lastRate = direction == 0 ? null : record.RateOverLast(LastRateSpan, startHours);
+        Vent(segment.LastVent);
         if (!ramp.Stalled) Hold(target, segment.HoldHours);
         return new(
             index,
@@ -64,6 +70,7 @@ internal sealed class FiringRun(
     /// <returns>When they are, h; null when it takes too long.</returns>
     public double? Cool(double below)
     {
+        Vent(VentSetting.AsNormal);
         while (Math.Max(balance.Chamber, balance.Load) >= below)
         {
             if (Hours >= KilnModel.LongestHours) return null;
@@ -74,6 +81,11 @@ internal sealed class FiringRun(
 
         record.Add(Hours, double.NaN, 0, always: true);
         return Hours;
+    }
+
+    private void Vent(VentSetting vent)
+    {
+        if (LeakOf is { } leak) balance.LeakConductance = leak(vent);
     }
 
     private static double? Planned(KilnSegment segment, double way) =>

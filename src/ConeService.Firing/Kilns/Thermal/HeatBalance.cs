@@ -21,6 +21,7 @@ internal sealed class HeatBalance
     public HeatBalance(KilnPhysics kiln, double startKelvin, double roomKelvin)
     {
         (this.kiln, start, room) = (kiln, startKelvin, roomKelvin);
+        LeakConductance = kiln.LeakConductance;
         (Chamber, Load, Hottest, surface) = (startKelvin, startKelvin, startKelvin, startKelvin);
         Array.Fill(wall, startKelvin);
     }
@@ -31,6 +32,7 @@ internal sealed class HeatBalance
     public HeatBalance(HeatBalance other, KilnPhysics kiln)
     {
         (this.kiln, start, room) = (kiln, other.start, other.room);
+        LeakConductance = kiln.LeakConductance;
         (Chamber, Load, Hottest, surface, outward) = (other.Chamber, other.Load, other.Hottest, other.surface, other.outward);
         (Given, LostBySurface, LostByLeak) = (other.Given, other.LostBySurface, other.LostByLeak);
         other.wall.CopyTo(wall, 0);
@@ -41,6 +43,9 @@ internal sealed class HeatBalance
 
     /// <summary>Temperature of the load, K.</summary>
     public double Load { get; private set; }
+
+    /// <summary>Heat that leaking air takes now, W/K: the kiln's own, until a vent is opened.</summary>
+    public double LeakConductance { get; set; }
 
     /// <summary>Highest temperature of the load so far, K.</summary>
     public double Hottest { get; private set; }
@@ -92,8 +97,8 @@ internal sealed class HeatBalance
             var loadFollow = exchange / pivot;
 
             var own = kiln.ChamberCapacity / seconds;
-            var slope = own + (exchange * (1 - loadFollow)) + (inward[0] * (1 - wallFollow)) + kiln.LeakConductance;
-            var drive = (own * chamberBefore) + (exchange * loadRest) + (inward[0] * walls) + (kiln.LeakConductance * room);
+            var slope = own + (exchange * (1 - loadFollow)) + (inward[0] * (1 - wallFollow)) + LeakConductance;
+            var drive = (own * chamberBefore) + (exchange * loadRest) + (inward[0] * walls) + (LeakConductance * room);
             power = Math.Clamp((slope * wanted) - drive, least, most);
 
             var chamber = (drive + power) / slope;
@@ -110,7 +115,7 @@ internal sealed class HeatBalance
         Hottest = Math.Max(Hottest, Load);
         Given += power * seconds;
         LostBySurface += outward * (wall[Layers - 1] - room) * seconds;
-        LostByLeak += kiln.LeakConductance * (Chamber - room) * seconds;
+        LostByLeak += LeakConductance * (Chamber - room) * seconds;
         return power;
     }
 

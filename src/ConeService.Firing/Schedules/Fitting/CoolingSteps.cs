@@ -25,18 +25,23 @@ internal static class CoolingSteps
         double naturalTop,
         List<FitChange> changes)
     {
-        if (WallLimits.Cooling(catalogue, question.ThicknessMillimetres) is not { } limit || steps.Max(s => s.Celsius) <= limit.To) return;
+        if (WallLimits.Cooling(catalogue, question.LagMillimetres, question.Flat) is not { } limit) return;
+        if (steps.Max(s => s.Celsius) <= limit.To) return;
         var (rate, f) = (QuantityFormat.Rate(limit.Rate, question.Fahrenheit), question.Fahrenheit);
         for (var i = 1; i < steps.Count; i++)
         {
             var (from, step) = (steps[i - 1].Celsius, steps[i]);
             if (step.Celsius >= from || step.Celsius >= limit.To || from <= limit.From || step.Speed <= limit.Rate) continue;
             steps[i] = step with { Rate = limit.Rate, RateLimited = true };
-            changes.Add(new(FitChangeCode.CoolingForThickness, step.From, Message.Of(
-                "schedules.cooling-slowed",
-                ("from", QuantityFormat.Rate(step.Speed, f)),
-                ("to", rate),
-                ("thickness", question.ThicknessMillimetres))));
+            var within = Math.Min(from, limit.To) - Math.Max(step.Celsius, limit.From);
+            (string, object?)[] slowed =
+            [
+                ("from", QuantityFormat.Rate(step.Speed, f)), ("to", rate), ("thickness", question.ThicknessMillimetres),
+                ("time", Longer(within, limit.Rate, step.Speed)),
+            ];
+            changes.Add(new(FitChangeCode.CoolingForThickness, step.From, question.Flat
+                ? Message.Of("schedules.cooling-slowed-for-flat-ware", slowed)
+                : Message.Of("schedules.cooling-slowed", slowed)));
         }
 
         var last = steps[^1];
@@ -44,14 +49,22 @@ internal static class CoolingSteps
         var (crash, slow) = (Message.Of("schedules.purpose-cool-by-itself"), Message.Of("schedules.purpose-cool-through-quartz"));
         if (last.Celsius > limit.To) steps.Add(Cool(last, FiringStage.CrashCooling, crash, null, limit.To, naturalTop));
         steps.Add(Cool(last, FiringStage.SlowCooling, slow, limit.Rate, limit.From, naturalRate));
-        changes.Add(new(FitChangeCode.CoolingForThickness, [], Message.Of(
-            "schedules.cooling-added",
+        (string, object?)[] added =
+        [
             ("rate", rate),
             ("from", QuantityFormat.Temperature(Math.Min(limit.To, last.Celsius), f)),
             ("to", QuantityFormat.Temperature(limit.From, f)),
             ("thickness", question.ThicknessMillimetres),
-            ("natural", QuantityFormat.Rate(naturalRate, f)))));
+            ("natural", QuantityFormat.Rate(naturalRate, f)),
+            ("time", Longer(Math.Min(limit.To, last.Celsius) - limit.From, limit.Rate, naturalRate)),
+        ];
+        changes.Add(new(FitChangeCode.CoolingForThickness, [], question.Flat
+            ? Message.Of("schedules.cooling-added-for-flat-ware", added)
+            : Message.Of("schedules.cooling-added", added)));
     }
+
+    private static string Longer(double way, double slow, double fast) =>
+        QuantityFormat.Duration(60 * Math.Max(0, way) * ((1 / slow) - (1 / fast)));
 
     private static FitStep Cool(FitStep last, FiringStage stage, Message purpose, double? rate, double celsius, double taken) => new()
     {

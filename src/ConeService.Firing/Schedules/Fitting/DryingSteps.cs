@@ -26,8 +26,8 @@ internal static class DryingSteps
             var celsius = question.Damp
                 ? catalogue.Default("candle-temperature", CandleCelsius)
                 : catalogue.Default("drying-temperature");
-            var rate = question.ThicknessMillimetres is { } t && question.Greenware
-                ? WallLimits.Heating(catalogue, t, true).First(l => l.Band == WaterBand.Drying).Rate
+            var rate = question.LagMillimetres is { } t && question.Greenware
+                ? WallLimits.Heating(catalogue, t, true).First(l => l.Purpose == LimitPurpose.Drying).Rate
                 : 50;
             steps.Insert(0, new()
             {
@@ -117,7 +117,7 @@ internal static class DryingSteps
             _ => 0,
         };
         var dryness = EnumWords.Word(question.Dryness);
-        var excess = question.ThicknessMillimetres is { } thickness ? Math.Max(0, thickness - catalogue.Default("drying-thickness")) : 0;
+        var excess = question.LagMillimetres is { } thickness ? Math.Max(0, thickness - catalogue.Default("drying-thickness")) : 0;
         var extra = excess * catalogue.Default("drying-hold-per-millimetre");
         if (extra <= 0) return (hold, Message.Of("schedules.dry-for-dryness", ("dryness", dryness)));
         // The template's own two hours for ordinary walls stand under the extra time for a thick one.

@@ -9,7 +9,8 @@ namespace ConeService.Firing.Schedules.Fitting;
 internal static class FitLandmarks
 {
     // Which rows of the landmarks table concern which firing; the table itself does not say.
-    private static readonly string[] Every = ["quartz-up", "quartz-down", "cristobalite-inv", "unload"];
+    private const string Unload = "unload";
+    private static readonly string[] Every = ["quartz-up", "quartz-down", "cristobalite-inv", Unload];
     private static readonly string[] OfSomeKinds =
     [
         "decal-vent", "glaze-seal", "iron-reduce", "lustre-close", "raku-draw", "salt-melt", "salt-vapour",
@@ -27,14 +28,18 @@ internal static class FitLandmarks
     }
 
     /// <summary>The landmarks, in order of time.</summary>
-    public static IReadOnlyList<FitLandmark> Along(Dataset dataset, FitQuestion question, HeatHistory curve)
+    /// <param name="dataset">The table.</param>
+    /// <param name="question">The question.</param>
+    /// <param name="curve">The chamber.</param>
+    /// <param name="openingHours">When chamber and ware are cool enough to open the kiln, h; null when unknown.</param>
+    public static IReadOnlyList<FitLandmark> Along(Dataset dataset, FitQuestion question, HeatHistory curve, double? openingHours)
     {
         var wanted = Wanted(question).ToHashSet(StringComparer.Ordinal);
         var found = new List<FitLandmark>();
         foreach (var row in dataset.Landmarks.Where(l => wanted.Contains(l.Id)))
         {
             if (row.Phase is LandmarkPhase.Heating or LandmarkPhase.Either) Add(found, row, Up(curve, row), cooling: false);
-            if (row.Phase is LandmarkPhase.Cooling or LandmarkPhase.Either) Add(found, row, Down(curve, row), cooling: true);
+            if (row.Phase is LandmarkPhase.Cooling or LandmarkPhase.Either) Add(found, row, Down(curve, row, openingHours), cooling: true);
         }
 
         return [.. found.OrderBy(l => l.FromMinutes).ThenBy(l => l.Id, StringComparer.Ordinal)];
@@ -76,11 +81,12 @@ internal static class FitLandmarks
             ? (from, HistoryCrossing.At(curve, (double)row.CelsiusHigh, up: true))
             : null;
 
-    private static (double From, double? To)? Down(HeatHistory curve, LandmarkRow row)
+    private static (double From, double? To)? Down(HeatHistory curve, LandmarkRow row, double? openingHours)
     {
         // Ware that never was hotter does not pass it on the way down.
         if (curve.Peak.Kelvin - Temperature.KelvinAtZero <= (double)row.CelsiusHigh) return null;
-        if (HistoryCrossing.At(curve, (double)row.CelsiusHigh, up: false) is not { } from) return null;
+        // The ware lags behind the chamber: it is unloaded when the kiln may be opened, and not before.
+        if ((row.Id == Unload ? openingHours : HistoryCrossing.At(curve, (double)row.CelsiusHigh, up: false)) is not { } from) return null;
         return (from, HistoryCrossing.At(curve, (double)row.CelsiusLow, up: false) is { } to && to >= from ? to : null);
     }
 }

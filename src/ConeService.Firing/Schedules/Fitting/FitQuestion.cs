@@ -46,6 +46,13 @@ internal sealed record FitQuestion
     /// <summary>Thickest wall, mm; null when nothing is known.</summary>
     public required double? ThicknessMillimetres { get; init; }
 
+    /// <summary>True for flatware, which lies on the shelf and is heated from one side.</summary>
+    public required bool Flat { get; init; }
+
+    /// <summary>Thickness, mm, of a wall heated from both sides that lags as much: what is heated from one side lags with all of its
+    /// thickness and not with the half. Null when nothing is known.</summary>
+    public double? LagMillimetres => Flat ? 2 * ThicknessMillimetres : ThicknessMillimetres;
+
     /// <summary>True for ware that was never fired.</summary>
     public required bool Greenware { get; init; }
 

@@ -37,6 +37,7 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
         RequireCone(maxCone, target, findings);
         var segments = kiln?.ControllerSegments();
         var (green, dryness, thickness, glaze) = Load(schedule, request.Load ?? new(), assumed, findings);
+        var flat = Form(request.Load?.Form, assumed, findings) == WareForm.Flat;
         WetWare(schedule, green, dryness, findings);
         var start = Start(request.Start, findings);
         var load = new KilnLoad(
@@ -62,6 +63,7 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
             VoltageShare = setup?.VoltageShare ?? 1,
             ControllerSegments = segments,
             ThicknessMillimetres = thickness,
+            Flat = flat,
             Greenware = green,
             Dryness = dryness,
             Glaze = glaze,
@@ -144,6 +146,7 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
         Schedule schedule, FitLoad load, List<Assumption> assumed, List<Finding> findings)
     {
         var green = schedule.Row.Takes[0] is PieceState.Wet or PieceState.LeatherHard or PieceState.BoneDry;
+        load = PiecesAsLoad.Of(load, green, assumed);
         var dryness = Dryness.BoneDry;
         if (load.Dryness is null && green) assumed.Add(new("load.dryness", "bone-dry", Message.Of("schedules.assumed-dryness")));
         if (load.Dryness is { } damp && !EnumWords.TryRead(damp, out dryness))
@@ -166,6 +169,15 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
             ? new("load.thickestMillimetres", t.ToString(CultureInfo.InvariantCulture), Message.Of("schedules.assumed-thickness"))
             : new("load.thickestMillimetres", "not stated", Message.Of("schedules.assumed-thickness-unknown")));
         return (green, dryness, thickness, glaze);
+    }
+
+    private static WareForm Form(string? sent, List<Assumption> assumed, List<Finding> findings)
+    {
+        var form = WareForm.Hollow;
+        if (sent is null) assumed.Add(new("load.form", "hollow", Message.Of("schedules.assumed-hollow")));
+        else if (!EnumWords.TryRead(sent, out form))
+            findings.Add(Unknown<WareForm>("/load/form", sent, Message.Of("schedules.form-unknown", ("sent", sent))));
+        return form;
     }
 
     private static Finding Unknown<T>(string field, string sent, Message message)

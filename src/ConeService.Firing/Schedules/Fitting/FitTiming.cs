@@ -11,7 +11,8 @@ internal static class FitTiming
 {
     /// <summary>The times.</summary>
     public static FitTimes Of(
-        FitQuestion question, FittedSteps fitted, IReadOnlyList<FittedSegment> segments, KilnPrediction? prediction, HeatHistory curve)
+        FitQuestion question, FittedSteps fitted, IReadOnlyList<FittedSegment> segments, KilnPrediction? prediction, HeatHistory curve,
+        (double Least, double Most)? span)
     {
         var peak = prediction?.HoursToPeak ?? curve.Peak.Hours;
         var end = prediction?.HoursToEnd ?? fitted.Hours;
@@ -28,6 +29,10 @@ internal static class FitTiming
             End: At(end),
             OpeningMinutes: FitMinutes.Of(opening),
             Opening: At(opening),
+            OpeningSpanMin: span?.Least * 60,
+            OpeningSpanMax: span?.Most * 60,
+            OpeningFrom: At(span?.Least),
+            OpeningTo: At(span?.Most),
             Settings: settings,
             Vents: [.. Vents(settings)],
             Basis: prediction is null ? "programme" : "kiln-model");

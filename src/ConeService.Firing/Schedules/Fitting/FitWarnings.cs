@@ -1,3 +1,4 @@
+using ConeService.Contract.Loads;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -12,15 +13,19 @@ internal static class FitWarnings
     private const double LeastRampShare = 0.5;
     private const double NoticeableUndervoltage = 0.995;
     private const double LongHours = 60;
+    private const int MostLoadReasons = 5;
+    private const int MostPieceNames = 8;
     private const double ThickestOfTable = 50;
     private const decimal BandLow = -10;
     private const decimal BandHigh = 3;
 
     /// <summary>The warnings.</summary>
-    public static IReadOnlyList<Message> For(FitQuestion question, FittedSteps fitted, FitHeatWork work, KilnPrediction? prediction)
+    public static IReadOnlyList<Message> For(FitQuestion question, FittedSteps fitted, FitHeatWork work, KilnPrediction? prediction,
+        FitLoadCheck? load)
     {
         IEnumerable<Message?> all =
         [
+            .. OfLoad(load),
             fitted.WhyNot,
             .. OfAtmosphere(question),
             .. OfHeatWork(work),
@@ -29,6 +34,29 @@ internal static class FitWarnings
             Message.Of("schedules.warn-witness-cones"),
         ];
         return [.. all.OfType<Message>()];
+    }
+
+    // What speaks against the load stands before everything else; the whole of it is in the answer's load.
+    private static IEnumerable<Message> OfLoad(FitLoadCheck? load)
+    {
+        if (load is null or { Verdict: Verdict.Accept }) yield break;
+        yield return load.Verdict == Verdict.Refuse
+            ? Message.Of("schedules.warn-load-refused", ("cone", load.Cone))
+            : Message.Of("schedules.warn-load-review", ("cone", load.Cone));
+        var told = load.Pieces.Where(p => p.Verdict != Verdict.Accept)
+            .Select(p => (p.Id, Reason: p.Reasons[0].Message))
+            .GroupBy(p => p.Reason)
+            .Take(MostLoadReasons);
+        foreach (var group in told)
+        {
+            var pieces = group.Select(p => p.Id).ToList();
+            yield return Message.Of(
+                "schedules.warn-load-piece",
+                ("pieces", string.Join(", ", pieces.Take(MostPieceNames))), ("more", pieces.Count > MostPieceNames ? "yes" : "no"),
+                ("reason", group.Key));
+        }
+
+        foreach (var reason in load.Reasons.Where(r => r.Severity > ReasonSeverity.Note).Take(MostLoadReasons)) yield return reason.Message;
     }
 
     private static IEnumerable<Message> OfAtmosphere(FitQuestion question)

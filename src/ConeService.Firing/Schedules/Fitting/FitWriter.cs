@@ -14,7 +14,8 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
 {
     /// <summary>Writes the answer.</summary>
     public FitResult Write(
-        FitQuestion question, FittedSteps fitted, ConeCurves meter, KilnPrediction? prediction, IReadOnlyList<FitRemedy>? remedies)
+        FitQuestion question, FittedSteps fitted, ConeCurves meter, KilnPrediction? prediction, IReadOnlyList<FitRemedy>? remedies,
+        (double Least, double Most)? opening = null, LoadVerdict? load = null)
     {
         var programme = fitted.Programme.ToHistory();
         var asked = FitProgrammes.Of(fitted.Steps, fitted.StartCelsius).ToHistory();
@@ -26,7 +27,8 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
         var told = prediction?.Chamber ?? programme;
         var work = meter.Measure(told);
         var heatWork = FitReadings.Of(work, told, question.Target, share);
-        var landmarks = FitLandmarks.Along(catalogue.Dataset, question, curve);
+        var times = FitTiming.Of(question, fitted, segments, prediction, curve, opening);
+        var landmarks = FitLandmarks.Along(catalogue.Dataset, question, curve, times.OpeningMinutes / 60);
         var answer = new ScheduleFit(
             catalogue.Dataset.VersionId,
             ScheduleDescriber.Summary(question.Schedule),
@@ -44,15 +46,16 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
             WhyNot: fitted.WhyNot,
             Changes: [.. fitted.Changes, .. SettingPeriods.ByHand(segments, question.Fahrenheit)],
             Kiln: kiln,
-            Times: FitTiming.Of(question, fitted, segments, prediction, curve),
+            Times: times,
             ShutDown: ShutDownSteps.Of(question),
             Landmarks: landmarks,
             WitnessCones: Witnesses(question, work),
             Cautions: FitCautions.For(catalogue.Dataset, question),
-            Warnings: FitWarnings.For(question, fitted, heatWork, prediction),
+            Load: load?.Answer,
+            Warnings: FitWarnings.For(question, fitted, heatWork, prediction, load?.Answer),
             Basis: BasisOf(question, fitted),
-            Sources: Sources(question, landmarks),
-            Assumed: [.. question.Assumed.Select(a => a.InBody())]);
+            Sources: [.. Sources(question, landmarks).Union(load?.Sources ?? [])],
+            Assumed: [.. question.Assumed.Select(a => a.InBody()), .. load?.Assumed ?? []]);
         return new(answer, curve, asked);
     }
 

@@ -27,7 +27,9 @@ internal sealed record FittedSteps(
 
     /// <summary>The programme of the kiln model.</summary>
     public KilnProgramme KilnProgramme =>
-        new([.. Steps.Select(s => new KilnSegment(s.Rate, s.Celsius, s.HoldMinutes / 60))], StartCelsius, RoomCelsius);
+        new(
+            [.. Steps.Zip(StepVents.Of(this), (s, vents) => new KilnSegment(s.Rate, s.Celsius, s.HoldMinutes / 60, vents))],
+            StartCelsius, RoomCelsius);
 
     /// <summary>Highest temperature, °C.</summary>
     public double PeakCelsius => Steps.Max(s => s.Celsius);

@@ -17,6 +17,10 @@ internal sealed class KilnRemedies(FitQuestion question, ClosedFit closed, ConeC
 
     // Below where it stalls, so that it arrives.
     private const double BelowStall = 15;
+    private const double BelowPeak = 10;
+
+    // Charts state the rate over the last 100 °C.
+    private const double LastRamp = 100;
     private const double LongestHoldMinutes = 12 * 60;
     private const double HalfLoad = 0.5;
     private const double ShortestSplit = 40;
@@ -37,8 +41,17 @@ internal sealed class KilnRemedies(FitQuestion question, ClosedFit closed, ConeC
         var stalls = prediction.Segments.Any(s => s.Following == Following.Stalls);
         if (stalls || prediction.Segments.Any(s => s.Following == Following.TooSlow))
         {
-            if (stalls) LowerPeak();
-            else Slower();
+            if (stalls)
+            {
+                LowerPeak();
+            }
+            else
+            {
+                Slower();
+                SlowerEnd();
+                LongerHold();
+            }
+
             Lighter();
             Power();
         }
@@ -98,6 +111,29 @@ internal sealed class KilnRemedies(FitQuestion question, ClosedFit closed, ConeC
             ("time", QuantityFormat.Duration(again.Prediction.HoursToPeak * 60))));
     }
 
+    // Only the ramp that charts are read by is slowed: the kiln may lag before it, and is there when it counts.
+    private void SlowerEnd()
+    {
+        var steps = fitted.Steps.ToList();
+        var index = steps.FindIndex(s => s.Target == StepTarget.Peak);
+        if (index < 0 || (question.ControllerSegments ?? int.MaxValue) <= steps.Count) return;
+        var (slow, from) = (Slowed(steps[index], prediction.Segments[index]), FitProgrammes.StartOf(steps, index, fitted.StartCelsius));
+        var at = grid.RoundBelow(steps[index].Celsius - LastRamp);
+        // Where the last ramp is no longer than that, it is slowed as a whole already.
+        if (slow.Speed >= steps[index].Speed || at - from < ShortestSplit) return;
+        var before = steps[index] with { Celsius = at, Target = StepTarget.Fixed, Below = 0, HoldMinutes = 0 };
+        List<FitStep> split = [.. steps.Take(index), before, slow, .. steps.Skip(index + 1)];
+        var again = loop.Close(question, setup, q => StepFitter.Refit(fitted, split, q, meter));
+        Add("slower-end", again, Message.Of(
+            "schedules.remedy-slower-end",
+            ("from", QuantityFormat.Temperature(at, question.Fahrenheit)),
+            ("rate", QuantityFormat.Rate(slow.Speed, question.Fahrenheit)),
+            ("peak", QuantityFormat.Temperature(again.Fitted.PeakCelsius, question.Fahrenheit)),
+            ("reading", FitReadings.Say(again.Work)),
+            ("time", QuantityFormat.Duration(again.Prediction.HoursToEnd * 60)),
+            ("energy", again.Prediction.Energy.TotalKilowattHours)));
+    }
+
     private FitStep Slowed(FitStep step, SegmentRun outcome) =>
         outcome is { Following: Following.TooSlow, LastRateCelsiusPerHour: { } rate } && step.Rate is { } asked
             ? step with { Rate = grid.RateBelow(Math.Clamp(rate * Reserve, SlowestRamp, asked)), RateLimited = true }
@@ -106,11 +142,39 @@ internal sealed class KilnRemedies(FitQuestion question, ClosedFit closed, ConeC
     // A kiln that stalls holds below its stall for as long as the cone then needs.
     private void LowerPeak()
     {
-        if (question.Target is not { } target || prediction.Segments.FirstOrDefault(s => s.Following == Following.Stalls) is not { } stall)
+        if (prediction.Segments.FirstOrDefault(s => s.Following == Following.Stalls) is not { } stall
+            || stall.Index != PeakIndex || Held(grid.RoundBelow(stall.EndCelsius - BelowStall)) is not { } held)
             return;
-        var index = fitted.Steps.ToList().FindIndex(s => s.Target == StepTarget.Peak);
-        var celsius = grid.RoundBelow(stall.EndCelsius - BelowStall);
-        if (stall.Index != index || celsius <= FitProgrammes.StartOf(fitted.Steps, index, fitted.StartCelsius)) return;
+        Add("lower-peak", held, Message.Of("schedules.remedy-lower-peak", OfHold(held)));
+    }
+
+    // A kiln that lags comes to a peak a little lower sooner, and the hold does the rest.
+    private void LongerHold()
+    {
+        if (PeakIndex < 0) return;
+        if (Held(grid.RoundBelow(Math.Min(prediction.PeakCelsius, fitted.PeakCelsius) - BelowPeak)) is not { } held) return;
+        // A hold of a kiln that is there already is no longer hold.
+        if (held.Fitted.Steps[PeakIndex].HoldMinutes > fitted.Steps[PeakIndex].HoldMinutes)
+            Add("longer-hold", held, Message.Of("schedules.remedy-longer-hold", OfHold(held)));
+    }
+
+    private int PeakIndex => fitted.Steps.ToList().FindIndex(s => s.Target == StepTarget.Peak);
+
+    private (string Name, object? Value)[] OfHold(ClosedFit held) =>
+    [
+        ("peak", QuantityFormat.Temperature(held.Fitted.Steps[PeakIndex].Celsius, question.Fahrenheit)),
+        ("hold", QuantityFormat.Duration(held.Fitted.Steps[PeakIndex].HoldMinutes)),
+        ("reading", FitReadings.Say(held.Work)),
+        ("time", QuantityFormat.Duration(held.Prediction.HoursToEnd * 60)),
+        ("energy", held.Prediction.Energy.TotalKilowattHours),
+    ];
+
+    // The programme with its peak at a temperature, held until the cone is down in the kiln; null where no hold does it.
+    private ClosedFit? Held(double celsius)
+    {
+        var index = PeakIndex;
+        if (question.Target is not { } target || index < 0 || celsius <= FitProgrammes.StartOf(fitted.Steps, index, fitted.StartCelsius))
+            return null;
         var (steps, curve) = (FitProgrammes.AtPeak(fitted.Steps, celsius, grid), meter[target.Cone]);
         var perMinute = curve.BendRate(celsius + Temperature.KelvinAtZero) / 60;
         var hold = 0.0;
@@ -124,17 +188,11 @@ internal sealed class KilnRemedies(FitQuestion question, ClosedFit closed, ConeC
             });
             var progress = HeatIntegral.Progress(curve, held.Prediction.Chamber);
             hold = Math.Max(0, hold + Math.Ceiling((target.Progress - progress) / perMinute / 5) * 5);
-            if (hold > LongestHoldMinutes) return;
-            if (round == 1 && Math.Abs(progress - target.Progress) > KilnLoop.Tolerance) return;
+            if (hold > LongestHoldMinutes) return null;
+            if (round == 1 && Math.Abs(progress - target.Progress) > KilnLoop.Tolerance) return null;
         }
 
-        Add("lower-peak", held!, Message.Of(
-            "schedules.remedy-lower-peak",
-            ("peak", QuantityFormat.Temperature(celsius, question.Fahrenheit)),
-            ("hold", QuantityFormat.Duration(held!.Fitted.Steps[index].HoldMinutes)),
-            ("reading", FitReadings.Say(held.Work)),
-            ("time", QuantityFormat.Duration(held.Prediction.HoursToEnd * 60)),
-            ("energy", held.Prediction.Energy.TotalKilowattHours)));
+        return held;
     }
 
     private void Lighter()

@@ -4,6 +4,7 @@ using ConeService.Contract.Schedules;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
+using ConeService.Firing.Loads;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
@@ -22,19 +23,21 @@ internal sealed class ScheduleFitter
     private readonly FitReader reader;
     private readonly StepFitter fitter;
     private readonly FitWriter writer;
+    private readonly LoadAtCone loads;
     // A fit follows many programmes with the same curves, so that their table soon pays.
     private const int FewPieces = 40;
 
     private readonly ConcurrentDictionary<(string Chart, decimal Rate), ConeCurves> curves = new();
 
     /// <summary>Makes a fitter over a data package.</summary>
-    public ScheduleFitter(ScheduleCatalogue catalogue, ConeCharts charts, KilnModel model)
+    public ScheduleFitter(ScheduleCatalogue catalogue, ConeCharts charts, KilnModel model, LoadCheck loads)
     {
         this.catalogue = catalogue;
         this.model = model;
         reader = new(catalogue, charts, model);
         fitter = new(catalogue, charts);
         writer = new(catalogue, charts);
+        this.loads = new(loads, charts);
     }
 
     /// <summary>The templates.</summary>
@@ -47,6 +50,7 @@ internal sealed class ScheduleFitter
     public FitResult Fit(Schedule schedule, FitRequest request)
     {
         var question = reader.Read(schedule, request);
+        var load = loads.AtTarget(question, request);
         var meter = Curves(question);
         var natural = NaturalRates.Guess(catalogue.Default("kiln-cooling-rate"), 1000);
         // Without any cooling of our own at first: the kiln must show how fast it cools by itself.
@@ -55,7 +59,8 @@ internal sealed class ScheduleFitter
         {
             fitted = fitter.Fit(question, meter, NaturalRates.Guess(catalogue.Default("kiln-cooling-rate"), fitted.PeakCelsius));
             FitLimits.Check(question, fitted, null, meter);
-            return writer.Write(question, fitted, meter, null, null);
+            load = loads.AtReached(question, request, load, meter.Measure(fitted.Programme.ToHistory()));
+            return writer.Write(question, fitted, meter, null, null, load: load);
         }
 
         // How fast the kiln cools is known only when it has been fired once; it changes little with the peak.
@@ -64,7 +69,9 @@ internal sealed class ScheduleFitter
         var closed = loop.Close(question, setup, q => fitter.Fit(q, meter, natural));
         FitLimits.Check(question, closed.Fitted, closed.Prediction, meter);
         var remedies = new KilnRemedies(question, closed, meter, loop).Find();
-        return writer.Write(question, closed.Fitted, meter, closed.Prediction, remedies);
+        load = loads.AtReached(question, request, load, closed.Work);
+        var opening = question.Drawn ? null : model.OpeningSpan(setup, closed.Fitted.KilnProgramme, closed.Prediction);
+        return writer.Write(question, closed.Fitted, meter, closed.Prediction, remedies, opening, load);
     }
 
     private ConeCurves Curves(FitQuestion question)

@@ -98,7 +98,8 @@ internal static class SettingPeriods
         return found;
     }
 
-    private static double Celsius(SettingMark mark, FittedSteps fitted) => mark switch
+    /// <summary>Where a setting ends, °C.</summary>
+    internal static double Celsius(SettingMark mark, FittedSteps fitted) => mark switch
     {
         { Target: StepTarget.Peak } => fitted.PeakCelsius,
         { Target: StepTarget.BelowPeak } => fitted.PeakCelsius - mark.Below,

@@ -11,26 +11,26 @@ namespace ConeService.Firing.Schedules.Fitting;
 /// </summary>
 internal static class ThicknessSteps
 {
-    // A piece shorter than this, or a rate this near to its neighbour's, is not worth a segment of its own.
-    private const double ShortPiece = 40;
+    // A rate this near to its neighbour's, or so little time, is not worth a segment of its own; a short piece not even more time.
     private const double NearRate = 0.85;
+    private const double LittleHours = 0.25;
+    private const double ShortPiece = 40;
+    private const double ShortPieceHours = 0.5;
 
     /// <summary>Slows the steps; never makes one faster than the template has it.</summary>
     public static void Apply(
         List<FitStep> steps, FitQuestion question, ScheduleCatalogue catalogue, double startCelsius, List<FitChange> changes)
     {
-        // Up to the wall that a template was made for, its own rates are the advice.
-        if (question.ThicknessMillimetres is not { } thickness || thickness <= (double?)question.Schedule.Row.ThicknessMaxMillimetres)
-            return;
-        var limits = WallLimits.Heating(catalogue, thickness, question.Greenware);
-        var from = startCelsius;
+        var limits = Limits(question, catalogue);
+        if (limits.Count == 0) return;
+        var (from, lastSpan) = (startCelsius, catalogue.Default("last-ramp-span"));
         for (var i = 0; i < steps.Count && steps[i].Celsius >= from; i++)
         {
             var step = steps[i];
-            var pieces = Pieces(from, step.Celsius, step.Speed, limits);
+            var pieces = Pieces(from, step.Celsius, step.Speed, limits, step.Target == StepTarget.Peak ? lastSpan : 0);
             from = step.Celsius;
             if (pieces.All(p => p.Rate >= step.Speed - 1e-9)) continue;
-            changes.Add(Change(step, pieces, thickness, question));
+            changes.Add(Change(step, pieces, question));
             steps.RemoveAt(i);
             steps.InsertRange(i, pieces.Select((p, n) => n == pieces.Count - 1
                 ? step with { Rate = Limited(step, p.Rate), RateLimited = step.RateLimited || p.Rate < step.Speed }
@@ -42,12 +42,23 @@ internal static class ThicknessSteps
                     HoldMinutes = 0,
                     Target = StepTarget.Fixed,
                     Below = 0,
-                    Stage = p.Stage ?? step.Stage,
+                    Stage = Stage(p.Purpose) ?? step.Stage,
                 }));
             i += pieces.Count - 1;
         }
 
         Tidy(steps);
+    }
+
+    private static List<WallLimit> Limits(FitQuestion question, ScheduleCatalogue catalogue)
+    {
+        // Up to the wall that a template was made for, its own rates are the advice.
+        var thin = question.LagMillimetres is not { } lag || lag <= (double?)question.Schedule.Row.ThicknessMaxMillimetres;
+        return
+        [
+            .. thin ? [] : WallLimits.Heating(catalogue, question.LagMillimetres!.Value, question.Greenware),
+            .. question.Flat ? [WallLimits.FlatHeating(catalogue)] : (WallLimit[])[],
+        ];
     }
 
     // Two slowed ramps in a row, no hold between them, at nearly one rate: one segment at the slower rate.
@@ -75,26 +86,32 @@ internal static class ThicknessSteps
 
     private static double? Limited(FitStep step, double rate) => rate < step.Speed ? rate : step.Rate;
 
-    private sealed record Piece(double From, double To, double Rate, FiringStage? Stage);
+    private sealed record Piece(double From, double To, double Rate, LimitPurpose? Purpose)
+    {
+        public double HoursMoreAt(double rate) => (To - From) * ((1 / rate) - (1 / Rate));
+    }
 
-    private static List<Piece> Pieces(double from, double to, double speed, List<WallLimit> limits)
+    private static List<Piece> Pieces(double from, double to, double speed, List<WallLimit> limits, double lastSpan)
     {
         double[] cuts = [from, .. limits.SelectMany(l => new[] { l.From, l.To }).Where(t => t > from && t < to).Distinct().Order(), to];
         var pieces = cuts.Zip(cuts.Skip(1)).Select(c =>
         {
             var tightest = limits.Where(l => l.From < c.Second && l.To > c.First).MinBy(l => l.Rate);
             return tightest is not null && tightest.Rate < speed
-                ? new Piece(c.First, c.Second, tightest.Rate, Stage(tightest.Band))
+                ? new Piece(c.First, c.Second, tightest.Rate, tightest.Purpose)
                 : new Piece(c.First, c.Second, speed, null);
         }).ToList();
-        while (pieces.Count > 1 && Joinable(pieces) is { } at)
-        {
-            var (a, b) = (pieces[at], pieces[at + 1]);
-            pieces.RemoveAt(at + 1);
-            pieces[at] = new(a.From, b.To, Math.Min(a.Rate, b.Rate), a.Rate <= b.Rate ? a.Stage : b.Stage);
-        }
-
+        while (pieces.Count > 1 && Joinable(pieces) is { } at) Join(pieces, at);
+        // Charts state the rate over the last ramp, which therefore is one.
+        while (pieces.Count > 1 && pieces[^1].To - pieces[^1].From < lastSpan) Join(pieces, pieces.Count - 2);
         return pieces;
+    }
+
+    private static void Join(List<Piece> pieces, int at)
+    {
+        var (a, b) = (pieces[at], pieces[at + 1]);
+        pieces.RemoveAt(at + 1);
+        pieces[at] = new(a.From, b.To, Math.Min(a.Rate, b.Rate), a.Rate <= b.Rate ? a.Purpose : b.Purpose);
     }
 
     private static int? Joinable(List<Piece> pieces)
@@ -102,29 +119,41 @@ internal static class ThicknessSteps
         for (var i = 0; i + 1 < pieces.Count; i++)
         {
             var (a, b) = (pieces[i], pieces[i + 1]);
-            var alike = Math.Min(a.Rate, b.Rate) >= NearRate * Math.Max(a.Rate, b.Rate);
-            if (alike || a.To - a.From < ShortPiece || b.To - b.From < ShortPiece) return i;
+            var slow = Math.Min(a.Rate, b.Rate);
+            var more = Math.Max(a.HoursMoreAt(slow), b.HoursMoreAt(slow));
+            var isShort = Math.Min(a.To - a.From, b.To - b.From) < ShortPiece;
+            if (slow >= NearRate * Math.Max(a.Rate, b.Rate) || more < (isShort ? ShortPieceHours : LittleHours)) return i;
         }
 
         return null;
     }
 
-    private static FiringStage Stage(WaterBand band) => band switch
+    private static FiringStage? Stage(LimitPurpose? purpose) => purpose switch
     {
-        WaterBand.Drying => FiringStage.Drying,
-        WaterBand.Steam => FiringStage.Steam,
-        WaterBand.BoundWater => FiringStage.BoundWater,
-        _ => FiringStage.BurnOut,
+        LimitPurpose.Drying => FiringStage.Drying,
+        LimitPurpose.Steam => FiringStage.Steam,
+        LimitPurpose.BoundWater or LimitPurpose.Quartz => FiringStage.BoundWater,
+        LimitPurpose.BurnOut => FiringStage.BurnOut,
+        _ => null,
     };
 
-    private static FitChange Change(FitStep step, List<Piece> pieces, double thickness, FitQuestion question)
+    private static FitChange Change(FitStep step, List<Piece> pieces, FitQuestion question)
     {
         var grid = new ControllerGrid(question.Fahrenheit);
         var slow = pieces.Where(p => p.Rate < step.Speed).ToList();
         var rates = slow.Select(p => Message.Of(
             "schedules.rate-up-to",
             ("rate", QuantityFormat.Rate(grid.RateBelow(p.Rate), question.Fahrenheit)),
-            ("target", QuantityFormat.Temperature(p.To, question.Fahrenheit)))).ToArray();
+            ("target", QuantityFormat.Temperature(p.To, question.Fahrenheit)),
+            ("buys", EnumWords.Word(p.Purpose!.Value)),
+            ("time", QuantityFormat.Duration(60 * (p.To - p.From) * ((1 / grid.RateBelow(p.Rate)) - (1 / step.Speed)))))).ToArray();
+        if (question.Flat)
+        {
+            return new(FitChangeCode.SlowedForThickness, step.From, Message.Of(
+                "schedules.slowed-for-flat-ware", ("from", QuantityFormat.Rate(step.Speed, question.Fahrenheit)), ("rates", rates)));
+        }
+
+        var thickness = question.ThicknessMillimetres!.Value;
         var across = slow.Max(p => ThicknessLimit.Difference(p.Rate, thickness));
         return new(FitChangeCode.SlowedForThickness, step.From, Message.Of(
             "schedules.slowed-for-thickness",
