@@ -26,6 +26,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
         var told = prediction?.Chamber ?? programme;
         var work = meter.Measure(told);
         var heatWork = FitReadings.Of(work, told, question.Target, share);
+        var times = FitTiming.Of(question, fitted, segments, prediction, curve);
         var landmarks = FitLandmarks.Along(catalogue.Dataset, question, curve);
         var answer = new ScheduleFit(
             catalogue.Dataset.VersionId,
@@ -44,11 +45,12 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
             WhyNot: fitted.WhyNot,
             Changes: [.. fitted.Changes, .. SettingPeriods.ByHand(segments, question.Fahrenheit)],
             Kiln: kiln,
-            Times: FitTiming.Of(question, fitted, segments, prediction, curve),
+            Times: times,
+            Operation: new FitOperations(catalogue, question).Of(fitted, segments, prediction, curve, times),
             ShutDown: ShutDownSteps.Of(question),
             Landmarks: landmarks,
             WitnessCones: Witnesses(question, work),
-            Cautions: FitCautions.For(catalogue.Dataset, question),
+            Cautions: FitCautions.For(catalogue.Dataset, question, fitted.PeakCelsius),
             Warnings: FitWarnings.For(question, fitted, heatWork, prediction),
             Basis: BasisOf(question, fitted),
             Sources: Sources(question, landmarks),
