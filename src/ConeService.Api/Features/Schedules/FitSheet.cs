@@ -41,9 +41,9 @@ internal static class FitSheet
         List(body, "Mind", [.. Vital(fit).Select(c => c.Message.ToString())]);
         List(body, "Cautions", [.. fit.Cautions.Where(Grave).Select(Caution)]);
         body.AppendLine("</div>");
+        var decides = fit.WitnessCones is null ? "" : "The witness cones decide. ";
         body.AppendLine(CultureInfo.InvariantCulture,
-            $"<p>Loaded by {Blank} Started by {Blank} Ended by {Blank} Opened by {Blank}</p>");
-        body.AppendLine("<p>The witness cones decide. Local codes, the kiln's manual and licensed practice come before this sheet.</p></div>");
+            $"<p>{decides}Local codes, the kiln's manual and licensed practice come before this sheet.</p></div>");
         Back(body, result);
         body.Append("</main>");
         return HtmlPage.Text(title, body.ToString(), FitSheetStyle.Css);
@@ -151,9 +151,10 @@ internal static class FitSheet
     {
         string[] blanks =
         [
-            "Load, kg", "Thickest, mm", "Packed by", "Meter at start", "Meter at end", "Ended at, time", "Opened at, time", "Opened at, degrees",
+            "Loaded by", "Load, kg", "Thickest, mm", "Started by", "Meter at start", "Ended by", "at, time", "Meter at end", "Opened by",
+            "at, time", "at, degrees",
         ];
-        body.Append("<h2>Load, meter and end</h2><p>");
+        body.Append("<h2>Load, start, end and opening, to sign</h2><p>");
         foreach (var blank in blanks) body.Append(CultureInfo.InvariantCulture, $"<span class=\"entry\">{blank} {Short}</span> ");
         body.AppendLine("</p>");
     }
@@ -161,7 +162,7 @@ internal static class FitSheet
     private static void List(StringBuilder body, string title, IReadOnlyCollection<string> items, string style = "")
     {
         if (items.Count == 0) return;
-        body.Append(CultureInfo.InvariantCulture, $"<section><h2>{E(title)}</h2><ul{(style == "" ? "" : $" class=\"{style}\"")}>");
+        body.Append(CultureInfo.InvariantCulture, $"<section{(style == "" ? "" : $" class=\"{style}\"")}><h2>{E(title)}</h2><ul>");
         foreach (var item in items) body.Append(CultureInfo.InvariantCulture, $"<li>{E(item)}</li>");
         body.AppendLine("</ul></section>");
     }

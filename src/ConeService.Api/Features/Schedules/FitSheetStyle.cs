@@ -16,15 +16,15 @@ internal static class FitSheetStyle
         .cones strong{font-size:1.35rem;line-height:1.2}.entry{display:inline-block;margin-right:.5rem}
         .flow{columns:2;column-gap:1.2rem}.flow section{margin:0}
         .sheet ul{margin:.1rem 0;padding-left:1.05rem}.sheet li{break-inside:avoid}
-        .attend{border:2px solid var(--ink);padding:.15rem .5rem;margin:.3rem 1px}.attend h2{margin:.1rem 0}.stop{font-weight:600}
+        .attend{border:2px solid var(--ink);padding:.15rem .5rem;margin:.3rem 1px}.attend h2{margin:.1rem 0}.stop{break-inside:avoid}.stop li{font-weight:600}
         .line{display:inline-block;border-bottom:1px solid var(--ink);min-width:7rem;height:1.35rem}.short{min-width:4rem}
         .figure svg{width:100%;height:auto}
         @page{size:A4;margin:9mm 11mm}
         @media print{.back{height:276mm;break-before:page;display:flex;flex-direction:column}
         .figure{flex:1 1 0;min-height:0}.figure svg{width:100%;height:100%;max-height:100%}
         tr,.cones,.attend{break-inside:avoid}.narrow{display:none}
-        .sheet{font-size:7.9pt;line-height:1.2}.sheet h1{font-size:14pt}.sheet h2{font-size:8.6pt;margin:1.2mm 0 .2mm}
-        .sheet td{height:5.1mm}.sheet td,.sheet th{padding:.2mm 1mm}.sheet p{margin:.8mm 0}.line{height:4.6mm}.cones strong{font-size:12pt}}
+        .sheet{font-size:7.7pt;line-height:1.18}.sheet h1{font-size:14pt}.sheet h2{font-size:8.6pt;margin:1.2mm 0 .2mm}
+        .sheet td{height:4.9mm}.sheet td,.sheet th{padding:.2mm 1mm}.sheet p{margin:.8mm 0}.line{height:4.4mm}.cones strong{font-size:12pt}}
         @media screen and (max-width:48rem){.flow{columns:1}}
         @media screen and (min-width:40.01rem){.narrow{display:none}}
         @media screen and (max-width:40rem){
