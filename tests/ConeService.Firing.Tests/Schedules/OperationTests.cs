@@ -52,6 +52,16 @@ public class OperationTests
         Assert.All(attended.Zip(attended.Skip(1)), p => Assert.True(p.First.ToMinutes < p.Second.FromMinutes));
     }
 
+    // The lid of a lustre firing stands open in two periods, one after the other: why somebody is there is told once.
+    [Fact]
+    public void Why_somebody_is_there_is_told_once()
+    {
+        var told = Fits.Fit("lustre", "018").Answer.Operation.Attendance[0].Message.ToString();
+        var sentences = told.Split(". ").Select(s => s.TrimEnd('.')).ToList();
+        Assert.Equal(2, sentences.Count);
+        Assert.Equal(sentences.Distinct(), sentences);
+    }
+
     [Fact]
     public void Every_template_says_what_to_do_before_while_in_an_emergency_and_at_the_opening()
     {

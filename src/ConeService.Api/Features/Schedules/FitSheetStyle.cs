@@ -29,7 +29,7 @@ internal static class FitSheetStyle
         @media screen and (min-width:40.01rem){.narrow{display:none}}
         @media screen and (max-width:40rem){
         .cones{flex-wrap:wrap}.cones div{flex:1 0 5rem}
-        .sheet table,.sheet tbody,.sheet tr,.sheet td,.sheet tbody th{display:block;width:auto}
+        .sheet table,.sheet caption,.sheet tbody,.sheet tr,.sheet td,.sheet tbody th{display:block;width:auto}
         .sheet thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
         .sheet tr{border:1px solid var(--line);margin:.35rem 0;padding:.2rem .4rem}
         .sheet td,.sheet tbody th{border:0;height:auto;min-height:1.4rem;padding:.1rem 0;text-align:left}

@@ -98,17 +98,18 @@ internal sealed class FitOperations(ScheduleCatalogue catalogue, FitQuestion que
             .Where(p => !periods.Exists(q => !ReferenceEquals(p, q) && q.FromMinutes <= p.FromMinutes && q.ToMinutes >= p.ToMinutes
                 && (q.ToMinutes - q.FromMinutes > p.ToMinutes - p.FromMinutes || periods.IndexOf(q) > periods.IndexOf(p))))
             .OrderBy(p => p.FromMinutes).ToList();
-        while (open is [var first, .. var rest])
+        for (var i = 0; i < open.Count;)
         {
-            if (rest is [var next, ..] && next.FromMinutes <= first.ToMinutes)
+            var (from, to, reasons) = (open[i].FromMinutes, open[i].ToMinutes, new List<AttendancePeriod>());
+            for (; i < open.Count && open[i].FromMinutes <= to; i++)
             {
-                var both = first.Message.Equals(next.Message) ? first.Message : Message.Sentences(first.Message, next.Message);
-                open = [new(first.FromMinutes, next.ToMinutes, both, [.. first.Sources.Union(next.Sources)], null, null), .. rest[1..]];
-                continue;
+                to = Math.Max(to, open[i].ToMinutes);
+                if (!reasons.Exists(r => r.Message.Equals(open[i].Message))) reasons.Add(open[i]);
             }
 
-            yield return first;
-            open = rest;
+            yield return new(
+                from, to, reasons is [var one] ? one.Message : Message.Sentences(reasons.Select(r => r.Message)),
+                [.. reasons.SelectMany(r => r.Sources).Distinct()], null, null);
         }
     }
 
