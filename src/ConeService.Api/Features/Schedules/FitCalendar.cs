@@ -72,7 +72,9 @@ internal sealed class FitCalendar
         if (loading < 0) Add("loading", loading, 0, $"Load: {name}", Steps(facts, ProcedurePhase.Prepare), busy: true, alarm: 15);
         if (times.Settings is [var first, ..])
             Add("closing", Math.Max(loading, -SetMinutes), 0, $"Close lid or door, set vents: {name}", Words(first) + ".", alarm: 0);
-        Add("firing", 0, times.EndMinutes, $"Firing: {name}", Steps(facts, ProcedurePhase.Follow, ProcedurePhase.Stop), busy: true, alarm: 0);
+        Add(
+            "firing", 0, times.EndMinutes, $"Firing: {name}",
+            Steps(facts, ProcedurePhase.Follow, ProcedurePhase.Stop), busy: true, alarm: 0);
         if (Opened > times.EndMinutes)
             Add("cooling", times.EndMinutes, Opened, $"Closed, cooling: {name}", "Nobody opens the kiln or books it before.", busy: true);
     }
@@ -84,7 +86,8 @@ internal sealed class FitCalendar
         {
             var until = QuantityFormat.Temperature(vent.ToCelsius, f);
             Add(
-                FormattableString.Invariant($"vent-{i + 1}"), vent.FromMinutes, vent.ToMinutes, $"Vent {FitSettings.Words(vent.Vent)}: {name}",
+                FormattableString.Invariant($"vent-{i + 1}"), vent.FromMinutes, vent.ToMinutes,
+                $"Vent {FitSettings.Words(vent.Vent)}: {name}",
                 $"{vent.Note ?? FitSettings.Words(vent.Vent) + "."} Until {until}; trust the pyrometer more than the clock.");
         }
 

@@ -51,7 +51,8 @@ internal static class FitFigure
         Lines(svg, legend, bottom + LegendTop);
         Text(
             svg, "s", FigureFrame.Left, Height - 26,
-            $"Chart {fit.Chart}, data package {fit.DatasetVersion}.{(alone ? " Witness cones beside the ware decide, not the meter." : "")}");
+            $"Chart {fit.Chart}, data package {fit.DatasetVersion}."
+            + (alone ? " Witness cones beside the ware decide, not the meter." : ""));
         var line = fit.Kiln is null
             ? "Line: the programme; its cooling is a guess, as no kiln was described."
             : "Line: the kiln, by its model. Dotted: what the controller asks for.";

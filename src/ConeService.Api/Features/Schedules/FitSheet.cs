@@ -35,7 +35,8 @@ internal static class FitSheet
         List(body, "Before", [.. Steps(fit, ProcedurePhase.Prepare)]);
         List(body, "While it fires", [.. Steps(fit, ProcedurePhase.Follow)]);
         List(body, "Emergency stop", [.. Steps(fit, ProcedurePhase.Stop)], "stop");
-        List(body, "To end the firing", [.. fit.ShutDown.Where(NotAtTheFoot).Select(m => m.ToString()).Concat(Steps(fit, ProcedurePhase.Finish))]);
+        List(body, "To end the firing",
+            [.. fit.ShutDown.Where(NotAtTheFoot).Select(m => m.ToString()).Concat(Steps(fit, ProcedurePhase.Finish))]);
         List(body, "Opening", [.. Opening(fit).Concat(Steps(fit, ProcedurePhase.Open))]);
         // On the door stands what the one who fires must do; why the programme is what it is stands overleaf.
         List(body, "Mind", [.. Vital(fit).Select(c => c.Message.ToString())]);
@@ -52,7 +53,8 @@ internal static class FitSheet
     private static void Back(StringBuilder body, FittedSchedule result)
     {
         var fit = result.Answer;
-        body.AppendLine(CultureInfo.InvariantCulture, $"<div class=\"back\"><div class=\"figure\">{FitFigure.Render(result, alone: false)}</div>");
+        body.AppendLine(CultureInfo.InvariantCulture,
+            $"<div class=\"back\"><div class=\"figure\">{FitFigure.Render(result, alone: false)}</div>");
         body.Append("<div class=\"narrow\">");
         List(body, "On the way", [.. fit.Landmarks.Select(l => $"{l.Name}: {FitMoments.Words(fit, l.FromMinutes)}. {l.Advice}")]);
         body.Append("</div><div class=\"flow\">");
@@ -106,8 +108,8 @@ internal static class FitSheet
         body.Append("<div class=\"attend\"><h2>Never unattended</h2><ul>");
         foreach (var period in fit.Operation.Attendance)
         {
-            body.Append(CultureInfo.InvariantCulture,
-                $"<li><strong>{E(FitMoments.Span(fit, period.FromMinutes, period.ToMinutes))}</strong>: {E(period.Message.ToString())}</li>");
+            var hours = FitMoments.Span(fit, period.FromMinutes, period.ToMinutes);
+            body.Append(CultureInfo.InvariantCulture, $"<li><strong>{E(hours)}</strong>: {E(period.Message.ToString())}</li>");
         }
 
         body.AppendLine(CultureInfo.InvariantCulture,

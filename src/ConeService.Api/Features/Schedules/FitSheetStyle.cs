@@ -16,7 +16,8 @@ internal static class FitSheetStyle
         .cones strong{font-size:1.35rem;line-height:1.2}.entry{display:inline-block;margin-right:.5rem}
         .flow{columns:2;column-gap:1.2rem}.flow section{margin:0}
         .sheet ul{margin:.1rem 0;padding-left:1.05rem}.sheet li{break-inside:avoid}
-        .attend{border:2px solid var(--ink);padding:.15rem .5rem;margin:.3rem 1px}.attend h2{margin:.1rem 0}.stop{break-inside:avoid}.stop li{font-weight:600}
+        .attend{border:2px solid var(--ink);padding:.15rem .5rem;margin:.3rem 1px}
+        .attend h2{margin:.1rem 0}.stop{break-inside:avoid}.stop li{font-weight:600}
         .line{display:inline-block;border-bottom:1px solid var(--ink);min-width:7rem;height:1.35rem}.short{min-width:4rem}
         .figure svg{width:100%;height:auto}
         @page{size:A4;margin:9mm 11mm}

@@ -6,7 +6,9 @@ using ConeService.Contract.Schedules;
 
 namespace ConeService.Api.Features.Schedules;
 
-/// <summary>The tables of the sheet. Their roles are written out: shown as stacks on a phone, they stay tables for a screen reader.</summary>
+/// <summary>
+/// The tables of the sheet. Their roles are written out: shown as stacks on a phone, they stay tables for a screen reader.
+/// </summary>
 internal static class FitSheetTables
 {
     /// <summary>The programme, with room to sign each segment.</summary>

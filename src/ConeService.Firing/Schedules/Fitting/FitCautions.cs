@@ -55,7 +55,8 @@ internal static class FitCautions
             if (row.Id.Contains(own, StringComparison.Ordinal)) yield return own;
         }
 
-        if (row.Kind is FiringKind.Overglaze or FiringKind.Raku or FiringKind.Salt or FiringKind.Soda or FiringKind.Pit or FiringKind.Saggar)
+        if (row.Kind is FiringKind.Overglaze or FiringKind.Raku or FiringKind.Salt
+            or FiringKind.Soda or FiringKind.Pit or FiringKind.Saggar)
             yield return EnumWords.Word(row.Kind);
     }
 }

@@ -58,7 +58,9 @@ internal sealed class FitOperations(ScheduleCatalogue catalogue, FitQuestion que
     private static double PeakEnd(FittedSteps fitted, IReadOnlyList<FittedSegment> segments, KilnPrediction? prediction, FitTimes times)
     {
         var last = fitted.Steps.ToList().FindLastIndex(s => s.Celsius >= fitted.PeakCelsius - SamePeak);
-        var end = prediction is { Segments: var runs } && last < runs.Count ? FitMinutes.Of(runs[last].EndHours) : segments[last].EndMinutes;
+        var end = prediction is { Segments: var runs } && last < runs.Count
+            ? FitMinutes.Of(runs[last].EndHours)
+            : segments[last].EndMinutes;
         return Math.Clamp(end, times.PeakMinutes, Math.Max(times.PeakMinutes, times.EndMinutes));
     }
 
@@ -78,7 +80,8 @@ internal sealed class FitOperations(ScheduleCatalogue catalogue, FitQuestion que
             .ToList();
         if (question.AttendedThroughout)
             periods.Add(new(0, Math.Max(times.EndMinutes, hot), Message.Of("schedules.attended-throughout"), [], null, null));
-        return [.. Joined(periods).Select(p => p with { From = question.Clock.At(p.FromMinutes / 60), To = question.Clock.At(p.ToMinutes / 60) })];
+        return [.. Joined(periods)
+            .Select(p => p with { From = question.Clock.At(p.FromMinutes / 60), To = question.Clock.At(p.ToMinutes / 60) })];
     }
 
     private static IEnumerable<(double From, double To)> Moments(AttendanceMoment moment, FitTimes times, double hot) => moment switch
