@@ -84,6 +84,12 @@ public sealed class Dataset
     /// <summary>Figures that fitting a schedule uses where nobody says otherwise.</summary>
     public required IReadOnlyList<ScheduleDefaultRow> ScheduleDefaults { get; init; }
 
+    /// <summary>Operating procedures, step by step, by id.</summary>
+    public required IReadOnlyList<ProcedureRow> Procedures { get; init; }
+
+    /// <summary>Hours of firings that need a person, by id.</summary>
+    public required IReadOnlyList<AttendanceRow> Attendances { get; init; }
+
     /// <summary>What the kiln model takes where a kiln or a load says nothing.</summary>
     public required IReadOnlyList<KilnDefaultRow> KilnDefaults { get; init; }
 

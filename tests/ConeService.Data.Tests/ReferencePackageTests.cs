@@ -48,6 +48,8 @@ public sealed class ReferencePackageTests
         "schedule-segments",
         "thickness-limits",
         "schedule-defaults",
+        "procedures",
+        "attendances",
     ];
 
     [Fact]
@@ -154,6 +156,8 @@ public sealed class ReferencePackageTests
         "schedule-segments" => Embedded.ScheduleSegments.Count,
         "thickness-limits" => Embedded.ThicknessLimits.Count,
         "schedule-defaults" => Embedded.ScheduleDefaults.Count,
+        "procedures" => Embedded.Procedures.Count,
+        "attendances" => Embedded.Attendances.Count,
         "thermocouple-tolerances" => Embedded.ThermocoupleTolerances.Count,
         "heat-work-defaults" => Embedded.HeatWorkDefaults.Count,
         "cautions" => Embedded.Cautions.Count,

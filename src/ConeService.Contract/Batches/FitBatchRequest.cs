@@ -32,6 +32,9 @@ public sealed record FitBatchRequest(
 /// <param name="StartTemperature">Temperature of kiln and load at the start, in units, −20 to 200 °C, −4 to 392 °F; left out: that of the
 /// room.</param>
 /// <param name="RoomTemperature">Temperature of the room, in units, −20 to 50 °C, −4 to 122 °F; left out: 20 °C.</param>
+/// <param name="TimeZone">IANA name of the zone whose clock moments are told by, such as Europe/Berlin; left out: by the offset of the
+/// start.</param>
+/// <param name="Attendance">usual, or whole-firing where a local rule asks for somebody at the kiln all the time; left out: usual.</param>
 [Needs(nameof(Schedule))]
 public sealed record FitBatchItem(
     string? Schedule = null,
@@ -39,13 +42,16 @@ public sealed record FitBatchItem(
     string? Chart = null,
     [property: Range(2.0, 6.0), DefaultValue(6.0)] double? ClockHand = null,
     FitLoad? Load = null,
-    [property: RegularExpression(FitRequest.StartPattern)] string? Start = null,
+    [property: RegularExpression(FitRequest.ZonedStartPattern)] string? Start = null,
     [property: Range(0.0, 1440.0)] double? LoadingMinutes = null,
     [property: Range(-20.0, 392.0)] double? StartTemperature = null,
-    [property: Range(-20.0, 122.0)] double? RoomTemperature = null)
+    [property: Range(-20.0, 122.0)] double? RoomTemperature = null,
+    string? TimeZone = null,
+    [property: WordsOf(typeof(AttendanceRule))] string? Attendance = null)
 {
     /// <summary>The fit as it would be asked alone.</summary>
     /// <param name="batch">The batch, with what all its fits share.</param>
     public FitRequest Alone(FitBatchRequest batch) => new(
-        Cone, Chart, ClockHand, batch.Units, batch.Kiln, Load, Start, LoadingMinutes, StartTemperature, batch.Tariff, RoomTemperature);
+        Cone, Chart, ClockHand, batch.Units, batch.Kiln, Load, Start, LoadingMinutes, StartTemperature, batch.Tariff, RoomTemperature,
+        TimeZone, Attendance);
 }

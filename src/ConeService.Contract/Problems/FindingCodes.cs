@@ -258,6 +258,9 @@ public static class FindingCodes
     /// <summary>Green ware in a hot kiln.</summary>
     public const string StartTooHot = "start-too-hot";
 
+    /// <summary>The clocks leave out the hour in which the start lies.</summary>
+    public const string StartInSkippedHour = "start-in-skipped-hour";
+
     /// <summary>Start without an offset.</summary>
     public const string StartWithoutOffset = "start-without-offset";
 

@@ -16,12 +16,16 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Units">C or F: the unit of the temperatures sent, and of the programme's whole degrees.</param>
 /// <param name="Kiln">The kiln; left out: no prediction of what it does.</param>
 /// <param name="Load">The load; left out: as the template assumes.</param>
-/// <param name="Start">When the programme starts: date, time and offset, such as 2026-12-04T18:00:00+01:00; needed for a calendar.</param>
+/// <param name="Start">When the programme starts: date, time and offset, such as 2026-12-04T18:00:00+01:00; needed for a calendar. With a
+/// time zone the offset may be left out.</param>
 /// <param name="LoadingMinutes">How long loading takes before the start, minutes, 0 to 1440; for the calendar.</param>
 /// <param name="StartTemperature">Temperature of kiln and load at the start, in units, −20 to 200 °C, −4 to 392 °F;
 /// left out: that of the room.</param>
 /// <param name="Tariff">What energy costs; left out: no cost.</param>
 /// <param name="RoomTemperature">Temperature of the room, in units, −20 to 50 °C, −4 to 122 °F; left out: 20 °C.</param>
+/// <param name="TimeZone">IANA name of the zone whose clock moments are told by, such as Europe/Berlin; left out: by the offset of the
+/// start, which is wrong after a change of clocks.</param>
+/// <param name="Attendance">usual, or whole-firing where a local rule asks for somebody at the kiln all the time; left out: usual.</param>
 [Needs(nameof(Units))]
 public sealed record FitRequest(
     [property: RegularExpression(ConeSpelling.Pattern)] SentText Cone = default,
@@ -30,15 +34,21 @@ public sealed record FitRequest(
     [property: AllowedValues("C", "F")] string? Units = null,
     Kiln? Kiln = null,
     FitLoad? Load = null,
-    [property: RegularExpression(FitRequest.StartPattern)] string? Start = null,
+    [property: RegularExpression(FitRequest.ZonedStartPattern)] string? Start = null,
     [property: Range(0.0, 1440.0)] double? LoadingMinutes = null,
     [property: Range(-20.0, 392.0)] double? StartTemperature = null,
     FitTariff? Tariff = null,
-    [property: Range(-20.0, 122.0)] double? RoomTemperature = null)
+    [property: Range(-20.0, 122.0)] double? RoomTemperature = null,
+    string? TimeZone = null,
+    [property: WordsOf(typeof(AttendanceRule))] string? Attendance = null)
 {
     /// <summary>A date and a time with its offset from UTC.</summary>
     public const string StartPattern =
         @"^\s*[0-9]{4}-[0-9]{2}-[0-9]{2}[T ][0-9]{2}:[0-9]{2}(:[0-9]{2}(\.[0-9]{1,7})?)?(Z|z|[+-][0-9]{2}:[0-9]{2})\s*$";
+
+    /// <summary>The same, where the offset may be left out beside a time zone.</summary>
+    public const string ZonedStartPattern =
+        @"^\s*[0-9]{4}-[0-9]{2}-[0-9]{2}[T ][0-9]{2}:[0-9]{2}(:[0-9]{2}(\.[0-9]{1,7})?)?(Z|z|[+-][0-9]{2}:[0-9]{2})?\s*$";
 }
 
 /// <summary>What stands in the kiln.</summary>

@@ -22,6 +22,7 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Changes">What was changed against the template, and what was lost.</param>
 /// <param name="Kiln">What the kiln makes of it; null without a kiln that can be modelled.</param>
 /// <param name="Times">When what happens; moments of the calendar where a start was given.</param>
+/// <param name="Operation">The firing as an operating procedure: who must be there when, when to look, and what to do.</param>
 /// <param name="ShutDown">How the firing is ended, step by step; empty where the controller ends it.</param>
 /// <param name="Landmarks">What the ware passes on the way.</param>
 /// <param name="WitnessCones">The cones to set beside the ware; null without a target cone.</param>
@@ -49,6 +50,7 @@ public sealed record ScheduleFit(
     IReadOnlyList<FitChange> Changes,
     KilnForecast? Kiln,
     FitTimes Times,
+    FitOperation Operation,
     IReadOnlyList<Message> ShutDown,
     IReadOnlyList<FitLandmark> Landmarks,
     WitnessCones? WitnessCones,

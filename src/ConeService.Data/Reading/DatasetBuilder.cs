@@ -34,6 +34,8 @@ internal static class DatasetBuilder
             ScheduleSegments = Rows(content, TypedTables.ScheduleSegments),
             ThicknessLimits = Rows(content, TypedTables.ThicknessLimits),
             ScheduleDefaults = Rows(content, TypedTables.ScheduleDefaults),
+            Procedures = Rows(content, TypedTables.Procedures),
+            Attendances = Rows(content, TypedTables.Attendances),
             KilnDefaults = Rows(content, TypedTables.KilnDefaults),
             KilnMaterials = Rows(content, TypedTables.KilnMaterials),
             KilnSizes = Rows(content, TypedTables.KilnSizes),

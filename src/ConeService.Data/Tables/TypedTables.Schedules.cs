@@ -30,5 +30,17 @@ internal static partial class TypedTables
         r.Text("id"), r.Number("value"), r.Text("unit"), r.Text("statement"), r.SourceList(), r.Confidence(),
         r.OptionalText("note")));
 
-    private static IReadOnlyList<TypedTable> Schedules => [ScheduleTemplates, ScheduleSegments, ThicknessLimits, ScheduleDefaults];
+    public static TypedTable<ProcedureRow> Procedures { get; } = new("procedures", since: new(1, 7), keyFields: 1, r => new(
+        r.Text("id"), r.Word<ProcedurePhase>("phase"), r.Integer("number"), r.OptionalWordList<FiringKind>("kinds"),
+        r.OptionalWordList<KilnHeat>("heats"), r.OptionalReferenceList("schedules", "schedule-templates"),
+        r.OptionalWord<YesNo>("reduces"), r.Text("statement"), r.SourceList(), r.Confidence(), r.OptionalText("note")));
+
+    public static TypedTable<AttendanceRow> Attendances { get; } = new("attendances", since: new(1, 7), keyFields: 1, r => new(
+        r.Text("id"), r.Word<AttendanceMoment>("moment"), r.OptionalWordList<FiringKind>("kinds"),
+        r.OptionalWordList<KilnHeat>("heats"), r.OptionalReferenceList("schedules", "schedule-templates"),
+        r.Number("before_minutes"), r.Number("after_minutes"), r.Text("statement"), r.SourceList(), r.Confidence(),
+        r.OptionalText("note")));
+
+    private static IReadOnlyList<TypedTable> Schedules =>
+        [ScheduleTemplates, ScheduleSegments, ThicknessLimits, ScheduleDefaults, Procedures, Attendances];
 }

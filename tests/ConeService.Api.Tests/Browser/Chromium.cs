@@ -53,6 +53,23 @@ public sealed class Chromium : IAsyncLifetime
         return await page.PdfDataAsync(new PdfOptions { PreferCSSPageSize = true });
     }
 
+    /// <summary>What a page tells of itself, after whatever is done with it.</summary>
+    public async Task<T> Inspect<T>(string url, Func<IPage, Task<T>> look)
+    {
+        await using var page = await Open(url);
+        return await look(page);
+    }
+
+    /// <summary>A file of the node tools of tests/contract; where they are not installed a test is skipped as without a browser.</summary>
+    public static string Tool(string path)
+    {
+        var file = Path.Combine(Support.Repository.Root, "tests", "contract", "node_modules", path);
+        const string Missing = "The node tools are not installed: npm ci --prefix tests/contract.";
+        if (!File.Exists(file) && Environment.GetEnvironmentVariable("CONESERVICE_REQUIRE_BROWSER") == "1") Assert.Fail(Missing);
+        Assert.SkipUnless(File.Exists(file), Missing);
+        return File.ReadAllText(file);
+    }
+
     private async Task<IPage> Open(string url, int width = 800, int height = 600)
     {
         var page = await Require().NewPageAsync();

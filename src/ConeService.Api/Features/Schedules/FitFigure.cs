@@ -23,11 +23,13 @@ internal static class FitFigure
     private const int LongestLine = 112;
 
     /// <summary>Draws the fit.</summary>
-    public static string Render(FittedSchedule result)
+    /// <param name="result">The fit.</param>
+    /// <param name="alone">False on a sheet that tells the programme, and what decides, itself.</param>
+    public static string Render(FittedSchedule result, bool alone = true)
     {
         var (fit, curve) = (result.Answer, result.Curve);
         var cones = (fit.Kiln?.HeatWork ?? fit.HeatWork).Cones;
-        var legend = Legend(fit);
+        var legend = Legend(fit, alone);
         var bottom = Height - Foot - (legend.Count * Row) - LegendTop;
         var frame = new FigureFrame(curve, Width, bottom);
         var svg = new StringBuilder();
@@ -49,7 +51,8 @@ internal static class FitFigure
         Lines(svg, legend, bottom + LegendTop);
         Text(
             svg, "s", FigureFrame.Left, Height - 26,
-            $"Chart {fit.Chart}, data package {fit.DatasetVersion}. Witness cones beside the ware decide, not the meter.");
+            $"Chart {fit.Chart}, data package {fit.DatasetVersion}."
+            + (alone ? " Witness cones beside the ware decide, not the meter." : ""));
         var line = fit.Kiln is null
             ? "Line: the programme; its cooling is a guess, as no kiln was described."
             : "Line: the kiln, by its model. Dotted: what the controller asks for.";
@@ -91,7 +94,7 @@ internal static class FitFigure
         var day = start.Date.AddDays(-1);
         foreach (var hours in frame.HourMarks())
         {
-            var (x, time) = (frame.X(hours), start.AddHours(hours));
+            var (x, time) = (frame.X(hours), FitMoments.At(fit, hours * 60)!.Value);
             if (x > Width - 120) break;
             Middle(svg, x, bottom + 33, time.ToString("HH:mm", CultureInfo.InvariantCulture));
             if (time.Date == day) continue;
@@ -134,14 +137,14 @@ internal static class FitFigure
         }
     }
 
-    private static List<(string Head, string Text)> Legend(ScheduleFit fit)
+    private static List<(string Head, string Text)> Legend(ScheduleFit fit, bool alone)
     {
         var f = fit.Units == "F";
         var lines = fit.Landmarks.Select((l, i) => (
             $"{i + 1}",
             $"{l.Name}, {Span(l, f)}, {Hours(l.FromMinutes)}{Until(l)}{(l.Advice is null ? "" : ". " + l.Advice)}")).ToList();
         lines.Add(("", Ends(fit)));
-        lines.AddRange(fit.Segments.Select(s => ($"s{s.Number}", $"{s.InWords}: {s.Purpose}")));
+        if (alone) lines.AddRange(fit.Segments.Select(s => ($"s{s.Number}", $"{s.InWords}: {s.Purpose}")));
         return [.. lines.SelectMany(l => Wrap(l.Item2).Select((text, i) => (i == 0 ? l.Item1 : "", text)))];
     }
 

@@ -9,7 +9,7 @@ internal static class FitSettings
 {
     /// <summary>The settings of a segment, one after the other, each but the last with the temperature at which it ends.</summary>
     public static string Words(FittedSegment segment, bool fahrenheit) => string.Join("; then ", segment.Settings.Select((s, i) =>
-        Words(s.Vent, s.VentNote, s.Atmosphere, s.AtmosphereNote)
+        Begun(i, Words(s.Vent, s.VentNote, s.Atmosphere, s.AtmosphereNote))
         + (i + 1 < segment.Settings.Count ? $", to {QuantityFormat.Temperature(s.UntilCelsius, fahrenheit)}" : "")));
 
     /// <summary>One setting: “Damper in; reduction, heavy”.</summary>
@@ -19,6 +19,12 @@ internal static class FitSettings
         var note = atmosphereNote is { } n ? $", {char.ToLowerInvariant(n[0])}{n[1..].TrimEnd('.')}" : "";
         return $"{char.ToUpperInvariant(vent[0])}{vent[1..]}; {Words(atmosphere)}{note}";
     }
+
+    private static string Begun(int place, string words) => place == 0 ? words : char.ToLowerInvariant(words[0]) + words[1..];
+
+    /// <summary>True where a guard is set that the model sees standing: one that falls is not told to stay up.</summary>
+    public static bool GuardStays(ScheduleFit fit) => fit.WitnessCones?.Guard is { } guard
+        && !fit.HeatWork.Cones.Any(c => c.Cone == guard && c.DownAtMinutes is not null);
 
     /// <summary>A word of a table as words.</summary>
     public static string Words<T>(T value)

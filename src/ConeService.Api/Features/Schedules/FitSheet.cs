@@ -1,72 +1,90 @@
 using System.Globalization;
 using System.Text;
 using ConeService.Api.Http;
-using ConeService.Contract.Kilns;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Api.Features.Schedules;
 
 /// <summary>
-/// A sheet for the kiln room's door: the programme to sign, the witness cones to set, times, cautions, and the curve on a second page.
+/// A sheet for the kiln room's door: one page to follow and sign, one behind it to understand. What is said on it is said once.
 /// </summary>
 internal static class FitSheet
 {
-    private const string Style = """
-
-        .sheet{font-size:.82rem;line-height:1.32}.sheet h1{margin:.1rem 0;font-size:1.5rem}
-        .sheet h2{font-size:1rem;margin:.5rem 0 .15rem}.sheet p{margin:.4rem 0}
-        .sheet td,.sheet th{border:1px solid var(--line);padding:.16rem .35rem}.sheet thead th{text-align:left}
-        .sheet td{height:1.9rem}.sheet td,.sheet tbody th{vertical-align:middle}.sheet td.n,.sheet th{white-space:nowrap}
-        .sheet td.sign{min-width:3.8rem}.sheet .small,.sheet .many{font-size:.88em}
-        .cones{display:flex;gap:.6rem;margin:.4rem 1px}.cones div{flex:1;border:2px solid var(--ink);text-align:center;padding:.15rem}
-        .cones strong{display:block;font-size:1.5rem}.two{display:grid;grid-template-columns:1fr 1fr;gap:0 1.2rem}
-        .many ul{columns:2;column-gap:1.2rem}.sheet ul{margin:.1rem 0;padding-left:1.1rem}
-        .line{display:inline-block;border-bottom:1px solid var(--ink);min-width:9rem;height:1.6rem}
-        .figure svg{width:100%;height:auto}
-        @page{size:A4;margin:12mm}
-        @media print{.figure{break-before:page}.figure svg{max-height:212mm}tr,li,.cones{break-inside:avoid}
-        .sheet{font-size:8.6pt;line-height:1.25}}
-        @media (max-width:40rem){.two{grid-template-columns:1fr}.many ul{columns:1}}
-        """;
-
     private const double LeastProgress = 0.95;
+    private const string Blank = "<span class=\"line\"></span>";
+    private const string Short = "<span class=\"line short\"></span>";
 
     /// <summary>Writes the sheet.</summary>
     public static string Render(FittedSchedule result)
     {
         var fit = result.Answer;
-        var body = new StringBuilder("<div class=\"sheet\">");
+        var body = new StringBuilder("<main class=\"sheet\"><div class=\"front\">");
         var title = fit.Schedule.Name + (fit.Cone is null ? "" : ", cone " + fit.Cone);
         body.AppendLine(CultureInfo.InvariantCulture, $"<h1>{E(title)}</h1>");
         body.AppendLine(CultureInfo.InvariantCulture, $"<p>{E(Lead(fit))}</p>");
+        Attendance(body, fit);
         Witnesses(body, fit);
-        Table(body, fit);
-        body.Append("<div class=\"two\"><div>");
-        Times(body, fit);
-        List(body, "To end the firing", [.. fit.ShutDown.Select(m => m.ToString())]);
-        body.Append("</div><div>");
-        Kiln(body, fit);
-        body.AppendLine("</div></div>");
+        FitSheetTables.Programme(body, fit);
+        FitSheetTables.Checks(body, fit);
+        Log(body);
+        body.Append("<div class=\"flow\">");
+        List(body, "Times", [.. Times(fit)]);
+        List(body, "Before", [.. Steps(fit, ProcedurePhase.Prepare)]);
+        List(body, "While it fires", [.. Steps(fit, ProcedurePhase.Follow)]);
+        List(body, "Emergency stop", [.. Steps(fit, ProcedurePhase.Stop)], "stop");
+        List(body, "To end the firing",
+            [.. fit.ShutDown.Where(NotAtTheFoot).Select(m => m.ToString()).Concat(Steps(fit, ProcedurePhase.Finish))]);
+        List(body, "Opening", [.. Opening(fit).Concat(Steps(fit, ProcedurePhase.Open))]);
         // On the door stands what the one who fires must do; why the programme is what it is stands overleaf.
-        var vital = fit.Changes.Where(c => c.Code is FitChangeCode.Lost or FitChangeCode.DoneByHand or FitChangeCode.DryingAdded).ToList();
-        List(body, "Mind", [.. vital.Select(c => c.Message).Concat(fit.Warnings).Select(m => m.ToString())]);
-        body.Append("<div class=\"many\">");
-        List(body, "Cautions", [.. fit.Cautions.Select(c => $"{c.Name}. {c.Control}")]);
-        body.Append("</div>");
-        const string line = "<span class=\"line\"></span>";
-        body.AppendLine(CultureInfo.InvariantCulture, $"<p>Loaded by {line} Started by {line} Opened by {line}</p>");
-        body.Append(CultureInfo.InvariantCulture, $"<p class=\"small\">Computed from data package {E(fit.DatasetVersion)}, ");
-        body.Append(CultureInfo.InvariantCulture,
-            $"chart {E(fit.Chart)}, schedule {E(fit.Schedule.Id)} ({E(Words(fit.Schedule.Confidence))}). ");
-        body.AppendLine("The witness cones decide. Local codes, the kiln's manual and licensed practice come first.</p></div>");
-        body.AppendLine(CultureInfo.InvariantCulture, $"<div class=\"figure\">{FitFigure.Render(result)}</div>");
-        body.Append("<div class=\"sheet\"><div class=\"small\">");
-        List(body, "Why it is not the template", [.. fit.Changes.Except(vital).Select(c => c.Message.ToString())]);
-        body.AppendLine("</div></div>");
-        return HtmlPage.Text(title, body.ToString(), Style);
+        List(body, "Mind", [.. Vital(fit).Select(c => c.Message.ToString())]);
+        List(body, "Cautions", [.. fit.Cautions.Where(Grave).Select(Caution)]);
+        body.AppendLine("</div>");
+        var decides = fit.WitnessCones is null ? "" : "The witness cones decide. ";
+        body.AppendLine(CultureInfo.InvariantCulture,
+            $"<p>{decides}Local codes, the kiln's manual and licensed practice come before this sheet.</p></div>");
+        Back(body, result);
+        body.Append("</main>");
+        return HtmlPage.Text(title, body.ToString(), FitSheetStyle.Css);
     }
+
+    private static void Back(StringBuilder body, FittedSchedule result)
+    {
+        var fit = result.Answer;
+        body.AppendLine(CultureInfo.InvariantCulture,
+            $"<div class=\"back\"><div class=\"figure\">{FitFigure.Render(result, alone: false)}</div>");
+        body.Append("<div class=\"narrow\">");
+        List(body, "On the way", [.. fit.Landmarks.Select(l => $"{l.Name}: {FitMoments.Words(fit, l.FromMinutes)}. {l.Advice}")]);
+        body.Append("</div><div class=\"flow\">");
+        List(body, "The kiln", [.. FitSheetKiln.Lines(fit)]);
+        List(body, "To know", [.. fit.Warnings.Where(NotAtTheFoot).Select(m => m.ToString())]);
+        List(body, "Further cautions", [.. fit.Cautions.Where(c => !Grave(c)).Select(Caution)]);
+        List(body, "Why it is not the template", [.. Told(fit).Except(Vital(fit)).Select(c => c.Message.ToString())]);
+        body.Append(CultureInfo.InvariantCulture, $"</div><p>Computed from data package {E(fit.DatasetVersion)}, ");
+        body.AppendLine(CultureInfo.InvariantCulture,
+            $"chart {E(fit.Chart)}, schedule {E(fit.Schedule.Id)} ({E(FitSettings.Words(fit.Schedule.Confidence))}).</p></div>");
+    }
+
+    private static IEnumerable<FitChange> Vital(ScheduleFit fit) => Told(fit)
+        .Where(c => c.Code is FitChangeCode.Lost or FitChangeCode.DoneByHand or FitChangeCode.DryingAdded);
+
+    // What is set by hand within a segment stands in its row of the programme.
+    private static IEnumerable<FitChange> Told(ScheduleFit fit) => fit.Changes.Where(c => !SetByHand(c.Message));
+
+    private static bool SetByHand(Message message) => message.Code is "schedules.vent-by-hand" or "schedules.atmosphere-by-hand"
+        || (message["items"] is Message[] sentences && sentences.All(SetByHand));
+
+    // Who comes first stands once, at the foot of the front page.
+    private static bool NotAtTheFoot(Message message) => message.Code is not ("schedules.end-first" or "schedules.warn-witness-cones");
+
+    private static bool Grave(FitCaution caution) => caution.Severity == Severity.Critical;
+
+    private static string Caution(FitCaution caution) => $"{caution.Name}. {caution.Control}";
+
+    private static IEnumerable<string> Steps(ScheduleFit fit, ProcedurePhase phase) =>
+        fit.Operation.Procedure.Where(p => p.Phase == phase).Select(p => p.Message.ToString());
 
     private static string Lead(ScheduleFit fit)
     {
@@ -74,9 +92,28 @@ internal static class FitSheet
         if (fit.Kiln?.Id is { } kiln) parts.Add($"Kiln {kiln}");
         parts.Add($"peak {QuantityFormat.Temperature((double)fit.PeakCelsius, fit.Units == "F")}");
         parts.Add($"programme {QuantityFormat.Duration(fit.ProgrammeMinutes)}");
-        if (fit.Times.Start is { } start) parts.Add($"start {start.ToString("ddd d MMM yyyy HH:mm zzz", CultureInfo.InvariantCulture)}");
+        if (fit.Times.Start is { } start)
+        {
+            var zone = fit.Operation.TimeZone is { } id ? $" ({id})" : "";
+            parts.Add($"start {start.ToString("ddd d MMM yyyy HH:mm zzz", CultureInfo.InvariantCulture)}{zone}");
+        }
+
         var text = string.Join(", ", parts);
         return char.ToUpperInvariant(text[0]) + text[1..] + ".";
+    }
+
+    // Without a start the hours count from it; who is on call is a person of the studio, whom the one who fires writes in.
+    private static void Attendance(StringBuilder body, ScheduleFit fit)
+    {
+        body.Append("<div class=\"attend\"><h2>Never unattended</h2><ul>");
+        foreach (var period in fit.Operation.Attendance)
+        {
+            var hours = FitMoments.Span(fit, period.FromMinutes, period.ToMinutes);
+            body.Append(CultureInfo.InvariantCulture, $"<li><strong>{E(hours)}</strong>: {E(period.Message.ToString())}</li>");
+        }
+
+        body.AppendLine(CultureInfo.InvariantCulture,
+            $"</ul><p>Local rule, if it asks for more {Blank} At the kiln {Blank} On call, telephone {Blank}</p></div>");
     }
 
     private static void Witnesses(StringBuilder body, ScheduleFit fit)
@@ -88,106 +125,49 @@ internal static class FitSheet
             (_, { } hand and < 6) => FormattableString.Invariant($"ends at {hand:0.#} o’clock: done"),
             _ => "ends down: done",
         };
+        var guard = cones.Guard is null ? "none" : FitSettings.GuardStays(fit) ? "stays up" : "falls too, by the model";
         body.Append("<div class=\"cones\">");
-        body.Append(CultureInfo.InvariantCulture, $"<div>Guide<strong>{E(cones.Guide ?? "–")}</strong>falls first: watch</div>");
-        body.Append(CultureInfo.InvariantCulture, $"<div>Target<strong>{E(cones.Target)}</strong>{where}</div>");
-        body.AppendLine(CultureInfo.InvariantCulture, $"<div>Guard<strong>{E(cones.Guard ?? "–")}</strong>{Guard(fit)}</div></div>");
+        body.Append(CultureInfo.InvariantCulture, $"<div>Guide <strong>{E(cones.Guide ?? "–")}</strong> falls first: watch</div>");
+        body.Append(CultureInfo.InvariantCulture, $"<div>Target <strong>{E(cones.Target)}</strong> {where}</div>");
+        body.AppendLine(CultureInfo.InvariantCulture, $"<div>Guard <strong>{E(cones.Guard ?? "–")}</strong> {guard}</div></div>");
     }
 
-    // A guard that the model sees falling is not told to stay up.
-    private static string Guard(ScheduleFit fit) =>
-        fit.HeatWork.Cones.Any(c => c.Cone == fit.WitnessCones?.Guard && c.DownAtMinutes is not null)
-            ? "falls too, by the model"
-            : "stays up";
-
-    private static void Table(StringBuilder body, ScheduleFit fit)
+    private static IEnumerable<string> Times(ScheduleFit fit)
     {
-        var (f, timed) = (fit.Units == "F", fit.Times.Start is not null);
-        var unit = f ? "°F" : "°C";
-        body.Append("<table><caption>The programme, to sign segment by segment</caption><thead><tr><th scope=\"col\">No.</th>");
-        foreach (var head in (string[])[$"{unit}/h", $"To {unit}", "Hold", timed ? "About" : "Hours"])
-            body.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\" class=\"n\">{head}</th>");
-        foreach (var head in (string[])["For", "Vent, atmosphere", "Read, time", "By"])
-            body.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{head}</th>");
-        body.AppendLine("</tr></thead><tbody>");
-        foreach (var s in fit.Segments)
-        {
-            var outcome = fit.Kiln?.Segments[s.Number - 1];
-            var from = outcome?.StartMinutes ?? s.StartMinutes;
-            var rate = f ? s.RateFahrenheitPerHour : s.RateCelsiusPerHour;
-            body.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{s.Number}</th>");
-            string[] numbers =
-            [
-                rate is { } r ? r.ToString("0", CultureInfo.InvariantCulture) : s.HoldStartMinutes > s.StartMinutes ? "full" : "–",
-                (f ? s.TargetFahrenheit : s.TargetCelsius).ToString("0", CultureInfo.InvariantCulture),
-                s.HoldMinutes > 0 ? QuantityFormat.Duration(s.HoldMinutes) : "–",
-                fit.Times.Start is { } start
-                    ? start.AddMinutes(from).ToString("ddd HH:mm", CultureInfo.InvariantCulture)
-                    : (from / 60).ToString("0.0", CultureInfo.InvariantCulture),
-            ];
-            foreach (var number in numbers) body.Append(CultureInfo.InvariantCulture, $"<td class=\"n\">{number}</td>");
-            body.Append(CultureInfo.InvariantCulture, $"<td>{E(s.Purpose.ToString())}</td><td>{E(FitSettings.Words(s, f))}</td>");
-            body.AppendLine("<td class=\"sign\"></td><td class=\"sign\"></td></tr>");
-        }
-
-        body.AppendLine("</tbody></table>");
+        var (t, o) = (fit.Times, fit.Operation);
+        yield return $"Peak: {FitMoments.Words(fit, t.PeakMinutes)}, "
+            + $"reckon with {FitMoments.Span(fit, o.PeakSpan.EarliestMinutes, o.PeakSpan.LatestMinutes)}";
+        yield return $"Programme ends: {FitMoments.Words(fit, t.EndMinutes)}";
+        if (o.LatestShutOffMinutes is { } latest)
+            yield return $"Latest shut-off: {FitMoments.Words(fit, latest)}; still climbing or holding the peak then: off by hand";
+        if (o.OpeningSpan is { } opening)
+            yield return $"Earliest opening: {FitMoments.Span(fit, opening.EarliestMinutes, opening.LatestMinutes)}"
+                + (t.Basis == "kiln-model" ? ", by the model" : ", a guess: no kiln was modelled");
     }
 
-    private static void Times(StringBuilder body, ScheduleFit fit)
+    private static IEnumerable<string> Opening(ScheduleFit fit) => fit.Operation.OpeningSpan is null
+        ? []
+        : ["Not before chamber and ware stay below 95 °C (203 °F), by the pyrometer and not by the clock."];
+
+    private static void Log(StringBuilder body)
     {
-        var t = fit.Times;
-        List<string> lines = [Line("Peak", t.PeakMinutes, t.Peak), Line("Programme ends", t.EndMinutes, t.End)];
-        if (t.OpeningMinutes is { } opening)
-            lines.Add(Line("Earliest opening", opening, t.Opening) + ". Below 95 °C (203 °F) by the pyrometer");
-        List(body, "Times", lines);
+        string[] blanks =
+        [
+            "Loaded by", "Load, kg", "Thickest, mm", "Started by", "Meter at start", "Ended by", "at, time", "Meter at end", "Opened by",
+            "at, time", "at, degrees",
+        ];
+        body.Append("<h2>Load, start, end and opening, to sign</h2><p>");
+        foreach (var blank in blanks) body.Append(CultureInfo.InvariantCulture, $"<span class=\"entry\">{blank} {Short}</span> ");
+        body.AppendLine("</p>");
     }
 
-    private static void Kiln(StringBuilder body, ScheduleFit fit)
-    {
-        if (fit.Kiln is not { } kiln) return;
-        var energy = kiln.Fuel is { } fuel
-            ? Fuel(fuel)
-            : FormattableString.Invariant($"Energy about {kiln.Energy.TotalKilowattHours:0} kWh, ± 20 %");
-        var follows = kiln.CanFollow ? "; it keeps up with every climb" : "";
-        List<string> lines = [FormattableString.Invariant($"{kiln.AvailableKilowatts:0.0} kW there{follows}"), energy];
-        if (kiln.Cost is { } cost)
-        {
-            lines.Add(cost.Amount is { } amount
-                ? FormattableString.Invariant($"Cost about {amount:0.00} {cost.Currency} ({cost.Low:0.00} to {cost.High:0.00})")
-                : FormattableString.Invariant($"Cost {cost.Low:0.00} to {cost.High:0.00} {cost.Currency}"));
-        }
-
-        if (kiln.Instead is { } instead) lines.Add(instead.ToString());
-        lines.AddRange(kiln.Remedies.Select(r => r.Message.ToString()));
-        List(body, "Kiln", lines);
-    }
-
-    private static string Fuel(KilnFuel fuel)
-    {
-        if (fuel.KilowattHours is { } own) return FormattableString.Invariant($"Fuel about {own:0} kWh");
-        var (low, high) = (fuel.UsualLowKilowattHours, fuel.UsualHighKilowattHours);
-        return FormattableString.Invariant($"Fuel at least {fuel.LowerBoundKilowattHours:0} kWh, usually {low:0} to {high:0}");
-    }
-
-    private static void List(StringBuilder body, string title, IReadOnlyCollection<string> items)
+    private static void List(StringBuilder body, string title, IReadOnlyCollection<string> items, string style = "")
     {
         if (items.Count == 0) return;
-        body.Append(CultureInfo.InvariantCulture, $"<h2>{E(title)}</h2><ul>");
+        body.Append(CultureInfo.InvariantCulture, $"<section{(style == "" ? "" : $" class=\"{style}\"")}><h2>{E(title)}</h2><ul>");
         foreach (var item in items) body.Append(CultureInfo.InvariantCulture, $"<li>{E(item)}</li>");
-        body.AppendLine("</ul>");
+        body.AppendLine("</ul></section>");
     }
-
-    private static string Line(string what, double minutes, DateTimeOffset? at) => $"{what}: {When(minutes, at)}";
-
-    private static string When(double minutes, DateTimeOffset? at) =>
-        at is { } moment
-            ? $"about {Moment(moment)} ({QuantityFormat.Duration(minutes)})"
-            : $"after {QuantityFormat.Duration(minutes)}";
-
-    private static string Moment(DateTimeOffset time) => time.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture);
-
-    private static string Words<T>(T value)
-        where T : struct, Enum => EnumWords.Word(value).Replace('-', ' ');
 
     private static string E(string text) => HtmlPage.Encode(text);
 }

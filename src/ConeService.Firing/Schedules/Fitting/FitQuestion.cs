@@ -62,8 +62,14 @@ internal sealed record FitQuestion
     /// <summary>The coat on the ware.</summary>
     public required GlazeCoat Glaze { get; init; }
 
+    /// <summary>When the programme starts, and the clock that it is told by.</summary>
+    public required FitClock Clock { get; init; }
+
+    /// <summary>True where a local rule asks for somebody at the kiln for the whole firing.</summary>
+    public required bool AttendedThroughout { get; init; }
+
     /// <summary>When the programme starts; null when not stated.</summary>
-    public required DateTimeOffset? Start { get; init; }
+    public DateTimeOffset? Start => Clock.Start;
 
     /// <summary>How long loading takes, minutes.</summary>
     public required double LoadingMinutes { get; init; }

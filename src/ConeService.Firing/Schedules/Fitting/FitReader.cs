@@ -39,7 +39,14 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
         var (green, dryness, thickness, glaze) = Load(schedule, request.Load ?? new(), assumed, findings);
         var flat = Form(request.Load?.Form, assumed, findings) == WareForm.Flat;
         WetWare(schedule, green, dryness, findings);
-        var start = Start(request.Start, findings);
+        var clock = FitClock.Read(request, assumed, findings);
+        var rule = AttendanceRule.Usual;
+        if (request.Attendance is { } sentRule && !EnumWords.TryRead(sentRule, out rule))
+        {
+            findings.Add(Unknown<AttendanceRule>(
+                "/attendance", sentRule, Message.Of("schedules.word-unknown", ("sent", sentRule), ("parameter", "attendance"))));
+        }
+
         var load = new KilnLoad(
             request.Load?.KilogramsWare, request.Load?.KilogramsFurniture, thickness,
             green ? WareStage.Green : WareStage.Bisqued, green ? dryness : null);
@@ -67,8 +74,10 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
             Greenware = green,
             Dryness = dryness,
             Glaze = glaze,
-            Start = start,
-            LoadingMinutes = request.LoadingMinutes ?? Default("loading-minutes", "loadingMinutes", start is null ? null : assumed),
+            Clock = clock,
+            AttendedThroughout = rule == AttendanceRule.WholeFiring,
+            LoadingMinutes = request.LoadingMinutes
+                ?? Default("loading-minutes", "loadingMinutes", clock.Start is null ? null : assumed),
             StartCelsius = begin,
             RoomCelsius = room,
             PricePerKilowattHour = request.Tariff?.PerKilowattHour,

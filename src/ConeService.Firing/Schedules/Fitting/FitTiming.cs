@@ -17,12 +17,12 @@ internal static class FitTiming
         var peak = prediction?.HoursToPeak ?? curve.Peak.Hours;
         var end = prediction?.HoursToEnd ?? fitted.Hours;
         var opening = prediction is null ? Below(curve, KilnModel.OpeningCelsius, end) : prediction.HoursToOpening;
-        DateTimeOffset? At(double? hours) => hours is { } h && question.Start is { } start ? Minute(start.AddHours(h)) : null;
+        DateTimeOffset? At(double? hours) => question.Clock.At(hours);
         var settings = SettingPeriods.Of(fitted, segments, prediction, curve)
             .ConvertAll(s => s with { From = At(s.FromMinutes / 60), To = At(s.ToMinutes / 60) });
         return new(
             question.Start,
-            Loading: question.Start?.AddMinutes(-question.LoadingMinutes),
+            Loading: At(-question.LoadingMinutes / 60),
             PeakMinutes: FitMinutes.Of(peak),
             Peak: At(peak),
             EndMinutes: FitMinutes.Of(end),
@@ -68,7 +68,4 @@ internal static class FitTiming
 
         return curve.End.Kelvin - Temperature.KelvinAtZero <= celsius ? from : null;
     }
-
-    // A booking calendar has no use for seconds.
-    private static DateTimeOffset Minute(DateTimeOffset time) => new(time.Ticks - (time.Ticks % TimeSpan.TicksPerMinute), time.Offset);
 }

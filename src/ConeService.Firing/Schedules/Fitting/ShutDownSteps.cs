@@ -18,6 +18,13 @@ internal static class ShutDownSteps
 
     private static IEnumerable<Message> Steps(FiringKind kind, KilnHeat heat)
     {
+        if (kind == FiringKind.Pit)
+        {
+            yield return Message.Of("schedules.end-pit");
+            yield return Message.Of("schedules.end-first");
+            yield break;
+        }
+
         if (kind == FiringKind.Raku) yield return Message.Of("schedules.end-draw");
         if (kind is FiringKind.Salt or FiringKind.Soda) yield return Message.Of("schedules.end-clear-vapour");
         if (heat is KilnHeat.Gas or KilnHeat.Raku or KilnHeat.Vapour) yield return Message.Of("schedules.end-burners");
