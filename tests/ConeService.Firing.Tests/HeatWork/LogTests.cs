@@ -235,6 +235,9 @@ public class LogTests
         Assert.Contains("line 11 (minute 18) and line 12 (minute 46)", finding.Message.ToString(), StringComparison.Ordinal);
         var sparse = Enumerable.Range(0, 25).Select(i => (30.0 * i, 20 + (50.0 * i)));
         Assert.Equal(["coarse-sampling"], (await Read("minutes,C", Lines([.. sparse]))).Warnings.Select(w => w.Code));
+        // The corners of a firing, written down by hand.
+        (double, double)[] corners = [(0, 20), (392, 1000), (452, 1090), (460, 1092), (465, 1099)];
+        Assert.Equal(["gaps", "coarse-sampling"], (await Read("minutes,C", Lines(corners))).Warnings.Select(w => w.Code));
     }
 
     [Fact]

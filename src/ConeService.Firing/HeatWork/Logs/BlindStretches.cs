@@ -14,6 +14,9 @@ internal static class BlindStretches
     private const double LongestHours = 20.0 / 60;
     private const double NearTopKelvin = 150;
 
+    // Fewer samples have no usual step: they are the corners of a firing, written by hand.
+    private const int LeastToJudge = 7;
+
     /// <summary>The stretches without rows that are longer than can be bridged near the top, whatever the log's usual step.</summary>
     /// <param name="points">The samples in time order, before any is taken out.</param>
     /// <param name="sent">Place of a sample among those sent.</param>
@@ -48,7 +51,7 @@ internal static class BlindStretches
                 [Message.Of("logs.blind-allowed")], Message.Of("logs.other-thermocouple")));
         }
 
-        if (silences.Count > 0) CheckSilences(history, silences, usual, log);
+        if (silences.Count > 0 && history.Points.Length >= LeastToJudge) CheckSilences(history, silences, usual, log);
     }
 
     private static void CheckSilences(HeatHistory history, IReadOnlyList<Silence> silences, double usual, LogSamples log)
