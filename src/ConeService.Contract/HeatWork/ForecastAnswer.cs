@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Equations;
 using ConeService.Contract.Json;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Schedules;
@@ -46,7 +47,10 @@ public sealed record ForecastAnswer(
     IReadOnlyList<HeatWarning> Warnings,
     IReadOnlyList<Message> Notes,
     IReadOnlyList<string> Sources,
-    IReadOnlyList<Assumption> Assumed);
+    IReadOnlyList<Assumption> Assumed) : IComputed
+{
+    Address IComputed.Explain => EquationIds.Address(EquationIds.FiringForecast);
+}
 
 /// <summary>Where the firing stands at the last sample.</summary>
 /// <param name="Minutes">Since the first sample, minutes.</param>

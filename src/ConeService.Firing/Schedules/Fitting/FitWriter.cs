@@ -52,7 +52,8 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
             Warnings: FitWarnings.For(question, fitted, heatWork, prediction),
             Basis: BasisOf(question, fitted),
             Sources: Sources(question, landmarks),
-            Assumed: [.. question.Assumed.Select(a => a.InBody())]);
+            Assumed: [.. question.Assumed.Select(a => a.InBody())],
+            Confidence: ConfidenceOf(question, fitted, segments, prediction));
         return new(answer, curve, asked);
     }
 
@@ -150,6 +151,22 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
         var basis = target.Cone.At(new HeatingRate((decimal)Math.Clamp(rate, 5, 600)))?.Basis ?? Basis.Extrapolated;
         // Even at a printed rate, holds and cooling are computed between the printed values.
         return basis == Basis.Printed ? Basis.Interpolated : basis;
+    }
+
+    // What the kiln will do is a judgement, however well the chart is known.
+    private static Confidence ConfidenceOf(
+        FitQuestion question, FittedSteps fitted, IEnumerable<FittedSegment> segments, KilnPrediction? prediction)
+    {
+        var peak = fitted.Steps.FirstOrDefault(s => s.Target == StepTarget.Peak)?.Speed;
+        return ConfidenceOrder.Weakest(
+        [
+            Confidence.Derived,
+            .. segments.Select(s => s.Confidence),
+            .. peak is { } rate && question.Target?.Cone.Computed(HeatWorkCalculator.RateOn(question.Chart, rate)) is { } value
+                ? [value.Confidence]
+                : Array.Empty<Confidence>(),
+            .. prediction is null ? Array.Empty<Confidence>() : [Confidence.Estimate],
+        ]);
     }
 
     private static IReadOnlyList<string> Sources(FitQuestion question, IReadOnlyList<FitLandmark> landmarks) =>
