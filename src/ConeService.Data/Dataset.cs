@@ -59,6 +59,9 @@ public sealed class Dataset
     /// <summary>What heat-work answers take for parameters left out, by id.</summary>
     public required IReadOnlyList<HeatWorkDefaultRow> HeatWorkDefaults { get; init; }
 
+    /// <summary>The equations that answers come from; where the package has none, as before 1.7, those of the embedded one.</summary>
+    public required IReadOnlyList<EquationRow> Equations { get; init; }
+
     /// <summary>Values adopted against the print, already applied to the other tables.</summary>
     public required IReadOnlyList<CorrectionRow> Corrections { get; init; }
 

@@ -38,10 +38,16 @@ public sealed class HeatWorkReference
     /// <exception cref="RefusedException">The settings can't be read; carries every finding.</exception>
     public UploadedLog Upload(HeatWorkRequest settings, LogReading reading)
     {
-        if (settings.Units is not (null or "C" or "F"))
+        CheckReading(settings.Units, reading);
+        return new(calculator, calculator.Settings(settings, ""), new CsvLogReader(settings.Units, reading), settings.Units == "F");
+    }
+
+    private static void CheckReading(string? units, LogReading reading)
+    {
+        if (units is not (null or "C" or "F"))
         {
             throw new RefusedException(new Finding(
-                FindingCodes.UnitsUnknown, "units", settings.Units, Message.Of("answers.unit-unknown", ("unit", settings.Units)),
+                FindingCodes.UnitsUnknown, "units", units, Message.Of("answers.unit-unknown", ("unit", units)),
                 Message.Verbatim(["C", "F"])));
         }
 
@@ -52,8 +58,6 @@ public sealed class HeatWorkReference
                 Message.Of("logs.date-order-unknown", ("order", reading.DateOrder)),
                 Message.Verbatim([LogReading.DayFirst, LogReading.MonthFirst])));
         }
-
-        return new(calculator, calculator.Settings(settings, ""), new CsvLogReader(settings.Units, reading), settings.Units == "F");
     }
 
     /// <summary>Which peak, hold or rate puts a cone just down.</summary>
@@ -80,6 +84,25 @@ public sealed class HeatWorkReference
     {
         ForecastCheck.Require(request);
         return forecaster.Answer(request);
+    }
+
+    /// <summary>Begins to read the log of a firing under way that comes line by line.</summary>
+    /// <param name="settings">All else that is asked; its log is not read.</param>
+    /// <param name="reading">How the log is to be read, where it leaves a choice.</param>
+    /// <exception cref="RefusedException">The question can't be read; carries every finding, named by parameters.</exception>
+    public UploadedForecast Forecast(ForecastRequest settings, LogReading reading)
+    {
+        CheckReading(settings.Units, reading);
+        try
+        {
+            ForecastCheck.Require(settings with { Log = [] });
+        }
+        catch (RefusedException refused)
+        {
+            throw UploadedForecast.Named(refused);
+        }
+
+        return new(forecaster, settings, new CsvLogReader(settings.Units, reading));
     }
 
     internal static Followed<HeatWorkAnswer> Show(HeatWorkResult result) => new(result.Answer, result.History.ToCurve);

@@ -1,11 +1,13 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Datasets;
+using ConeService.Contract.Equations;
 using ConeService.Data;
+using ConeService.Firing.Equations;
 
 namespace ConeService.Firing;
 
-/// <summary>The data package itself and its bibliography.</summary>
+/// <summary>The data package itself, its bibliography, and what is computed with.</summary>
 public sealed class PackageReference
 {
     private readonly Dataset dataset;
@@ -35,6 +37,13 @@ public sealed class PackageReference
         var cited = dataset.Citations[row.Id].CountBy(c => c.Table);
         return new(dataset.VersionId, Of(row), [.. cited.Select(c => new SourceUse(c.Key, c.Value))]);
     }
+
+    /// <summary>The equations that answers come from.</summary>
+    public EquationList Equations() => new EquationCatalogue(dataset).All();
+
+    /// <summary>An equation.</summary>
+    /// <exception cref="RefusedException">There is none of that id.</exception>
+    public EquationDetail Equation(string id) => new EquationCatalogue(dataset).Find(id);
 
     private static Source Of(SourceRow row) => new(row.Id, row.Kind, row.Citation, row.Year, row.Locator, row.Rights, row.Seen);
 }

@@ -1,6 +1,7 @@
 using ConeService.Data;
 using ConeService.Firing.Colours;
 using ConeService.Firing.Cones;
+using ConeService.Firing.Equations;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Loads;
 using ConeService.Firing.Schedules;
@@ -24,6 +25,7 @@ internal static class Requirements
         .. FitLandmarks.Requires(dataset),
         .. ColourCatalogue.Requires(dataset),
         .. LoadTables.Requires(dataset),
+        .. EquationCatalogue.Requires(dataset),
     ];
 
     /// <summary>Faults for the ids that a table lacks.</summary>

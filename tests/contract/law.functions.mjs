@@ -61,6 +61,24 @@ function flat(schema, options, context) {
   return schema.properties?.[member] ? [...own, { message: `${name} holds ${member} instead of being flat.` }] : own;
 }
 
-const all = { twins, minutes, counting, meaning, envelope, flat };
+// A computed answer has the address of its equation and the confidence of its weakest input; of several at once, each has.
+function explained(schema, options) {
+  // What has an id is a row of the package, whatever was assumed in telling it.
+  if (options.whenHas && (!schema.properties?.[options.whenHas] || schema.properties.id)) return [];
+  const asked = schema.properties?.answered && schema.properties?.refused ? parts(schema).filter((p) => p !== schema) : [schema];
+  const isOne = (s) => s.properties?.explain && s.properties?.confidence;
+  if (asked.some(isOne)) return [];
+  return ["explain", "confidence"].filter((p) => !asked.some((s) => s.properties?.[p])).map((p) => ({ message: `A computed answer has no ${p}.` }));
+}
+
+// A schema and what its members hold, three steps down.
+function parts(schema, steps = 3) {
+  const own = [schema, ...(schema.oneOf ?? [])];
+  if (steps === 0) return own;
+  const members = own.flatMap((s) => Object.values(s.properties ?? {})).map((p) => p.items ?? p);
+  return [...own, ...members.flatMap((p) => parts(p, steps - 1))];
+}
+
+const all = { explained, twins, minutes, counting, meaning, envelope, flat };
 
 export const law = (schema, options, context) => (schema && typeof schema === "object" ? all[options.rule](schema, options, context) : []);

@@ -6,6 +6,7 @@ using ConeService.Api.Features.ConeFacts;
 using ConeService.Api.Features.Cones;
 using ConeService.Api.Features.Conversions;
 using ConeService.Api.Features.Datasets;
+using ConeService.Api.Features.Equations;
 using ConeService.Api.Features.Health;
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Features.Home;
@@ -49,6 +50,7 @@ internal static class Routes
         v1.MapLimits();
         v1.MapDataset();
         v1.MapSources();
+        v1.MapEquations();
 
         app.MapIndex();
         DataRoute.Mark(app.MapGroup("")).MapCards();

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Equations;
 using ConeService.Contract.Practice;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -14,6 +15,7 @@ namespace ConeService.Contract.Colours;
 /// <param name="Notices">What swatches are; who decides.</param>
 /// <param name="Sources">Ids of the sources of all answers.</param>
 /// <param name="Assumed">What the caller left out.</param>
+/// <param name="Confidence">The weakest of the colours answered; null where no source covers any of them, and in lists.</param>
 public sealed record ColourAnswer(
     string DatasetVersion,
     ColourQuestion Question,
@@ -22,7 +24,11 @@ public sealed record ColourAnswer(
     Message FoodContact,
     IReadOnlyList<Message> Notices,
     IReadOnlyList<string> Sources,
-    IReadOnlyList<Assumption> Assumed);
+    IReadOnlyList<Assumption> Assumed,
+    Confidence? Confidence) : IComputed
+{
+    Address IComputed.Explain => EquationIds.Address(EquationIds.ColourOfARecipe);
+}
 
 /// <summary>The colour of a recipe.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
@@ -35,6 +41,7 @@ public sealed record ColourAnswer(
 /// <param name="Notices">What swatches are; who decides.</param>
 /// <param name="Sources">Ids of the sources of all answers.</param>
 /// <param name="Assumed">What the caller left out.</param>
+/// <param name="Confidence">The weakest of the colours answered; null where no source covers any of them, and in lists.</param>
 public sealed record ColourResolution(
     string DatasetVersion,
     ColourQuestion Question,
@@ -45,7 +52,11 @@ public sealed record ColourResolution(
     IReadOnlyList<FoodContactLimit> FoodContactLimits,
     IReadOnlyList<Message> Notices,
     IReadOnlyList<string> Sources,
-    IReadOnlyList<Assumption> Assumed);
+    IReadOnlyList<Assumption> Assumed,
+    Confidence? Confidence) : IComputed
+{
+    Address IComputed.Explain => EquationIds.Address(EquationIds.ColourOfARecipe);
+}
 
 /// <summary>One recipe in two atmospheres.</summary>
 /// <param name="Statement">Both in a sentence.</param>

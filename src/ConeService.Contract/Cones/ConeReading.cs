@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Equations;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -50,4 +51,7 @@ public sealed record ConeReading(
     BorrowedShape? BorrowedFrom,
     IReadOnlyList<Message> Notes,
     IReadOnlyList<string> Sources,
-    IReadOnlyList<Assumption> Assumed);
+    IReadOnlyList<Assumption> Assumed) : IComputed
+{
+    Address IComputed.Explain => EquationIds.Address(EquationIds.ConeReached);
+}

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Equations;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -50,4 +51,12 @@ public sealed record EndPoint(
     IReadOnlyList<PrintedPoint> SameConeElsewhere,
     IReadOnlyList<Message> Notes,
     IReadOnlyList<string> Sources,
-    IReadOnlyList<Assumption> Assumed);
+    IReadOnlyList<Assumption> Assumed) : IComputed
+{
+    Address IComputed.Explain => EquationIds.Address(Basis switch
+    {
+        Basis.Printed => EquationIds.EndPointPrinted,
+        Basis.Borrowed => EquationIds.BorrowedCurve,
+        _ => EquationIds.EndPointOfARamp,
+    });
+}

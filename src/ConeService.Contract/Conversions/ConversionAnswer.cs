@@ -20,8 +20,12 @@ public sealed record ConversionAnswer(
 public sealed record ConversionWarning(string Code, Message Message, IReadOnlyList<long> Lines);
 
 /// <summary>One line answered.</summary>
-/// <param name="Line">Number of the line, from 1; in a CSV the header is not counted.</param>
+/// <param name="Line">Which of the lines answered it is, from 1; in a CSV neither the header nor empty lines are counted, so that it is
+/// not the line of the file.</param>
 /// <param name="EndPoint">The end point, when a cone was sent.</param>
 /// <param name="Reading">The cone reached, when a temperature was sent.</param>
 /// <param name="Problems">What is wrong with the line; empty when it was answered.</param>
-public sealed record ConversionResult(int Line, EndPoint? EndPoint, ConeReading? Reading, IReadOnlyList<Finding> Problems);
+/// <param name="FileLine">In a CSV the line of the file in which it begins, counted as problems and warnings count: from 1, the header
+/// included, empty lines too. Null for JSON, which has no lines.</param>
+public sealed record ConversionResult(
+    int Line, EndPoint? EndPoint, ConeReading? Reading, IReadOnlyList<Finding> Problems, long? FileLine);

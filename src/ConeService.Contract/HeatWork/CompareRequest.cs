@@ -1,8 +1,10 @@
 using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Equations;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 
 namespace ConeService.Contract.HeatWork;
 
@@ -46,8 +48,16 @@ public sealed record WitnessCone(
 /// for a single one.</param>
 /// <param name="Firings">Each firing.</param>
 /// <param name="Notes">What a user of the estimate must know.</param>
+/// <param name="Basis">The weakest basis of the cones that were seen.</param>
+/// <param name="Confidence">The weakest of the cells that their curves go through; an estimate from cones is derived at best.</param>
+/// <param name="Sources">Ids of the sources of all firings.</param>
+/// <param name="Assumed">Parameters that were left out, with what was taken, each firing's where it stands.</param>
 public sealed record CompareAnswer(
-    string DatasetVersion, MeterTrend? Trend, MeterOffset? Pooled, IReadOnlyList<ComparedFiring> Firings, IReadOnlyList<Message> Notes);
+    string DatasetVersion, MeterTrend? Trend, MeterOffset? Pooled, IReadOnlyList<ComparedFiring> Firings, IReadOnlyList<Message> Notes,
+    Basis Basis, Confidence Confidence, IReadOnlyList<string> Sources, IReadOnlyList<Assumption> Assumed) : IComputed
+{
+    Address IComputed.Explain => EquationIds.Address(EquationIds.MeterOffset);
+}
 
 /// <summary>One firing against its witness cones.</summary>
 /// <param name="Id">Name of the firing.</param>

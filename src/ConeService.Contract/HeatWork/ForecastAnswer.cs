@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Equations;
 using ConeService.Contract.Json;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Schedules;
@@ -27,6 +28,9 @@ namespace ConeService.Contract.HeatWork;
 /// <param name="Notes">What holds for every such answer.</param>
 /// <param name="Sources">Ids of the sources.</param>
 /// <param name="Assumed">Parameters that were left out, with what was taken.</param>
+/// <param name="TargetProgressMin">Least progress of the cone that is to be reckoned with, as the kiln lags and cools: 1 is just down.
+/// Without a kiln its cooling is a guess, and the span is wide.</param>
+/// <param name="TargetProgressMax">The most.</param>
 public sealed record ForecastAnswer(
     string DatasetVersion,
     string Chart,
@@ -46,7 +50,12 @@ public sealed record ForecastAnswer(
     IReadOnlyList<HeatWarning> Warnings,
     IReadOnlyList<Message> Notes,
     IReadOnlyList<string> Sources,
-    IReadOnlyList<Assumption> Assumed);
+    IReadOnlyList<Assumption> Assumed,
+    [property: RangeOf("targetProgressSpan")] double TargetProgressMin,
+    double TargetProgressMax) : IComputed
+{
+    Address IComputed.Explain => EquationIds.Address(EquationIds.FiringForecast);
+}
 
 /// <summary>Where the firing stands at the last sample.</summary>
 /// <param name="Minutes">Since the first sample, minutes.</param>

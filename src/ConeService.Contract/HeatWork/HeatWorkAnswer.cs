@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Equations;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -64,7 +65,10 @@ public sealed record HeatWorkAnswer(
     IReadOnlyList<HeatWarning> Warnings,
     IReadOnlyList<Message> Notes,
     IReadOnlyList<string> Sources,
-    IReadOnlyList<Assumption> Assumed);
+    IReadOnlyList<Assumption> Assumed) : IComputed
+{
+    Address IComputed.Explain => EquationIds.Address(EquationIds.BendingProgress);
+}
 
 /// <summary>What happened to one cone.</summary>
 /// <param name="Cone">The cone.</param>

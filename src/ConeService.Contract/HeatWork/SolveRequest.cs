@@ -1,8 +1,10 @@
 using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Equations;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 
 namespace ConeService.Contract.HeatWork;
 
@@ -37,6 +39,10 @@ public sealed record SolveRequest : HeatWorkRequest
 /// <param name="Instead">What would be feasible; null when the value is, or nothing near is.</param>
 /// <param name="HeatWork">The whole firing with the value put in, or with what would be feasible; null without either.</param>
 /// <param name="Notes">What a user of the value must know.</param>
+/// <param name="Basis">What the curve of the cone rests on at the rate of the segment.</param>
+/// <param name="Confidence">The weakest of the cells that the curve of the cone goes through; a solved value is derived at best.</param>
+/// <param name="Sources">Ids of the sources.</param>
+/// <param name="Assumed">Parameters that were left out, with what was taken.</param>
 public sealed record SolveAnswer(
     string DatasetVersion,
     string Cone,
@@ -53,7 +59,19 @@ public sealed record SolveAnswer(
     Message? Why,
     SolveInstead? Instead,
     HeatWorkAnswer? HeatWork,
-    IReadOnlyList<Message> Notes);
+    IReadOnlyList<Message> Notes,
+    Basis Basis,
+    Confidence Confidence,
+    IReadOnlyList<string> Sources,
+    IReadOnlyList<Assumption> Assumed) : IComputed
+{
+    Address IComputed.Explain => EquationIds.Address(Find switch
+    {
+        "hold" => EquationIds.HoldForACone,
+        "rate" => EquationIds.RateForACone,
+        _ => EquationIds.PeakForACone,
+    });
+}
 
 /// <summary>A programme near the one asked about that does put the cone just down.</summary>
 /// <param name="Message">What to change.</param>

@@ -1,11 +1,12 @@
 using System.Globalization;
 using System.Text.Json.Serialization.Metadata;
+using ConeService.Contract.Answers;
 
 namespace ConeService.Contract.Json;
 
 /// <summary>
 /// What every answer does alike, done once, so that no record can forget it: temperatures, differences and rates answer in
-/// °C and °F, the ends of a range stand together, and a detail is flat. Requests are read as they are.
+/// °C and °F, the ends of a range stand together, a detail is flat, and what was computed says by what. Requests are read as they are.
 /// </summary>
 internal static class AnswerShapes
 {
@@ -20,6 +21,17 @@ internal static class AnswerShapes
         Flatten(type);
         Fold(type);
         AddTwins(type);
+        if (typeof(IComputed).IsAssignableFrom(type.Type)) Explain(type);
+    }
+
+    // After what the answer rests on, before what must be known of it.
+    private static void Explain(JsonTypeInfo type)
+    {
+        var beside = type.Properties.First(p => p.Name == "confidence");
+        var explain = Made(type, typeof(Address), "explain", beside, o => ((IComputed)o).Explain, isDocumented: false);
+        explain.IsGetNullable = explain.IsSetNullable = false;
+        explain.AttributeProvider = typeof(IComputed).GetProperty(nameof(IComputed.Explain));
+        type.Properties.Insert(type.Properties.IndexOf(beside) + 1, explain);
     }
 
     private static void Flatten(JsonTypeInfo type)

@@ -7,6 +7,7 @@ using ConeService.Contract.Colours;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Conversions;
 using ConeService.Contract.Datasets;
+using ConeService.Contract.Equations;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Materials;
@@ -46,6 +47,8 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(DatasetDescription))]
 [JsonSerializable(typeof(DisagreementList))]
 [JsonSerializable(typeof(EndPoint))]
+[JsonSerializable(typeof(EquationDetail))]
+[JsonSerializable(typeof(EquationList))]
 [JsonSerializable(typeof(FiringKindList))]
 [JsonSerializable(typeof(FitBatchRequest))]
 [JsonSerializable(typeof(FitRequest))]

@@ -31,6 +31,8 @@ public enum Verdict
 /// </param>
 /// <param name="Sources">Ids of the sources of all reasons.</param>
 /// <param name="Assumed">What was left out, and what was taken instead.</param>
+/// <param name="Confidence">The weakest of all reasons and of the materials of all pieces; common practice at best, as the rules are. What
+/// callers state of materials of their own is taken as it stands.</param>
 public sealed record LoadAnswer(
     string DatasetVersion,
     Verdict Verdict,
@@ -42,7 +44,11 @@ public sealed record LoadAnswer(
     IReadOnlyList<LoadCaution> Cautions,
     Basis Basis,
     IReadOnlyList<string> Sources,
-    IReadOnlyList<Assumption> Assumed);
+    IReadOnlyList<Assumption> Assumed,
+    Confidence Confidence) : IComputed
+{
+    Address IComputed.Explain => new("/v1/load-rules");
+}
 
 /// <summary>The verdict on one piece.</summary>
 /// <param name="Id">The caller's name for it.</param>
@@ -121,6 +127,8 @@ public sealed record LoadCaution(string Id, string Hazard, Severity Severity, st
 /// <param name="Basis">Always printed: the ranges of the tables as they stand.</param>
 /// <param name="Sources">Ids of the sources of all reasons.</param>
 /// <param name="Assumed">What was left out, and what was taken instead.</param>
+/// <param name="Confidence">The weakest of the reasons and of the materials; common practice at best, as the rules are. What callers state
+/// of materials of their own is taken as it stands.</param>
 public sealed record PairingAnswer(
     string DatasetVersion,
     Verdict Verdict,
@@ -130,7 +138,11 @@ public sealed record PairingAnswer(
     IReadOnlyList<LoadCaution> Cautions,
     Basis Basis,
     IReadOnlyList<string> Sources,
-    IReadOnlyList<Assumption> Assumed);
+    IReadOnlyList<Assumption> Assumed,
+    Confidence Confidence) : IComputed
+{
+    Address IComputed.Explain => new("/v1/load-rules");
+}
 
 /// <summary>A firing that accepts the pairing.</summary>
 /// <param name="FiringKind">Kind of the firing.</param>

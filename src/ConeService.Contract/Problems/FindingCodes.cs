@@ -143,6 +143,9 @@ public static class FindingCodes
     /// <summary>Empty log.</summary>
     public const string LogEmpty = "log-empty";
 
+    /// <summary>The log has no rows for too long near its top.</summary>
+    public const string LogGapNearTop = "log-gap-near-top";
+
     /// <summary>A logger was restarted, and how long it was off decides the answer.</summary>
     public const string LogRestarted = "log-restarted";
 

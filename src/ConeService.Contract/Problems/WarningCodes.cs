@@ -5,6 +5,9 @@ namespace ConeService.Contract.Problems;
 /// </summary>
 public static class WarningCodes
 {
+    /// <summary>A cone leans whose bend is by its chart quicker than any cone maker has seen.</summary>
+    public const string BendUncertain = "bend-uncertain";
+
     /// <summary>A cone has no kinetics on the chart; its curve is that of the self-supporting cone, moved.</summary>
     public const string BorrowedCurves = "borrowed-curves";
 

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Equations;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -32,6 +33,8 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Basis">What the heat work rests on.</param>
 /// <param name="Sources">Ids of the sources.</param>
 /// <param name="Assumed">Parameters that were left out, with what was taken.</param>
+/// <param name="Confidence">The weakest of the segments, of the cells that the curve of the target goes through, and of the kiln model
+/// where the kiln was modelled.</param>
 public sealed record ScheduleFit(
     string DatasetVersion,
     ScheduleSummary Schedule,
@@ -59,7 +62,11 @@ public sealed record ScheduleFit(
     IReadOnlyList<Message> Warnings,
     Basis Basis,
     IReadOnlyList<string> Sources,
-    IReadOnlyList<Assumption> Assumed);
+    IReadOnlyList<Assumption> Assumed,
+    Confidence Confidence) : IComputed
+{
+    Address IComputed.Explain => EquationIds.Address(EquationIds.FittedPeak);
+}
 
 /// <summary>One segment of the programme. Rates and targets are whole numbers in the units asked for.</summary>
 /// <param name="Number">Place in the programme, from 1.</param>

@@ -26,6 +26,7 @@ internal static class DatasetBuilder
             BendingEnergies = Rows(content, TypedTables.BendingEnergies),
             ThermocoupleTolerances = Rows(content, TypedTables.ThermocoupleTolerances),
             HeatWorkDefaults = Rows(content, TypedTables.HeatWorkDefaults),
+            Equations = Rows(content, TypedTables.Equations) is { Count: > 0 } own ? own : EmbeddedTable.Read(TypedTables.Equations),
             Corrections = Rows(content, TypedTables.Corrections),
             Messages = Rows(content, TypedTables.Messages),
             RenamedIds = Array.AsReadOnly([.. content.Renames.Rows]),

@@ -13,5 +13,9 @@ internal static partial class TypedTables
         "heat-work-defaults", since: new(1, 1), keyFields: 1, r => new(
         r.Text("id"), r.Number("value"), r.Text("unit"), r.Text("meaning"), r.Source(), r.Confidence(), r.OptionalText("note")));
 
-    private static IReadOnlyList<TypedTable> HeatWork => [ThermocoupleTolerances, HeatWorkDefaults];
+    public static TypedTable<EquationRow> Equations { get; } = new("equations", since: new(1, 7), keyFields: 1, r => new(
+        r.Text("id"), r.Text("name"), r.Text("equation"), r.Text("symbols"), r.OptionalReferenceList("rests_on", "equations"),
+        r.Text("documentation"), r.SourceList(), r.Confidence(), r.OptionalText("note")));
+
+    private static IReadOnlyList<TypedTable> HeatWork => [ThermocoupleTolerances, HeatWorkDefaults, Equations];
 }

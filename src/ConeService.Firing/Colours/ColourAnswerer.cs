@@ -3,6 +3,7 @@ using ConeService.Contract.Colours;
 using ConeService.Contract.Practice;
 using ConeService.Contract.Texts;
 using ConeService.Data;
+using ConeService.Firing.Cones;
 using ConeService.Firing.Practice;
 
 namespace ConeService.Firing.Colours;
@@ -49,7 +50,8 @@ internal sealed class ColourAnswerer
             Notices.LeachTest,
             Standing,
             Sources(answers),
-            asked.Assumed);
+            asked.Assumed,
+            Weakest(answers));
     }
 
     /// <summary>The colour of a recipe, and the same recipe in oxidation and in reduction.</summary>
@@ -78,7 +80,8 @@ internal sealed class ColourAnswerer
             foodContactLimits,
             Standing,
             Sources(all),
-            asked.Assumed);
+            asked.Assumed,
+            Weakest(all));
     }
 
     // What the air brings, what the rules raise, then the materials; the gravest first.
@@ -98,6 +101,12 @@ internal sealed class ColourAnswerer
 
     private static Message Say(ResolvedColour answer) =>
         answer.Colour is { } colour ? Message.Of("colours.colour", ("colour", colour)) : answer.Explanation;
+
+    private static Confidence? Weakest(IEnumerable<ResolvedColour> answers)
+    {
+        List<Confidence> known = [.. answers.Select(a => a.Confidence).OfType<Confidence>()];
+        return known.Count == 0 ? null : ConfidenceOrder.Weakest(known);
+    }
 
     private static string[] Sources(IEnumerable<ResolvedColour> answers) => [.. answers.SelectMany(a => a.Sources).Distinct()];
 }

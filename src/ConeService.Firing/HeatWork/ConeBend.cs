@@ -1,3 +1,5 @@
+using ConeService.Firing.Cones;
+
 namespace ConeService.Firing.HeatWork;
 
 /// <summary>
@@ -40,6 +42,10 @@ internal static class ConeBend
     /// <summary>The progress at which a cone leans by an angle: that of the first movement at 8° and less, 1 at 90° and more.</summary>
     public static double Progress(double degrees) =>
         degrees <= SetDegrees ? Progresses[0] : degrees >= DownDegrees ? 1 : Between(Logs, Progresses, LogTanHalf(degrees));
+
+    /// <summary>How long a cone takes from its first movement to down at 60 °C/h, minutes; a matter of how much its end point moves with
+    /// the rate.</summary>
+    public static double MinutesAt60(BendingCurve curve) => curve.EndPoint(60) - curve.Inverse(Math.Log(60 * FirstMovement));
 
     /// <summary>What a lean that was read can be trusted to, K: 5 at 1 o'clock and before, falling to 2 at 4 o'clock and after.</summary>
     public static double ReadingKelvin(double degrees) => 5 - (3 * (Math.Clamp(Clock(degrees), 1, 4) - 1) / 3);

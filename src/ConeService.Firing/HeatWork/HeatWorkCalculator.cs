@@ -79,6 +79,9 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
         return curves.GetOrAdd((chart.Id, nearest), static (_, x) => new(x.chart, x.nearest), (chart, nearest));
     }
 
+    /// <summary>A rate at which a chart can be asked, near one that may be unknown or beyond its limits.</summary>
+    internal static HeatingRate RateOn(ConeChart chart, double? rate) => new(Usable(chart, rate));
+
     internal HeatWorkResult Answer(HeatHistory history, LogSummary? log, List<HeatWarning> warnings, HeatSettings settings)
     {
         var rate = HistoryShape.RateOverLast100(history);

@@ -3,6 +3,7 @@ using ConeService.Contract.Cones;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.HeatWork;
@@ -36,11 +37,23 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
         var pooled = several
             ? MeterOffsets.Pooled([.. compared.Select(c => (c.Estimate, c.Answer.Observations.Count))], trend?.Drifts == true)
             : null;
+        var seen = compared.SelectMany(c => c.Seen).ToList();
         return (
-            new(calculator.Charts.Dataset.VersionId, trend, pooled, [.. compared.Select(c => c.Answer)], Notes), compared[0].History);
+            new(
+                calculator.Charts.Dataset.VersionId, trend, pooled, [.. compared.Select(c => c.Answer)], Notes,
+                // Bases are ordered from the strongest to the weakest.
+                Basis: seen.Max(v => v.Basis),
+                Confidence: ConfidenceOrder.Weakest([Confidence.Derived, .. seen.Select(v => v.Confidence)]),
+                Sources:
+                [
+                    .. seen.SelectMany(v => v.Cells).Select(c => c.Source)
+                        .Concat(compared.SelectMany(c => c.Answer.HeatWork.Sources)).Distinct(StringComparer.Ordinal),
+                ],
+                Assumed: [.. compared.SelectMany(c => c.Answer.HeatWork.Assumed)]),
+            compared[0].History);
     }
 
-    private (ComparedFiring Answer, HeatHistory History, (double Offset, double Error)? Estimate) Compare(
+    private Compared Compare(
         WitnessedFiring firing, List<Witness> witnesses, string id, string at)
     {
         var result = calculator.Answer(firing, at);
@@ -51,12 +64,14 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
         List<OffsetEvidence> evidence = [.. seen.Select(s => s.Evidence)];
         var estimate = MeterOffsetEstimate.From(evidence);
         var best = estimate?.Offset ?? MeterOffsetEstimate.Bound(evidence);
-        return (new(
-            id, MeterOffsets.Of(estimate, evidence),
+        var rate = HeatWorkCalculator.RateOn(chart, result.Answer.RateOverLast100CelsiusPerHour);
+        return new(
+            new(id, MeterOffsets.Of(estimate, evidence),
             [.. seen.Select(s => new ComparedCone(
                 s.Witness.Cone.ToString(), s.Witness.Look ?? "leaning", s.Witness.Degrees, Find(result.Answer, s.Witness.Cone).BendDegrees,
                 Math.Round(s.Evidence.Told, 2), Math.Round(s.Evidence.Sigma, 2), Math.Round(s.Evidence.Residual(best), 2)))],
-            WitnessContradictions.Find(seen, best), result.Answer), result.History, estimate);
+            WitnessContradictions.Find(seen, best), result.Answer), result.History, estimate,
+            [.. witnesses.Select(w => chart.Find(w.Cone)!.Computed(rate)!)]);
     }
 
     /// <summary>What a cone says: the offsets at which it would look as it did, I(history + δ) = I seen.</summary>
@@ -87,6 +102,14 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
         var lean = witness.Look is "down" ? 0 : ConeBend.ReadingKelvin(witness.Degrees ?? ConeBend.StandingDegrees);
         return Math.Sqrt(Math.Max(1, (own * own) - (tolerance * tolerance) - (drift * drift)) + (lean * lean));
     }
+
+    /// <summary>A firing with its answer.</summary>
+    /// <param name="Answer">The answer.</param>
+    /// <param name="History">What the meter said.</param>
+    /// <param name="Estimate">The offset and its error; null where the cones only bound it.</param>
+    /// <param name="Seen">What the curves of the cones that were seen rest on.</param>
+    private sealed record Compared(
+        ComparedFiring Answer, HeatHistory History, (double Offset, double Error)? Estimate, IReadOnlyList<EndPointValue> Seen);
 
     private static ConeResult Find(HeatWorkAnswer answer, Cone cone) => answer.Cones.First(c => c.Cone == cone.ToString());
 }

@@ -4,6 +4,7 @@ using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.HeatWork;
@@ -58,17 +59,20 @@ internal sealed class HeatWorkSolver(HeatWorkCalculator calculator)
                 FindingCodes.RateNotComputable, "/cone", cone.ToString(),
                 Message.Of("heat-work.none-to-borrow", ("chart", settings.Chart.Id), ("cone", cone.ToString())),
                 [Message.Of("heat-work.another-cone"), Message.Verbatim(ConeCharts.DefaultChart)]));
-        return Solve(request.Find!, new(curve, programme, segment), found.Cone, settings);
+        return Solve(
+            request.Find!, new(curve, programme, segment), found.Cone, settings,
+            found.Computed(HeatWorkCalculator.RateOn(settings.Chart, rate))!);
     }
 
-    private (SolveAnswer Answer, HeatHistory? History) Solve(string find, Question asked, Cone cone, HeatSettings settings)
+    private (SolveAnswer Answer, HeatHistory? History) Solve(
+        string find, Question asked, Cone cone, HeatSettings settings, EndPointValue value)
     {
         var (solution, solved) = find switch { "hold" => Hold(asked), "rate" => Rate(asked), _ => Peak(asked) };
         var instead = solved is null ? Instead(find, asked, solution) : null;
         var shown = solved ?? instead;
         var result = shown is null ? null : calculator.Answer(shown.ToHistory(), null, [], settings);
-        var value = solved is null ? null : solution.Value;
-        var (celsius, rate) = (find == "peak" ? value - Zero : null, find == "rate" ? value : null);
+        var found = solved is null ? null : solution.Value;
+        var (celsius, rate) = (find == "peak" ? found - Zero : null, find == "rate" ? found : null);
         return (new(
             calculator.Charts.Dataset.VersionId,
             Cone: cone.ToString(),
@@ -78,14 +82,22 @@ internal sealed class HeatWorkSolver(HeatWorkCalculator calculator)
             Segment: asked.Segment + 1,
             Celsius: Round(celsius),
             Fahrenheit: Round((celsius * 1.8) + 32),
-            HoldMinutes: find == "hold" ? Round(value * 60) : null,
+            HoldMinutes: find == "hold" ? Round(found * 60) : null,
             CelsiusPerHour: Round(rate),
             FahrenheitPerHour: Round(rate * 1.8),
             OtherProgress: Math.Round(ConeWork.Told(solution.OtherProgress), 6),
             Why: solved is null ? SolverTexts.Why(find, solution, asked.PeakCelsius, cone) : null,
             Instead: instead is null ? null : SolverTexts.Instead(instead.Segments[asked.Segment], cone),
             HeatWork: result?.Answer,
-            Notes: SolverTexts.Notes(find, asked.Curve, cone)), result?.History);
+            Notes: SolverTexts.Notes(find, asked.Curve, cone),
+            Basis: value.Basis,
+            Confidence: ConfidenceOrder.Weakest([value.Confidence, Confidence.Derived]),
+            Sources:
+            [
+                .. value.Cells.Select(c => c.Source).Append(ConeCharts.DerivedSource)
+                    .Concat(result?.Answer.Sources ?? []).Distinct(StringComparer.Ordinal),
+            ],
+            Assumed: [.. (result?.Answer.Assumed ?? [.. settings.Assumed]).Select(a => a.InBody())]), result?.History);
     }
 
     private static (ProgrammeSolution, HeatProgramme?) Hold(Question asked)

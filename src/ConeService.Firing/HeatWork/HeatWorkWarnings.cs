@@ -31,11 +31,19 @@ internal static class HeatWorkWarnings
             .Select(c => HeatWarning.Of(WarningCodes.OddCone, Message.Of("heat-work.rate-insensitive", ("cone", Name(c))))));
         warnings.AddRange(deciding.Where(c => c.Cone.Oddity == ConeOddity.RateSensitive)
             .Select(c => HeatWarning.Of(WarningCodes.OddCone, Message.Of("heat-work.rate-sensitive", ("cone", Name(c))))));
+        warnings.AddRange(deciding.Where(LeansSteeply)
+            .Select(c => HeatWarning.Of(
+                WarningCodes.BendUncertain,
+                Message.Of("heat-work.bend-uncertain", ("cone", Name(c)), ("minutes", ConeBend.MinutesAt60(c.Curve))))));
         if (deciding.Count == 2 && Tied(settings.Chart, work.Reached!.Cone, work.Next!.Cone) is { } tied)
         {
             warnings.Add(HeatWarning.Of(WarningCodes.ConesNearlyTied, tied));
         }
     }
+
+    // Fact bend-duration-by-cone-number, to the minute: from 15 on.
+    private static bool LeansSteeply(ConeWork cone) =>
+        !cone.IsDown && cone.Progress > ConeBend.FirstMovement && ConeBend.MinutesAt60(cone.Curve) < 14.5;
 
     private static void AddScale(List<HeatWarning> warnings, ScaleWork work)
     {

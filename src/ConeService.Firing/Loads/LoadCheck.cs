@@ -1,8 +1,10 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
+using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Loads.Reading;
 using ConeService.Firing.Loads.Suggesting;
+using ConeService.Firing.Materials;
 
 namespace ConeService.Firing.Loads;
 
@@ -33,7 +35,8 @@ internal sealed class LoadCheck
             answer.Basis,
             answer.Sources,
             // A pairing is a load of one piece, whose members stand in the body itself.
-            [.. answer.Assumed.Select(a => a with { Field = a.Field.Replace("/pieces/0/", "/", StringComparison.Ordinal) })]);
+            [.. answer.Assumed.Select(a => a with { Field = a.Field.Replace("/pieces/0/", "/", StringComparison.Ordinal) })],
+            answer.Confidence);
     }
 
     private LoadAnswer Check(Load load)
@@ -63,6 +66,16 @@ internal sealed class LoadCheck
             LoadCautions.Of(tables, load, classes),
             Basis.Printed,
             [.. reasons.SelectMany(r => r.Sources).Distinct().Order(StringComparer.Ordinal)],
-            [.. load.Assumed, .. LoadAssumptions.Of(load)]);
+            [.. load.Assumed, .. LoadAssumptions.Of(load)],
+            ConfidenceOrder.Weakest(
+            [
+                // What no reason names was held against rules that are practice, most of them.
+                Confidence.CommonPractice,
+                .. reasons.Select(r => r.Confidence),
+                .. classes.SelectMany(c => Materials(c.First)).Select(m => m.Confidence).OfType<Confidence>(),
+            ]));
     }
+
+    private static IEnumerable<Material> Materials(Piece piece) =>
+        piece.Coats.Select(c => (Material)c.Coat).Concat(piece.Body is { } body ? [body] : []);
 }

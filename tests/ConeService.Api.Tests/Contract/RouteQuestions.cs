@@ -127,6 +127,8 @@ internal static class RouteQuestions
         { "/v1/limits/{id}", "/v1/limits/silica-osha-pel", null },
         { "/v1/limits/{id}", "/v1/limits/exceedance-rule-eu", null },
         { "/v1/dataset", "/v1/dataset", null },
+        { "/v1/equations", "/v1/equations", null },
+        { "/v1/equations/{id}", "/v1/equations/cone-curve", null },
         { "/v1/sources", "/v1/sources", null },
         { "/v1/sources/{id}", "/v1/sources/common-practice", null },
         { "/cards/{card}", "/cards/cone-6", null },

@@ -91,6 +91,29 @@ public class ConversionCsvTests(Support.Api api)
         Assert.StartsWith("2,0,60C/h,K1,,,,", lines[2], StringComparison.Ordinal);
     }
 
+    // The header is line 1, and the empty line 3 and the quoted line break of line 4 count in the file: cone 7 begins in line 6.
+    [Fact]
+    public async Task A_line_is_numbered_among_those_answered_and_in_its_file_as_problems_are()
+    {
+        const string csv = "cone,rate,notes\n06,60C/h,\n\n6,60C/h,\"two\nlines\"\n7,60C/h,\n0,60C/h,\n";
+        var lines = (await Answer(csv)).GetProperty("lines").EnumerateArray().ToList();
+        Assert.Equal([1, 2, 3, 4], lines.Select(l => l.GetProperty("line").GetInt32()));
+        Assert.Equal([2, 4, 6, 7], lines.Select(l => l.GetProperty("fileLine").GetInt32()));
+        Assert.Equal("line 7, cone", lines[3].GetProperty("problems")[0].Place());
+        var rows = await Csv("cone,rate\n06,60C/h\n\n7,60C/h\n");
+        Assert.EndsWith(",problem,problem_detail,file_line", rows[0], StringComparison.Ordinal);
+        Assert.StartsWith("2,cone 7,", rows[2], StringComparison.Ordinal);
+        Assert.EndsWith(",,4", rows[2], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task JSON_has_no_file_and_so_no_line_of_one()
+    {
+        using var response = await api.Post(Url, """{"lines":[{"cone":"6"}]}""");
+        var line = (await Support.Api.Read(response, 200)).GetProperty("lines")[0];
+        Assert.Equal((1, JsonValueKind.Null), (line.GetProperty("line").GetInt32(), line.GetProperty("fileLine").ValueKind));
+    }
+
     [Fact]
     public async Task An_answer_of_JSON_names_the_columns_it_has_no_place_for()
     {

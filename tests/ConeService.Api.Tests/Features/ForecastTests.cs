@@ -51,6 +51,57 @@ public class ForecastTests(Support.Api api)
         Assert.Equal(cone.GetProperty("progress").GetDouble(), option.GetProperty("targetProgress").GetDouble(), 0.001);
     }
 
+    private const string Csv = "minutes,temp_c\n0,20\n432,1100\n457,1125\n482,1150\n";
+
+    // The same log, as CSV with the rest in the query and as JSON.
+    [Fact]
+    public async Task A_log_as_csv_with_the_rest_in_the_query_is_answered_as_JSON_is()
+    {
+        const string query = "?units=C&cone=6&segments=60,1222,10&start=2026-12-04T08:00:00%2B01:00";
+        using var response = await api.Post(Route + query, Csv, "text/csv");
+        var (uploaded, sent) = (await Support.Api.Read(response, 200), await Ask(Started));
+        foreach (var member in new[] { "end", "opening", "target", "now", "advice", "lines", "targetProgressSpan" })
+            Assert.True(JsonElement.DeepEquals(sent.GetProperty(member), uploaded.GetProperty(member)), member);
+        var assumed = uploaded.GetProperty("assumed").EnumerateArray().ToList();
+        Assert.All(assumed, a => Assert.False(a.TryGetProperty("pointer", out _)));
+        Assert.Contains("thermocoupleType", assumed.Select(a => a.GetProperty("parameter").GetString()));
+        using var phone = await api.Post(Route + ".txt" + query, Csv, "text/csv");
+        Assert.Equal("text/plain", phone.Content.Headers.ContentType?.MediaType);
+    }
+
+    [Theory]
+    [InlineData("?units=C", "member-missing", "cone")]
+    [InlineData("?units=C&cone=06x", "", "cone")]
+    [InlineData("?cone=6", "", "units")]
+    [InlineData("?units=K&cone=6", "units-unknown", "units")]
+    [InlineData("?units=C&cone=6&segments=60", "number-out-of-range", "segments")]
+    [InlineData("?units=C&cone=6&segments=60,twelve", "number-out-of-range", "segments")]
+    [InlineData("?units=C&cone=6&segments=60,99999", "", "segments")]
+    [InlineData("?units=C&cone=6&coolingRate=fast", "number-out-of-range", "coolingRate")]
+    [InlineData("?units=C&cone=6&chart=none", "", "chart")]
+    [InlineData("?units=C&cone=6&thermocoupleType=Z", "", "thermocoupleType")]
+    [InlineData("?units=C&cone=6&start=tomorrow", "", "start")]
+    public async Task What_is_wrong_with_an_upload_is_named_by_its_parameter(string query, string code, string parameter)
+    {
+        using var response = await api.Post(Route + query, Csv, "text/csv");
+        var finding = (await Support.Api.Read(response, 400)).GetProperty("errors")[0];
+        if (code.Length > 0) Assert.Equal(code, finding.GetProperty("code").GetString());
+        Assert.Equal(parameter, finding.GetProperty("parameter").GetString());
+    }
+
+    [Fact]
+    public async Task A_log_of_several_thermocouples_asks_for_one_and_parameters_stay_with_csv()
+    {
+        const string two = "minutes,top C,bottom C\n0,20,20\n432,1100,1095\n457,1125,1119\n482,1150,1143\n";
+        using var several = await api.Post(Route + "?units=C&cone=6", two, "text/csv");
+        var finding = (await Support.Api.Read(several, 400)).GetProperty("errors")[0];
+        Assert.Equal("csv-headers", finding.GetProperty("code").GetString());
+        using var one = await api.Post(Route + "?units=C&cone=6&temperatureColumn=bottom%20C", two, "text/csv");
+        Assert.Equal(1143, (await Support.Api.Read(one, 200)).GetProperty("now").GetProperty("celsius").GetDouble());
+        using var both = await api.Post(Route + "?cone=6", Started);
+        Assert.Equal(400, (int)both.StatusCode);
+    }
+
     [Fact]
     public async Task On_a_phone_it_is_three_lines()
     {

@@ -218,9 +218,26 @@ public class LogTests
     [Fact]
     public async Task Gaps_and_coarse_steps_near_the_top_are_told()
     {
-        var log = await Read("minutes,C", Lines([.. Ramp.Where(s => s.Minutes is < 20 or > 44)]));
+        var log = await Read("minutes,C", Lines([.. Ramp.Where(s => s.Minutes is < 20 or > 36)]));
         Assert.Equal(["gaps", "coarse-sampling"], log.Warnings.Select(w => w.Code));
         Assert.All(log.Warnings, w => Assert.Equal([18.0], w.AtMinutes));
+    }
+
+    // What lies between is unknown; a log that is sparse throughout says so by every step, and is read with a warning.
+    [Fact]
+    public async Task A_stretch_without_rows_near_the_top_is_asked_back_with_its_lines_and_a_sparse_log_is_not()
+    {
+        var refused = await Assert.ThrowsAsync<RefusedException>(
+            () => Read("minutes,C", Lines([.. Ramp.Where(s => s.Minutes is < 20 or > 44)])));
+        var finding = Assert.Single(refused.Findings);
+        // Samples from minute 0, one each two minutes: minute 18 is the tenth, on line 11.
+        Assert.Equal(("log-gap-near-top", "line 12"), (finding.Code, finding.Field));
+        Assert.Contains("line 11 (minute 18) and line 12 (minute 46)", finding.Message.ToString(), StringComparison.Ordinal);
+        var sparse = Enumerable.Range(0, 25).Select(i => (30.0 * i, 20 + (50.0 * i)));
+        Assert.Equal(["coarse-sampling"], (await Read("minutes,C", Lines([.. sparse]))).Warnings.Select(w => w.Code));
+        // The corners of a firing, written down by hand.
+        (double, double)[] corners = [(0, 20), (392, 1000), (452, 1090), (460, 1092), (465, 1099)];
+        Assert.Equal(["gaps", "coarse-sampling"], (await Read("minutes,C", Lines(corners))).Warnings.Select(w => w.Code));
     }
 
     [Fact]

@@ -146,6 +146,20 @@ internal static class TroubledLogs
             "? log-restarted"),
         Log("two firings in one file", Csv("minutes,temp_c", Plain) + Csv("", Plain)[1..], "? log-restarted"),
         Log("a power cut that was not logged", Csv("minutes,temp_c", Plain, without: s => s.Minutes is > 240 and < 262), "gaps"),
+        Log(
+            "no rows for an hour far below the top", Csv("minutes,temp_c", Plain, without: s => s.Minutes is > 240 and < 300), "gaps"),
+        Log(
+            "no rows for eighteen minutes near the top", Csv("minutes,temp_c", Plain, without: s => s.Minutes is > 562 and < 580),
+            "coarse-sampling gaps"),
+        Log("no rows over the top", Csv("minutes,temp_c", Plain, without: s => s.Minutes is > 568 and < 602), "? log-gap-near-top"),
+        Log(
+            "no rows over the top, newest first",
+            string.Join('\n', Csv("", Plain, without: s => s.Minutes is > 568 and < 602).Trim().Split('\n').Reverse()
+                .Prepend("minutes,temp_c")),
+            "? log-gap-near-top"),
+        Log(
+            "no rows from the top to where it has cooled", Csv("minutes,temp_c", Plain, without: s => s.Minutes is > 612 and < 740),
+            "? log-gap-near-top"),
         Log("comments before the header", "# kiln 2\n# logger 4711, interval 2 min\n" + Csv("minutes,temp_c", Plain), "lines-skipped"),
         Log(
             "lines on the logger before the header",

@@ -19,7 +19,7 @@ internal static class ConversionCsvWriter
     [
         "celsius", "fahrenheit", "reached", "next", "fraction", "margin_celsius_difference", "answered_chart", "rate_celsius_per_hour",
         "sigma_celsius_difference", "basis", "confidence", "sources", "assumed", "notes", "warning", "dataset_version",
-        "problem", "problem_detail",
+        "problem", "problem_detail", "file_line",
     ];
 
     /// <summary>Writes an answer.</summary>
@@ -41,6 +41,7 @@ internal static class ConversionCsvWriter
             csv.WriteField(answer.DatasetVersion);
             csv.WriteField(string.Join(" ", result.Problems.Select(p => p.Code)));
             csv.WriteField(result.Problems.Count > 0 ? ProblemWriter.Detail(result.Problems) : null);
+            csv.WriteField(result.FileLine);
             csv.EndRecord();
         }
 

@@ -12,16 +12,24 @@ internal static class LogUpload
 {
     /// <summary>Reads a log.</summary>
     /// <exception cref="RefusedException">The log can't be used, or the upload broke off.</exception>
-    public static async Task<Followed<HeatWorkAnswer>> ReadAsync(PipeReader body, UploadedLog log, CancellationToken cancel)
+    public static Task<Followed<HeatWorkAnswer>> ReadAsync(PipeReader body, UploadedLog log, CancellationToken cancel) =>
+        ReadAsync(() => log.FollowAsync(body, cancel), () => log.NextLine);
+
+    /// <summary>Reads the log of a firing under way.</summary>
+    /// <exception cref="RefusedException">The log can't be used, or the upload broke off.</exception>
+    public static Task<Forecast> ReadAsync(PipeReader body, UploadedForecast log, CancellationToken cancel) =>
+        ReadAsync(() => log.AnswerAsync(body, cancel), () => log.NextLine);
+
+    private static async Task<T> ReadAsync<T>(Func<Task<T>> read, Func<int> nextLine)
     {
         try
         {
-            return await log.FollowAsync(body, cancel);
+            return await read();
         }
         catch (BadHttpRequestException broken) when (broken.StatusCode != StatusCodes.Status413PayloadTooLarge)
         {
             throw new RefusedException(new Finding(
-                FindingCodes.UploadTruncated, $"line {log.NextLine}", null, Message.Of("logs.upload-truncated", ("line", log.NextLine)),
+                FindingCodes.UploadTruncated, $"line {nextLine()}", null, Message.Of("logs.upload-truncated", ("line", nextLine())),
                 [Message.Of("logs.whole-file")], Message.Of("logs.connection-lost")));
         }
     }

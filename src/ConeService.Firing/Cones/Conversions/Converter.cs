@@ -24,7 +24,10 @@ internal sealed class Converter(ConeCharts charts)
             ? string.Create(CultureInfo.InvariantCulture, $"/lines/{index}/{member}")
             : string.Create(CultureInfo.InvariantCulture, $"line {rows[index]}, {member}");
 
-        var results = request.Lines!.Select((line, index) => Answer(index + 1, line, request.Units, name => FieldOf(index, name))).ToList();
+        var results = request.Lines!.Select((line, index) => Answer(index + 1, line, request.Units, name => FieldOf(index, name)) with
+        {
+            FileLine = rows?[index],
+        }).ToList();
         var answered = results.Count(r => r.Problems.Count == 0);
         var warning = rows is null ? null : LostZeros.Find(charts.Scale, request.Lines!.Select(l => l?.Cone ?? default), rows);
         return new(charts.Dataset.VersionId, answered, results.Count - answered, results, warning is null ? [] : [warning]);
@@ -38,19 +41,19 @@ internal sealed class Converter(ConeCharts charts)
             if (line is null || line.Cone.IsAbsent == line.Temperature.IsAbsent)
             {
                 findings.Add(CheckOne(line, field));
-                return new(number, null, null, findings);
+                return new(number, null, null, findings, null);
             }
 
             var rate = QuantityInput.Rate(line.Rate, units, field("rate"), findings);
             var chart = Text(line.Chart, field("chart"), findings);
             var question = ConeQuestion.Read(charts, rate, chart, field("rate"), field("chart"), findings);
             return line.Cone.IsAbsent
-                ? new(number, null, ReadingOf(line, units, question, field, findings), findings)
-                : new(number, EndPointOf(line, question, field, findings), null, findings);
+                ? new(number, null, ReadingOf(line, units, question, field, findings), findings, null)
+                : new(number, EndPointOf(line, question, field, findings), null, findings, null);
         }
         catch (RefusedException refused)
         {
-            return new(number, null, null, [.. findings, .. refused.Findings]);
+            return new(number, null, null, [.. findings, .. refused.Findings], null);
         }
     }
 

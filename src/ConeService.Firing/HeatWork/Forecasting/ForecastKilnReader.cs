@@ -19,6 +19,9 @@ internal sealed class ForecastKilnReader(ConeScale scale, KilnModel model)
         ForecastRequest request, List<Assumption> assumed, List<Finding> findings)
     {
         var load = ReadLoad(request.Load ?? new(), findings);
+        // A caller keeps one record of a load for every route; this one reckons with masses and judges nothing.
+        if (request.Load?.Pieces is { Count: > 0 })
+            assumed.Add(new("load/pieces", "not judged", Message.Of("forecast.pieces-not-judged")));
         if (request.Kiln is not { } sent)
         {
             assumed.Add(new("kiln", "not stated", Message.Of("forecast.assumed-no-kiln")));

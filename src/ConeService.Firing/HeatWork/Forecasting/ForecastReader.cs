@@ -29,8 +29,10 @@ internal sealed class ForecastReader(HeatWorkCalculator calculator, KilnModel mo
     private readonly ForecastKilnReader kilns = new(calculator.Charts.Scale, model);
 
     /// <summary>Reads a request whose form was checked.</summary>
+    /// <param name="request">The question.</param>
+    /// <param name="read">Its log, where that came by itself; null: that of the request.</param>
     /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
-    public ForecastQuestion Read(ForecastRequest request)
+    public ForecastQuestion Read(ForecastRequest request, CleanLog? read)
     {
         var findings = new List<Finding>();
         var assumed = new List<Assumption>();
@@ -42,7 +44,7 @@ internal sealed class ForecastReader(HeatWorkCalculator calculator, KilnModel mo
         var (id, heat, setup) = kilns.Read(request, assumed, findings);
         if (setup is not null) RefuseBesideKiln(request, findings);
         if (findings.Count > 0) throw new RefusedException(findings);
-        var log = LogSamples.Read(measured, "");
+        var log = read ?? LogSamples.Read(measured, "");
         var (rest, fullSpeed, cooling) = ReadRest(request, log, setup is not null, assumed);
         if (setup is not null) RefuseBeyondModel(rest, request.Segments, findings);
         if (findings.Count > 0) throw new RefusedException(findings);

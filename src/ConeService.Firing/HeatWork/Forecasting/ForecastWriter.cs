@@ -55,7 +55,9 @@ internal sealed class ForecastWriter(Dataset dataset, ForecastQuestion question)
             [
                 .. heatWork.Sources.Concat(question.Kiln?.Sources ?? []).Append("common-practice").Distinct(StringComparer.Ordinal),
             ],
-            Assumed: assumed);
+            Assumed: assumed,
+            TargetProgressMin: Math.Round(ConeWork.Told(Math.Max(0, spans.ProgressFrom)), 3),
+            TargetProgressMax: Math.Round(ConeWork.Told(spans.ProgressTo), 3));
         return new(answer, log.ToCurve, fired.History is { } history ? () => Ahead(history, log.End.Hours) : null);
     }
 

@@ -3,6 +3,7 @@ using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
 using ConeService.Firing.Cones;
+using ConeService.Firing.HeatWork.Logs;
 using ConeService.Firing.Kilns;
 using ConeService.Firing.Schedules.Fitting;
 
@@ -25,10 +26,12 @@ internal sealed class Forecaster(HeatWorkCalculator calculator)
     private readonly ForecastReader reader = new(calculator, new(calculator.Charts.Dataset));
 
     /// <summary>Answers a request whose form was checked.</summary>
+    /// <param name="request">The question.</param>
+    /// <param name="read">Its log, where that came by itself; null: that of the request.</param>
     /// <exception cref="Contract.Answers.RefusedException">Something can't be answered; carries every finding.</exception>
-    public Forecast Answer(ForecastRequest request)
+    public Forecast Answer(ForecastRequest request, CleanLog? read = null)
     {
-        var question = reader.Read(request);
+        var question = reader.Read(request, read);
         var log = question.Log.History;
         var interruption = Interruption.Find(log, question.Rest);
         var replay = question.Kiln is { } setup
@@ -46,9 +49,10 @@ internal sealed class Forecaster(HeatWorkCalculator calculator)
         var curve = calculator.Curves(question.Settings.Chart, HistoryShape.RateOverLast100(whole)).Find(question.Cone.Cone)!;
         var done = HeatIntegral.Progress(curve, log);
         var target = result.Answer.Cones.First(c => c.Cone == question.Cone.Cone.ToString());
+        var spans = Spans.Of(question, replay, fit, fired, ahead => HeatIntegral.Progress(curve, Joined(log, ahead.History)));
         var (verdict, options) = Advise(question, ahead, curve, done, target, interruption is not null, fired);
         return new ForecastWriter(calculator.Charts.Dataset, question).Write(
-            result.Answer, target, fired, Spans.Of(question, replay, fit, fired), interruption, fit, verdict, options, done);
+            result.Answer, target, fired, spans, interruption, fit, verdict, options, done);
     }
 
     /// <summary>The log, and after it what is foreseen.</summary>

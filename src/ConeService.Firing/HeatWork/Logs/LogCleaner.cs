@@ -22,11 +22,6 @@ internal static class LogCleaner
         Reversed,
     }
 
-
-    // Beyond it nobody knows what the kiln did near the top.
-    private const double LongestBridgeHours = 20.0 / 60;
-    private const double NearTopKelvin = 150;
-
     /// <summary>Cleans the samples in place.</summary>
     /// <param name="log">The samples, for findings.</param>
     /// <param name="samples">The samples as they came; the history keeps this memory.</param>
@@ -43,6 +38,7 @@ internal static class LogCleaner
         var (count, reversed) = (points.Length, order == SampleOrder.Reversed);
         int Sent(int index) => reversed ? count - 1 - index : index;
         CheckRange(points, Sent, log);
+        var silences = BlindStretches.Silences(points, Sent);
         var stay = ExcursionFilter.Remove(points, Sent, log.FieldOf, cuts, warnings);
         var merged = MergeDuplicates(points[..stay], warnings);
         if (merged < 2)
@@ -63,7 +59,7 @@ internal static class LogCleaner
         var kept = SpikeFilter.Remove(points[..merged], warnings);
         var history = new HeatHistory(samples[..kept]);
         var usual = SamplingCheck.Warn(history, cuts, warnings);
-        CheckBridges(history, cuts, usual, log);
+        BlindStretches.Check(history, cuts, silences, usual, log);
         FiringCheck.Warn(history, warnings);
         return new(history, warnings, log.Count, kept);
     }
@@ -105,21 +101,6 @@ internal static class LogCleaner
     private static bool Crosses(HeatPoint inside, HeatPoint outside) =>
         IsInRange(inside.Kelvin)
         && !(inside.Hours <= outside.Hours ? ExcursionFilter.IsStep(inside, outside) : ExcursionFilter.IsStep(outside, inside));
-
-    private static void CheckBridges(HeatHistory history, List<CutStretch> cuts, double usual, LogSamples log)
-    {
-        foreach (var cut in cuts)
-        {
-            var hours = cut.Hours - Math.Min(usual, cut.Hours / 2);
-            if (hours <= LongestBridgeHours + 1e-9) continue;
-            if (Math.Max(cut.Before.Kelvin, cut.After.Kelvin) <= history.Peak.Kelvin - NearTopKelvin) continue;
-            throw new RefusedException(new Finding(
-                FindingCodes.LogBlindNearTop, log.FieldOf(cut.Index), null,
-                Message.Of(
-                    "logs.blind-near-top", ("from", cut.Before.Hours * 60), ("to", cut.After.Hours * 60), ("minutes", hours * 60)),
-                [Message.Of("logs.blind-allowed")], Message.Of("logs.other-thermocouple")));
-        }
-    }
 
     /// <summary>Sorts a few late samples and turns a log round that runs newest first; a clock that was set back is refused.</summary>
     private static SampleOrder Order(Span<HeatPoint> points, Func<int, string> fieldOf, List<HeatWarning> warnings)

@@ -14,6 +14,9 @@ internal static class SamplingCheck
     private const double LeastGapHours = 10.0 / 60;
     private const double GapFactor = 5;
 
+    /// <summary>What a step must exceed to be a gap in a log of a usual step, h.</summary>
+    public static double GapHours(double usual) => Math.Max(LeastGapHours, GapFactor * usual);
+
     /// <summary>Tells of gaps and coarse steps.</summary>
     /// <returns>The usual step, h.</returns>
     public static double Warn(HeatHistory history, IReadOnlyCollection<CutStretch> cuts, List<HeatWarning> warnings)
@@ -29,7 +32,7 @@ internal static class SamplingCheck
         }
 
         Array.Sort(spacing);
-        var gap = Math.Max(LeastGapHours, GapFactor * spacing[spacing.Length / 2]);
+        var gap = GapHours(spacing[spacing.Length / 2]);
         var (gaps, coarse, longest) = (new List<double>(), new List<double>(), 0.0);
         var told = cuts.Select(c => c.Before.Hours).ToHashSet();
         for (var i = 1; i < points.Length; i++)

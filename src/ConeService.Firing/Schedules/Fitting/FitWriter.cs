@@ -56,7 +56,8 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
             Warnings: FitWarnings.For(question, fitted, heatWork, prediction, load?.Answer),
             Basis: BasisOf(question, fitted),
             Sources: [.. Sources(question, landmarks).Union(load?.Sources ?? [])],
-            Assumed: [.. question.Assumed.Select(a => a.InBody()), .. load?.Assumed ?? []]);
+            Assumed: [.. question.Assumed.Select(a => a.InBody()), .. load?.Assumed ?? []],
+            Confidence: ConfidenceOf(question, fitted, segments, prediction));
         return new(answer, curve, asked);
     }
 
@@ -154,6 +155,22 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
         var basis = target.Cone.At(new HeatingRate((decimal)Math.Clamp(rate, 5, 600)))?.Basis ?? Basis.Extrapolated;
         // Even at a printed rate, holds and cooling are computed between the printed values.
         return basis == Basis.Printed ? Basis.Interpolated : basis;
+    }
+
+    // What the kiln will do is a judgement, however well the chart is known.
+    private static Confidence ConfidenceOf(
+        FitQuestion question, FittedSteps fitted, IEnumerable<FittedSegment> segments, KilnPrediction? prediction)
+    {
+        var peak = fitted.Steps.FirstOrDefault(s => s.Target == StepTarget.Peak)?.Speed;
+        return ConfidenceOrder.Weakest(
+        [
+            Confidence.Derived,
+            .. segments.Select(s => s.Confidence),
+            .. peak is { } rate && question.Target?.Cone.Computed(HeatWorkCalculator.RateOn(question.Chart, rate)) is { } value
+                ? [value.Confidence]
+                : Array.Empty<Confidence>(),
+            .. prediction is null ? Array.Empty<Confidence>() : [Confidence.Estimate],
+        ]);
     }
 
     private static IReadOnlyList<string> Sources(FitQuestion question, IReadOnlyList<FitLandmark> landmarks) =>

@@ -60,6 +60,9 @@ public class ForecastTests
         var alone = cut.Forecast(cone, rest, null);
         Assert.InRange(left, alone.End.SpanMinutesMin - 1, alone.End.SpanMinutesMax + 1);
         Assert.InRange(opening, alone.Opening!.SpanMinutesMin, alone.Opening.SpanMinutesMax);
+        var progress = truth.Cones.Single(c => c.Cone == cone).Progress;
+        Assert.InRange(progress, forecast.TargetProgressMin, forecast.TargetProgressMax);
+        Assert.InRange(progress, alone.TargetProgressMin, alone.TargetProgressMax);
         Assert.Contains(alone.Assumed, a => a.Pointer == "/kiln");
         Assert.Contains(alone.Assumed, a => a.Pointer == "/naturalCooling");
     }
