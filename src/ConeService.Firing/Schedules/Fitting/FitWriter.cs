@@ -103,7 +103,7 @@ internal sealed class FitWriter(ScheduleCatalogue catalogue, ConeCharts charts)
                 VentNote: step.VentNote,
                 Settings: [],
                 TemplateSegments: step.From,
-                Confidence: rows.Count == 0 ? Confidence.Derived : rows.Max(r => r.Confidence)));
+                Confidence: rows.Count == 0 ? Confidence.Derived : ConfidenceOrder.Weakest(rows.Select(r => r.Confidence))));
             now = end;
         }
 
