@@ -66,6 +66,11 @@ internal static class RouteQuestions
             """
         },
         {
+            "/v1/schedules/{schedule}/fit",
+            "/v1/schedules/mid-range-glaze/fit?cone=6&units=C&heat=electric&volumeLitres=150&start=2026-12-07T05:00:00Z", null
+        },
+        { "/v1/schedules/{schedule}/fit", "/v1/schedules/candle/fit?units=F&start=2026-12-07T05:00:00Z", null },
+        {
             "/v1/schedules/fit/batch", "/v1/schedules/fit/batch",
             """
             {"units":"C","kiln":{"heat":"electric","volumeLitres":150},

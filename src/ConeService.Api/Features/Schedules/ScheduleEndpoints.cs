@@ -1,6 +1,7 @@
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Contract.Answers;
 using ConeService.Contract.Batches;
 using ConeService.Contract.Schedules;
 
@@ -25,6 +26,10 @@ internal static class ScheduleEndpoints
             .Describe("fitSchedule", Tags.Schedules)
             .Answers<ScheduleFit>(Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType)
             .Problems(404, 406, 413, 415);
+        routes.MapRead("/schedules/{schedule}/fit", ReadFit).WithQuery(FitParameters.Names)
+            .Describe("readFit", Tags.Schedules)
+            .Answers<ScheduleFit>(Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType)
+            .Problems(404, 406);
     }
 
     /// <summary>The schedules.</summary>
@@ -74,18 +79,44 @@ internal static class ScheduleEndpoints
     /// <param name="snapshots">The data in use.</param>
     /// <param name="time">The clock, for the stamp of calendar entries.</param>
     internal static IResult Fit(
-        string schedule, JsonRequest<FitRequest> body, HttpRequest request, SnapshotHolder snapshots, TimeProvider time)
+        string schedule, JsonRequest<FitRequest> body, HttpRequest request, SnapshotHolder snapshots, TimeProvider time) =>
+        Form(Choose(request), snapshots.Current.Reference.Schedules.Fit(schedule, body.Value), time);
+
+    /// <summary>A programme for your cone, kiln and load, as a link.</summary>
+    /// <remarks>The same answer as to POST with the same facts, for what holds an address and sends no body: a link, an image, a calendar
+    /// that is subscribed to (end the path with .ics and give a start). Members of the body that have no parameter are left out: what
+    /// they would say is assumed.</remarks>
+    /// <param name="schedule">Name of the schedule, from /v1/schedules.</param>
+    /// <param name="asked">The parameters.</param>
+    /// <param name="request">The request.</param>
+    /// <param name="snapshots">The data in use.</param>
+    /// <param name="time">The clock, for the stamp of calendar entries.</param>
+    internal static IResult ReadFit(
+        string schedule, [AsParameters] FitParameters asked, HttpRequest request, SnapshotHolder snapshots, TimeProvider time)
     {
-        var type = Negotiation.Choose(
-            request, JsonBody.MediaType, Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType);
-        var fit = snapshots.Current.Reference.Schedules.Fit(schedule, body.Value);
-        return type switch
+        var type = Choose(request);
+        try
         {
-            Csv.MediaType => WholeBody.Text(fit.Answer, FitCsv.Write(fit.Answer), type + ContentCharset),
-            HeatWorkFigure.MediaType => WholeBody.Text(fit.Answer, FitFigure.Render(fit), type + ContentCharset),
-            FitCalendar.MediaType => WholeBody.Text(fit.Answer, FitCalendar.Write(fit.Answer, time.GetUtcNow()), type + ContentCharset),
-            HtmlPage.MediaType => WholeBody.Text(fit.Answer, FitSheet.Render(fit), type + ContentCharset),
-            _ => JsonBody.Posted(fit.Answer),
-        };
+            var fit = snapshots.Current.Reference.Schedules.Fit(schedule, asked.ToRequest());
+            var body = Form(type, fit, time);
+            // Entries of a calendar are stamped with the hour of asking, which changes nothing of what they say.
+            return body.Cacheable(type == FitCalendar.MediaType ? FitCalendar.Write(fit.Answer, DateTimeOffset.UnixEpoch) : null);
+        }
+        catch (RefusedException refused)
+        {
+            throw FitParameters.OfParameters(refused);
+        }
     }
+
+    private static string Choose(HttpRequest request) => Negotiation.Choose(
+        request, JsonBody.MediaType, Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType);
+
+    private static WholeBody Form(string type, FittedSchedule fit, TimeProvider time) => type switch
+    {
+        Csv.MediaType => WholeBody.Text(fit.Answer, FitCsv.Write(fit.Answer), type + ContentCharset),
+        HeatWorkFigure.MediaType => WholeBody.Text(fit.Answer, FitFigure.Render(fit), type + ContentCharset),
+        FitCalendar.MediaType => WholeBody.Text(fit.Answer, FitCalendar.Write(fit.Answer, time.GetUtcNow()), type + ContentCharset),
+        HtmlPage.MediaType => WholeBody.Text(fit.Answer, FitSheet.Render(fit), type + ContentCharset),
+        _ => JsonBody.Posted(fit.Answer),
+    };
 }
