@@ -32,6 +32,10 @@ public sealed record FitBatchRequest(
 /// <param name="StartTemperature">Temperature of kiln and load at the start, in units, −20 to 200 °C, −4 to 392 °F; left out: that of the
 /// room.</param>
 /// <param name="RoomTemperature">Temperature of the room, in units, −20 to 50 °C, −4 to 122 °F; left out: 20 °C.</param>
+/// <param name="TimeZone">IANA name of the zone whose clock is meant; left out: the offset of the moments sent.</param>
+/// <param name="FinishBy">Instead of a start: when the programme shall have ended.</param>
+/// <param name="PeakBetween">Instead of a start: between which moments the peak shall come.</param>
+/// <param name="StartNotBefore">The earliest start to choose from; left out: now.</param>
 [Needs(nameof(Schedule))]
 public sealed record FitBatchItem(
     string? Schedule = null,
@@ -42,10 +46,15 @@ public sealed record FitBatchItem(
     [property: RegularExpression(FitRequest.StartPattern)] string? Start = null,
     [property: Range(0.0, 1440.0)] double? LoadingMinutes = null,
     [property: Range(-20.0, 392.0)] double? StartTemperature = null,
-    [property: Range(-20.0, 122.0)] double? RoomTemperature = null)
+    [property: Range(-20.0, 122.0)] double? RoomTemperature = null,
+    string? TimeZone = null,
+    [property: RegularExpression(StartMoments.Pattern)] string? FinishBy = null,
+    PeakWindow? PeakBetween = null,
+    [property: RegularExpression(StartMoments.Pattern)] string? StartNotBefore = null)
 {
     /// <summary>The fit as it would be asked alone.</summary>
     /// <param name="batch">The batch, with what all its fits share.</param>
     public FitRequest Alone(FitBatchRequest batch) => new(
-        Cone, Chart, ClockHand, batch.Units, batch.Kiln, Load, Start, LoadingMinutes, StartTemperature, batch.Tariff, RoomTemperature);
+        Cone, Chart, ClockHand, batch.Units, batch.Kiln, Load, Start, LoadingMinutes, StartTemperature, batch.Tariff, RoomTemperature,
+        TimeZone, FinishBy, PeakBetween, StartNotBefore);
 }

@@ -21,6 +21,12 @@ namespace ConeService.Contract.Schedules;
 /// left out: that of the room.</param>
 /// <param name="Tariff">What energy costs; left out: no cost.</param>
 /// <param name="RoomTemperature">Temperature of the room, in units, −20 to 50 °C, −4 to 122 °F; left out: 20 °C.</param>
+/// <param name="TimeZone">IANA name of the zone whose clock is meant, such as Europe/Berlin; left out: the offset of the moments
+/// sent.</param>
+/// <param name="FinishBy">Instead of a start: when the programme shall have ended and the kiln be off; the latest start that does it is
+/// chosen, with a two-rate tariff the cheapest.</param>
+/// <param name="PeakBetween">Instead of a start: between which moments the peak shall come.</param>
+/// <param name="StartNotBefore">The earliest start to choose from, and what a saving is told against; left out: now.</param>
 [Needs(nameof(Units))]
 public sealed record FitRequest(
     [property: RegularExpression(ConeSpelling.Pattern)] SentText Cone = default,
@@ -33,7 +39,11 @@ public sealed record FitRequest(
     [property: Range(0.0, 1440.0)] double? LoadingMinutes = null,
     [property: Range(-20.0, 392.0)] double? StartTemperature = null,
     FitTariff? Tariff = null,
-    [property: Range(-20.0, 122.0)] double? RoomTemperature = null)
+    [property: Range(-20.0, 122.0)] double? RoomTemperature = null,
+    string? TimeZone = null,
+    [property: RegularExpression(StartMoments.Pattern)] string? FinishBy = null,
+    PeakWindow? PeakBetween = null,
+    [property: RegularExpression(StartMoments.Pattern)] string? StartNotBefore = null)
 {
     /// <summary>A date and a time with its offset from UTC.</summary>
     public const string StartPattern =
@@ -54,9 +64,11 @@ public sealed record FitLoad(
     [property: WordsOf(typeof(GlazeCoat))] string? Glaze = null);
 
 /// <summary>What energy costs.</summary>
-/// <param name="PerKilowattHour">Price of a kWh, of electricity or of the fuel's net heating value.</param>
+/// <param name="PerKilowattHour">Price of a kWh, of electricity or of the fuel's net heating value; outside the periods.</param>
 /// <param name="Currency">ISO 4217 code, such as EUR.</param>
+/// <param name="Periods">Hours with another price; they choose the start where none is sent.</param>
 [Needs(nameof(PerKilowattHour), nameof(Currency))]
 public sealed record FitTariff(
     [property: Range(0.0, 1_000_000.0)] double? PerKilowattHour = null,
-    [property: RegularExpression("^[A-Z]{3}$")] string? Currency = null);
+    [property: RegularExpression("^[A-Z]{3}$")] string? Currency = null,
+    [property: Length(1, StartMoments.MostPeriods)] IReadOnlyList<TariffPeriod?>? Periods = null);

@@ -30,6 +30,8 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Basis">What the heat work rests on.</param>
 /// <param name="Sources">Ids of the sources.</param>
 /// <param name="Assumed">Parameters that were left out, with what was taken.</param>
+/// <param name="StartChosen">The start that was chosen by finishBy, peakBetween or the periods of a tariff; null where none was to be
+/// chosen.</param>
 public sealed record ScheduleFit(
     string DatasetVersion,
     ScheduleSummary Schedule,
@@ -55,7 +57,8 @@ public sealed record ScheduleFit(
     IReadOnlyList<Message> Warnings,
     Basis Basis,
     IReadOnlyList<string> Sources,
-    IReadOnlyList<Assumption> Assumed);
+    IReadOnlyList<Assumption> Assumed,
+    StartChoice? StartChosen = null);
 
 /// <summary>One segment of the programme. Rates and targets are whole numbers in the units asked for.</summary>
 /// <param name="Number">Place in the programme, from 1.</param>

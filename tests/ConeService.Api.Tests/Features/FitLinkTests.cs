@@ -92,6 +92,24 @@ public class FitLinkTests(Support.Api api)
             "start", Assert.Single(await Problems.Findings(without, 400, "member-missing")).GetProperty("parameter").GetString());
     }
 
+    // The host has a clock, and says that it took it.
+    [Fact]
+    public async Task A_start_is_chosen_from_now_on_when_nothing_is_said()
+    {
+        const string body = """
+            {"cone":"6","units":"C","kiln":{"heat":"electric","volumeLitres":150},
+             "tariff":{"perKilowattHour":0.36,"currency":"EUR","periods":[{"from":"22:00","to":"06:00","perKilowattHour":0.18}]}}
+            """;
+        using var response = await api.Post(Address, body);
+        var fit = await Support.Api.Read(response, 200);
+        var chosen = fit.GetProperty("startChosen");
+        Assert.InRange(
+            chosen.GetProperty("notBefore").GetDateTimeOffset() - TimeProvider.System.GetUtcNow(), TimeSpan.FromMinutes(-1),
+            TimeSpan.FromMinutes(2));
+        Assert.Equal(chosen.GetProperty("start").GetDateTimeOffset(), fit.GetProperty("times").GetProperty("start").GetDateTimeOffset());
+        Assert.Contains(fit.GetProperty("assumed").EnumerateArray(), a => a.GetProperty("pointer").GetString() == "/startNotBefore");
+    }
+
     private static string Timeless(string text) => string.Join(
         '\n', text.Split('\n').Where(l => !l.StartsWith("DTSTAMP", StringComparison.Ordinal)));
 }

@@ -65,22 +65,24 @@ internal static class ScheduleEndpoints
     /// is, what energy costs and the units stand once, for all.</remarks>
     /// <param name="body">The kiln and the fits.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult FitBatch(JsonRequest<FitBatchRequest> body, SnapshotHolder snapshots) =>
-        JsonBody.Posted(snapshots.Current.Reference.Schedules.FitEach(body.Value));
+    /// <param name="time">The clock, for starts that are to be chosen from now on.</param>
+    internal static IResult FitBatch(JsonRequest<FitBatchRequest> body, SnapshotHolder snapshots, TimeProvider time) =>
+        JsonBody.Posted(snapshots.Current.Reference.Schedules.FitEach(body.Value, time.GetUtcNow()));
 
     /// <summary>A programme for your cone, kiln and load.</summary>
     /// <remarks>The last ramp and hold are solved so that the target cone is just down and the next one is not; drying and the quartz
     /// inversion follow the thickness of the wall; segments are joined when the controller holds fewer, and what is lost is named. With a
-    /// kiln: whether it can follow, what it does instead, hours, energy and cost. Answers JSON, the programme as text/csv, a figure as
+    /// kiln: whether it can follow, what it does instead, hours, energy and cost. Instead of a start: finishBy, peakBetween or a tariff
+    /// with periods choose it, and the answer says what that saves. Answers JSON, the programme as text/csv, a figure as
     /// image/svg+xml, a calendar as text/calendar (needs a start), and a sheet to print as text/html.</remarks>
     /// <param name="schedule">Name of the schedule, from /v1/schedules.</param>
     /// <param name="body">Cone, kiln, load, start and tariff.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    /// <param name="time">The clock, for the stamp of calendar entries.</param>
+    /// <param name="time">The clock, for the stamp of calendar entries and for starts that are to be chosen from now on.</param>
     internal static IResult Fit(
         string schedule, JsonRequest<FitRequest> body, HttpRequest request, SnapshotHolder snapshots, TimeProvider time) =>
-        Form(Choose(request), snapshots.Current.Reference.Schedules.Fit(schedule, body.Value), time);
+        Form(Choose(request), snapshots.Current.Reference.Schedules.Fit(schedule, body.Value, time.GetUtcNow()), time);
 
     /// <summary>A programme for your cone, kiln and load, as a link.</summary>
     /// <remarks>The same answer as to POST with the same facts, for what holds an address and sends no body: a link, an image, a calendar

@@ -4,6 +4,7 @@ using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Kilns;
+using ConeService.Firing.Schedules.Fitting.Starting;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
@@ -57,6 +58,9 @@ internal sealed record FitQuestion
 
     /// <summary>When the programme starts; null when not stated.</summary>
     public required DateTimeOffset? Start { get; init; }
+
+    /// <summary>What chooses the start, or prices it by the clock; null where nothing does.</summary>
+    public StartWish? Starting { get; init; }
 
     /// <summary>How long loading takes, minutes.</summary>
     public required double LoadingMinutes { get; init; }

@@ -9,6 +9,7 @@ using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Kilns;
+using ConeService.Firing.Schedules.Fitting.Starting;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
@@ -25,8 +26,11 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
     private readonly FitTargetReader targets = new(charts);
 
     /// <summary>Reads a request whose form was checked (<see cref="FitRequest.Units"/> is C or F, numbers are in range).</summary>
+    /// <param name="schedule">The template.</param>
+    /// <param name="request">The request.</param>
+    /// <param name="now">Now, where the caller of this library knows it.</param>
     /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
-    public FitQuestion Read(Schedule schedule, FitRequest request)
+    public FitQuestion Read(Schedule schedule, FitRequest request, DateTimeOffset? now = null)
     {
         var findings = new List<Finding>();
         var assumed = new List<Assumption>();
@@ -39,6 +43,7 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
         var (green, dryness, thickness, glaze) = Load(schedule, request.Load ?? new(), assumed, findings);
         WetWare(schedule, green, dryness, findings);
         var start = Start(request.Start, findings);
+        var starting = StartReader.Read(request, start, now, assumed, findings);
         var load = new KilnLoad(
             request.Load?.KilogramsWare, request.Load?.KilogramsFurniture, thickness,
             green ? WareStage.Green : WareStage.Bisqued, green ? dryness : null);
@@ -66,7 +71,9 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
             Dryness = dryness,
             Glaze = glaze,
             Start = start,
-            LoadingMinutes = request.LoadingMinutes ?? Default("loading-minutes", "loadingMinutes", start is null ? null : assumed),
+            Starting = starting,
+            LoadingMinutes = request.LoadingMinutes
+                ?? Default("loading-minutes", "loadingMinutes", (start ?? starting?.NotBefore) is null ? null : assumed),
             StartCelsius = begin,
             RoomCelsius = room,
             PricePerKilowattHour = request.Tariff?.PerKilowattHour,
