@@ -51,25 +51,29 @@ public sealed class ScheduleReference
     /// <summary>Fits a schedule.</summary>
     /// <param name="id">Id of the schedule.</param>
     /// <param name="request">Cone, kiln, load, start and tariff.</param>
+    /// <param name="now">Now: what a start is chosen from when the request does not say, which is then said in assumed. There is no clock
+    /// here; null: a start can be chosen only by a request that says from when.</param>
     /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
-    public FittedSchedule Fit(string id, FitRequest request)
+    public FittedSchedule Fit(string id, FitRequest request, DateTimeOffset? now = null)
     {
         var found = catalogue.Find(id);
         FitCheck.Require(request);
-        var fit = fitter.Fit(found, request);
+        var fit = fitter.Fit(found, request, now);
         return new(fit.Answer, fit.Curve.ToCurve(), fit.Programme.ToCurve());
     }
 
     /// <summary>Fits several schedules for one kiln, in the order asked; what is refused carries its problems.</summary>
+    /// <param name="request">The fits.</param>
+    /// <param name="now">Now, as for one fit.</param>
     /// <exception cref="RefusedException">There are no fits, or too many, or the units are no units.</exception>
-    public BatchAnswer<ScheduleFit> FitEach(FitBatchRequest request)
+    public BatchAnswer<ScheduleFit> FitEach(FitBatchRequest request, DateTimeOffset? now = null)
     {
         BatchCheck.Require(request.Items);
         var units = new RequestCheck();
         units.Units(request.Units);
         units.Done();
         return Batch.Answer(
-            charts.Dataset.VersionId, request.Items!, item => Fit(Named(item.Schedule), item.Alone(request)).Answer,
+            charts.Dataset.VersionId, request.Items!, item => Fit(Named(item.Schedule), item.Alone(request), now).Answer,
             "units", "kiln", "tariff");
     }
 

@@ -18,7 +18,7 @@ internal static class JsonBody
 
     /// <summary>The answer to a POST; never cached.</summary>
     /// <exception cref="ArgumentException">It holds a number that is not finite.</exception>
-    public static IResult Posted<T>(T value) => new WholeBody(Bytes(value), ContentType);
+    public static WholeBody Posted<T>(T value) => new WholeBody(Bytes(value), ContentType);
 
     /// <summary>A value as JSON.</summary>
     /// <exception cref="ArgumentException">It holds a number that is not finite.</exception>

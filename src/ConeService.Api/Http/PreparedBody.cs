@@ -30,12 +30,13 @@ internal sealed class PreparedBody : IResult
     /// <param name="bytes">The body.</param>
     /// <param name="contentType">Its media type.</param>
     /// <param name="negotiated">True when the same URL has other representations.</param>
-    public PreparedBody(byte[] bytes, string contentType, bool negotiated = false)
+    /// <param name="tagged">What the tag is of, where a body tells the moment at which it was asked for; null: the body.</param>
+    public PreparedBody(byte[] bytes, string contentType, bool negotiated = false, byte[]? tagged = null)
     {
         this.bytes = bytes;
         this.contentType = contentType;
         // Weak: a proxy that compresses the body keeps the tag.
-        etag = $"W/\"{Tag(bytes)}\"";
+        etag = $"W/\"{Tag(tagged ?? bytes)}\"";
         var speech = Speech.Current;
         language = Language.Named(speech);
         List<string> decides = [];

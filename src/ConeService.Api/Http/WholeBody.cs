@@ -28,6 +28,11 @@ internal sealed partial class WholeBody(ReadOnlyMemory<byte> bytes, string conte
         return new(Encoding.UTF8.GetBytes(text), contentType);
     }
 
+    /// <summary>The same answer to a GET, which may be kept.</summary>
+    /// <param name="unstamped">The body as it would be at any other moment, where it tells the moment of asking; null: the body.</param>
+    public PreparedBody Cacheable(string? unstamped = null) =>
+        new(bytes.ToArray(), contentType, negotiated: true, unstamped is null ? null : Encoding.UTF8.GetBytes(unstamped));
+
     public Task ExecuteAsync(HttpContext httpContext)
     {
         var response = httpContext.Response;

@@ -35,6 +35,9 @@ public sealed record FitBatchRequest(
 /// <param name="TimeZone">IANA name of the zone whose clock moments are told by, such as Europe/Berlin; left out: by the offset of the
 /// start.</param>
 /// <param name="Attendance">usual, or whole-firing where a local rule asks for somebody at the kiln all the time; left out: usual.</param>
+/// <param name="FinishBy">Instead of a start: when the programme shall have ended.</param>
+/// <param name="PeakBetween">Instead of a start: between which moments the peak shall come.</param>
+/// <param name="StartNotBefore">The earliest start to choose from; left out: now.</param>
 [Needs(nameof(Schedule))]
 public sealed record FitBatchItem(
     string? Schedule = null,
@@ -47,11 +50,14 @@ public sealed record FitBatchItem(
     [property: Range(-20.0, 392.0)] double? StartTemperature = null,
     [property: Range(-20.0, 122.0)] double? RoomTemperature = null,
     string? TimeZone = null,
-    [property: WordsOf(typeof(AttendanceRule))] string? Attendance = null)
+    [property: WordsOf(typeof(AttendanceRule))] string? Attendance = null,
+    [property: RegularExpression(StartMoments.Pattern)] string? FinishBy = null,
+    PeakWindow? PeakBetween = null,
+    [property: RegularExpression(StartMoments.Pattern)] string? StartNotBefore = null)
 {
     /// <summary>The fit as it would be asked alone.</summary>
     /// <param name="batch">The batch, with what all its fits share.</param>
     public FitRequest Alone(FitBatchRequest batch) => new(
         Cone, Chart, ClockHand, batch.Units, batch.Kiln, Load, Start, LoadingMinutes, StartTemperature, batch.Tariff, RoomTemperature,
-        TimeZone, Attendance);
+        TimeZone, Attendance, FinishBy, PeakBetween, StartNotBefore);
 }

@@ -27,6 +27,9 @@ public static class FindingCodes
     public const string ChartWithoutKinetics = "chart-without-kinetics";
 
 
+    /// <summary>Not a time of the clock.</summary>
+    public const string ClockTimeUnreadable = "clock-time-unreadable";
+
     /// <summary>Unknown colorant.</summary>
     public const string ColorantUnknown = "colorant-unknown";
 
@@ -254,6 +257,12 @@ public static class FindingCodes
     /// <summary>Segment without a target.</summary>
     public const string SegmentWithoutTarget = "segment-without-target";
 
+
+    /// <summary>A start beside what would choose one.</summary>
+    public const string StartAmbiguous = "start-ambiguous";
+
+    /// <summary>No start does what is asked.</summary>
+    public const string StartImpossible = "start-impossible";
 
     /// <summary>Not a date and time.</summary>
     public const string StartUnreadable = "start-unreadable";

@@ -26,6 +26,10 @@ namespace ConeService.Contract.Schedules;
 /// <param name="TimeZone">IANA name of the zone whose clock moments are told by, such as Europe/Berlin; left out: by the offset of the
 /// start, which is wrong after a change of clocks.</param>
 /// <param name="Attendance">usual, or whole-firing where a local rule asks for somebody at the kiln all the time; left out: usual.</param>
+/// <param name="FinishBy">Instead of a start: when the programme shall have ended and the kiln be off; the latest start that does it is
+/// chosen, with a two-rate tariff the cheapest.</param>
+/// <param name="PeakBetween">Instead of a start: between which moments the peak shall come.</param>
+/// <param name="StartNotBefore">The earliest start to choose from, and what a saving is told against; left out: now.</param>
 [Needs(nameof(Units))]
 public sealed record FitRequest(
     [property: RegularExpression(ConeSpelling.Pattern)] SentText Cone = default,
@@ -40,7 +44,10 @@ public sealed record FitRequest(
     FitTariff? Tariff = null,
     [property: Range(-20.0, 122.0)] double? RoomTemperature = null,
     string? TimeZone = null,
-    [property: WordsOf(typeof(AttendanceRule))] string? Attendance = null)
+    [property: WordsOf(typeof(AttendanceRule))] string? Attendance = null,
+    [property: RegularExpression(StartMoments.Pattern)] string? FinishBy = null,
+    PeakWindow? PeakBetween = null,
+    [property: RegularExpression(StartMoments.Pattern)] string? StartNotBefore = null)
 {
     /// <summary>A date and a time with its offset from UTC.</summary>
     public const string StartPattern =
@@ -70,9 +77,11 @@ public sealed record FitLoad(
     [property: Length(1, LoadLimits.MostPieces)] IReadOnlyList<PieceRequest?>? Pieces = null);
 
 /// <summary>What energy costs.</summary>
-/// <param name="PerKilowattHour">Price of a kWh, of electricity or of the fuel's net heating value.</param>
+/// <param name="PerKilowattHour">Price of a kWh, of electricity or of the fuel's net heating value; outside the periods.</param>
 /// <param name="Currency">ISO 4217 code, such as EUR.</param>
+/// <param name="Periods">Hours with another price; they choose the start where none is sent.</param>
 [Needs(nameof(PerKilowattHour), nameof(Currency))]
 public sealed record FitTariff(
     [property: Range(0.0, 1_000_000.0)] double? PerKilowattHour = null,
-    [property: RegularExpression("^[A-Z]{3}$")] string? Currency = null);
+    [property: RegularExpression("^[A-Z]{3}$")] string? Currency = null,
+    [property: Length(1, StartMoments.MostPeriods)] IReadOnlyList<TariffPeriod?>? Periods = null);

@@ -35,6 +35,8 @@ namespace ConeService.Contract.Schedules;
 /// <param name="Assumed">Parameters that were left out, with what was taken.</param>
 /// <param name="Confidence">The weakest of the segments, of the cells that the curve of the target goes through, and of the kiln model
 /// where the kiln was modelled.</param>
+/// <param name="StartChosen">The start that was chosen by finishBy, peakBetween or the periods of a tariff; null where none was to be
+/// chosen.</param>
 public sealed record ScheduleFit(
     string DatasetVersion,
     ScheduleSummary Schedule,
@@ -63,7 +65,8 @@ public sealed record ScheduleFit(
     Basis Basis,
     IReadOnlyList<string> Sources,
     IReadOnlyList<Assumption> Assumed,
-    Confidence Confidence) : IComputed
+    Confidence Confidence,
+    StartChoice? StartChosen = null) : IComputed
 {
     Address IComputed.Explain => EquationIds.Address(EquationIds.FittedPeak);
 }

@@ -27,6 +27,19 @@ public class RequestBoundTests(Support.Api api)
              "load":{"kilogramsWare":500,"kilogramsFurniture":500}}
             """),
         (Fit("raku-western"), """{"units":"C","kiln":{"heat":"raku","maxCone":"6","maxTemperature":1200,"volumeLitres":60}}"""),
+        (Fit("mid-range-glaze"), """
+            {"units":"C","cone":"6","kiln":{"heat":"electric","volumeLitres":150},"startNotBefore":"2026-12-04T17:00:00+01:00",
+             "finishBy":"2026-12-07T08:00:00+01:00",
+             "peakBetween":{"from":"2026-12-04T17:00:00+01:00","to":"2026-12-07T08:00:00+01:00"}}
+            """),
+        ("/v1/schedules/fit/batch", """
+            {"units":"C","tariff":{"perKilowattHour":0.36,"currency":"EUR","periods":[{"from":"22:00","to":"06:00","perKilowattHour":0.18}]},
+             "kiln":{"heat":"electric","volumeLitres":150},
+             "items":[{"schedule":"mid-range-glaze","cone":"6","startNotBefore":"2026-12-04T17:00:00+01:00","timeZone":"Europe/Berlin",
+                       "finishBy":"2026-12-07T08:00:00+01:00"},
+                      {"schedule":"mid-range-glaze","cone":"6","startNotBefore":"2026-12-04T17:00:00+01:00",
+                       "peakBetween":{"from":"2026-12-04T17:00:00+01:00","to":"2026-12-07T08:00:00+01:00"}}]}
+            """),
         ("/v1/heat-work", """
             {"units":"F","start":70,"segments":[{"rate":270,"target":1832},{"rate":108,"target":2228,"holdMinutes":5}],"coolingRate":200}
             """),

@@ -66,6 +66,19 @@ internal static class RouteQuestions
             """
         },
         {
+            "/v1/schedules/{schedule}/fit",
+            "/v1/schedules/mid-range-glaze/fit?cone=6&units=C&heat=electric&volumeLitres=150&start=2026-12-07T05:00:00Z", null
+        },
+        {
+            "/v1/schedules/{schedule}/fit", "/v1/schedules/mid-range-glaze/fit",
+            """
+            {"cone":"6","units":"C","kiln":{"heat":"electric","volumeLitres":150},"startNotBefore":"2026-12-07T05:00:00+01:00",
+             "finishBy":"2026-12-09T08:00:00+01:00","timeZone":"Europe/Berlin",
+             "tariff":{"perKilowattHour":0.36,"currency":"EUR","periods":[{"from":"22:00","to":"06:00","perKilowattHour":0.18}]}}
+            """
+        },
+        { "/v1/schedules/{schedule}/fit", "/v1/schedules/candle/fit?units=F&start=2026-12-07T05:00:00Z", null },
+        {
             "/v1/schedules/fit/batch", "/v1/schedules/fit/batch",
             """
             {"units":"C","kiln":{"heat":"electric","volumeLitres":150},

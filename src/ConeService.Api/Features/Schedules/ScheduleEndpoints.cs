@@ -1,6 +1,7 @@
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Contract.Answers;
 using ConeService.Contract.Batches;
 using ConeService.Contract.Schedules;
 
@@ -25,6 +26,10 @@ internal static class ScheduleEndpoints
             .Describe("fitSchedule", Tags.Schedules)
             .Answers<ScheduleFit>(Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType)
             .Problems(404, 406, 413, 415);
+        routes.MapRead("/schedules/{schedule}/fit", ReadFit).WithQuery(FitParameters.Names)
+            .Describe("readFit", Tags.Schedules)
+            .Answers<ScheduleFit>(Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType)
+            .Problems(404, 406);
     }
 
     /// <summary>The schedules.</summary>
@@ -60,32 +65,60 @@ internal static class ScheduleEndpoints
     /// is, what energy costs and the units stand once, for all.</remarks>
     /// <param name="body">The kiln and the fits.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult FitBatch(JsonRequest<FitBatchRequest> body, SnapshotHolder snapshots) =>
-        JsonBody.Posted(snapshots.Current.Reference.Schedules.FitEach(body.Value));
+    /// <param name="time">The clock, for starts that are to be chosen from now on.</param>
+    internal static IResult FitBatch(JsonRequest<FitBatchRequest> body, SnapshotHolder snapshots, TimeProvider time) =>
+        JsonBody.Posted(snapshots.Current.Reference.Schedules.FitEach(body.Value, time.GetUtcNow()));
 
     /// <summary>A programme for your cone, kiln and load.</summary>
     /// <remarks>The last ramp and hold are solved so that the target cone is just down and the next one is not; drying and the quartz
     /// inversion follow the thickness of the wall; segments are joined when the controller holds fewer, and what is lost is named. With a
-    /// kiln: whether it can follow, what it does instead, hours, energy and cost. Answers JSON, the programme as text/csv, a figure as
+    /// kiln: whether it can follow, what it does instead, hours, energy and cost. Instead of a start: finishBy, peakBetween or a tariff
+    /// with periods choose it, and the answer says what that saves. Answers JSON, the programme as text/csv, a figure as
     /// image/svg+xml, a calendar as text/calendar (needs a start), and a sheet to print as text/html.</remarks>
     /// <param name="schedule">Name of the schedule, from /v1/schedules.</param>
     /// <param name="body">Cone, kiln, load, start and tariff.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    /// <param name="time">The clock, for the stamp of calendar entries.</param>
+    /// <param name="time">The clock, for the stamp of calendar entries and for starts that are to be chosen from now on.</param>
     internal static IResult Fit(
-        string schedule, JsonRequest<FitRequest> body, HttpRequest request, SnapshotHolder snapshots, TimeProvider time)
+        string schedule, JsonRequest<FitRequest> body, HttpRequest request, SnapshotHolder snapshots, TimeProvider time) =>
+        Form(Choose(request), snapshots.Current.Reference.Schedules.Fit(schedule, body.Value, time.GetUtcNow()), time);
+
+    /// <summary>A programme for your cone, kiln and load, as a link.</summary>
+    /// <remarks>The same answer as to POST with the same facts, for what holds an address and sends no body: a link, an image, a calendar
+    /// that is subscribed to (end the path with .ics and give a start). Members of the body that have no parameter are left out: what
+    /// they would say is assumed.</remarks>
+    /// <param name="schedule">Name of the schedule, from /v1/schedules.</param>
+    /// <param name="asked">The parameters.</param>
+    /// <param name="request">The request.</param>
+    /// <param name="snapshots">The data in use.</param>
+    /// <param name="time">The clock, for the stamp of calendar entries.</param>
+    internal static IResult ReadFit(
+        string schedule, [AsParameters] FitParameters asked, HttpRequest request, SnapshotHolder snapshots, TimeProvider time)
     {
-        var type = Negotiation.Choose(
-            request, JsonBody.MediaType, Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType);
-        var fit = snapshots.Current.Reference.Schedules.Fit(schedule, body.Value);
-        return type switch
+        var type = Choose(request);
+        try
         {
-            Csv.MediaType => WholeBody.Text(fit.Answer, FitCsv.Write(fit.Answer), type + ContentCharset),
-            HeatWorkFigure.MediaType => WholeBody.Text(fit.Answer, FitFigure.Render(fit), type + ContentCharset),
-            FitCalendar.MediaType => WholeBody.Text(fit.Answer, FitCalendar.Write(fit.Answer, time.GetUtcNow()), type + ContentCharset),
-            HtmlPage.MediaType => WholeBody.Text(fit.Answer, FitSheet.Render(fit), type + ContentCharset),
-            _ => JsonBody.Posted(fit.Answer),
-        };
+            var fit = snapshots.Current.Reference.Schedules.Fit(schedule, asked.ToRequest());
+            var body = Form(type, fit, time);
+            // Entries of a calendar are stamped with the hour of asking, which changes nothing of what they say.
+            return body.Cacheable(type == FitCalendar.MediaType ? FitCalendar.Write(fit.Answer, DateTimeOffset.UnixEpoch) : null);
+        }
+        catch (RefusedException refused)
+        {
+            throw FitParameters.OfParameters(refused);
+        }
     }
+
+    private static string Choose(HttpRequest request) => Negotiation.Choose(
+        request, JsonBody.MediaType, Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType);
+
+    private static WholeBody Form(string type, FittedSchedule fit, TimeProvider time) => type switch
+    {
+        Csv.MediaType => WholeBody.Text(fit.Answer, FitCsv.Write(fit.Answer), type + ContentCharset),
+        HeatWorkFigure.MediaType => WholeBody.Text(fit.Answer, FitFigure.Render(fit), type + ContentCharset),
+        FitCalendar.MediaType => WholeBody.Text(fit.Answer, FitCalendar.Write(fit.Answer, time.GetUtcNow()), type + ContentCharset),
+        HtmlPage.MediaType => WholeBody.Text(fit.Answer, FitSheet.Render(fit), type + ContentCharset),
+        _ => JsonBody.Posted(fit.Answer),
+    };
 }

@@ -4,6 +4,7 @@ using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Kilns;
+using ConeService.Firing.Schedules.Fitting.Starting;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
@@ -70,6 +71,9 @@ internal sealed record FitQuestion
 
     /// <summary>When the programme starts; null when not stated.</summary>
     public DateTimeOffset? Start => Clock.Start;
+
+    /// <summary>What chooses the start, or prices it by the clock; null where nothing does.</summary>
+    public StartWish? Starting { get; init; }
 
     /// <summary>How long loading takes, minutes.</summary>
     public required double LoadingMinutes { get; init; }

@@ -9,6 +9,7 @@ using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Kilns;
+using ConeService.Firing.Schedules.Fitting.Starting;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
@@ -25,8 +26,11 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
     private readonly FitTargetReader targets = new(charts);
 
     /// <summary>Reads a request whose form was checked (<see cref="FitRequest.Units"/> is C or F, numbers are in range).</summary>
+    /// <param name="schedule">The template.</param>
+    /// <param name="request">The request.</param>
+    /// <param name="now">Now, where the caller of this library knows it.</param>
     /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
-    public FitQuestion Read(Schedule schedule, FitRequest request)
+    public FitQuestion Read(Schedule schedule, FitRequest request, DateTimeOffset? now = null)
     {
         var findings = new List<Finding>();
         var assumed = new List<Assumption>();
@@ -40,6 +44,7 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
         var flat = Form(request.Load?.Form, assumed, findings) == WareForm.Flat;
         WetWare(schedule, green, dryness, findings);
         var clock = FitClock.Read(request, assumed, findings);
+        var starting = StartReader.Read(request, clock, now, assumed, findings);
         var rule = AttendanceRule.Usual;
         if (request.Attendance is { } sentRule && !EnumWords.TryRead(sentRule, out rule))
         {
@@ -75,9 +80,10 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
             Dryness = dryness,
             Glaze = glaze,
             Clock = clock,
+            Starting = starting,
             AttendedThroughout = rule == AttendanceRule.WholeFiring,
             LoadingMinutes = request.LoadingMinutes
-                ?? Default("loading-minutes", "loadingMinutes", clock.Start is null ? null : assumed),
+                ?? Default("loading-minutes", "loadingMinutes", (clock.Start ?? starting?.NotBefore) is null ? null : assumed),
             StartCelsius = begin,
             RoomCelsius = room,
             PricePerKilowattHour = request.Tariff?.PerKilowattHour,

@@ -5,6 +5,7 @@ using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
 using ConeService.Firing.Loads;
+using ConeService.Firing.Schedules.Fitting.Starting;
 
 namespace ConeService.Firing.Schedules.Fitting;
 
@@ -46,10 +47,11 @@ internal sealed class ScheduleFitter
     /// <summary>Fits a template.</summary>
     /// <param name="schedule">The template.</param>
     /// <param name="request">The request; units are C or F and numbers in range.</param>
+    /// <param name="now">Now, where the caller of this library knows it: what a start is chosen from when the request does not say.</param>
     /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
-    public FitResult Fit(Schedule schedule, FitRequest request)
+    public FitResult Fit(Schedule schedule, FitRequest request, DateTimeOffset? now = null)
     {
-        var question = reader.Read(schedule, request);
+        var question = reader.Read(schedule, request, now);
         var load = loads.AtTarget(question, request);
         var meter = Curves(question);
         var natural = NaturalRates.Guess(catalogue.Default("kiln-cooling-rate"), 1000);
@@ -60,7 +62,7 @@ internal sealed class ScheduleFitter
             fitted = fitter.Fit(question, meter, NaturalRates.Guess(catalogue.Default("kiln-cooling-rate"), fitted.PeakCelsius));
             FitLimits.Check(question, fitted, null, meter);
             load = loads.AtReached(question, request, load, meter.Measure(fitted.Programme.ToHistory()));
-            return writer.Write(question, fitted, meter, null, null, load: load);
+            return Start(question, fitted, null, q => writer.Write(q, fitted, meter, null, null, load: load));
         }
 
         // How fast the kiln cools is known only when it has been fired once; it changes little with the peak.
@@ -71,7 +73,18 @@ internal sealed class ScheduleFitter
         var remedies = new KilnRemedies(question, closed, meter, loop).Find();
         load = loads.AtReached(question, request, load, closed.Work);
         var opening = question.Drawn ? null : model.OpeningSpan(setup, closed.Fitted.KilnProgramme, closed.Prediction);
-        return writer.Write(question, closed.Fitted, meter, closed.Prediction, remedies, opening, load);
+        return Start(
+            question, closed.Fitted, closed.Prediction,
+            q => writer.Write(q, closed.Fitted, meter, closed.Prediction, remedies, opening, load));
+    }
+
+    // How long the firing takes does not depend on when it starts, so the start is chosen last.
+    private FitResult Start(FitQuestion question, FittedSteps fitted, KilnPrediction? prediction, Func<FitQuestion, FitResult> write)
+    {
+        if (question.Starting is not { } wish) return write(question);
+        var (started, choice) = StartChooser.Choose(question, wish, fitted, prediction, model.Defaults);
+        var result = write(started);
+        return result with { Answer = result.Answer with { StartChosen = choice } };
     }
 
     private ConeCurves Curves(FitQuestion question)
