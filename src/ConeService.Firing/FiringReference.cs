@@ -22,9 +22,10 @@ public sealed class FiringReference
         var charts = new ConeCharts(dataset);
         var book = new ScheduleCatalogue(dataset);
         Cones = new(charts);
-        HeatWork = new(new HeatWorkCalculator(charts));
-        var loads = new LoadCheck(charts);
-        Schedules = new(book, charts, new ScheduleFitter(book, charts, new KilnModel(dataset), loads));
+        var (calculator, model, loads) = (new HeatWorkCalculator(charts), new KilnModel(dataset), new LoadCheck(charts));
+        HeatWork = new(calculator);
+        Schedules = new(book, charts, new ScheduleFitter(book, charts, model, loads));
+        Kilns = new(calculator, model);
         Materials = new(charts.Scale, new MaterialCatalogue(charts));
         Colours = new(new ColourCatalogue(charts));
         Loads = new(loads, new LoadRuleCatalogue(dataset), dataset.VersionId);
@@ -43,6 +44,9 @@ public sealed class FiringReference
 
     /// <summary>Schedules and programmes fitted from them.</summary>
     public ScheduleReference Schedules { get; }
+
+    /// <summary>What firings tell of their kiln.</summary>
+    public KilnReference Kilns { get; }
 
     /// <summary>Clay bodies, glazes and decorations.</summary>
     public MaterialReference Materials { get; }

@@ -11,6 +11,7 @@ using ConeService.Api.Features.Health;
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Features.Home;
 using ConeService.Api.Features.Index;
+using ConeService.Api.Features.Kilns;
 using ConeService.Api.Features.Limits;
 using ConeService.Api.Features.Loads;
 using ConeService.Api.Features.Materials;
@@ -41,6 +42,7 @@ internal static class Routes
         v1.MapHeatWork();
         v1.MapForecast();
         v1.MapSchedules();
+        v1.MapKilns();
         v1.MapMaterials();
         v1.MapLoads();
         v1.MapColorants();

@@ -9,6 +9,7 @@ using ConeService.Contract.Conversions;
 using ConeService.Contract.Datasets;
 using ConeService.Contract.Equations;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Materials;
 using ConeService.Contract.Practice;
@@ -24,6 +25,8 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(BatchAnswer<ColourResolution>))]
 [JsonSerializable(typeof(BatchAnswer<PairingAnswer>))]
 [JsonSerializable(typeof(BatchAnswer<ScheduleFit>))]
+[JsonSerializable(typeof(CalibrateAnswer))]
+[JsonSerializable(typeof(CalibrateRequest))]
 [JsonSerializable(typeof(CautionDetail))]
 [JsonSerializable(typeof(CautionList))]
 [JsonSerializable(typeof(ChartDetail))]

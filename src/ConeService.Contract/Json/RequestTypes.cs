@@ -1,6 +1,7 @@
 using ConeService.Contract.Colours;
 using ConeService.Contract.Conversions;
 using ConeService.Contract.HeatWork;
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Schedules;
 
@@ -11,7 +12,7 @@ internal static class RequestTypes
 {
     private static readonly Type[] Bodies =
     [
-        typeof(ColourRequest), typeof(CompareRequest), typeof(ConversionRequest), typeof(FitRequest),
+        typeof(CalibrateRequest), typeof(ColourRequest), typeof(CompareRequest), typeof(ConversionRequest), typeof(FitRequest),
         typeof(ForecastRequest), typeof(HeatWorkRequest), typeof(LoadRequest), typeof(PairingRequest), typeof(SolveRequest),
     ];
 

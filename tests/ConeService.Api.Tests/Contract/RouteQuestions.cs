@@ -85,6 +85,14 @@ internal static class RouteQuestions
              "items":[{"schedule":"mid-range-glaze","cone":"6"},{"schedule":"none"},{}]}
             """
         },
+        {
+            "/v1/kilns/calibrate", "/v1/kilns/calibrate",
+            """
+            {"units":"F","kiln":{"heat":"electric","volumeLitres":150},
+             "firings":[{"log":[{"minutes":0,"temperature":70},{"minutes":420,"temperature":1830},{"minutes":600,"temperature":1250},
+                                {"minutes":840,"temperature":820},{"minutes":1200,"temperature":480}],"meterKilowattHours":40}]}
+            """
+        },
         { "/v1/clay-bodies", "/v1/clay-bodies", null },
         { "/v1/clay-bodies", "/v1/clay-bodies?cone=6", null },
         { "/v1/clay-bodies/{id}", "/v1/clay-bodies/red-earthenware", null },
