@@ -33,6 +33,9 @@ internal readonly record struct EnumSet<T>
     /// <summary>The words of both.</summary>
     public EnumSet<T> With(EnumSet<T> other) => new(bits | other.bits);
 
+    /// <summary>The words of this and one more.</summary>
+    public EnumSet<T> With(T word) => new(bits | Bit(word));
+
     /// <summary>The words of this that are not in the other.</summary>
     public EnumSet<T> Without(EnumSet<T> other) => new(bits & ~other.bits);
 

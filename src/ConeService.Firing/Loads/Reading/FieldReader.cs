@@ -1,6 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Materials;
 using ConeService.Firing.Reading;
@@ -37,6 +38,12 @@ internal sealed class FieldReader : MemberReader
         where T : struct, Enum =>
         Words(sent, field, of) is { } words ? new EnumSet<T>(words) : null;
 
+    /// <inheritdoc/>
+    private protected override IReadOnlyList<string> Meant<T>(string sent) => tables.TradeWords.Meant(
+        typeof(T) == typeof(PieceState) ? "state"
+        : typeof(T) == typeof(FiringKind) ? "firing-kind"
+        : typeof(T) == typeof(Atmosphere) ? "atmosphere" : "", sent);
+
     /// <summary>A cone that must be there.</summary>
     /// <param name="sent">The member.</param>
     /// <param name="field">Its pointer.</param>
@@ -66,11 +73,13 @@ internal sealed class FieldReader : MemberReader
         return null;
     }
 
-    /// <summary>Checks a whole number in a span, ends included; passes when left out.</summary>
-    public void Count(SentText sent, string field, int least, int most)
+    /// <summary>A whole number in a span, ends included; null when left out.</summary>
+    public int? Count(SentText sent, string field, int least, int most)
     {
         var allowed = Message.Of("loads.whole-number-allowed", ("least", least), ("most", most));
-        if (Digits(sent, field, allowed) is not { } number) return;
-        if (number < least || number > most || number != Math.Truncate(number)) OutOfRange(sent, field, allowed);
+        if (Digits(sent, field, allowed) is not { } number) return null;
+        if (number >= least && number <= most && number == Math.Truncate(number)) return (int)number;
+        OutOfRange(sent, field, allowed);
+        return null;
     }
 }

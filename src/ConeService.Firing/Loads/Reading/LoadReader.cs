@@ -37,9 +37,12 @@ internal sealed class LoadReader
         var kiln = reader.Kiln(request.Kiln, "/kiln");
         var firing = reader.planned = reader.Firing(request.Firing, "/firing");
         var pieces = reader.Pieces(request.Pieces);
+        var reference = reader.fields.Text(request.Ref, "/ref", "load-12");
+        var kilns = reader.Kilns(request.Kilns);
+        var offered = reader.Offered(request.Offered);
         if (kiln is { Interior: null } && pieces.Exists(p => p.Size is not null))
             reader.fields.Assumed.Add(new("/kiln/interior", "tall enough", Message.Of("loads.room-assumed")));
-        return reader.Done(new Load(kiln!, firing!, pieces, reader.fields.Assumed));
+        return reader.Done(new Load(kiln!, firing!, pieces, reader.fields.Assumed) { Ref = reference, Kilns = kilns, Offered = offered });
     }
 
     /// <summary>Reads a pairing as a load of one piece.</summary>
@@ -73,7 +76,8 @@ internal sealed class LoadReader
 
         reader.materials.RequireBody(sent, "");
         var piece = reader.Piece(sent, 0, "");
-        return reader.Done(new Load(kiln!, firing!, piece is null ? [] : [piece], reader.fields.Assumed));
+        var reference = reader.fields.Text(request.Ref, "/ref", "test-12");
+        return reader.Done(new Load(kiln!, firing!, piece is null ? [] : [piece], reader.fields.Assumed) { Ref = reference });
     }
 
     private static Message PiecesAllowed => Message.Of("loads.pieces-allowed", ("most", LoadLimits.MostPieces));
@@ -89,12 +93,46 @@ internal sealed class LoadReader
         }
 
         var reader = new KilnReader(sent, tables.Cones, at, fields.Findings);
-        reader.Id();
+        var id = reader.Id();
         var heat = reader.Heat();
         var max = fields.Cone(sent.MaxCone, at + "/maxCone", beyond: true);
-        var atmospheres = reader.Atmospheres();
+        var atmospheres = heat == KilnHeat.Electric && sent.Atmospheres is null ? OxidationAssumed(at) : reader.Atmospheres();
         var interior = reader.Room() is { } room ? new Size(room.Height, room.Width, room.Depth) : null;
-        return heat is null || max is null || atmospheres is null ? null : new(heat.Value, max.Order, max.Text, new(atmospheres), interior);
+        return heat is null || max is null || atmospheres is null ? null : new(heat.Value, max.Order, max.Text, new(atmospheres), interior)
+        {
+            Id = id,
+            IsRound = sent.Interior is { DiameterMillimetres.IsAbsent: false },
+            ShelfThickness = reader.ShelfThickness(),
+        };
+    }
+
+    // Elements are made for air; who reduces in an electric kiln knows and says so.
+    private IReadOnlyList<Atmosphere> OxidationAssumed(string at)
+    {
+        fields.Assumed.Add(new(at + "/atmospheres", "oxidation", Message.Of("loads.oxidation-assumed")));
+        return [Atmosphere.Oxidation];
+    }
+
+    private List<Kiln> Kilns(IReadOnlyList<SentKiln?>? sent)
+    {
+        TooMany(sent?.Count, LoadLimits.MostKilns, "/kilns");
+        return [.. (sent ?? []).Take(LoadLimits.MostKilns).Select((k, i) => Kiln(k, FieldReader.Item("/kilns", i))).OfType<Kiln>()];
+    }
+
+    private List<PlannedFiring> Offered(IReadOnlyList<OfferedFiringRequest?>? sent)
+    {
+        TooMany(sent?.Count, LoadLimits.MostOffered, "/offered");
+        var offered = (sent ?? []).Take(LoadLimits.MostOffered).Select((f, i) => Firing(
+            f is null ? null : new(f.FiringKind, f.Cone, f.Atmosphere), FieldReader.Item("/offered", i)));
+        return [.. offered.OfType<PlannedFiring>().DistinctBy(f => (f.Kind, f.Cone.Order, f.Atmosphere))];
+    }
+
+    private void TooMany(int? count, int most, string at)
+    {
+        if (count <= most || count is null) return;
+        fields.Add(
+            FindingCodes.NumberOutOfRange, at, null, Message.Of("loads.list-too-long", ("count", count)),
+            [Message.Of("loads.list-allowed", ("most", most))]);
     }
 
     private PlannedFiring? Firing(FiringRequest? sent, string at)
@@ -154,7 +192,8 @@ internal sealed class LoadReader
     {
         var before = fields.Findings.Count;
         var id = fields.RequiredText(sent.Id, at + "/id", "mug-7");
-        fields.Count(sent.Count, at + "/count", (int)Alike.Low, (int)Alike.High);
+        var count = fields.Count(sent.Count, at + "/count", (int)Alike.Low, (int)Alike.High);
+        var reference = fields.Text(sent.Ref, at + "/ref", "booking-7");
         var unknown = new List<UnknownMaterial>();
         var body = materials.Body(sent, at, unknown);
         if (sent.Coats?.Count > LoadLimits.MostCoats)
@@ -172,7 +211,10 @@ internal sealed class LoadReader
         return fields.Findings.Count > before ? null : new Piece
         {
             Id = id!,
+            Ref = reference,
             Index = index,
+            At = at,
+            Count = count ?? 1,
             Body = body,
             Coats = PieceHistory.Settle(coats, state, planned?.Kind == FiringKind.Overglaze),
             Unknown = unknown,

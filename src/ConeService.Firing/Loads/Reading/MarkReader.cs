@@ -32,13 +32,16 @@ internal sealed class MarkReader(LoadTables tables, FieldReader fields)
         var bisque = Bisque(own.Bisque, at + "/bisque");
         var (mature, whole) = Range(own.Mature, own.Mark, at, "/mature");
         if (name is null || fields.Findings.Count > before) return null;
-        if (!whole) Missing(UnknownAs.MarksOfBody, name, mature, at + "/mature", unknown);
+        if (!whole) Missing(UnknownAs.MarksOfBody, name, mature, at + "/mature", "/ownBody", unknown);
         if (bisque is null)
         {
             bisque = (tables.PotterScale.Of(UsualBisqueMin), tables.PotterScale.Of(UsualBisqueMax));
             unknown.Add(new(
                 UnknownAs.Bisque, name, [],
-                Message.Of("loads.bisque-not-told", ("name", name), ("min", UsualBisqueMin), ("max", UsualBisqueMax))));
+                Message.Of("loads.bisque-not-told", ("name", name), ("min", UsualBisqueMin), ("max", UsualBisqueMax)))
+            {
+                Within = "/ownBody",
+            });
             fields.Assumed.Add(new(at + "/bisque", $"{UsualBisqueMin} to {UsualBisqueMax}", Message.Of("loads.bisque-marks-assumed")));
         }
 
@@ -63,7 +66,7 @@ internal sealed class MarkReader(LoadTables tables, FieldReader fields)
     }
 
     /// <summary>A glaze of one's own; null with a finding, or where nothing is known of its cones.</summary>
-    public Coat? Glaze(OwnGlazeRequest own, string at, List<UnknownMaterial> unknown)
+    public Coat? Glaze(OwnGlazeRequest own, string at, string within, List<UnknownMaterial> unknown)
     {
         var before = fields.Findings.Count;
         var name = fields.RequiredText(own.Name, at + "/name", "our blue");
@@ -74,7 +77,7 @@ internal sealed class MarkReader(LoadTables tables, FieldReader fields)
         if (own.Atmospheres is null)
             fields.Assumed.Add(new(at + "/atmospheres", "any", Message.Of("loads.atmospheres-assumed")));
         if (name is null || fields.Findings.Count > before) return null;
-        if (!whole) Missing(UnknownAs.MarksOfCoat, name, cones, at + "/cones", unknown);
+        if (!whole) Missing(UnknownAs.MarksOfCoat, name, cones, at + "/cones", within, unknown);
         return cones is null || atmospheres is null ? null : new Coat
         {
             Id = null,
@@ -97,11 +100,12 @@ internal sealed class MarkReader(LoadTables tables, FieldReader fields)
         };
     }
 
-    private void Missing(UnknownAs what, string name, ConeRange? known, string at, List<UnknownMaterial> unknown)
+    private void Missing(
+        UnknownAs what, string name, ConeRange? known, string at, string within, List<UnknownMaterial> unknown)
     {
         unknown.Add(new(what, name, [], known is null
             ? Message.Of("loads.no-marks", ("name", name))
-            : Message.Of("loads.marks-incomplete", ("name", name), ("range", known.Spoken))));
+            : Message.Of("loads.marks-incomplete", ("name", name), ("range", known.Spoken))) { Within = within });
         fields.Assumed.Add(new(at, known?.Spoken.ToString() ?? "unknown", Message.Of("loads.marks-assumed")));
     }
 

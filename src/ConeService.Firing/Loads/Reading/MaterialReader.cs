@@ -48,11 +48,11 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
 
         if (tables.Materials.FindBody(name) is { } body)
         {
-            if (body.Mature is null) unknown.Add(new(UnknownAs.BaseClay, name, []));
+            if (body.Mature is null) unknown.Add(new(UnknownAs.BaseClay, name, []) { Within = "/body" });
             return body;
         }
 
-        unknown.Add(new(UnknownAs.Body, name, tables.Materials.NearBodies(name)));
+        unknown.Add(new(UnknownAs.Body, name, tables.Materials.NearBodies(name)) { Within = "/body" });
         return null;
     }
 
@@ -64,13 +64,13 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
         {
             var field = FieldReader.Item(at + "/coats", i);
             if (sent[i] is not { } request) fields.Missing(field, [Message.Of("loads.coat-object")]);
-            else if (Coat(request, field, unknown) is { } coat) coats.Add(coat);
+            else if (Coat(request, i, field, unknown) is { } coat) coats.Add(coat);
         }
 
         return coats;
     }
 
-    private CoatOnPiece? Coat(CoatRequest request, string at, List<UnknownMaterial> unknown)
+    private CoatOnPiece? Coat(CoatRequest request, int place, string at, List<UnknownMaterial> unknown)
     {
         var contains = request.Contains is null ? default : fields.Set<Fume>(request.Contains, at + "/contains") ?? default;
         Coat? coat;
@@ -83,13 +83,14 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
                     Message.Of("loads.coat-ambiguous"), Message.Verbatim(["glaze", "ownGlaze"]));
             }
 
-            coat = marks.Glaze(own, at + "/ownGlaze", unknown);
+            coat = marks.Glaze(own, at + "/ownGlaze", ReasonMaker.CoatPlace(place), unknown);
         }
         else if (fields.RequiredText(request.Glaze, at + "/glaze", "celadon") is { } name)
         {
             coat = tables.Materials.FindCoat(name);
             if (coat is null && tables.Materials.RenamedCoat(name, at + "/glaze") is { } renamed) fields.Add(renamed);
-            else if (coat is null) unknown.Add(new(UnknownAs.Coat, name, tables.Materials.NearCoats(name)));
+            else if (coat is null) 
+                unknown.Add(new(UnknownAs.Coat, name, tables.Materials.NearCoats(name)) { Within = ReasonMaker.CoatPlace(place) });
         }
         else
         {
@@ -102,6 +103,7 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
         var firedAt = request.FiredCone.IsAbsent ? null : fields.Cone(request.FiredCone, at + "/firedCone");
         return new(coat, coat.GivesOff.With(contains), spoiledBy)
         {
+            Place = place,
             Contains = contains,
             // A cone to which a coat was fired says that it was.
             SaidFired = state is null ? (firedAt is null ? null : true) : state == CoatState.Fired,
