@@ -59,11 +59,23 @@ public sealed class Message : IEquatable<Message>
 
     /// <inheritdoc/>
     public bool Equals(Message? other) => other is not null && Code == other.Code && Audience == other.Audience
-        && values.AsSpan().SequenceEqual(other.values);
+        && values.AsSpan().SequenceEqual(other.values, Alike.Instance);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as Message);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(Code, values.Length > 0 ? values[0].Value : null);
+    public override int GetHashCode() => HashCode.Combine(Code, values.Length > 0 && values[0].Value is string or ValueType ? values[0].Value : null);
+
+    // Lists are equal when what they hold is.
+    private sealed class Alike : IEqualityComparer<(string Name, object? Value)>
+    {
+        public static Alike Instance { get; } = new();
+
+        public bool Equals((string Name, object? Value) x, (string Name, object? Value) y) =>
+            x.Name == y.Name && (Equals(x.Value, y.Value)
+                || (x.Value is IEnumerable<object> one && y.Value is IEnumerable<object> other && one.SequenceEqual(other)));
+
+        public int GetHashCode((string Name, object? Value) obj) => obj.Name.GetHashCode(StringComparison.Ordinal);
+    }
 }

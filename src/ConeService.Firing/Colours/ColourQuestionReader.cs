@@ -26,7 +26,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
                 Message.Verbatim(catalogue.Colorants.Keys.Order(StringComparer.Ordinal))));
         }
 
-        var one = Named(catalogue.ColorantNames, colorant, "colorant", findings, Additive) is { } weighed ? new RecipeColorant(weighed, share) : null;
+        var one = ColorantNamed(colorant, "colorant", findings) is { } weighed ? new RecipeColorant(weighed, share) : null;
         var word = Name(catalogue.WordNames, colour, "colour", findings);
         return Finish(one is null ? [] : [one], [], new(@base, atmosphere, SentText.Of(cone), kiln), "", word, findings);
     }
@@ -70,7 +70,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
             return null;
         }
 
-        return Named(catalogue.ColorantNames, entry.Colorant, at + "/colorant", findings, Additive) is { } weighed ? new(weighed, percent) : null;
+        return ColorantNamed(entry.Colorant, at + "/colorant", findings) is { } weighed ? new(weighed, percent) : null;
     }
 
     private (string, decimal?)? Additive(AdditiveEntry? entry, string at, List<Finding> findings)
@@ -84,7 +84,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
             return null;
         }
 
-        return Named(catalogue.AdditiveNames, entry.Additive, at + "/additive", findings, Colorant) is { } id ? (id, percent) : null;
+        return Name(catalogue.AdditiveNames, entry.Additive, at + "/additive", findings) is { } id ? (id, percent) : null;
     }
 
     private AskedColour Finish(
@@ -113,26 +113,20 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
             ColourAssumptions.Of(recipe, additives, @base, atmosphere, isBody: prefix.Length > 0));
     }
 
-    // What belongs in the other list is told so, and not what is spelt like it.
-    private static T? Named<T>(
-        Vocabulary<T> names, string? text, string field, List<Finding> findings, Func<string, Message?> elsewhere)
-        where T : class
+    // An additive is told where it goes, and not which colorant is spelt like it.
+    private WeighedAs? ColorantNamed(string? text, string field, List<Finding> findings)
     {
         if (string.IsNullOrWhiteSpace(text)) return null;
-        if (names.TryRead(text, field, out var value, out var finding)) return value;
-        findings.Add(elsewhere(text) is { } meant
-            ? finding! with { Allowed = Message.Verbatim(names.Ids), LikelyMistake = meant }
+        if (catalogue.ColorantNames.TryRead(text, field, out var weighed, out var finding)) return weighed;
+        findings.Add(catalogue.AdditiveNames.TryRead(text, field, out var additive, out _)
+            ? finding! with
+            {
+                Allowed = Message.Verbatim(catalogue.ColorantNames.Ids),
+                LikelyMistake = Message.Of("colours.is-additive", ("sent", text), ("additive", additive)),
+            }
             : finding!);
         return null;
     }
-
-    private Message? Additive(string text) => catalogue.AdditiveNames.TryRead(text, "", out var id, out _)
-        ? Message.Of("colours.is-additive", ("sent", text), ("additive", id))
-        : null;
-
-    private Message? Colorant(string text) => catalogue.ColorantNames.TryRead(text, "", out _, out _)
-        ? Message.Of("colours.is-colorant", ("sent", text))
-        : null;
 
     private static T? Name<T>(Vocabulary<T> names, string? text, string field, List<Finding> findings)
         where T : class =>

@@ -9,6 +9,9 @@ namespace ConeService.Firing.Loads;
 /// <summary>Makes of what a rule found a reason as data: its place, what it speaks of, its sources, and its texts for two readers.</summary>
 internal static class ReasonMaker
 {
+    private static readonly string[] Places =
+        [.. Enumerable.Range(0, LoadLimits.MostCoats).Select(i => FormattableString.Invariant($"/coats/{i}"))];
+
     /// <summary>A single reason, with the sources and the confidence of its rule and of the material.</summary>
     /// <param name="tables">The tables.</param>
     /// <param name="firing">The firing judged.</param>
@@ -95,19 +98,16 @@ internal static class ReasonMaker
         {
             foreach (var item in piece.Coats)
             {
-                if (ReferenceEquals(item.Coat, cited)) return Place(item.Place);
+                if (ReferenceEquals(item.Coat, cited)) return CoatPlace(item.Place);
             }
         }
 
         return "";
     }
 
-    private static string Place(int place) => place < Places.Length ? Places[place] : CoatPlace(place);
-
     /// <summary>The pointer of a coat within its piece.</summary>
-    public static string CoatPlace(int place) => FormattableString.Invariant($"/coats/{place}");
-
-    private static readonly string[] Places = [.. Enumerable.Range(0, LoadLimits.MostCoats).Select(CoatPlace)];
+    public static string CoatPlace(int place) =>
+        place < Places.Length ? Places[place] : FormattableString.Invariant($"/coats/{place}");
 
     private static string PlaceInLoad(ReasonCode code) => code switch
     {

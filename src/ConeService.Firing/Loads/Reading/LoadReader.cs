@@ -190,24 +190,26 @@ internal sealed class LoadReader
 
     private Piece? Piece(PieceRequest sent, int index, string at)
     {
-        var before = fields.Findings.Count;
-        var id = fields.RequiredText(sent.Id, at + "/id", "mug-7");
-        var count = fields.Count(sent.Count, at + "/count", (int)Alike.Low, (int)Alike.High);
-        var reference = fields.Text(sent.Ref, at + "/ref", "booking-7");
+        // Within the piece pointers start at the piece; where anything is told, that of the piece is put before them.
+        var (before, assumed) = (fields.Findings.Count, fields.Assumed.Count);
+        var id = fields.RequiredText(sent.Id, "/id", "mug-7");
+        var count = fields.Count(sent.Count, "/count", (int)Alike.Low, (int)Alike.High);
+        var reference = fields.Text(sent.Ref, "/ref", "booking-7");
         var unknown = new List<UnknownMaterial>();
-        var body = materials.Body(sent, at, unknown);
+        var body = materials.Body(sent, "", unknown);
         if (sent.Coats?.Count > LoadLimits.MostCoats)
         {
-            fields.Add(FindingCodes.TooManyCoats, at + "/coats", null,
+            fields.Add(FindingCodes.TooManyCoats, "/coats", null,
                 Message.Of("loads.too-many-coats", ("coats", sent.Coats.Count)),
                 [Message.Of("loads.coats-allowed", ("most", LoadLimits.MostCoats))]);
         }
 
-        var coats = materials.Coats(sent.Coats, at, unknown);
-        var (state, history) = histories.Read(sent, planned, at, unknown);
-        var thickness = fields.Millimetres(sent.ThickestMillimetres, at + "/thickestMillimetres", (decimal)LoadLimits.MostMillimetres);
-        var size = Size(sent.Size, at + "/size");
-        var use = fields.OptionalWord<PieceUse>(sent.Use, at + "/use");
+        var coats = materials.Coats(sent.Coats, unknown);
+        var (state, history) = histories.Read(sent, planned, "", unknown);
+        var thickness = fields.Millimetres(sent.ThickestMillimetres, "/thickestMillimetres", (decimal)LoadLimits.MostMillimetres);
+        var size = Size(sent.Size, "/size");
+        var use = fields.OptionalWord<PieceUse>(sent.Use, "/use");
+        fields.Locate(at, before, assumed);
         return fields.Findings.Count > before ? null : new Piece
         {
             Id = id!,
@@ -230,10 +232,10 @@ internal sealed class LoadReader
     private Size? Size(SizeRequest? sent, string at)
     {
         if (sent is null) return null;
-        if (sent.HeightMillimetres.IsAbsent) fields.Missing(at + "/heightMillimetres", [Message.Of("members.any-millimetres")]);
-        var height = fields.Millimetres(sent.HeightMillimetres, at + "/heightMillimetres", (decimal)LoadLimits.MostMillimetres);
-        var width = fields.Millimetres(sent.WidthMillimetres, at + "/widthMillimetres", (decimal)LoadLimits.MostMillimetres);
-        var depth = fields.Millimetres(sent.DepthMillimetres, at + "/depthMillimetres", (decimal)LoadLimits.MostMillimetres);
+        if (sent.HeightMillimetres.IsAbsent) fields.Missing(fields.At(at, "/heightMillimetres"), [Message.Of("members.any-millimetres")]);
+        var height = fields.Millimetres(sent.HeightMillimetres, fields.At(at, "/heightMillimetres"), (decimal)LoadLimits.MostMillimetres);
+        var width = fields.Millimetres(sent.WidthMillimetres, fields.At(at, "/widthMillimetres"), (decimal)LoadLimits.MostMillimetres);
+        var depth = fields.Millimetres(sent.DepthMillimetres, fields.At(at, "/depthMillimetres"), (decimal)LoadLimits.MostMillimetres);
         return height is null ? null : new(height.Value, width, depth ?? width);
     }
 }
