@@ -114,6 +114,12 @@ public sealed class Dataset
     /// <summary>Glazes and decorations by id; those of overlays follow.</summary>
     public required IReadOnlyList<GlazeRow> Glazes { get; init; }
 
+    /// <summary>Firings that studios usually run, by kind and cone.</summary>
+    public required IReadOnlyList<UsualFiringRow> UsualFirings { get; init; }
+
+    /// <summary>Words of the trade that stand for words of the contract, by vocabulary.</summary>
+    public required IReadOnlyList<TradeWordRow> TradeWords { get; init; }
+
     /// <summary>Rules of loading.</summary>
     public required IReadOnlyList<LoadRuleRow> LoadRules { get; init; }
 

@@ -1,7 +1,9 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Batches;
 using ConeService.Contract.Loads;
+using ConeService.Data;
 using ConeService.Firing.Loads;
+using ConeService.Firing.Reading;
 
 namespace ConeService.Firing;
 
@@ -16,12 +18,40 @@ public sealed class LoadReference
         (this.check, this.catalogue, this.datasetVersion) = (check, catalogue, datasetVersion);
 
     /// <summary>Judges a load.</summary>
+    /// <param name="request">The load.</param>
+    /// <param name="detail">full or verdicts; null: full.</param>
     /// <exception cref="RefusedException">The request can't be read; carries every finding.</exception>
-    public LoadAnswer Check(LoadRequest request) => check.Check(request);
+    public LoadAnswer Check(LoadRequest request, string? detail = null) => check.Check(request, Detail(detail));
+
+    /// <summary>Judges several loads, in the order asked; what is refused carries its problems.</summary>
+    /// <param name="request">The loads.</param>
+    /// <param name="detail">full or verdicts, for all; null: full.</param>
+    /// <exception cref="RefusedException">There are no loads, or too many.</exception>
+    public BatchAnswer<LoadAnswer> CheckEach(LoadBatchRequest request, string? detail = null)
+    {
+        BatchCheck.Require(request.Items, LoadLimits.MostLoads);
+        var told = Detail(detail);
+        return Batch.Answer(datasetVersion, request.Items!, load => check.Check(load, told));
+    }
 
     /// <summary>Judges one body, its coats and one firing.</summary>
     /// <exception cref="RefusedException">The request can't be read; carries every finding.</exception>
     public PairingAnswer Check(PairingRequest request) => check.Check(request);
+
+    /// <summary>Judges one body, its coats and one firing, asked by the parameters of a link.</summary>
+    /// <param name="query">The parameters.</param>
+    /// <exception cref="RefusedException">They can't be read; carries every finding.</exception>
+    public PairingAnswer Check(PairingQuery query)
+    {
+        try
+        {
+            return check.Check(query.Posted());
+        }
+        catch (RefusedException refused)
+        {
+            throw new RefusedException([.. refused.Findings.Select(f => f with { Field = PairingQuery.Parameter(f.Field) })]);
+        }
+    }
 
     /// <summary>Judges several pairings, in the order asked; what is refused carries its problems.</summary>
     /// <exception cref="RefusedException">There are no pairings, or too many.</exception>
@@ -30,6 +60,9 @@ public sealed class LoadReference
         BatchCheck.Require(request.Items);
         return Batch.Answer(datasetVersion, request.Items!, Check);
     }
+
+    /// <summary>The kinds of reason that a check gives.</summary>
+    public ReasonCodeList ReasonCodes() => catalogue.ReasonCodes();
 
     /// <summary>The rules of loading.</summary>
     public LoadRuleList Rules() => catalogue.Rules();
@@ -43,4 +76,9 @@ public sealed class LoadReference
 
     /// <summary>Where sources contradict each other.</summary>
     public DisagreementList Disagreements() => catalogue.Disagreements();
+
+    private static LoadDetail Detail(string? sent) =>
+        string.IsNullOrWhiteSpace(sent) ? LoadDetail.Full
+        : EnumWords.TryRead(sent, out LoadDetail detail) ? detail
+        : throw new RefusedException([UnknownWord.Of<LoadDetail>(sent, "detail", "detail")]);
 }

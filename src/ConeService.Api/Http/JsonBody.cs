@@ -28,14 +28,25 @@ internal static class JsonBody
     /// <exception cref="RefusedException">The body is empty, malformed, or has unknown or repeated members.</exception>
     public static async Task<T> ReadAsync<T>(HttpRequest request)
     {
+        var (value, unread) = await ReadLenientlyAsync<T>(request);
+        return unread.Count == 0 ? value : throw new RefusedException(unread);
+    }
+
+    /// <summary>Reads a body as far as it can be read, so that everything wrong with it can be told together.</summary>
+    /// <exception cref="RefusedException">The body is empty or malformed.</exception>
+    public static async Task<(T Value, IReadOnlyList<Finding> Unread)> ReadLenientlyAsync<T>(HttpRequest request)
+    {
+        var cancel = request.HttpContext.RequestAborted;
+        using var body = new MemoryStream();
+        await request.Body.CopyToAsync(body, cancel);
+        body.Position = 0;
         try
         {
-            return await JsonSerializer.DeserializeAsync(request.Body, TypeInfo<T>(), request.HttpContext.RequestAborted)
-                ?? throw JsonFindings.Refuse("null", typeof(T));
+            return (await JsonSerializer.DeserializeAsync(body, TypeInfo<T>(), cancel) ?? throw JsonFindings.Refuse("null", typeof(T)), []);
         }
         catch (JsonException failure)
         {
-            throw JsonFindings.Refuse(failure, typeof(T));
+            return LenientBody.Read(body, failure, TypeInfo<T>());
         }
     }
 

@@ -12,15 +12,16 @@ public static class BatchCheck
 
     /// <summary>Checks a batch.</summary>
     /// <param name="items">Its questions.</param>
+    /// <param name="most">Most questions of such a batch.</param>
     /// <exception cref="RefusedException">There are none, or too many.</exception>
-    public static void Require<T>(IReadOnlyList<T?>? items)
+    public static void Require<T>(IReadOnlyList<T?>? items, int most = Most)
         where T : class
     {
         var check = new RequestCheck();
-        Message[] allowed = [Message.Of("batches.items-allowed", ("most", Most))];
+        Message[] allowed = [Message.Of("batches.items-allowed", ("most", most))];
         check.Require(items is { Count: > 0 }, FindingCodes.EmptyRequest, "/items", null, Message.Of("batches.no-items"), allowed);
         check.Require(
-            items is null or { Count: <= Most }, FindingCodes.TooManyItems, "/items", null,
+            items is null || items.Count <= most, FindingCodes.TooManyItems, "/items", null,
             Message.Of("batches.too-many-items", ("count", items?.Count)), allowed, Message.Of("batches.send-several"));
         check.Done();
     }

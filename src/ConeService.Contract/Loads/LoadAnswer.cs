@@ -33,6 +33,13 @@ public enum Verdict
 /// <param name="Assumed">What was left out, and what was taken instead.</param>
 /// <param name="Confidence">The weakest of all reasons and of the materials of all pieces; common practice at best, as the rules are. What
 /// callers state of materials of their own is taken as it stands.</param>
+/// <param name="Ref">The caller's own name for the load, as sent; null when none was sent.</param>
+/// <param name="ReasonTable">With detail=verdicts the different reasons of pieces, by number; else empty.</param>
+/// <param name="KeepsBooked">
+/// True when the firing booked is to be fired for what it accepts, and the suggestions take the rest; false when it accepts nothing, or
+/// when the suggestions take the whole load in fewer firings.
+/// </param>
+/// <param name="TotalFirings">How many firings the whole load takes, the one booked included where it is kept.</param>
 public sealed record LoadAnswer(
     string DatasetVersion,
     Verdict Verdict,
@@ -45,37 +52,43 @@ public sealed record LoadAnswer(
     Basis Basis,
     IReadOnlyList<string> Sources,
     IReadOnlyList<Assumption> Assumed,
-    Confidence Confidence) : IComputed
+    Confidence Confidence,
+    string? Ref,
+    IReadOnlyList<NumberedReason> ReasonTable,
+    bool KeepsBooked,
+    int TotalFirings) : IComputed
 {
     Address IComputed.Explain => new("/v1/load-rules");
+}
+
+/// <summary>How much a load check answers.</summary>
+public enum LoadDetail
+{
+    /// <summary>Every piece with its reasons.</summary>
+    Full,
+
+    /// <summary>Reasons once in a table, to which the pieces refer by number.</summary>
+    Verdicts,
 }
 
 /// <summary>The verdict on one piece.</summary>
 /// <param name="Id">The caller's name for it.</param>
 /// <param name="Verdict">What is to be done with it.</param>
-/// <param name="Reasons">Why, worst first; the zero that got lost before all.</param>
-public sealed record PieceAnswer(string Id, Verdict Verdict, IReadOnlyList<Reason> Reasons);
+/// <param name="Reasons">Why, worst first; the zero that got lost before all. Empty with detail=verdicts.</param>
+/// <param name="Ref">The caller's own reference, as sent; null when none was sent.</param>
+/// <param name="Instead">
+/// What to do with it, in a sentence: one thing that suits its body and all its coats together; null where nothing has to be changed,
+/// and with detail=verdicts.
+/// </param>
+/// <param name="SuggestedFiring">Number, from 1, of the suggested firing that takes it; null where none does, or none is needed.</param>
+/// <param name="ReasonNumbers">With detail=verdicts the numbers of its reasons in the table; else empty.</param>
+public sealed record PieceAnswer(
+    string Id, Verdict Verdict, IReadOnlyList<Reason> Reasons, string? Ref, Message? Instead, int? SuggestedFiring,
+    IReadOnlyList<int> ReasonNumbers);
 
 /// <summary>What holds for the load as a whole.</summary>
 /// <param name="Reasons">Why, worst first.</param>
 public sealed record LoadReasons(IReadOnlyList<Reason> Reasons);
-
-/// <summary>One reason.</summary>
-/// <param name="Code">Stable name of the kind of reason.</param>
-/// <param name="Severity">How much it weighs: note leaves the verdict at accept.</param>
-/// <param name="Message">A sentence that can be shown to a student.</param>
-/// <param name="Instead">What would work; null where nothing has to be changed.</param>
-/// <param name="Rule">The load rule it rests on, at /v1/load-rules/{id}.</param>
-/// <param name="Sources">Ids of the sources of the rule and of the material.</param>
-/// <param name="Confidence">The weaker confidence of the rule and of the material.</param>
-public sealed record Reason(
-    ReasonCode Code,
-    ReasonSeverity Severity,
-    Message Message,
-    Message? Instead,
-    string Rule,
-    IReadOnlyList<string> Sources,
-    Confidence Confidence);
 
 /// <summary>A firing that accepts the pieces named.</summary>
 /// <param name="FiringKind">Kind of the firing.</param>
@@ -84,13 +97,34 @@ public sealed record Reason(
 /// <param name="PieceIds">The pieces, in the order sent.</param>
 /// <param name="InThisKiln">True when the kiln of the request can do it.</param>
 /// <param name="KilnHeats">The kilns that such a firing is done in.</param>
+/// <param name="KilnId">The id of the kiln to fire it in; null where that kiln has no id, or where no kiln of the request can do it.</param>
+/// <param name="IsUsual">True for a firing that studios usually run, or that was offered; false where no such one accepts the pieces.</param>
+/// <param name="Why">Why this firing, in a sentence.</param>
+/// <param name="Remaining">Notes that remain in it: what whoever fires should still know.</param>
+/// <param name="PercentFull">
+/// How full the kiln is, % of what it holds in practice; above 100 it takes several loads. Null where the kiln, its interior or the
+/// size of a piece is not known.
+/// </param>
+/// <param name="LoadsNeeded">How many loads of the kiln it takes at least; 1 where that is not known.</param>
 public sealed record SuggestedFiring(
     FiringKind FiringKind,
     string Cone,
     [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere,
     IReadOnlyList<string> PieceIds,
     bool InThisKiln,
-    IReadOnlyList<KilnHeat> KilnHeats);
+    IReadOnlyList<KilnHeat> KilnHeats,
+    string? KilnId,
+    bool IsUsual,
+    Message Why,
+    IReadOnlyList<RemainingNote> Remaining,
+    decimal? PercentFull,
+    int LoadsNeeded);
+
+/// <summary>A note that remains in a suggested firing.</summary>
+/// <param name="Code">The kind of reason.</param>
+/// <param name="Message">What it is about, in a few words.</param>
+/// <param name="PieceIds">The pieces, in the order sent.</param>
+public sealed record RemainingNote(ReasonCode Code, Message Message, IReadOnlyList<string> PieceIds);
 
 /// <summary>Pieces that no firing accepts as they are.</summary>
 /// <param name="PieceIds">The pieces, in the order sent.</param>
@@ -129,6 +163,8 @@ public sealed record LoadCaution(string Id, string Hazard, Severity Severity, st
 /// <param name="Assumed">What was left out, and what was taken instead.</param>
 /// <param name="Confidence">The weakest of the reasons and of the materials; common practice at best, as the rules are. What callers state
 /// of materials of their own is taken as it stands.</param>
+/// <param name="Ref">The caller's own reference, as sent; null when none was sent.</param>
+/// <param name="Instead">What to do, in a sentence: one thing that suits body and all coats together; null where nothing has to be changed.</param>
 public sealed record PairingAnswer(
     string DatasetVersion,
     Verdict Verdict,
@@ -139,7 +175,9 @@ public sealed record PairingAnswer(
     Basis Basis,
     IReadOnlyList<string> Sources,
     IReadOnlyList<Assumption> Assumed,
-    Confidence Confidence) : IComputed
+    Confidence Confidence,
+    string? Ref,
+    Message? Instead) : IComputed
 {
     Address IComputed.Explain => new("/v1/load-rules");
 }

@@ -12,6 +12,15 @@ public static class LoadLimits
     /// <summary>The most earlier firings of a piece.</summary>
     public const int MostEarlierFirings = 12;
 
+    /// <summary>The most loads of one request.</summary>
+    public const int MostLoads = 50;
+
+    /// <summary>The most further kilns of a studio.</summary>
+    public const int MostKilns = 20;
+
+    /// <summary>The most firings that a studio offers.</summary>
+    public const int MostOffered = 50;
+
     /// <summary>The longest side of a piece, mm.</summary>
     public const double MostMillimetres = 5000;
 }

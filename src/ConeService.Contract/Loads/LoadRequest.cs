@@ -12,11 +12,27 @@ namespace ConeService.Contract.Loads;
 /// <param name="Kiln">The kiln.</param>
 /// <param name="Firing">The firing.</param>
 /// <param name="Pieces">1 to 2,000 pieces.</param>
+/// <param name="Ref">The caller's own name for the load; comes back as it is.</param>
+/// <param name="Kilns">Other kilns of the studio: suggestions then come only from these and from the kiln of the load.</param>
+/// <param name="Offered">Firings that the studio runs: suggestions then come only from these.</param>
 [Needs(nameof(Kiln), nameof(Firing), nameof(Pieces))]
 public sealed record LoadRequest(
-    [property: Needs(nameof(Kilns.Kiln.MaxCone), nameof(Kilns.Kiln.Atmospheres))] Kiln? Kiln,
+    [property: Needs(nameof(Contract.Kilns.Kiln.MaxCone))] Kiln? Kiln,
     FiringRequest? Firing,
-    [property: Length(1, LoadLimits.MostPieces)] IReadOnlyList<PieceRequest?>? Pieces);
+    [property: Length(1, LoadLimits.MostPieces)] IReadOnlyList<PieceRequest?>? Pieces,
+    SentText Ref = default,
+    [property: MaxLength(LoadLimits.MostKilns)] IReadOnlyList<Kiln?>? Kilns = null,
+    [property: MaxLength(LoadLimits.MostOffered)] IReadOnlyList<OfferedFiringRequest?>? Offered = null);
+
+/// <summary>A firing that a studio runs.</summary>
+/// <param name="FiringKind">bisque, glaze, single, overglaze, raku, salt, soda, wood, pit or saggar.</param>
+/// <param name="Cone">The cone it is fired to, as text.</param>
+/// <param name="Atmosphere">oxidation, neutral or reduction.</param>
+[Needs(nameof(FiringKind), nameof(Cone), nameof(Atmosphere))]
+public sealed record OfferedFiringRequest(
+    [property: WordsOf(typeof(FiringKind))] SentText FiringKind = default,
+    [property: RegularExpression(ConeSpelling.Pattern)] SentText Cone = default,
+    [property: AtmosphereWords(AtmosphereUse.Firing)] SentText Atmosphere = default);
 
 /// <summary>The firing.</summary>
 /// <param name="FiringKind">bisque, glaze, single, overglaze, raku, salt, soda, wood, pit or saggar.</param>
@@ -43,6 +59,7 @@ public sealed record FiringRequest(
 /// <param name="Size">Its outer size.</param>
 /// <param name="Use">food or decorative; left out: nothing is promised for food.</param>
 /// <param name="EarlierFirings">The firings it has had, the first one first.</param>
+/// <param name="Ref">The caller's own reference; comes back as it is.</param>
 [Needs(nameof(Id))]
 public sealed record PieceRequest(
     SentText Id = default,
@@ -54,7 +71,8 @@ public sealed record PieceRequest(
     [property: Range(0.0, LoadLimits.MostMillimetres, MinimumIsExclusive = true)] SentText ThickestMillimetres = default,
     SizeRequest? Size = null,
     [property: AllowedValues("food", "decorative")] SentText Use = default,
-    [property: MaxLength(LoadLimits.MostEarlierFirings)] IReadOnlyList<EarlierFiringRequest?>? EarlierFirings = null);
+    [property: MaxLength(LoadLimits.MostEarlierFirings)] IReadOnlyList<EarlierFiringRequest?>? EarlierFirings = null,
+    SentText Ref = default);
 
 /// <summary>A firing that a piece has had.</summary>
 /// <param name="FiringKind">bisque, glaze, single, overglaze, raku, salt, soda, wood, pit or saggar.</param>
@@ -136,6 +154,7 @@ public sealed record SizeRequest(
 /// <param name="Use">food or decorative; left out: nothing is promised for food.</param>
 /// <param name="Kiln">The kiln; left out: one that suits the firing.</param>
 /// <param name="EarlierFirings">The firings it has had, the first one first.</param>
+/// <param name="Ref">The caller's own reference; comes back as it is.</param>
 [Needs(nameof(Firing))]
 public sealed record PairingRequest(
     SentText Body = default,
@@ -144,5 +163,6 @@ public sealed record PairingRequest(
     FiringRequest? Firing = null,
     [property: WordsOf(typeof(PieceState))] SentText State = default,
     [property: AllowedValues("food", "decorative")] SentText Use = default,
-    [property: Needs(nameof(Kilns.Kiln.MaxCone), nameof(Kilns.Kiln.Atmospheres))] Kiln? Kiln = null,
-    [property: MaxLength(LoadLimits.MostEarlierFirings)] IReadOnlyList<EarlierFiringRequest?>? EarlierFirings = null);
+    [property: Needs(nameof(Contract.Kilns.Kiln.MaxCone))] Kiln? Kiln = null,
+    [property: MaxLength(LoadLimits.MostEarlierFirings)] IReadOnlyList<EarlierFiringRequest?>? EarlierFirings = null,
+    SentText Ref = default);

@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using ConeService.Data;
 
 namespace ConeService.Contract.Texts;
 
@@ -14,6 +15,9 @@ public sealed class Message : IEquatable<Message>
 
     /// <summary>Code of the sentence; null for words that are not the service's own.</summary>
     public string? Code { get; }
+
+    /// <summary>Whom it speaks to, whoever reads the answer; anyone: the reader of the answer.</summary>
+    public MessageAudience Audience { get; private init; }
 
     /// <summary>The values by name: text, numbers, or messages.</summary>
     public IReadOnlyList<(string Name, object? Value)> Values => values;
@@ -33,6 +37,9 @@ public sealed class Message : IEquatable<Message>
     /// <summary>Several sentences after one another.</summary>
     public static Message Sentences(params IEnumerable<Message> sentences) => Of("list.sentences", ("items", sentences.ToArray()));
 
+    /// <summary>The same sentence, said to one kind of reader.</summary>
+    public Message To(MessageAudience audience) => new(Code, values) { Audience = audience };
+
     /// <summary>The value of a parameter; null when there is none of that name.</summary>
     public object? this[string name]
     {
@@ -51,11 +58,24 @@ public sealed class Message : IEquatable<Message>
     public override string ToString() => Speech.Current.Say(this);
 
     /// <inheritdoc/>
-    public bool Equals(Message? other) => other is not null && Code == other.Code && values.AsSpan().SequenceEqual(other.values);
+    public bool Equals(Message? other) => other is not null && Code == other.Code && Audience == other.Audience
+        && values.AsSpan().SequenceEqual(other.values, Alike.Instance);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as Message);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(Code, values.Length > 0 ? values[0].Value : null);
+    public override int GetHashCode() => HashCode.Combine(Code, values.Length > 0 && values[0].Value is string or ValueType ? values[0].Value : null);
+
+    // Lists are equal when what they hold is.
+    private sealed class Alike : IEqualityComparer<(string Name, object? Value)>
+    {
+        public static Alike Instance { get; } = new();
+
+        public bool Equals((string Name, object? Value) x, (string Name, object? Value) y) =>
+            x.Name == y.Name && (Equals(x.Value, y.Value)
+                || (x.Value is IEnumerable<object> one && y.Value is IEnumerable<object> other && one.SequenceEqual(other)));
+
+        public int GetHashCode((string Name, object? Value) obj) => obj.Name.GetHashCode(StringComparison.Ordinal);
+    }
 }

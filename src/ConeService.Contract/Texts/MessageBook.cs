@@ -42,6 +42,7 @@ public sealed class MessageBook
     /// <param name="audience">The reader; where a sentence says nothing of its own to them, what it says to anyone.</param>
     public string Say(Message message, string language = English, MessageAudience audience = MessageAudience.Anyone)
     {
+        if (message.Audience != MessageAudience.Anyone) audience = message.Audience;
         if (message.Code is null) return Text(message.Values[0].Value, language, audience, ", ");
         if (message.Code == "list.sentences") return Text(message["items"], language, audience, " ");
         var into = new StringBuilder(128);

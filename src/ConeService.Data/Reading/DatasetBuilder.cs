@@ -44,6 +44,8 @@ internal static class DatasetBuilder
             FiringKinds = Rows(content, TypedTables.FiringKinds),
             ClayBodies = Rows(content, TypedTables.ClayBodies),
             Glazes = Rows(content, TypedTables.Glazes),
+            UsualFirings = Rows(content, TypedTables.UsualFirings),
+            TradeWords = Rows(content, TypedTables.TradeWords),
             LoadRules = Rows(content, TypedTables.LoadRules),
             Disagreements = Rows(content, TypedTables.Disagreements),
             ExposureLimits = Rows(content, TypedTables.ExposureLimits),

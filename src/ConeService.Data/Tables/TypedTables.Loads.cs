@@ -21,5 +21,12 @@ internal static partial class TypedTables
         r.OptionalCone("cone_max"), r.List("applies_to"), r.OptionalWordList<ReasonCode>("reason_codes"),
         r.OptionalText("rationale"), r.SourceList(), r.Confidence(), r.OptionalText("note")));
 
-    private static IReadOnlyList<TypedTable> Loads => [KilnHeats, FiringKinds, LoadRules];
+    public static TypedTable<UsualFiringRow> UsualFirings { get; } = new("usual-firings", since: new(1, 7), keyFields: 2, r => new(
+        r.Word<FiringKind>("firing_kind"), r.Cone("cone"), r.WordList("atmospheres", Atmospheres.OfFirings), r.SourceList(),
+        r.Confidence(), r.OptionalText("note")));
+
+    public static TypedTable<TradeWordRow> TradeWords { get; } = new("trade-words", since: new(1, 7), keyFields: 2, r => new(
+        r.Text("vocabulary"), r.Text("word"), r.List("means"), r.SourceList(), r.Confidence(), r.OptionalText("note")));
+
+    private static IReadOnlyList<TypedTable> Loads => [KilnHeats, FiringKinds, LoadRules, UsualFirings, TradeWords];
 }

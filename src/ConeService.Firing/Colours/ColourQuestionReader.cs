@@ -26,7 +26,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
                 Message.Verbatim(catalogue.Colorants.Keys.Order(StringComparer.Ordinal))));
         }
 
-        var one = Name(catalogue.ColorantNames, colorant, "colorant", findings) is { } weighed ? new RecipeColorant(weighed, share) : null;
+        var one = ColorantNamed(colorant, "colorant", findings) is { } weighed ? new RecipeColorant(weighed, share) : null;
         var word = Name(catalogue.WordNames, colour, "colour", findings);
         return Finish(one is null ? [] : [one], [], new(@base, atmosphere, SentText.Of(cone), kiln), "", word, findings);
     }
@@ -70,7 +70,7 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
             return null;
         }
 
-        return Name(catalogue.ColorantNames, entry.Colorant, at + "/colorant", findings) is { } weighed ? new(weighed, percent) : null;
+        return ColorantNamed(entry.Colorant, at + "/colorant", findings) is { } weighed ? new(weighed, percent) : null;
     }
 
     private (string, decimal?)? Additive(AdditiveEntry? entry, string at, List<Finding> findings)
@@ -111,6 +111,21 @@ internal sealed class ColourQuestionReader(ColourCatalogue catalogue)
         return new(
             recipe, additives, atmosphere, kiln, word,
             ColourAssumptions.Of(recipe, additives, @base, atmosphere, isBody: prefix.Length > 0));
+    }
+
+    // An additive is told where it goes, and not which colorant is spelt like it.
+    private WeighedAs? ColorantNamed(string? text, string field, List<Finding> findings)
+    {
+        if (string.IsNullOrWhiteSpace(text)) return null;
+        if (catalogue.ColorantNames.TryRead(text, field, out var weighed, out var finding)) return weighed;
+        findings.Add(catalogue.AdditiveNames.TryRead(text, field, out var additive, out _)
+            ? finding! with
+            {
+                Allowed = Message.Verbatim(catalogue.ColorantNames.Ids),
+                LikelyMistake = Message.Of("colours.is-additive", ("sent", text), ("additive", additive)),
+            }
+            : finding!);
+        return null;
     }
 
     private static T? Name<T>(Vocabulary<T> names, string? text, string field, List<Finding> findings)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Kilns;
@@ -22,6 +23,9 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
 {
     private static readonly Bounds Segments = Bounds.Of<Kiln>(nameof(Kiln.ControllerSegments));
     private static readonly decimal MostMillimetres = (decimal)Bounds.Of<Interior>(nameof(Interior.HeightMillimetres)).High;
+
+    // Nobody sells shelves as thick; more is a slip, and the load check reads shelves only by the way.
+    private const decimal ThickestShelf = 50;
 
     private readonly MemberReader members = new(findings);
 
@@ -72,6 +76,12 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
         if (diameter is not null && (width ?? depth) is not null) findings.Add(KilnFindings.Shapeless(field));
         return height is null ? null : (height.Value, diameter ?? width, diameter ?? depth ?? width);
     }
+
+    /// <summary>Thickness of its shelves, mm; 0 where nothing, or nothing that can be used, is said of it.</summary>
+    public decimal ShelfThickness() =>
+        sent.Shelves?.ThicknessMillimetres is { Kind: SentKind.Number } thickness
+        && decimal.TryParse(thickness.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var millimetres)
+        && millimetres is > 0 and <= ThickestShelf ? millimetres : 0;
 
     /// <summary>The hottest that its maker allows, °C; null when left out.</summary>
     /// <param name="fahrenheit">True when temperatures were sent in °F.</param>

@@ -22,10 +22,11 @@ internal static class FumeJudge
         foreach (var c in spoiled)
         {
             var others = givers.Where(g => g != c).ToList();
-            c.Add(Judgement.Reason(
-                tables, ReasonCode.FumesOnNeighbours, ReasonSeverity.Review, rule, Spoiled(c.First, fume),
+            c.Add(ReasonMaker.Make(
+                tables, load.Firing, c.First, ReasonCode.FumesOnNeighbours, ReasonSeverity.Review, rule, Spoiled(c.First, fume),
                 OnPiece(fume, Names(others), Number(others)),
-                Message.Of("loads.fire-apart-from-fume", ("fume", EnumWords.Word(fume)))));
+                Message.Of("loads.fire-apart-from-fume", ("fume", EnumWords.Word(fume))),
+                others: [.. Ids(others).Take(NamesInASentence)]));
         }
 
         judgement.Find(ReasonCode.FumesOnNeighbours, ReasonSeverity.Review)?.Because(rule, null,
@@ -44,11 +45,14 @@ internal static class FumeJudge
 
     private static Message Names(List<PieceClass> classes)
     {
-        var ids = classes.SelectMany(c => c.Members).Select(m => m.Piece.Id).Order(StringComparer.Ordinal).ToList();
+        var ids = Ids(classes).ToList();
         return ids.Count <= NamesInASentence
             ? Message.Verbatim(string.Join(", ", ids))
             : Message.Of("loads.pieces-and-more", ("ids", ids[..NamesInASentence]), ("more", ids.Count - NamesInASentence));
     }
+
+    private static IEnumerable<string> Ids(List<PieceClass> classes) =>
+        classes.SelectMany(c => c.Members).Select(m => m.Piece.Id).Order(StringComparer.Ordinal);
 
     private static int Number(List<PieceClass> classes) => classes.Sum(c => c.Members.Count);
 }

@@ -9,10 +9,26 @@ namespace ConeService.Firing.Loads;
 /// The judgement on one piece: its reasons, and the worst of them. A quiet one only remembers how bad it is: suggestions ask
 /// the same rules thousands of times and need no sentences, which are then not even put together.
 /// </summary>
-internal sealed class Judgement(LoadTables tables, bool quiet)
+internal sealed class Judgement
 {
-    private readonly LoadTables tables = tables;
+    private readonly LoadTables tables;
+    private readonly bool quiet;
+    private readonly PlannedFiring? firing;
+    private readonly Piece? piece;
     private readonly List<Reason> reasons = [];
+
+    /// <summary>A judgement that only remembers how bad it is.</summary>
+    public Judgement(LoadTables tables) => (this.tables, quiet) = (tables, true);
+
+    /// <summary>A judgement with its sentences.</summary>
+    /// <param name="tables">The tables.</param>
+    /// <param name="firing">The firing judged.</param>
+    /// <param name="piece">The piece; null for the load as a whole.</param>
+    public Judgement(LoadTables tables, PlannedFiring firing, Piece? piece) =>
+        (this.tables, this.firing, this.piece) = (tables, firing, piece);
+
+    /// <summary>The kinds of reason found.</summary>
+    public EnumSet<ReasonCode> Codes { get; private set; }
 
     /// <summary>The worst of all; note when there is none.</summary>
     public ReasonSeverity Worst { get; private set; }
@@ -35,7 +51,7 @@ internal sealed class Judgement(LoadTables tables, bool quiet)
     public void Clear()
     {
         reasons.Clear();
-        (Worst, WorstOfCone) = (ReasonSeverity.Note, ReasonSeverity.Note);
+        (Worst, WorstOfCone, Codes) = (ReasonSeverity.Note, ReasonSeverity.Note, default);
     }
 
     /// <summary>
@@ -48,6 +64,7 @@ internal sealed class Judgement(LoadTables tables, bool quiet)
     public Found? Find(ReasonCode code, ReasonSeverity severity, bool withinRange = false)
     {
         if (severity > Worst) Worst = severity;
+        Codes = Codes.With(code);
         if (!withinRange && severity > WorstOfCone && IsOfCone(code)) WorstOfCone = severity;
         return quiet ? null : new(this, code, severity);
     }
@@ -60,18 +77,9 @@ internal sealed class Judgement(LoadTables tables, bool quiet)
         /// <param name="cited">The material whose figures were used; null for none.</param>
         /// <param name="message">What is wrong.</param>
         /// <param name="instead">What would work; null for nothing.</param>
-        public void Because(string rule, Material? cited, Message message, Message? instead = null) =>
-            judgement.reasons.Add(Judgement.Reason(judgement.tables, code, severity, rule, cited, message, instead));
-    }
-
-    /// <summary>A single reason, with the sources and the confidence of its rule and of the material.</summary>
-    public static Reason Reason(
-        LoadTables tables, ReasonCode code, ReasonSeverity severity, string rule, Material? cited, Message message, Message? instead)
-    {
-        var row = tables.Rule(rule);
-        return new(
-            code, severity, message, instead, rule,
-            cited is null or { Sources.Count: 0 } ? row.Sources : [.. row.Sources.Union(cited.Sources)],
-            cited?.Confidence is { } confidence && confidence > row.Confidence ? confidence : row.Confidence);
+        /// <param name="within">Where in the piece it lies, as a pointer; null: where the material is.</param>
+        public void Because(string rule, Material? cited, Message message, Message? instead = null, string? within = null) =>
+            judgement.reasons.Add(ReasonMaker.Make(
+                judgement.tables, judgement.firing!, judgement.piece, code, severity, rule, cited, message, instead, within));
     }
 }

@@ -6,7 +6,17 @@ using ConeService.Firing.Materials;
 namespace ConeService.Firing.Loads;
 
 /// <summary>A load that was read without findings.</summary>
-internal sealed record Load(Kiln Kiln, PlannedFiring Firing, IReadOnlyList<Piece> Pieces, IReadOnlyList<Assumption> Assumed);
+internal sealed record Load(Kiln Kiln, PlannedFiring Firing, IReadOnlyList<Piece> Pieces, IReadOnlyList<Assumption> Assumed)
+{
+    /// <summary>The caller's own name for it; null when none was sent.</summary>
+    public string? Ref { get; init; }
+
+    /// <summary>The other kilns of the studio; none where nothing was said of them.</summary>
+    public IReadOnlyList<Kiln> Kilns { get; init; } = [];
+
+    /// <summary>The firings that the studio runs; none where nothing was said of them.</summary>
+    public IReadOnlyList<PlannedFiring> Offered { get; init; } = [];
+}
 
 /// <summary>The kiln.</summary>
 /// <param name="Heat">What heats it.</param>
@@ -14,7 +24,17 @@ internal sealed record Load(Kiln Kiln, PlannedFiring Firing, IReadOnlyList<Piece
 /// <param name="MaxCone">Its highest cone as text.</param>
 /// <param name="Atmospheres">What it can hold.</param>
 /// <param name="Interior">Its room; null when not told.</param>
-internal sealed record Kiln(KilnHeat Heat, int MaxOrder, string MaxCone, EnumSet<Atmosphere> Atmospheres, Size? Interior);
+internal sealed record Kiln(KilnHeat Heat, int MaxOrder, string MaxCone, EnumSet<Atmosphere> Atmospheres, Size? Interior)
+{
+    /// <summary>The caller's name for it; null when it has none.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>True where its room is round.</summary>
+    public bool IsRound { get; init; }
+
+    /// <summary>Thickness of its shelves, mm; 0 where not told.</summary>
+    public decimal ShelfThickness { get; init; }
+}
 
 /// <summary>The firing as it is planned.</summary>
 internal sealed record PlannedFiring(FiringNeeds Needs, PotterCone Cone, Atmosphere Atmosphere)
@@ -45,8 +65,17 @@ internal sealed record Piece
 {
     public required string Id { get; init; }
 
+    /// <summary>The caller's own reference; null when none was sent.</summary>
+    public string? Ref { get; init; }
+
     /// <summary>Place in the request.</summary>
     public required int Index { get; init; }
+
+    /// <summary>JSON pointer to it; empty where it is the whole request.</summary>
+    public required string At { get; init; }
+
+    /// <summary>How many alike.</summary>
+    public int Count { get; init; } = 1;
 
     /// <summary>Null when nobody knows it; <see cref="Unknown"/> then says what was sent.</summary>
     public required Body? Body { get; init; }
@@ -78,6 +107,9 @@ internal sealed record Piece
 /// <param name="SpoiledBy">What spoils it, likewise.</param>
 internal sealed record CoatOnPiece(Coat Coat, EnumSet<Fume> GivesOff, EnumSet<Fume> SpoiledBy)
 {
+    /// <summary>Its place among the coats as sent, from 0.</summary>
+    public int Place { get; init; }
+
     /// <summary>What the caller says that it holds.</summary>
     public EnumSet<Fume> Contains { get; init; }
 
@@ -131,7 +163,11 @@ internal enum CoatState
 /// <param name="Sent">What was sent.</param>
 /// <param name="Near">Ids that the caller may have meant.</param>
 /// <param name="Told">What is missing, in a sentence of its own; null where the material as such is not known.</param>
-internal sealed record UnknownMaterial(UnknownAs What, string Sent, IReadOnlyList<string> Near, Message? Told = null);
+internal sealed record UnknownMaterial(UnknownAs What, string Sent, IReadOnlyList<string> Near, Message? Told = null)
+{
+    /// <summary>Where in the piece it stands, as a pointer.</summary>
+    public string Within { get; init; } = "";
+}
 
 /// <summary>What a material that is not known was named as.</summary>
 internal enum UnknownAs

@@ -17,7 +17,7 @@ internal static class LoadAssumptions
             yield return new(At(bisqued, "state"), "bisqued within the range of its body", Message.Of("loads.bisque-assumed"));
     }
 
-    private static string At(Piece piece, string member) => FormattableString.Invariant($"/pieces/{piece.Index}/{member}");
+    private static string At(Piece piece, string member) => $"{piece.At}/{member}";
 
     private static bool WasMaturedBefore(Piece piece, PlannedFiring firing) =>
         piece is { State: PieceState.Bisqued, Body: { MaturesInBisque: true, Mature: { } mature } } && firing.Cone.IsBelow(mature.Min);

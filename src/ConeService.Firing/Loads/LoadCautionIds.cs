@@ -33,6 +33,12 @@ internal static class LoadCautionIds
     /// <summary>Explosive reduction in a gas kiln.</summary>
     public const string ExplosiveReduction = "explosive-reduction";
 
+    /// <summary>A kiln above what it is made for.</summary>
+    public const string OverTemperature = "kiln-over-temperature";
+
+    /// <summary>Ware that bursts.</summary>
+    public const string Steam = "steam-explosion-of-ware";
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<string> All { get; } = 
         [CarbonMonoxide, Manganese, Copper, Chrome, Lead, Barium, Nickel, Vanadium, Zinc, ExplosiveReduction];

@@ -8,8 +8,14 @@ internal static class LoadCautions
 {
     public static IReadOnlyList<LoadCaution> Of(LoadTables tables, Load load, IReadOnlyList<PieceClass> classes)
     {
-        var ids = new HashSet<string>(tables.Heat(load.Kiln.Heat).Cautions, StringComparer.Ordinal);
-        ids.UnionWith(load.Firing.Needs.Row.Cautions);
+        var ids = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var id in tables.Heat(load.Kiln.Heat).Cautions)
+        {
+            if (IsBroughtOn(load, id)) ids.Add(id);
+        }
+
+        var raw = classes.Any(c => c.First.State <= PieceState.BoneDry);
+        ids.UnionWith(load.Firing.Needs.Row.Cautions.Where(id => id != LoadCautionIds.Steam || raw));
         if (load.Firing.IsReduction) ids.Add(LoadCautionIds.CarbonMonoxide);
         if (load.Firing.IsReduction && load.Kiln.Heat == KilnHeat.Gas) ids.Add(LoadCautionIds.ExplosiveReduction);
         foreach (var piece in classes.Select(c => c.First))
@@ -34,4 +40,8 @@ internal static class LoadCautions
             .OrderByDescending(c => c.Severity).ThenBy(c => c.Id, StringComparer.Ordinal)
             .Select(c => new LoadCaution(c.Id, c.Hazard, c.Severity, c.When, c.Control, c.Sources))];
     }
+
+    // What an electric kiln may do at any time stands in the cautions; here what this firing asks of it. A flame brings its own.
+    private static bool IsBroughtOn(Load load, string id) =>
+        load.Kiln.Heat != KilnHeat.Electric || (id == LoadCautionIds.OverTemperature && load.Firing.Cone.Order >= load.Kiln.MaxOrder);
 }

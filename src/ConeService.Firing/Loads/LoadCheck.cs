@@ -17,14 +17,17 @@ internal sealed class LoadCheck
     public LoadCheck(ConeCharts charts) => tables = new(charts);
 
     /// <summary>Checks a load.</summary>
+    /// <param name="request">The load.</param>
+    /// <param name="detail">How much is answered.</param>
     /// <exception cref="RefusedException">The request can't be read; every finding is in it.</exception>
-    public LoadAnswer Check(LoadRequest request) => Check(LoadReader.Read(tables, request));
+    public LoadAnswer Check(LoadRequest request, LoadDetail detail = LoadDetail.Full) =>
+        Check(LoadReader.Read(tables, request), detail);
 
     /// <summary>Checks one body with its coats in one firing.</summary>
     /// <exception cref="RefusedException">The request can't be read; every finding is in it.</exception>
     public PairingAnswer Check(PairingRequest request)
     {
-        var answer = Check(LoadReader.Read(tables, request));
+        var answer = Check(LoadReader.Read(tables, request), LoadDetail.Full);
         return new(
             answer.DatasetVersion,
             answer.Verdict,
@@ -34,35 +37,32 @@ internal sealed class LoadCheck
             answer.Cautions,
             answer.Basis,
             answer.Sources,
-            // A pairing is a load of one piece, whose members stand in the body itself.
-            [.. answer.Assumed.Select(a => a with { Field = a.Field.Replace("/pieces/0/", "/", StringComparison.Ordinal) })],
-            answer.Confidence);
+            answer.Assumed,
+            answer.Confidence,
+            answer.Ref,
+            answer.Pieces[0].Instead);
     }
 
-    private LoadAnswer Check(Load load)
+    private LoadAnswer Check(Load load, LoadDetail detail)
     {
         // A judge remembers its last verdict, so that each check has its own.
         var judge = new PieceJudge(tables);
         var classes = PieceClass.Group(load.Pieces);
         foreach (var c in classes) c.Judged(judge.Judge(c.First, load.Kiln, load.Firing));
         var loadReasons = LoadJudge.Judge(tables, judge, load, classes);
-        var (firings, unplaced, basis) = new Suggester(tables, judge, load).Suggest([.. classes.Where(c => c.Verdict != Verdict.Accept)]);
-
-        var pieces = new PieceAnswer[load.Pieces.Count];
-        foreach (var c in classes)
-        {
-            foreach (var (piece, place) in c.Members) pieces[place] = new(piece.Id, c.Verdict, c.Reasons);
-        }
+        var suggestion = new Suggester(tables, judge, load).Suggest(classes);
+        foreach (var c in classes) c.AgreeOnInstead();
 
         var reasons = classes.SelectMany(c => c.Reasons).Concat(loadReasons).ToList();
+        var table = detail == LoadDetail.Verdicts ? new ReasonTable() : null;
         return new(
             tables.Dataset.VersionId,
             (Verdict)(int)reasons.Select(r => r.Severity).DefaultIfEmpty().Max(),
-            pieces,
+            Pieces(load, classes, table),
             new(loadReasons),
-            firings,
-            unplaced,
-            basis,
+            suggestion.Firings,
+            suggestion.Unplaced,
+            suggestion.Basis,
             LoadCautions.Of(tables, load, classes),
             Basis.Printed,
             [.. reasons.SelectMany(r => r.Sources).Distinct().Order(StringComparer.Ordinal)],
@@ -73,7 +73,28 @@ internal sealed class LoadCheck
                 Confidence.CommonPractice,
                 .. reasons.Select(r => r.Confidence),
                 .. classes.SelectMany(c => Materials(c.First)).Select(m => m.Confidence).OfType<Confidence>(),
-            ]));
+            ]),
+            load.Ref,
+            table?.Reasons ?? [],
+            suggestion.KeepsBooked,
+            suggestion.Firings.Count + (suggestion.KeepsBooked ? 1 : 0));
+    }
+
+    private static PieceAnswer[] Pieces(Load load, IReadOnlyList<PieceClass> classes, ReasonTable? table)
+    {
+        var pieces = new PieceAnswer[load.Pieces.Count];
+        foreach (var c in classes)
+        {
+            var numbers = table?.NumbersOf(c) ?? [];
+            foreach (var (piece, place) in c.Members)
+            {
+                pieces[place] = table is null
+                    ? new(piece.Id, c.Verdict, c.ReasonsOf(piece), piece.Ref, c.Instead, c.SuggestedFiring, numbers)
+                    : new(piece.Id, c.Verdict, [], piece.Ref, null, c.SuggestedFiring, numbers);
+            }
+        }
+
+        return pieces;
     }
 
     private static IEnumerable<Material> Materials(Piece piece) =>

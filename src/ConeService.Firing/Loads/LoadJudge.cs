@@ -15,9 +15,10 @@ internal static class LoadJudge
     /// <summary>The reasons of the load; those of neighbours are added to their pieces.</summary>
     public static IReadOnlyList<Reason> Judge(LoadTables tables, PieceJudge judge, Load load, IReadOnlyList<PieceClass> classes)
     {
-        var judgement = new Judgement(tables, quiet: false);
+        var judgement = new Judgement(tables, load.Firing, piece: null);
         MixUp(judge, load, classes, judgement);
         KilnRule.Judge(tables, load.Kiln, load.Firing, judgement);
+        LoadRoom.Judge(tables, load, classes, judgement);
         if (load.Firing.MeltsGlazes)
         {
             // What is refused anyway does not go in and harms nobody.

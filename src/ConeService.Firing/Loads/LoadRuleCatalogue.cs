@@ -21,6 +21,13 @@ internal sealed class LoadRuleCatalogue(Dataset dataset)
         return new(dataset.VersionId, Answer(row), disagreements.Concerning("load-rules", row.Id));
     }
 
+    /// <summary>The kinds of reason, with the load rules they may rest on.</summary>
+    public ReasonCodeList ReasonCodes() => new(
+        dataset.VersionId,
+        [.. Enum.GetValues<ReasonCode>().Select(code => new ReasonCodeDescription(
+            code, ReasonMaker.Title(code), ReasonMaker.Meaning(code),
+            [.. dataset.LoadRules.Where(r => r.ReasonCodes.Contains(code)).Select(r => r.Id)]))]);
+
     /// <summary>The kinds of firing and the kilns.</summary>
     public FiringKindList Kinds() => new(
         dataset.VersionId,

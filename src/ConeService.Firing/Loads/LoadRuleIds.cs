@@ -120,6 +120,12 @@ internal static class LoadRuleIds
     /// <summary>Each glaze in its atmosphere.</summary>
     public const string GlazeAtmosphere = "glaze-in-its-atmosphere";
 
+    /// <summary>All pieces together within the room of the kiln.</summary>
+    public const string LoadWithinRoom = "load-within-room";
+
+    /// <summary>A shelf above the tallest piece.</summary>
+    public const string ShelfAbove = "shelf-above-tallest-piece";
+
     /// <summary>No lead for food or schools.</summary>
     public const string LeadNotForFood = "lead-glaze-not-for-food";
 }

@@ -1,6 +1,9 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using ConeService.Data;
 using ConeService.Firing.Cones;
+using ConeService.Firing.Loads.Reading;
+using ConeService.Firing.Loads.Suggesting;
 using ConeService.Firing.Materials;
 
 namespace ConeService.Firing.Loads;
@@ -13,6 +16,9 @@ internal sealed class LoadTables
     private readonly FrozenDictionary<string, LoadRuleRow> rules;
     private readonly FrozenDictionary<string, CautionRow> cautions;
     private readonly FrozenDictionary<string, decimal> mixUpCelsius;
+    private readonly ConcurrentDictionary<(string Rule, string Material, bool IsBody), IReadOnlyList<string>> sources = new();
+    private readonly Lazy<FiringMenu> menu;
+    private readonly HashSet<(FiringKind Kind, int Order, Atmosphere Atmosphere)> usual;
 
     /// <summary>Looks everything up.</summary>
     public LoadTables(ConeCharts charts)
@@ -25,6 +31,9 @@ internal sealed class LoadTables
         kinds = Dataset.FiringKinds.ToFrozenDictionary(k => k.Id, k => new FiringNeeds(k, PotterScale));
         rules = Dataset.LoadRules.ToFrozenDictionary(r => r.Id, StringComparer.Ordinal);
         cautions = Dataset.Cautions.ToFrozenDictionary(c => c.Id, StringComparer.Ordinal);
+        usual = [.. Dataset.UsualFirings.SelectMany(f => f.Atmospheres.Select(a => (f.FiringKind, PotterScale.Of(f.Cone).Order, a)))];
+        TradeWords = new(Dataset.TradeWords);
+        menu = new(() => FiringMenu.Usual(this));
         var describer = new ConeDescriber(charts);
         mixUpCelsius = charts.Scale.Cones
             .Where(c => PotterScale.Find(c) is not null)
@@ -47,7 +56,7 @@ internal sealed class LoadTables
             .. Requirements.Ids(
                 dataset, "firing-kinds", EnumWords.All<FiringKind>(), dataset.FiringKinds.Select(r => EnumWords.Word(r.Id)), By),
             .. Requirements.Ids(
-                dataset, "load-rules", PieceJudge.RestsOn(dataset).Concat(LoadJudge.RestsOn),
+                dataset, "load-rules", PieceJudge.RestsOn(dataset).Concat(LoadJudge.RestsOn).Concat(LoadRoom.RestsOn(dataset)),
                 dataset.LoadRules.Select(r => r.Id), By),
             .. Requirements.Ids(dataset, "cautions", LoadCautionIds.All, dataset.Cautions.Select(r => r.Id), By),
         ];
@@ -74,8 +83,28 @@ internal sealed class LoadTables
     /// <summary>A load rule.</summary>
     public LoadRuleRow Rule(string id) => rules[id];
 
+    /// <summary>Words of the trade.</summary>
+    public TradeWords TradeWords { get; }
+
+    /// <summary>A load rule that older packages lack; null in those.</summary>
+    public LoadRuleRow? FindRule(string id) => rules.GetValueOrDefault(id);
+
     /// <summary>The lower figure of a load rule.</summary>
     public decimal Figure(string id) => rules[id].ValueMin ?? 0;
+
+    /// <summary>Every firing to a whole cone in a kiln that suits it; those that studios usually run among them.</summary>
+    public FiringMenu Menu => menu.Value;
+
+    /// <summary>True for a firing that studios usually run; any is, for a package that does not say.</summary>
+    public bool IsUsual(FiringKind kind, PotterCone cone, Atmosphere atmosphere) =>
+        usual.Count == 0 || usual.Contains((kind, cone.Order, atmosphere));
+
+    /// <summary>The sources of a rule and of a material, each once.</summary>
+    public IReadOnlyList<string> SourcesOf(LoadRuleRow rule, Material material) => material.Id is null
+        ? rule.Sources
+        : sources.GetOrAdd(
+            (rule.Id, material.Id, material is Body), static (_, x) => [.. x.rule.Sources.Union(x.material.Sources)],
+            (rule, material));
 
     /// <summary>A caution.</summary>
     public CautionRow Caution(string id) => cautions[id];

@@ -1,5 +1,6 @@
 using ConeService.Contract.Loads;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 
 namespace ConeService.Firing.Loads;
 
@@ -19,6 +20,12 @@ internal sealed class PieceClass
     /// <summary>Why, worst first.</summary>
     public IReadOnlyList<Reason> Reasons { get; private set; } = [];
 
+    /// <summary>What to do with each of them; null where nothing has to be changed.</summary>
+    public Message? Instead { get; set; }
+
+    /// <summary>Number of the suggested firing that takes them; null where none does.</summary>
+    public int? SuggestedFiring { get; set; }
+
     /// <summary>The verdict on each of them.</summary>
     public Verdict Verdict { get; private set; }
 
@@ -35,6 +42,23 @@ internal sealed class PieceClass
         return [.. classes.Values.OrderBy(c => c.First.Key, StringComparer.Ordinal)];
     }
 
+    /// <summary>The reasons as they are told of one of them: the same, at its own place.</summary>
+    public IReadOnlyList<Reason> ReasonsOf(Piece member) => ReferenceEquals(member, First) || Reasons.Count == 0
+        ? Reasons
+        : [.. Reasons.Select(r => r with { Pointer = member.At + r.Pointer[First.At.Length..] })];
+
+    /// <summary>
+    /// Where body and coats would each be mended by another cone, the reasons advise the one firing that suits them all.
+    /// </summary>
+    public void AgreeOnInstead()
+    {
+        if (Instead is not { } one || SuggestedFiring is null) return;
+        if (Reasons.Count(r => IsOfCone(r)) < 2) return;
+        Reasons = [.. Reasons.Select(r => IsOfCone(r) ? ReasonMaker.Advising(r, one) : r)];
+
+        static bool IsOfCone(Reason r) => r is { Instead: not null, Severity: > ReasonSeverity.Note } && Judgement.IsOfCone(r.Code);
+    }
+
     /// <summary>Takes the verdict.</summary>
     public void Judged(Judgement judgement) => (Reasons, Verdict) = (judgement.Reasons, (Verdict)(int)judgement.Worst);
 
@@ -43,7 +67,7 @@ internal sealed class PieceClass
         Reasons =
         [
             .. Reasons.Select(r => r.Message.Code is "loads.cone-mix-up" or "loads.cone-mix-up-degrees"
-                ? r with { Message = message, Instead = instead }
+                ? ReasonMaker.Retold(r, message, instead)
                 : r),
         ];
 

@@ -15,27 +15,31 @@ internal sealed class PieceJudge(LoadTables tables)
     internal static readonly IPieceRule[] Rules =
     [
         new MarksRule(), new DrynessRule(), new OrderRule(), new HistoryRule(), new KilnRule(), new OverglazeRule(),
-        new VapourCoatRule(), .. ConeRules, new ThermalShockRule(), new AtmosphereRule(), new FoodRule(), new MetalRule(), new RoomRule(), new UnknownRule(),
+        new VapourCoatRule(), .. ConeRules, new ThermalShockRule(), new AtmosphereRule(), new FoodRule(), new MetalRule(),
+        new RoomRule(), new UnknownRule(),
     ];
 
     private readonly IPieceRule[] rules = Applying(tables.Dataset, Rules);
-    private readonly Judgement quiet = new(tables, quiet: true);
+    private readonly Judgement quiet = new(tables);
 
     /// <summary>Ids of the load rules that the reasons of a piece rest on.</summary>
     public static IEnumerable<string> RestsOn(Dataset dataset) =>
         Applying(dataset, Rules).SelectMany(r => r.RestsOn).Append(LoadRuleIds.SuspectTheZero);
 
+    /// <summary>The version of a package without what follows its numbers.</summary>
+    internal static Version VersionOf(Dataset dataset) => Version.Parse(dataset.VersionId.Split('-', '+')[0]);
+
     /// <summary>The rules that a package was written with.</summary>
     internal static IPieceRule[] Applying(Dataset dataset, IEnumerable<IPieceRule> rules)
     {
-        var version = Version.Parse(dataset.VersionId.Split('-', '+')[0]);
+        var version = VersionOf(dataset);
         return [.. rules.Where(r => r.Since is null || version >= r.Since)];
     }
 
     /// <summary>The reasons, with the lost zero before all.</summary>
     public Judgement Judge(Piece piece, Kiln kiln, PlannedFiring firing)
     {
-        var judgement = new Judgement(tables, quiet: false);
+        var judgement = new Judgement(tables, firing, piece);
         var c = new PieceCase(tables, kiln, firing, piece);
         foreach (var rule in rules) rule.Judge(c, judgement);
         if (judgement.WorstOfCone > ReasonSeverity.Note) MixUp(c, judgement);
@@ -55,6 +59,10 @@ internal sealed class PieceJudge(LoadTables tables)
 
         return true;
     }
+
+    /// <summary>The notes that remain where a piece is simply accepted; null where it is not.</summary>
+    public EnumSet<ReasonCode>? NotesWhereAccepted(Piece piece, Kiln kiln, PlannedFiring firing) =>
+        Accepts(piece, kiln, firing) ? quiet.Codes : null;
 
     /// <summary>True when no cone stands against the piece at the cone that the firing's is confused with.</summary>
     public bool FitsOtherCone(Piece piece, Kiln kiln, PlannedFiring firing)
@@ -100,10 +108,11 @@ internal sealed class PieceJudge(LoadTables tables)
     private static void WrongMark(PieceCase c, Piece flipped, ReasonSeverity severity, Judgement judgement)
     {
         var own = flipped.Coats.Zip(c.Piece.Coats).FirstOrDefault(x => x.First.Coat != x.Second.Coat);
+        Material? marked = own.Second is { } wrong ? wrong.Coat : c.Piece.Body;
         var (name, was, now) = own.First is { } coat
             ? (own.Second.Coat.Name, own.Second.Coat.Range, coat.Coat.Range)
             : (c.Piece.Body!.Name, c.Piece.Body.Mature!.Spoken, flipped.Body!.Mature!.Spoken);
-        judgement.Find(ReasonCode.ConeZeroMixUp, severity)?.Because(LoadRuleIds.SuspectTheZero, null,
+        judgement.Find(ReasonCode.ConeZeroMixUp, severity)?.Because(LoadRuleIds.SuspectTheZero, marked,
             c.Tables.MixUpCelsius(c.Firing.Cone) is { } apart
                 ? Message.Of("loads.mark-mix-up-degrees", ("name", name), ("was", was), ("now", now), ("apart", apart))
                 : Message.Of("loads.mark-mix-up", ("name", name), ("was", was), ("now", now)),

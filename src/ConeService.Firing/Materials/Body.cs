@@ -13,6 +13,9 @@ internal sealed class Body : Material
     /// <summary>Highest cone of its bisque.</summary>
     public required PotterCone BisqueMax { get; init; }
 
+    /// <summary>The cones of its bisque as people say them.</summary>
+    public Message BisqueSpoken => new ConeRange(BisqueMin, BisqueMax, BisqueMax).Spoken;
+
     /// <summary>Where it is mature; null where its base clay decides.</summary>
     public required ConeRange? Mature { get; init; }
 

@@ -33,6 +33,9 @@ internal readonly record struct EnumSet<T>
     /// <summary>The words of both.</summary>
     public EnumSet<T> With(EnumSet<T> other) => new(bits | other.bits);
 
+    /// <summary>The words of this and one more.</summary>
+    public EnumSet<T> With(T word) => new(bits | Bit(word));
+
     /// <summary>The words of this that are not in the other.</summary>
     public EnumSet<T> Without(EnumSet<T> other) => new(bits & ~other.bits);
 
@@ -47,10 +50,10 @@ internal readonly record struct EnumSet<T>
     }
 
     /// <summary>The words as people say them: oxidation, neutral or reduction.</summary>
-    public Message Spoken => Items().Select(EnumWords.Word).ToList() switch
+    public Message Spoken => Items().Select(w => Message.Of("materials.word", ("word", EnumWords.Word(w)))).ToList() switch
     {
         [] => Message.Of("materials.none"),
-        [var only] => Message.Verbatim(only),
+        [var only] => only,
         [.. var first, var last] => Message.Of("materials.either", ("first", first), ("last", last)),
     };
 

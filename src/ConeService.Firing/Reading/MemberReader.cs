@@ -45,9 +45,13 @@ internal class MemberReader(ICollection<Finding> findings)
     {
         if (sent.IsAbsent) return null;
         if (sent.Kind == SentKind.Text && EnumWords.TryRead(sent.Text, of, out var value)) return value;
-        Add(UnknownWord.Of(sent.Text, field, Name(field), of));
+        Add(UnknownWord.Of(sent.Text, field, Name(field), of, sent.Text is null ? [] : Meant<T>(sent.Text)));
         return null;
     }
+
+    /// <summary>Words of the contract for which a word of the trade stands; none where nothing is known of it.</summary>
+    private protected virtual IReadOnlyList<string> Meant<T>(string sent)
+        where T : struct, Enum => [];
 
     /// <summary>A list of words, at least one; null when anything is wrong with it.</summary>
     public IReadOnlyList<T>? Words<T>(IReadOnlyList<SentText>? sent, string field, IReadOnlyList<T>? of = null)

@@ -36,6 +36,8 @@ public class IndexTests(Support.Api api)
         {
             var href = item.GetProperty("href").GetString()!.Split("{?")[0];
             if (href.Contains('{', StringComparison.Ordinal) || item.GetProperty("methods")[0].GetString() != "GET") continue;
+            // A question that is nothing without its parameters: RouteQuestions asks it.
+            if (href == "/v1/pairings/check") continue;
             foreach (var type in item.GetProperty("formats").EnumerateArray().Select(f => f.GetString()!))
             {
                 using var get = await api.Get(href, type);

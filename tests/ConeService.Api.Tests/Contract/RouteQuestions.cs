@@ -108,6 +108,18 @@ internal static class RouteQuestions
             """
         },
         {
+            "/v1/loads/check/batch", "/v1/loads/check/batch?detail=verdicts",
+            """
+            {"items":[{"kiln":{"heat":"electric","maxCone":"8"},"firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"},
+             "pieces":[{"id":"bowl","body":"mid-range-stoneware-light","state":"bisqued","coats":["mid-range-gloss"]},
+                       {"id":"mug","body":"red-earthenware","state":"bisqued"}]},{"pieces":[]},null]}
+            """
+        },
+        {
+            "/v1/pairings/check",
+            "/v1/pairings/check?body=mid-range-stoneware-light&glaze=mid-range-gloss&cone=06&atmosphere=oxidation&kind=glaze", null
+        },
+        {
             "/v1/pairings/check", "/v1/pairings/check",
             """
             {"body":"mid-range-stoneware-light","coats":[{"glaze":"mid-range-gloss"}],
@@ -121,6 +133,7 @@ internal static class RouteQuestions
                       {"body":"mid-range-stoneware-light"},null]}
             """
         },
+        { "/v1/reason-codes", "/v1/reason-codes", null },
         { "/v1/load-rules", "/v1/load-rules", null },
         { "/v1/load-rules/{id}", "/v1/load-rules/body-stands-glaze-cone", null },
         { "/v1/firing-kinds", "/v1/firing-kinds", null },

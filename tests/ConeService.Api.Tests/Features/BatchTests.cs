@@ -10,11 +10,16 @@ public class BatchTests(Support.Api api)
     private const string Copper = """{"colorants":[{"colorant":"copper","percent":0.5}],"base":"calcium","cone":"10"}""";
     private const string Pairing =
         """{"body":"mid-range-stoneware-light","firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"}}""";
+    private const string Load = """
+        {"kiln":{"heat":"electric","maxCone":"8"},"firing":{"firingKind":"glaze","cone":"04","atmosphere":"oxidation"},
+         "pieces":[{"id":"a","body":"mid-range-stoneware-light","state":"bisqued"}]}
+        """;
     private const string Kiln = """{"heat":"electric","volumeLitres":150,"kilowatts":9}""";
 
     [Theory]
     [InlineData("/v1/colours/resolve", Copper)]
     [InlineData("/v1/pairings/check", Pairing)]
+    [InlineData("/v1/loads/check", Load)]
     public async Task A_question_of_a_batch_is_answered_as_it_would_be_alone(string route, string question)
     {
         using var alone = await api.Post(route, question);
@@ -45,6 +50,9 @@ public class BatchTests(Support.Api api)
         """{"colorants":[{"colorant":"copper","percent":60},{"colorant":"cobalt","percent":60}]}""", "/items/1")]
     [InlineData("/v1/pairings/check/batch", Pairing, """{"body":"mid-range-stoneware-light"}""", "/items/1/firing")]
     [InlineData("/v1/pairings/check/batch", Pairing, "null", "/items/1")]
+    [InlineData("/v1/loads/check/batch", Load, "null", "/items/1")]
+    [InlineData("/v1/loads/check/batch", Load, """{"firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"},"pieces":[{"id":"a"}]}""",
+        "/items/1/kiln")]
     [InlineData("/v1/schedules/fit/batch", """{"schedule":"candle"}""", """{"schedule":"mid-range-glaze"}""", "/items/1/cone")]
     [InlineData("/v1/schedules/fit/batch", """{"schedule":"candle"}""", """{"schedule":"mid-rang-glaze"}""", "/items/1/schedule")]
     [InlineData("/v1/schedules/fit/batch", """{"schedule":"candle"}""", """{"cone":"6"}""", "/items/1/schedule")]

@@ -129,4 +129,16 @@ public class ColourEndpointsTests(Support.Api api)
         using var response = await api.Get(url);
         Assert.Contains(near, Assert.Single(await Problems.Findings(response, 404, "not-found")).GetProperty("allowed").Strings());
     }
+
+    // Zinc is a flux and an opacifier of crystals, and colours nothing by itself (data additives, common practice).
+    [Theory]
+    [InlineData("zinc", "zinc colours nothing by itself: it is an additive and goes into additives, as “zinc”.")]
+    [InlineData("bone ash", "bone ash colours nothing by itself: it is an additive and goes into additives, as “bone-ash”.")]
+    public async Task An_additive_among_the_colorants_is_told_where_it_goes(string sent, string likely)
+    {
+        using var response = await api.Post(Url, $$"""{"colorants":[{"colorant":"{{sent}}","percent":3}]}""");
+        var problem = await Support.Api.Read(response, 400);
+
+        Assert.Equal(likely, problem.GetProperty("errors")[0].GetProperty("likelyMistake").GetString());
+    }
 }

@@ -157,6 +157,100 @@ public class LoadCheckTests(Support.Api api)
     }
 
     [Fact]
+    public async Task A_light_answer_says_each_reason_once()
+    {
+        var pieces = string.Join(',', Enumerable.Range(0, 500).Select(i =>
+            $$"""{"id":"p{{i}}","ref":"b{{i}}","body":"red-earthenware","state":"bisqued","coats":[{"glaze":"majolica"}]}"""));
+        var body = Body(Electric, "glaze", "6", "oxidation", pieces);
+        using var full = await api.Post("/v1/loads/check", body);
+        using var light = await api.Post("/v1/loads/check?detail=verdicts", body);
+        using var wrong = await api.Post("/v1/loads/check?detail=some", body);
+        var answer = await Support.Api.Read(light, 200);
+
+        Assert.Equal("b7", answer.GetProperty("pieces")[7].GetProperty("ref").GetString());
+        var numbers = answer.GetProperty("pieces")[7].GetProperty("reasonNumbers").EnumerateArray().Select(n => n.GetInt32()).ToList();
+        Assert.Equal(answer.GetProperty("reasonTable").EnumerateArray().Select(r => r.GetProperty("number").GetInt32()), numbers);
+        Assert.True(Length(full) > 5 * Length(light), $"{Length(full)} and {Length(light)} bytes");
+        Assert.Equal("detail", Assert.Single(await Problems.Findings(wrong, 400, "word-unknown")).Place());
+
+        static long Length(HttpResponseMessage response) => response.Content.Headers.ContentLength!.Value;
+    }
+
+    [Fact]
+    public async Task A_coat_that_is_a_text_is_an_id()
+    {
+        const string piece = """{"id":"a","body":"mid-range-stoneware-light","state":"bisqued","coats":[COAT]}""";
+        var text = await Check(Electric, "glaze", "6", "oxidation", piece.Replace("COAT", "\"mid-range-gloss\"", StringComparison.Ordinal));
+        var whole = await Check(
+            Electric, "glaze", "6", "oxidation", piece.Replace("COAT", """{"glaze":"mid-range-gloss"}""", StringComparison.Ordinal));
+
+        Assert.True(JsonElement.DeepEquals(whole, text));
+        using var number = await api.Post(
+            "/v1/loads/check", Body(Electric, "glaze", "6", "oxidation", piece.Replace("COAT", "6", StringComparison.Ordinal)));
+        Assert.Single(await Problems.Findings(number, 400, "malformed-json"));
+    }
+
+    [Fact]
+    public async Task Unknown_members_and_wrong_values_are_told_together()
+    {
+        using var response = await api.Post("/v1/loads/check", """
+            {"kiln":{"heat":"electric","maxCone":"8","colour":"red"},
+             "firing":{"firingKind":"glost","cone":"6","atmosphere":"oxidation"},
+             "pieces":[{"id":"a","bodi":"red-earthenware","state":"greenware","coats":["majolica"]}]}
+            """);
+
+        Assert.Equal(
+            ["unknown-member /kiln/colour", "unknown-member /pieces/0/bodi", "word-unknown /firing/firingKind", "word-unknown /pieces/0/state"],
+            (await Problems.Findings(response, 400, "invalid-request")).Select(f => $"{f.GetProperty("code").GetString()} {f.Place()}"));
+    }
+
+    [Fact]
+    public async Task A_pairing_may_be_asked_by_a_link()
+    {
+        const string link = "/v1/pairings/check?body=mid-range-stoneware-light&glaze=underglaze,mid-range-gloss&cone=06&atmosphere=oxidation";
+        using var posted = await api.Post("/v1/pairings/check", """
+            {"body":"mid-range-stoneware-light","coats":[{"glaze":"underglaze"},{"glaze":"mid-range-gloss"}],
+             "firing":{"firingKind":"glaze","cone":"06","atmosphere":"oxidation"},"use":"food"}
+            """);
+        var expected = await Support.Api.Read(posted, 200);
+
+        Assert.True(JsonElement.DeepEquals(expected, await api.Json(link + "&firingKind=glaze&use=food")));
+        Assert.True(JsonElement.DeepEquals(expected, await api.Json(link + "&kind=glaze&use=food")));
+        using var wrong = await api.Client.GetAsync(
+            new Uri("/v1/pairings/check?cone=0&atmosphere=air&kind=glost", UriKind.Relative), Support.Api.Cancel);
+        Assert.Equal(
+            ["word-unknown firingKind", "cone-zero cone", "word-unknown atmosphere", "member-missing body"],
+            (await Problems.Findings(wrong, 400, "invalid-request")).Select(f => $"{f.GetProperty("code").GetString()} {f.Place()}"));
+    }
+
+    [Fact]
+    public async Task Cautions_are_those_that_the_load_brings_about_the_gravest_first()
+    {
+        var plain = await Check(Electric, "glaze", "6", "oxidation", """
+            {"id":"a","body":"mid-range-stoneware-light","state":"bisqued","coats":[{"glaze":"mid-range-gloss","contains":["barium","copper"]}]}
+            """);
+        var hottest = await Check(Electric, "glaze", "10", "oxidation", """{"id":"a","body":"high-fire-porcelain","state":"bisqued"}""");
+        var raw = await Check(Electric, "bisque", "06", "oxidation", """{"id":"a","body":"red-earthenware","state":"bone-dry"}""");
+
+        Assert.Equal(
+            ["barium-carbonate-toxic", "kiln-fumes", "copper-fume", "thermal-shock-fragments"],
+            plain.GetProperty("cautions").EnumerateArray().Select(c => c.GetProperty("id").GetString()));
+        Assert.DoesNotContain("electric-shock", plain.ToString(), StringComparison.Ordinal);
+        Assert.Contains("kiln-over-temperature", hottest.GetProperty("cautions").ToString(), StringComparison.Ordinal);
+        Assert.Contains("steam-explosion-of-ware", raw.GetProperty("cautions").ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Reason_codes_are_listed()
+    {
+        var codes = (await api.Json("/v1/reason-codes")).GetProperty("items").EnumerateArray().ToList();
+
+        Assert.Equal("body-overfired", codes[0].GetProperty("id").GetString());
+        Assert.Equal("Body over its range", codes[0].GetProperty("name").GetString());
+        Assert.Contains("body-stands-glaze-cone", codes[0].GetProperty("loadRules").Strings());
+    }
+
+    [Fact]
     public async Task Every_rule_that_a_reason_names_has_an_address()
     {
         var answer = await Check(

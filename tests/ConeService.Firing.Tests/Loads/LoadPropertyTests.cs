@@ -67,7 +67,9 @@ public sealed class LoadPropertyTests
         LoadGen.Load.Sample(load =>
         {
             var answer = Loads.Check.Check(load);
-            var left = answer.Pieces.Where(p => p.Verdict != Verdict.Accept).Select(p => p.Id);
+            // Where fewer firings take the whole load, what was accepted moves too.
+            var stays = answer.KeepsBooked || answer.SuggestedFirings.Count == 0;
+            var left = answer.Pieces.Where(p => p.Verdict != Verdict.Accept || !stays).Select(p => p.Id);
             var told = answer.SuggestedFirings.SelectMany(f => f.PieceIds).Concat(answer.Unplaced.SelectMany(u => u.PieceIds));
             Assert.Equal(left.Order(StringComparer.Ordinal), told.Order(StringComparer.Ordinal));
             Assert.All(answer.Unplaced, u => Assert.NotEmpty(u.Reasons));

@@ -24,7 +24,7 @@ public sealed class LoadRuleTests
             var load = LoadReader.Read(Tables, request);
             foreach (var rule in PieceJudge.Rules)
             {
-                var judgement = new Judgement(Tables, quiet: false);
+                var judgement = new Judgement(Tables, load.Firing, load.Pieces[0]);
                 rule.Judge(new PieceCase(Tables, load.Kiln, load.Firing, load.Pieces[0]), judgement);
                 Assert.All(judgement.Reasons, r =>
                 {
@@ -40,7 +40,8 @@ public sealed class LoadRuleTests
     {
         var named = typeof(LoadRuleIds).GetFields(BindingFlags.Public | BindingFlags.Static).Select(f => (string)f.GetRawConstantValue()!);
 
-        Assert.Empty(named.Except(PieceJudge.RestsOn(Reference.Dataset)).Except(LoadJudge.RestsOn));
+        Assert.Empty(named.Except(PieceJudge.RestsOn(Reference.Dataset)).Except(LoadJudge.RestsOn)
+            .Except(LoadRoom.RestsOn(Reference.Dataset)));
     }
 
     [Theory]
@@ -70,7 +71,7 @@ public sealed class LoadRuleTests
         {
             var load = LoadReader.Read(Tables, request);
             var c = new PieceCase(Tables, load.Kiln, load.Firing, load.Pieces[0]);
-            var (quiet, told) = (new Judgement(Tables, quiet: true), new Judgement(Tables, quiet: false));
+            var (quiet, told) = (new Judgement(Tables), new Judgement(Tables, load.Firing, load.Pieces[0]));
             foreach (var rule in PieceJudge.Rules)
             {
                 rule.Judge(c, quiet);

@@ -22,6 +22,9 @@ internal static partial class JsonFindings
     public static RefusedException Refuse(string literal, Type root) => new(new Finding(
         FindingCodes.MalformedJson, "/", literal, Message.Of("http.body-is-literal", ("literal", literal)), [MemberList(root)]));
 
+    /// <summary>True when the reader gave up on a member that nobody knows.</summary>
+    public static bool IsUnknownMember(JsonException failure) => Unmapped().IsMatch(failure.Message);
+
     /// <summary>A body that the reader gave up on.</summary>
     public static RefusedException Refuse(JsonException failure, Type root)
     {

@@ -62,4 +62,7 @@ public enum ReasonCode
 
     /// <summary>A coat holds a metal that matters for food, for who breathes its fume, or for its neighbours.</summary>
     MetalInCoat,
+
+    /// <summary>All pieces together need more room than the kiln has.</summary>
+    LoadTooLarge,
 }

@@ -21,20 +21,20 @@ internal sealed class HistoryReader(FieldReader fields)
     public (PieceState State, PieceHistory History) Read(
         PieceRequest sent, PlannedFiring? planned, string at, List<UnknownMaterial> unknown)
     {
-        var said = fields.OptionalWord<PieceState>(sent.State, at + "/state");
+        var said = fields.OptionalWord<PieceState>(sent.State, fields.At(at, "/state"));
         if (sent.EarlierFirings is null or [])
         {
             if (!sent.State.IsAbsent || planned is null) return (said ?? PieceState.Bisqued, PieceHistory.None);
             var taken = StateTaken(planned);
             unknown.Add(new(
                 UnknownAs.State, "", [], Message.Of("loads.state-not-told", ("state", EnumWords.Word(taken)))));
-            fields.Assumed.Add(new(at + "/state", EnumWords.Word(taken), Message.Of("loads.piece-state-assumed")));
+            fields.Assumed.Add(new(fields.At(at, "/state"), EnumWords.Word(taken), Message.Of("loads.piece-state-assumed")));
             return (taken, PieceHistory.None);
         }
 
         if (sent.EarlierFirings.Count > LoadLimits.MostEarlierFirings)
         {
-            fields.Add(FindingCodes.NumberOutOfRange, at + "/earlierFirings", null,
+            fields.Add(FindingCodes.NumberOutOfRange, fields.At(at, "/earlierFirings"), null,
                 Message.Of("loads.too-many-firings", ("firings", sent.EarlierFirings.Count)),
                 [Message.Of("loads.firings-allowed", ("most", LoadLimits.MostEarlierFirings))]);
         }
@@ -43,15 +43,15 @@ internal sealed class HistoryReader(FieldReader fields)
         PotterCone? hottest = null, bisque = null;
         for (var i = 0; i < sent.EarlierFirings.Count; i++)
         {
-            var field = FieldReader.Item(at + "/earlierFirings", i);
+            var field = FieldReader.Item(fields.At(at, "/earlierFirings"), i);
             if (sent.EarlierFirings[i] is not { } earlier)
             {
                 fields.Missing(field, [Message.Of("loads.earlier-firing-object")]);
                 continue;
             }
 
-            var kind = fields.Word<FiringKind>(earlier.FiringKind, field + "/firingKind");
-            var cone = earlier.Cone.IsAbsent ? null : fields.Cone(earlier.Cone, field + "/cone");
+            var kind = fields.Word<FiringKind>(earlier.FiringKind, fields.At(field, "/firingKind"));
+            var cone = earlier.Cone.IsAbsent ? null : fields.Cone(earlier.Cone, fields.At(field, "/cone"));
             if (kind is null) continue;
             kinds.Add(kind.Value);
             hottest = Hotter(hottest, cone);
@@ -60,7 +60,7 @@ internal sealed class HistoryReader(FieldReader fields)
 
         var state = PieceHistory.StateAfter(kinds) ?? said ?? PieceState.Bisqued;
         if (sent.State.IsAbsent)
-            fields.Assumed.Add(new(at + "/state", EnumWords.Word(state), Message.Of("loads.state-from-firings")));
+            fields.Assumed.Add(new(fields.At(at, "/state"), EnumWords.Word(state), Message.Of("loads.state-from-firings")));
         return (state, new(hottest, bisque, said == state ? null : said));
     }
 

@@ -37,9 +37,12 @@ internal sealed class LoadReader
         var kiln = reader.Kiln(request.Kiln, "/kiln");
         var firing = reader.planned = reader.Firing(request.Firing, "/firing");
         var pieces = reader.Pieces(request.Pieces);
+        var reference = reader.fields.Text(request.Ref, "/ref", "load-12");
+        var kilns = reader.Kilns(request.Kilns);
+        var offered = reader.Offered(request.Offered);
         if (kiln is { Interior: null } && pieces.Exists(p => p.Size is not null))
             reader.fields.Assumed.Add(new("/kiln/interior", "tall enough", Message.Of("loads.room-assumed")));
-        return reader.Done(new Load(kiln!, firing!, pieces, reader.fields.Assumed));
+        return reader.Done(new Load(kiln!, firing!, pieces, reader.fields.Assumed) { Ref = reference, Kilns = kilns, Offered = offered });
     }
 
     /// <summary>Reads a pairing as a load of one piece.</summary>
@@ -73,7 +76,8 @@ internal sealed class LoadReader
 
         reader.materials.RequireBody(sent, "");
         var piece = reader.Piece(sent, 0, "");
-        return reader.Done(new Load(kiln!, firing!, piece is null ? [] : [piece], reader.fields.Assumed));
+        var reference = reader.fields.Text(request.Ref, "/ref", "test-12");
+        return reader.Done(new Load(kiln!, firing!, piece is null ? [] : [piece], reader.fields.Assumed) { Ref = reference });
     }
 
     private static Message PiecesAllowed => Message.Of("loads.pieces-allowed", ("most", LoadLimits.MostPieces));
@@ -89,12 +93,46 @@ internal sealed class LoadReader
         }
 
         var reader = new KilnReader(sent, tables.Cones, at, fields.Findings);
-        reader.Id();
+        var id = reader.Id();
         var heat = reader.Heat();
         var max = fields.Cone(sent.MaxCone, at + "/maxCone", beyond: true);
-        var atmospheres = reader.Atmospheres();
+        var atmospheres = heat == KilnHeat.Electric && sent.Atmospheres is null ? OxidationAssumed(at) : reader.Atmospheres();
         var interior = reader.Room() is { } room ? new Size(room.Height, room.Width, room.Depth) : null;
-        return heat is null || max is null || atmospheres is null ? null : new(heat.Value, max.Order, max.Text, new(atmospheres), interior);
+        return heat is null || max is null || atmospheres is null ? null : new(heat.Value, max.Order, max.Text, new(atmospheres), interior)
+        {
+            Id = id,
+            IsRound = sent.Interior is { DiameterMillimetres.IsAbsent: false },
+            ShelfThickness = reader.ShelfThickness(),
+        };
+    }
+
+    // Elements are made for air; who reduces in an electric kiln knows and says so.
+    private IReadOnlyList<Atmosphere> OxidationAssumed(string at)
+    {
+        fields.Assumed.Add(new(at + "/atmospheres", "oxidation", Message.Of("loads.oxidation-assumed")));
+        return [Atmosphere.Oxidation];
+    }
+
+    private List<Kiln> Kilns(IReadOnlyList<SentKiln?>? sent)
+    {
+        TooMany(sent?.Count, LoadLimits.MostKilns, "/kilns");
+        return [.. (sent ?? []).Take(LoadLimits.MostKilns).Select((k, i) => Kiln(k, FieldReader.Item("/kilns", i))).OfType<Kiln>()];
+    }
+
+    private List<PlannedFiring> Offered(IReadOnlyList<OfferedFiringRequest?>? sent)
+    {
+        TooMany(sent?.Count, LoadLimits.MostOffered, "/offered");
+        var offered = (sent ?? []).Take(LoadLimits.MostOffered).Select((f, i) => Firing(
+            f is null ? null : new(f.FiringKind, f.Cone, f.Atmosphere), FieldReader.Item("/offered", i)));
+        return [.. offered.OfType<PlannedFiring>().DistinctBy(f => (f.Kind, f.Cone.Order, f.Atmosphere))];
+    }
+
+    private void TooMany(int? count, int most, string at)
+    {
+        if (count <= most || count is null) return;
+        fields.Add(
+            FindingCodes.NumberOutOfRange, at, null, Message.Of("loads.list-too-long", ("count", count)),
+            [Message.Of("loads.list-allowed", ("most", most))]);
     }
 
     private PlannedFiring? Firing(FiringRequest? sent, string at)
@@ -152,27 +190,33 @@ internal sealed class LoadReader
 
     private Piece? Piece(PieceRequest sent, int index, string at)
     {
-        var before = fields.Findings.Count;
-        var id = fields.RequiredText(sent.Id, at + "/id", "mug-7");
-        fields.Count(sent.Count, at + "/count", (int)Alike.Low, (int)Alike.High);
+        // Within the piece pointers start at the piece; where anything is told, that of the piece is put before them.
+        var (before, assumed) = (fields.Findings.Count, fields.Assumed.Count);
+        var id = fields.RequiredText(sent.Id, "/id", "mug-7");
+        var count = fields.Count(sent.Count, "/count", (int)Alike.Low, (int)Alike.High);
+        var reference = fields.Text(sent.Ref, "/ref", "booking-7");
         var unknown = new List<UnknownMaterial>();
-        var body = materials.Body(sent, at, unknown);
+        var body = materials.Body(sent, "", unknown);
         if (sent.Coats?.Count > LoadLimits.MostCoats)
         {
-            fields.Add(FindingCodes.TooManyCoats, at + "/coats", null,
+            fields.Add(FindingCodes.TooManyCoats, "/coats", null,
                 Message.Of("loads.too-many-coats", ("coats", sent.Coats.Count)),
                 [Message.Of("loads.coats-allowed", ("most", LoadLimits.MostCoats))]);
         }
 
-        var coats = materials.Coats(sent.Coats, at, unknown);
-        var (state, history) = histories.Read(sent, planned, at, unknown);
-        var thickness = fields.Millimetres(sent.ThickestMillimetres, at + "/thickestMillimetres", (decimal)LoadLimits.MostMillimetres);
-        var size = Size(sent.Size, at + "/size");
-        var use = fields.OptionalWord<PieceUse>(sent.Use, at + "/use");
+        var coats = materials.Coats(sent.Coats, unknown);
+        var (state, history) = histories.Read(sent, planned, "", unknown);
+        var thickness = fields.Millimetres(sent.ThickestMillimetres, "/thickestMillimetres", (decimal)LoadLimits.MostMillimetres);
+        var size = Size(sent.Size, "/size");
+        var use = fields.OptionalWord<PieceUse>(sent.Use, "/use");
+        fields.Locate(at, before, assumed);
         return fields.Findings.Count > before ? null : new Piece
         {
             Id = id!,
+            Ref = reference,
             Index = index,
+            At = at,
+            Count = count ?? 1,
             Body = body,
             Coats = PieceHistory.Settle(coats, state, planned?.Kind == FiringKind.Overglaze),
             Unknown = unknown,
@@ -188,10 +232,10 @@ internal sealed class LoadReader
     private Size? Size(SizeRequest? sent, string at)
     {
         if (sent is null) return null;
-        if (sent.HeightMillimetres.IsAbsent) fields.Missing(at + "/heightMillimetres", [Message.Of("members.any-millimetres")]);
-        var height = fields.Millimetres(sent.HeightMillimetres, at + "/heightMillimetres", (decimal)LoadLimits.MostMillimetres);
-        var width = fields.Millimetres(sent.WidthMillimetres, at + "/widthMillimetres", (decimal)LoadLimits.MostMillimetres);
-        var depth = fields.Millimetres(sent.DepthMillimetres, at + "/depthMillimetres", (decimal)LoadLimits.MostMillimetres);
+        if (sent.HeightMillimetres.IsAbsent) fields.Missing(fields.At(at, "/heightMillimetres"), [Message.Of("members.any-millimetres")]);
+        var height = fields.Millimetres(sent.HeightMillimetres, fields.At(at, "/heightMillimetres"), (decimal)LoadLimits.MostMillimetres);
+        var width = fields.Millimetres(sent.WidthMillimetres, fields.At(at, "/widthMillimetres"), (decimal)LoadLimits.MostMillimetres);
+        var depth = fields.Millimetres(sent.DepthMillimetres, fields.At(at, "/depthMillimetres"), (decimal)LoadLimits.MostMillimetres);
         return height is null ? null : new(height.Value, width, depth ?? width);
     }
 }

@@ -28,18 +28,21 @@ internal sealed class MarkReader(LoadTables tables, FieldReader fields)
     public Body? Body(OwnBodyRequest own, string at, List<UnknownMaterial> unknown)
     {
         var before = fields.Findings.Count;
-        var name = fields.RequiredText(own.Name, at + "/name", "our red clay");
-        var bisque = Bisque(own.Bisque, at + "/bisque");
+        var name = fields.RequiredText(own.Name, fields.At(at, "/name"), "our red clay");
+        var bisque = Bisque(own.Bisque, fields.At(at, "/bisque"));
         var (mature, whole) = Range(own.Mature, own.Mark, at, "/mature");
         if (name is null || fields.Findings.Count > before) return null;
-        if (!whole) Missing(UnknownAs.MarksOfBody, name, mature, at + "/mature", unknown);
+        if (!whole) Missing(UnknownAs.MarksOfBody, name, mature, fields.At(at, "/mature"), "/ownBody", unknown);
         if (bisque is null)
         {
             bisque = (tables.PotterScale.Of(UsualBisqueMin), tables.PotterScale.Of(UsualBisqueMax));
             unknown.Add(new(
                 UnknownAs.Bisque, name, [],
-                Message.Of("loads.bisque-not-told", ("name", name), ("min", UsualBisqueMin), ("max", UsualBisqueMax))));
-            fields.Assumed.Add(new(at + "/bisque", $"{UsualBisqueMin} to {UsualBisqueMax}", Message.Of("loads.bisque-marks-assumed")));
+                Message.Of("loads.bisque-not-told", ("name", name), ("min", UsualBisqueMin), ("max", UsualBisqueMax)))
+            {
+                Within = "/ownBody",
+            });
+            fields.Assumed.Add(new(fields.At(at, "/bisque"), $"{UsualBisqueMin} to {UsualBisqueMax}", Message.Of("loads.bisque-marks-assumed")));
         }
 
         return new Body
@@ -63,18 +66,18 @@ internal sealed class MarkReader(LoadTables tables, FieldReader fields)
     }
 
     /// <summary>A glaze of one's own; null with a finding, or where nothing is known of its cones.</summary>
-    public Coat? Glaze(OwnGlazeRequest own, string at, List<UnknownMaterial> unknown)
+    public Coat? Glaze(OwnGlazeRequest own, string at, string within, List<UnknownMaterial> unknown)
     {
         var before = fields.Findings.Count;
-        var name = fields.RequiredText(own.Name, at + "/name", "our blue");
+        var name = fields.RequiredText(own.Name, fields.At(at, "/name"), "our blue");
         var (cones, whole) = Range(own.Cones, own.Mark, at, "/cones");
         var atmospheres = own.Atmospheres is null
             ? new EnumSet<Atmosphere>(Atmospheres.OfFirings)
-            : fields.Set(own.Atmospheres, at + "/atmospheres", Atmospheres.OfFirings);
+            : fields.Set(own.Atmospheres, fields.At(at, "/atmospheres"), Atmospheres.OfFirings);
         if (own.Atmospheres is null)
-            fields.Assumed.Add(new(at + "/atmospheres", "any", Message.Of("loads.atmospheres-assumed")));
+            fields.Assumed.Add(new(fields.At(at, "/atmospheres"), "any", Message.Of("loads.atmospheres-assumed")));
         if (name is null || fields.Findings.Count > before) return null;
-        if (!whole) Missing(UnknownAs.MarksOfCoat, name, cones, at + "/cones", unknown);
+        if (!whole) Missing(UnknownAs.MarksOfCoat, name, cones, fields.At(at, "/cones"), within, unknown);
         return cones is null || atmospheres is null ? null : new Coat
         {
             Id = null,
@@ -97,30 +100,31 @@ internal sealed class MarkReader(LoadTables tables, FieldReader fields)
         };
     }
 
-    private void Missing(UnknownAs what, string name, ConeRange? known, string at, List<UnknownMaterial> unknown)
+    private void Missing(
+        UnknownAs what, string name, ConeRange? known, string at, string within, List<UnknownMaterial> unknown)
     {
         unknown.Add(new(what, name, [], known is null
             ? Message.Of("loads.no-marks", ("name", name))
-            : Message.Of("loads.marks-incomplete", ("name", name), ("range", known.Spoken))));
+            : Message.Of("loads.marks-incomplete", ("name", name), ("range", known.Spoken))) { Within = within });
         fields.Assumed.Add(new(at, known?.Spoken.ToString() ?? "unknown", Message.Of("loads.marks-assumed")));
     }
 
     private (PotterCone Min, PotterCone Max)? Bisque(OwnBisqueRequest? sent, string at)
     {
         if (sent is null) return null;
-        var (min, max) = (fields.Cone(sent.Min, at + "/min"), fields.Cone(sent.Max, at + "/max"));
-        return Rises(min, max, at + "/max") && min is not null && max is not null ? (min, max) : null;
+        var (min, max) = (fields.Cone(sent.Min, fields.At(at, "/min")), fields.Cone(sent.Max, fields.At(at, "/max")));
+        return Rises(min, max, fields.At(at, "/max")) && min is not null && max is not null ? (min, max) : null;
     }
 
     // The range as far as it is told, and whether all of it is.
     private (ConeRange? Range, bool Whole) Range(OwnRangeRequest? sent, SentText mark, string at, string member)
     {
-        if (sent is null) return (mark.IsAbsent ? null : Mark(mark, at + "/mark"), false);
-        at += member;
-        var (min, max) = (Known(sent.Min, at + "/min"), Known(sent.Max, at + "/max"));
-        var best = Known(sent.Best, at + "/best");
-        var rises = Rises(min, best, at + "/best") & Rises(best, max, at + "/max");
-        if (best is null) rises &= Rises(min, max, at + "/max");
+        if (sent is null) return (mark.IsAbsent ? null : Mark(mark, fields.At(at, "/mark")), false);
+        at = fields.At(at, member);
+        var (min, max) = (Known(sent.Min, fields.At(at, "/min")), Known(sent.Max, fields.At(at, "/max")));
+        var best = Known(sent.Best, fields.At(at, "/best"));
+        var rises = Rises(min, best, fields.At(at, "/best")) & Rises(best, max, fields.At(at, "/max"));
+        if (best is null) rises &= Rises(min, max, fields.At(at, "/max"));
         if (!rises || (min ?? best ?? max) is null) return (null, false);
         var whole = min is not null && best is not null && max is not null;
         return (new((min ?? best ?? max)!, (best ?? max ?? min)!, (max ?? best ?? min)!), whole);

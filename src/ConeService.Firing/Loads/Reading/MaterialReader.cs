@@ -17,7 +17,7 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
     public void RequireBody(PieceRequest sent, string at)
     {
         if (sent.OwnBody is null && sent.Body.IsAbsent && !IsSelfGlazing(sent))
-            fields.RequiredText(sent.Body, at + "/body", "red-earthenware");
+            fields.RequiredText(sent.Body, fields.At(at, "/body"), "red-earthenware");
     }
 
     /// <summary>The body; null with an unknown material or a finding, and where a coat is a body of its own.</summary>
@@ -27,20 +27,20 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
         if (own is not null && !id.IsAbsent)
         {
             fields.Add(
-                FindingCodes.MaterialAmbiguous, at + "/ownBody", null,
+                FindingCodes.MaterialAmbiguous, fields.At(at, "/ownBody"), null,
                 Message.Of("loads.body-ambiguous"), Message.Verbatim(["body", "ownBody"]));
             return null;
         }
 
-        if (own is not null) return marks.Body(own, at + "/ownBody", unknown);
+        if (own is not null) return marks.Body(own, fields.At(at, "/ownBody"), unknown);
         if (id.IsAbsent)
         {
             if (!IsSelfGlazing(sent)) unknown.Add(new(UnknownAs.NoBody, "", []));
             return null;
         }
 
-        if (fields.RequiredText(id, at + "/body", "red-earthenware") is not { } name) return null;
-        if (tables.Materials.RenamedBody(name, at + "/body") is { } renamed)
+        if (fields.RequiredText(id, fields.At(at, "/body"), "red-earthenware") is not { } name) return null;
+        if (tables.Materials.RenamedBody(name, fields.At(at, "/body")) is { } renamed)
         {
             fields.Add(renamed);
             return null;
@@ -48,48 +48,49 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
 
         if (tables.Materials.FindBody(name) is { } body)
         {
-            if (body.Mature is null) unknown.Add(new(UnknownAs.BaseClay, name, []));
+            if (body.Mature is null) unknown.Add(new(UnknownAs.BaseClay, name, []) { Within = "/body" });
             return body;
         }
 
-        unknown.Add(new(UnknownAs.Body, name, tables.Materials.NearBodies(name)));
+        unknown.Add(new(UnknownAs.Body, name, tables.Materials.NearBodies(name)) { Within = "/body" });
         return null;
     }
 
     /// <summary>The coats that are known.</summary>
-    public List<CoatOnPiece> Coats(IReadOnlyList<CoatRequest?>? sent, string at, List<UnknownMaterial> unknown)
+    public List<CoatOnPiece> Coats(IReadOnlyList<CoatRequest?>? sent, List<UnknownMaterial> unknown)
     {
         var coats = new List<CoatOnPiece>(sent?.Count ?? 0);
         for (var i = 0; i < sent?.Count; i++)
         {
-            var field = FieldReader.Item(at + "/coats", i);
+            var field = ReasonMaker.CoatPlace(i);
             if (sent[i] is not { } request) fields.Missing(field, [Message.Of("loads.coat-object")]);
-            else if (Coat(request, field, unknown) is { } coat) coats.Add(coat);
+            else if (Coat(request, i, field, unknown) is { } coat) coats.Add(coat);
         }
 
         return coats;
     }
 
-    private CoatOnPiece? Coat(CoatRequest request, string at, List<UnknownMaterial> unknown)
+    private CoatOnPiece? Coat(CoatRequest request, int place, string at, List<UnknownMaterial> unknown)
     {
-        var contains = request.Contains is null ? default : fields.Set<Fume>(request.Contains, at + "/contains") ?? default;
+        var contains = request.Contains is null ? default : fields.Set<Fume>(request.Contains, fields.At(at, "/contains")) ?? default;
         Coat? coat;
         if (request.OwnGlaze is { } own)
         {
             if (!request.Glaze.IsAbsent)
             {
                 fields.Add(
-                    FindingCodes.MaterialAmbiguous, at + "/ownGlaze", null,
+                    FindingCodes.MaterialAmbiguous, fields.At(at, "/ownGlaze"), null,
                     Message.Of("loads.coat-ambiguous"), Message.Verbatim(["glaze", "ownGlaze"]));
             }
 
-            coat = marks.Glaze(own, at + "/ownGlaze", unknown);
+            coat = marks.Glaze(own, fields.At(at, "/ownGlaze"), ReasonMaker.CoatPlace(place), unknown);
         }
-        else if (fields.RequiredText(request.Glaze, at + "/glaze", "celadon") is { } name)
+        else if (fields.RequiredText(request.Glaze, fields.At(at, "/glaze"), "celadon") is { } name)
         {
             coat = tables.Materials.FindCoat(name);
-            if (coat is null && tables.Materials.RenamedCoat(name, at + "/glaze") is { } renamed) fields.Add(renamed);
-            else if (coat is null) unknown.Add(new(UnknownAs.Coat, name, tables.Materials.NearCoats(name)));
+            if (coat is null && tables.Materials.RenamedCoat(name, fields.At(at, "/glaze")) is { } renamed) fields.Add(renamed);
+            else if (coat is null) 
+                unknown.Add(new(UnknownAs.Coat, name, tables.Materials.NearCoats(name)) { Within = ReasonMaker.CoatPlace(place) });
         }
         else
         {
@@ -98,15 +99,16 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
 
         if (coat is null) return null;
         var spoiledBy = contains.Has(Fume.Tin) ? coat.SpoiledBy.With(SpoilsTin) : coat.SpoiledBy;
-        var state = fields.OptionalWord<CoatState>(request.State, at + "/state");
-        var firedAt = request.FiredCone.IsAbsent ? null : fields.Cone(request.FiredCone, at + "/firedCone");
+        var state = fields.OptionalWord<CoatState>(request.State, fields.At(at, "/state"));
+        var firedAt = request.FiredCone.IsAbsent ? null : fields.Cone(request.FiredCone, fields.At(at, "/firedCone"));
         return new(coat, coat.GivesOff.With(contains), spoiledBy)
         {
+            Place = place,
             Contains = contains,
             // A cone to which a coat was fired says that it was.
             SaidFired = state is null ? (firedAt is null ? null : true) : state == CoatState.Fired,
             FiredAt = firedAt,
-            Where = fields.OptionalWord<CoatWhere>(request.Where, at + "/where"),
+            Where = fields.OptionalWord<CoatWhere>(request.Where, fields.At(at, "/where")),
         };
     }
 

@@ -23,7 +23,7 @@ internal sealed class MarksRule : IPieceRule
         foreach (var item in c.Piece.Coats)
         {
             if (item.Coat is { Id: null, Max: { } max } && Question(item.Coat.Name, item.Coat.Min, max) is { } question)
-                Ask(question, ReasonSeverity.Review, judgement);
+                Ask(item.Coat, question, ReasonSeverity.Review, judgement);
         }
     }
 
@@ -47,12 +47,13 @@ internal sealed class MarksRule : IPieceRule
         // The bisque of ware that has had it is past asking.
         var ofBisque = c.Firing.Kind == FiringKind.Bisque ? ReasonSeverity.Review : ReasonSeverity.Note;
         if (body.Mature is { } mature && Question(body.Name, mature.Min, mature.Max) is { } range)
-            Ask(range, ReasonSeverity.Review, judgement);
+            Ask(body, range, ReasonSeverity.Review, judgement);
         if (IsHighBisque(body)) return;
-        if (Question(body.Name, body.BisqueMin, body.BisqueMax) is { } bisque) Ask(bisque, ofBisque, judgement);
+        if (Question(body.Name, body.BisqueMin, body.BisqueMax) is { } bisque) Ask(body, bisque, ofBisque, judgement);
         else if (BisqueMatures(c.Tables, body) && Lost(body) is (var from, var to))
         {
             Ask(
+                body,
                 Message.Of(
                     "loads.mark-bisque-matures",
                     ("name", body.Name), ("min", body.BisqueMin.Text), ("max", body.BisqueMax.Text), ("from", from.Text), ("to", to.Text)),
@@ -60,9 +61,9 @@ internal sealed class MarksRule : IPieceRule
         }
     }
 
-    private static void Ask(Message question, ReasonSeverity severity, Judgement judgement) =>
+    private static void Ask(Material marked, Message question, ReasonSeverity severity, Judgement judgement) =>
         judgement.Find(ReasonCode.ConeZeroMixUp, severity)?.Because(
-            LoadRuleIds.SuspectTheZero, null, question, Message.Of("loads.check-the-mark"));
+            LoadRuleIds.SuspectTheZero, marked, question, Message.Of("loads.check-the-mark"));
 
     private static Message? Question(string name, PotterCone min, PotterCone max)
     {

@@ -41,7 +41,7 @@ internal sealed class OrderRule : IPieceRule
             judgement.Find(ReasonCode.NotBisqued, ReasonSeverity.Refuse)?.Because(LoadRuleIds.FiringOrder, null,
                 Message.Of("loads.raw-glaze-in-bisque"), Message.Of("loads.bisque-bare-or-single"));
         }
-        else if (c.IsGlazed && c.Piece.Coats.FirstOrDefault(x => x.Coat.Melts && !x.Coat.AppliedOn.Has(PieceState.BoneDry)) is { } made)
+        else if (c.IsGlazed && MadeForBisque(c) is { } made)
         {
             judgement.Find(ReasonCode.NotBisqued, ReasonSeverity.Review)?.Because(LoadRuleIds.RawGlaze, made.Coat,
                 Message.Of("loads.glaze-not-for-raw-clay", ("coat", made.Coat.NameFirst)), Message.Of("loads.bisque-or-raw-glaze"));
@@ -68,13 +68,43 @@ internal sealed class OrderRule : IPieceRule
             judgement.Find(ReasonCode.AlreadyBisqued, ReasonSeverity.Note)?.Because(LoadRuleIds.FiringOrder, null,
                 Message.Of("loads.bisqued-in-single"));
         }
-        else if (c.Piece.Coats.FirstOrDefault(x =>
-            x.Coat.AppliedOn.Has(PieceState.GlazeFired)
-            && (!x.Coat.IsOverglaze || x.Coat.FiredIn.Has(c.Firing.Kind))) is { } late)
+        else if (Late(c) is { } late)
         {
             judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Refuse)?.Because(LoadRuleIds.OverglazeOnGlaze, late.Coat,
                 Message.Of("loads.coat-goes-on-fired-glaze", ("coat", late.Coat.NameFirst)), Message.Of("loads.glaze-then-decorate"));
         }
+    }
+
+    // Loops and no lambdas: suggestions ask these thousands of times.
+    private static CoatOnPiece? Late(PieceCase c)
+    {
+        foreach (var item in c.Piece.Coats)
+        {
+            if (item.Coat.AppliedOn.Has(PieceState.GlazeFired)
+                && (!item.Coat.IsOverglaze || item.Coat.FiredIn.Has(c.Firing.Kind))) return item;
+        }
+
+        return null;
+    }
+
+    private static CoatOnPiece? MadeForBisque(PieceCase c)
+    {
+        foreach (var item in c.Piece.Coats)
+        {
+            if (item.Coat.Melts && !item.Coat.AppliedOn.Has(PieceState.BoneDry)) return item;
+        }
+
+        return null;
+    }
+
+    private static bool HasDecoration(PieceCase c)
+    {
+        foreach (var item in c.Piece.Coats)
+        {
+            if (item.Coat.AppliedOn.Has(PieceState.GlazeFired) && item.Coat.FiredIn.Has(c.Firing.Kind)) return true;
+        }
+
+        return false;
     }
 
     private static void GlazeFired(PieceCase c, Judgement judgement)
@@ -85,7 +115,7 @@ internal sealed class OrderRule : IPieceRule
             judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Refuse)?.Because(LoadRuleIds.FiringOrder, null,
                 Message.Of("loads.glaze-fired-in-bisque"), Message.Of("loads.book-glaze-or-overglaze"));
         }
-        else if (!c.Piece.Coats.Any(x => x.Coat.AppliedOn.Has(PieceState.GlazeFired) && x.Coat.FiredIn.Has(c.Firing.Kind)))
+        else if (!HasDecoration(c))
         {
             Refire(c, judgement);
         }

@@ -17,7 +17,7 @@ internal sealed class ThermalShockRule : IPieceRule
         if (c.Piece.Body is not { ThermalShock: ThermalShock.Dense } body) return;
         if (c.Firing.Kind == FiringKind.Pit && body.Mature is { } mature && mature.Best.IsBelow(c.Tables.PotterScale.Of("1"))) return;
         judgement.Find(ReasonCode.BodyUnderfired, ReasonSeverity.Review, withinRange: true)?.Because(LoadRuleIds.OpenBodies, body,
-            Message.Of("loads.body-not-open", ("body", body.NameFirst), ("firing", c.Firing.Needs.Name)),
+            Message.Of("loads.body-not-open", ("body", body.NameFirst), ("kind", c.Firing.Needs.Kind), ("firing", c.Firing.Needs.Name)),
             Message.Of("loads.open-clay"));
     }
 }

@@ -26,7 +26,8 @@ internal sealed class UnknownRule : IPieceRule
                     UnknownAs.Coat => Message.Of("loads.choose-coat"),
                     UnknownAs.State => Message.Of("loads.look-at-piece"),
                     _ => Message.Of("loads.send-all-cones"),
-                });
+                },
+                unknown.Within);
         }
     }
 

@@ -10,25 +10,27 @@ internal static class Candidates
 {
     private static readonly Fume[] Travelling = [Fume.Chrome, Fume.Copper];
 
-    public static List<Candidate> Of(LoadTables tables, Kiln kiln, IReadOnlyList<Placement> placements)
+    public static List<Candidate> Of(LoadTables tables, Load load, FiringMenu menu, IReadOnlyList<Placement> placements)
     {
         var found = new List<Candidate>();
-        var asked = placements.SelectMany(p => p.Cones.Keys).Distinct().OrderBy(k => k.Kind).ThenBy(k => k.Atmosphere);
-        foreach (var (kind, atmosphere) in asked)
+        foreach (var item in menu.Items)
         {
-            var needs = tables.Kind(kind);
-            foreach (var cone in tables.PotterScale.Whole)
+            var going = new List<int>();
+            for (var i = 0; i < placements.Count; i++)
             {
-                var going = Enumerable.Range(0, placements.Count).Where(i => placements[i].Accepts(kind, atmosphere, cone.Step)).ToList();
-                if (going.Count == 0) continue;
-                var firing = new PlannedFiring(needs, cone, atmosphere);
-                var inKiln = KilnSuitability.CanFire(tables, kiln, firing);
-                foreach (var together in firing.MeltsGlazes ? Together(placements, going, firing) : [going])
-                {
-                    var members = new PlacementSet(placements.Count);
-                    foreach (var i in together) members.Add(i);
-                    found.Add(new(firing, inKiln, members));
-                }
+                if (placements[i].Items.Has(item.Index)) going.Add(i);
+            }
+
+            // What no studio runs is suggested only where some piece has nothing else.
+            if (going.Count == 0 || !(item.IsUsual || going.Exists(i => !placements[i].HasUsual))) continue;
+            var inKiln = load.Kilns.Count == 0
+                ? KilnSuitability.CanFire(tables, load.Kiln, item.Firing)
+                : ReferenceEquals(item.Kiln, load.Kiln);
+            foreach (var together in item.Firing.MeltsGlazes ? Together(placements, going, item.Firing) : [going])
+            {
+                var members = new PlacementSet(placements.Count);
+                foreach (var i in together) members.Add(i);
+                found.Add(new(item, inKiln, members));
             }
         }
 

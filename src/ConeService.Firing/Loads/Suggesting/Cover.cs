@@ -20,7 +20,7 @@ internal sealed class Cover
 
     /// <summary>The candidates chosen, and whether fewer are impossible.</summary>
     /// <param name="candidates">In order of preference; of equally good ones the first is taken.</param>
-    /// <param name="all">Everything to be held.</param>
+    /// <param name="all">Everything to be held; each of it by some candidate.</param>
     public static (List<Candidate> Chosen, SuggestionBasis Basis) Fewest(IReadOnlyList<Candidate> candidates, PlacementSet all)
     {
         var greedy = Greedy(candidates, all);

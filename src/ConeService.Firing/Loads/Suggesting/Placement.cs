@@ -1,23 +1,17 @@
-using System.Globalization;
-using System.Text;
 using ConeService.Data;
-using ConeService.Firing.Loads.Rules;
 
 namespace ConeService.Firing.Loads.Suggesting;
 
-/// <summary>
-/// Where pieces could be fired: for each kind and atmosphere the whole cones that accept them, as bits. Classes with the same
-/// choices share one.
-/// </summary>
+/// <summary>Where pieces could be fired: the firings of the menu that accept them. Classes with the same choices share one.</summary>
 internal sealed class Placement
 {
     private readonly List<PieceClass> classes;
 
-    private Placement(PieceClass first, Dictionary<(FiringKind Kind, Atmosphere Atmosphere), ulong> cones)
+    private Placement(PieceClass first, IReadOnlyList<FiringKind> kinds, PlacementSet items, bool hasUsual)
     {
         classes = [first];
-        Cones = cones;
-        Ideal = Neighbours.BestStep(first.First) ?? IdealOfBody(first.First);
+        (Kinds, Items, HasUsual) = (kinds, items, hasUsual);
+        Ideal = IdealStep.Of(first.First);
     }
 
     /// <summary>The classes that share these choices.</summary>
@@ -29,54 +23,67 @@ internal sealed class Placement
     /// <summary>How many kinds of piece there are; how many alike of each never outvotes another kind.</summary>
     public int Count => classes.Count;
 
-    public IReadOnlyDictionary<(FiringKind Kind, Atmosphere Atmosphere), ulong> Cones { get; }
+    /// <summary>The firings of the menu that accept it, as far as they were asked.</summary>
+    public PlacementSet Items { get; }
+
+    /// <summary>True when a usual firing is among them.</summary>
+    public bool HasUsual { get; }
 
     /// <summary>The step it would best be fired to.</summary>
     public int Ideal { get; }
 
-    public bool IsEmpty => Cones.Count == 0;
+    public bool IsEmpty => Items.IsEmpty;
 
-    /// <summary>True when a firing of this kind and atmosphere accepts it at the cone.</summary>
-    public bool Accepts(FiringKind kind, Atmosphere atmosphere, int step) =>
-        Cones.TryGetValue((kind, atmosphere), out var mask) && (mask >> step & 1) != 0;
+    private IReadOnlyList<FiringKind> Kinds { get; }
 
     /// <summary>Joins those with the same choices, the same ideal and the same vapours: they can always be fired together.</summary>
     public static List<Placement> Join(IEnumerable<Placement> placements)
     {
-        var joined = new Dictionary<string, Placement>(StringComparer.Ordinal);
+        var joined = new Dictionary<Placement, Placement>(new Alike());
         foreach (var placement in placements)
         {
-            var key = placement.Signature();
-            if (joined.TryGetValue(key, out var same)) same.classes.AddRange(placement.classes);
-            else joined[key] = placement;
+            if (!joined.TryAdd(placement, placement)) joined[placement].classes.AddRange(placement.classes);
         }
 
         return [.. joined.Values];
     }
 
-    private string Signature()
-    {
-        var key = new StringBuilder();
-        foreach (var ((kind, atmosphere), mask) in Cones.OrderBy(c => c.Key.Kind).ThenBy(c => c.Key.Atmosphere))
-            key.Append(CultureInfo.InvariantCulture, $"{(int)kind},{(int)atmosphere},{mask};");
-        key.Append(CultureInfo.InvariantCulture, $"{Ideal}");
-        foreach (var item in First.Coats) key.Append(CultureInfo.InvariantCulture, $"|{item.GivesOff.Bits}/{item.SpoiledBy.Bits}");
-        return key.ToString();
-    }
-
     /// <summary>Asks the judge for every firing that the piece could be meant for.</summary>
-    public static Placement Of(LoadTables tables, PieceJudge judge, PieceClass pieces, FiringKind asked)
+    public static Placement Of(LoadTables tables, PieceJudge judge, PieceClass pieces, FiringKind asked, FiringMenu menu)
     {
         var piece = pieces.First;
-        var cones = new Dictionary<(FiringKind Kind, Atmosphere Atmosphere), ulong>();
+        var items = new PlacementSet(menu.Items.Count);
         // What was booked is what is wanted; only where it accepts at no cone is the firing taken that the ware is ready for.
-        if (tables.Kind(asked).Takes.Has(piece.State)) Add(tables, judge, piece, tables.Kind(asked), cones);
-        if (cones.Count == 0)
+        IReadOnlyList<FiringKind>[] choices =
+            [tables.Kind(asked).Takes.Has(piece.State) ? [asked] : [], [.. ReadyFor(piece).Where(k => k != asked)]];
+        foreach (var kinds in choices)
         {
-            foreach (var kind in ReadyFor(piece).Where(k => k != asked)) Add(tables, judge, piece, tables.Kind(kind), cones);
+            foreach (var usual in new[] { true, false })
+            {
+                foreach (var kind in kinds) Ask(tables, judge, piece, menu.Of(kind).Where(i => i.IsUsual == usual), items);
+                if (!items.IsEmpty) return new(pieces, kinds, items, usual);
+            }
         }
 
-        return new(pieces, cones);
+        return new(pieces, [], items, hasUsual: false);
+    }
+
+    /// <summary>Asks the judge for some firings only, of the kind that was booked.</summary>
+    public static Placement Among(
+        LoadTables tables, PieceJudge judge, PieceClass pieces, FiringKind asked, FiringMenu menu, IEnumerable<MenuItem> among)
+    {
+        var placement = new Placement(pieces, [asked], new(menu.Items.Count), hasUsual: true);
+        placement.Ask(tables, judge, among);
+        return placement;
+    }
+
+    /// <summary>The same for its first class alone: what joins it elsewhere does not count here.</summary>
+    public Placement Alone() => new(classes[0], Kinds, Items, HasUsual);
+
+    /// <summary>Asks for further firings.</summary>
+    public void Ask(LoadTables tables, PieceJudge judge, IEnumerable<MenuItem> items)
+    {
+        foreach (var kind in Kinds) Ask(tables, judge, First, items.Where(i => i.Firing.Kind == kind && !Items.Has(i.Index)), Items);
     }
 
     /// <summary>The kinds of firing that the ware is ready for, by its state and its coats.</summary>
@@ -96,54 +103,38 @@ internal sealed class Placement
         };
     }
 
-    private static void Add(
-        LoadTables tables, PieceJudge judge, Piece piece, FiringNeeds needs,
-        Dictionary<(FiringKind Kind, Atmosphere Atmosphere), ulong> cones)
+    private static void Ask(LoadTables tables, PieceJudge judge, Piece piece, IEnumerable<MenuItem> items, PlacementSet accepted)
     {
-        var (from, to) = Span(piece, needs);
-        foreach (var atmosphere in needs.Row.Atmospheres)
+        (int From, int To)? span = null;
+        foreach (var item in items)
         {
-            var kiln = KilnSuitability.Suiting(tables, needs, atmosphere);
-            var mask = 0UL;
-            for (var step = from; step <= to; step++)
-            {
-                if (judge.Accepts(piece, kiln, new(needs, tables.PotterScale.Whole[step], atmosphere))) mask |= 1UL << step;
-            }
-
-            if (mask != 0) cones[(needs.Row.Id, atmosphere)] = mask;
+            var (from, to) = span ??= FiringSpan.Of(piece, item.Firing.Needs);
+            var step = item.Firing.Cone.Step;
+            if (step >= from && step <= to && judge.Accepts(piece, item.Kiln, item.Firing)) accepted.Add(item.Index);
         }
     }
 
-    // Outside the ranges of body and coats no cone is simply accepted, so none there is tried.
-    private static (int From, int To) Span(Piece piece, FiringNeeds needs)
+    private sealed class Alike : IEqualityComparer<Placement>
     {
-        var (from, to) = (needs.Min.Step, needs.Max.Step);
-        if (piece.Body is { } body && needs.Row.Id == FiringKind.Bisque)
+        public bool Equals(Placement? x, Placement? y) =>
+            ReferenceEquals(x, y)
+            || (x is not null && y is not null && x.Ideal == y.Ideal && x.HasUsual == y.HasUsual && x.Items.IsSame(y.Items)
+                && SameVapours(x.First, y.First));
+
+        public int GetHashCode(Placement obj) => HashCode.Combine(obj.Items.Hash(), obj.Ideal);
+
+        private static bool SameVapours(Piece one, Piece other)
         {
-            from = Math.Max(from, body.BisqueMin.Step - BisqueRangeRule.Slightly);
-            to = Math.Min(to, body.BisqueMax.Step + BisqueRangeRule.Slightly);
+            var (gives, suffers) = Vapours(one);
+            // What spoils its like goes alone, each kind of piece for itself.
+            return Vapours(other) == (gives, suffers) && !gives.Overlaps(suffers);
         }
 
-        if (piece.Body is { Mature: { } mature }) to = Math.Min(to, mature.Max.Step);
-        foreach (var item in piece.Coats.Where(x => x.Coat.Melts || x.Coat.IsOverglaze))
+        private static (Materials.EnumSet<Fume> Gives, Materials.EnumSet<Fume> Suffers) Vapours(Piece piece)
         {
-            // In an overglaze firing the glaze below was fired before.
-            if (needs.Row.Id == FiringKind.Overglaze && !item.Coat.IsOverglaze) continue;
-            // What was fired before may stay below its range.
-            if (!item.IsFired || item.WasUnderfired) from = Math.Max(from, item.Coat.Min.Step);
-            if (item.Coat.Max is { } max) to = Math.Min(to, max.Step);
+            var (gives, suffers) = (default(Materials.EnumSet<Fume>), default(Materials.EnumSet<Fume>));
+            foreach (var item in piece.Coats) (gives, suffers) = (gives.With(item.GivesOff), suffers.With(item.SpoiledBy));
+            return (gives, suffers);
         }
-
-        return (from, to);
-    }
-
-    private static int IdealOfBody(Piece piece)
-    {
-        if (piece.Coats.FirstOrDefault(x => x.Coat is { IsOverglaze: true, Best: not null })?.Coat.Best is { } overglaze)
-            return overglaze.Step;
-        if (piece.Body is not { } body) return 0;
-        return piece.State == PieceState.BoneDry || body.Mature is null
-            ? (body.BisqueMin.Step + body.BisqueMax.Step) / 2
-            : body.Mature.Best.Step;
     }
 }

@@ -1,75 +1,123 @@
 using ConeService.Contract.Loads;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Suggesting;
 
-/// <summary>Finds the fewest firings that accept what a firing did not, and names what no firing accepts.</summary>
+/// <summary>
+/// Finds the fewest firings for the whole load: the one booked for what it accepts and others for the rest, or others for all of it
+/// where those are fewer; and names what no firing accepts.
+/// </summary>
 internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
 {
-    /// <summary>Places the classes given; none of them is accepted in the firing of the load.</summary>
-    public (IReadOnlyList<SuggestedFiring> Firings, IReadOnlyList<UnplacedPieces> Unplaced, SuggestionBasis Basis) Suggest(
-        IReadOnlyList<PieceClass> classes)
-    {
-        var all = classes.Select(c => Placement.Of(tables, judge, c, load.Firing.Kind)).ToList();
-        var placements = Placement.Join(all.Where(p => !p.IsEmpty));
-        var unplaced = all.Where(p => p.IsEmpty).Select(p => new Unplaceable(tables, judge, load).Explain(p.Classes[0])).ToList();
-        if (placements.Count == 0) return ([], unplaced, SuggestionBasis.Exact);
+    private readonly FiringMenu menu = FiringMenu.Of(tables, load);
 
-        var candidates = Candidates.Of(tables, load.Kiln, placements);
-        var everything = new PlacementSet(placements.Count);
-        for (var i = 0; i < placements.Count; i++) everything.Add(i);
-        var preferred = candidates.OrderBy(c => Dislike(c, c.Members, placements)).ToList();
-        var (chosen, basis) = Cover.Fewest(preferred, everything);
-        return ([.. Assign(chosen, candidates, everything, placements)], unplaced, basis);
+    /// <summary>Places the classes of the load.</summary>
+    public Suggestion Suggest(IReadOnlyList<PieceClass> classes)
+    {
+        var accepted = classes.Where(c => c.Verdict == Verdict.Accept).ToList();
+        if (accepted.Count == classes.Count) return new([], [], SuggestionBasis.Exact, KeepsBooked: true);
+        var all = classes.Where(c => c.Verdict != Verdict.Accept)
+            .Select(c => Placement.Of(tables, judge, c, load.Firing.Kind, menu)).ToList();
+        var placed = all.Where(p => !p.IsEmpty).ToList();
+        var explaining = new Unplaceable(tables, judge, load, menu);
+        var unplaced = all.Where(p => p.IsEmpty).Select(p => explaining.Explain(p.Classes[0])).ToList();
+        if (placed.Count == 0) return new([], unplaced, SuggestionBasis.Exact, accepted.Count > 0);
+
+        ShareUnusual(placed);
+        var beside = Plan.Of(tables, load, menu, Placement.Join(placed));
+        // Firings for all can be fewer only when they are no more than those for the rest alone.
+        var instead = accepted.Count > 0 && WithAccepted(placed, accepted) is { } whole
+            ? Plan.Of(tables, load, menu, Placement.Join(whole))
+            : null;
+        var better = instead is not null && instead.Chosen.Count <= beside.Chosen.Count;
+        var plan = better ? instead! : beside;
+        var exact = beside.Basis == SuggestionBasis.Exact && (better || instead is null || instead.Basis == SuggestionBasis.Exact);
+        return new(
+            [.. plan.Assign().Select((g, i) => Describe(g, i + 1))], unplaced, exact ? SuggestionBasis.Exact : SuggestionBasis.Heuristic,
+            accepted.Count > 0 && !better);
     }
 
-    private IEnumerable<SuggestedFiring> Assign(
-        List<Candidate> chosen, List<Candidate> candidates, PlacementSet everything, List<Placement> placements)
+    // A firing that one piece can't do without may take others too.
+    private void ShareUnusual(List<Placement> placed)
     {
-        var left = everything;
-        foreach (var candidate in chosen)
+        var needed = new PlacementSet(menu.Items.Count);
+        foreach (var placement in placed.Where(p => !p.HasUsual)) needed.Add(placement.Items);
+        if (needed.IsEmpty) return;
+        var items = needed.Items().Select(i => menu.Items[i]).ToList();
+        foreach (var placement in placed) placement.Ask(tables, judge, items);
+    }
+
+    // Each of the fewest firings for all takes something of the rest, or the rest alone would need fewer still.
+    private List<Placement>? WithAccepted(List<Placement> placed, List<PieceClass> accepted)
+    {
+        var possible = new PlacementSet(menu.Items.Count);
+        foreach (var placement in placed) possible.Add(placement.Items);
+        var items = possible.Items().Select(i => menu.Items[i]).ToList();
+        var whole = new List<Placement>(placed.Select(p => p.Alone()));
+        foreach (var c in accepted)
         {
-            var members = candidate.Members.Common(left);
-            left = left.Without(candidate.Members);
-            if (members.IsEmpty) continue;
-            // For just these pieces another cone or atmosphere may suit better.
-            var best = candidates.Where(c => members.IsIn(c.Members)).MinBy(c => Dislike(c, members, placements))!;
-            yield return Describe(best.Firing, members, placements);
+            var placement = Placement.Among(tables, judge, c, load.Firing.Kind, menu, items);
+            if (placement.IsEmpty) return null;
+            whole.Add(placement);
         }
+
+        return whole;
     }
 
-    private SuggestedFiring Describe(PlannedFiring firing, PlacementSet members, List<Placement> placements)
+    private SuggestedFiring Describe(PlannedGroup group, int number)
     {
-        var classes = members.Items().SelectMany(i => placements[i].Classes).ToList();
+        var (item, classes) = (group.Candidate.Item, group.Classes);
+        var firing = item.Firing;
         var here = classes.TrueForAll(c => judge.Accepts(c.First, load.Kiln, firing));
+        var kiln = here ? load.Kiln : load.Kilns.FirstOrDefault(k => ReferenceEquals(k, item.Kiln));
+        var instead = Message.Of(
+            "loads.instead-firing",
+            ("kind", firing.Needs.Kind), ("firing", firing.Needs.Name), ("cone", firing.Cone.Text),
+            ("atmosphere", EnumWords.Word(firing.Atmosphere)));
+        foreach (var c in classes) (c.Instead, c.SuggestedFiring) = (instead, number);
+        var pieces = classes.SelectMany(c => c.Members).OrderBy(m => m.Place).Select(m => m.Piece).ToList();
+        var full = kiln is null ? null : LoadRoom.PercentFull(tables, kiln, firing, pieces);
         return new(
             firing.Kind,
             firing.Cone.Text,
             firing.Atmosphere,
-            [.. classes.SelectMany(c => c.Members).OrderBy(m => m.Place).Select(m => m.Piece.Id)],
+            [.. pieces.Select(p => p.Id)],
             here,
-            KilnSuitability.Heats(tables, firing.Needs, firing.Atmosphere));
+            KilnSuitability.Heats(tables, firing.Needs, firing.Atmosphere),
+            kiln?.Id,
+            item.IsUsual,
+            Why(group, pieces.Count),
+            Notes(classes, kiln ?? item.Kiln, firing),
+            full is { } percent ? decimal.Round(percent, 0, MidpointRounding.AwayFromZero) : null,
+            full is > 100 ? (int)decimal.Ceiling(full.Value / 100) : 1);
     }
 
-    // Another kiln weighs most, then another kind, then how far the ware is from its best cone, then another atmosphere.
-    private (int Kiln, int Kind, double Distance, int Atmosphere, FiringKind, Atmosphere, int) Dislike(
-        Candidate candidate, PlacementSet members, List<Placement> placements)
+    private Message Why(PlannedGroup group, int pieces)
     {
-        var (firing, distance, pieces) = (candidate.Firing, 0, 0);
-        foreach (var i in members.Items())
+        var (item, best) = (group.Candidate.Item, group.Ideals);
+        var cones = tables.PotterScale.Whole;
+        return Message.Of(
+            "loads.why-firing",
+            ("usual", !item.IsUsual ? "no" : load.Offered.Count > 0 ? "offered" : "yes"),
+            ("pieces", pieces), ("cone", item.Firing.Cone.Text), ("atmosphere", EnumWords.Word(item.Firing.Atmosphere)),
+            ("same", best.Min == best.Max ? "yes" : "no"), ("min", cones[best.Min].Text), ("max", cones[best.Max].Text));
+    }
+
+    private List<RemainingNote> Notes(List<PieceClass> classes, Kiln kiln, PlannedFiring firing)
+    {
+        var notes = new SortedDictionary<ReasonCode, List<(Piece Piece, int Place)>>();
+        foreach (var c in classes)
         {
-            var count = placements[i].Count;
-            distance += Math.Abs(placements[i].Ideal - firing.Cone.Step) * count;
-            pieces += count;
+            if (judge.NotesWhereAccepted(c.First, kiln, firing) is not { IsEmpty: false } codes) continue;
+            foreach (var code in codes.Items())
+            {
+                if (!notes.TryGetValue(code, out var with)) notes[code] = with = [];
+                with.AddRange(c.Members);
+            }
         }
 
-        return (
-            candidate.InKiln ? 0 : 1,
-            firing.Kind == load.Firing.Kind ? 0 : 1,
-            (double)distance / pieces,
-            firing.Atmosphere == load.Firing.Atmosphere ? 0 : 1,
-            firing.Kind,
-            firing.Atmosphere,
-            firing.Cone.Step);
+        return [.. notes.Select(n => new RemainingNote(
+            n.Key, ReasonMaker.Title(n.Key), [.. n.Value.OrderBy(m => m.Place).Select(m => m.Piece.Id)]))];
     }
 }
