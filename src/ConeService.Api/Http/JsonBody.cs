@@ -13,6 +13,9 @@ internal static class JsonBody
 
     private const string ContentType = MediaType + "; charset=utf-8";
 
+    // A reader of a stream skips it (RFC 8259, 8.1).
+    private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
+
     /// <summary>A finished JSON body that may be cached, with its page beside it.</summary>
     public static PreparedBody Cacheable<T>(T value) => new(Bytes(value), ContentType, negotiated: true) { HasPage = true };
 
@@ -28,9 +31,13 @@ internal static class JsonBody
     /// <exception cref="RefusedException">The body is empty, malformed, or has unknown or repeated members.</exception>
     public static async Task<T> ReadAsync<T>(HttpRequest request)
     {
+        using var whole = new MemoryStream();
+        await request.Body.CopyToAsync(whole, request.HttpContext.RequestAborted);
+        ReadOnlyMemory<byte> body = whole.GetBuffer().AsMemory(0, (int)whole.Length);
+        if (body.Span.StartsWith(ByteOrderMark)) body = body[ByteOrderMark.Length..];
         try
         {
-            return await JsonSerializer.DeserializeAsync(request.Body, TypeInfo<T>(), request.HttpContext.RequestAborted)
+            return JsonSerializer.Deserialize(ListBounds.Keep(body, typeof(T)).Span, TypeInfo<T>())
                 ?? throw JsonFindings.Refuse("null", typeof(T));
         }
         catch (JsonException failure)

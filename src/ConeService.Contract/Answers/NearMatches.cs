@@ -8,6 +8,9 @@ namespace ConeService.Contract.Answers;
 /// </summary>
 public static class NearMatches
 {
+    // Longer than any name there is; beyond it nothing is searched, as the search takes the product of both lengths.
+    private const int LongestWord = 64;
+
     /// <summary>“Probably …” with the nearest of the candidates; null when none is near.</summary>
     public static Message? Probably(string text, IEnumerable<string> candidates) =>
         Find(text, candidates) is [var near, ..] ? Message.Of("answers.near-match", ("near", near)) : null;
@@ -15,8 +18,8 @@ public static class NearMatches
     /// <summary>The candidates near to <paramref name="text"/>, the nearest first, at most <paramref name="most"/>.</summary>
     public static IReadOnlyList<string> Find(string text, IEnumerable<string> candidates, int most = 3)
     {
+        if (text.AsSpan().Trim().Length is 0 or > LongestWord) return [];
         var wanted = text.Trim().ToLowerInvariant();
-        if (wanted.Length == 0) return [];
         var words = Words(wanted);
         return [.. candidates
             .Select(candidate => (candidate, distance: Distance(wanted, words, candidate.ToLowerInvariant())))

@@ -23,5 +23,8 @@ public sealed record ConversionWarning(string Code, Message Message, IReadOnlyLi
 /// <param name="Line">Number of the line, from 1; in a CSV the header is not counted.</param>
 /// <param name="EndPoint">The end point, when a cone was sent.</param>
 /// <param name="Reading">The cone reached, when a temperature was sent.</param>
-/// <param name="Problems">What is wrong with the line; empty when it was answered.</param>
-public sealed record ConversionResult(int Line, EndPoint? EndPoint, ConeReading? Reading, IReadOnlyList<Finding> Problems);
+/// <param name="Problems">What is wrong with the line; empty when it was answered. Of all lines together, beyond the first of each, the
+/// first 50.</param>
+/// <param name="MoreProblems">How much more is wrong with it than problems lists.</param>
+public sealed record ConversionResult(
+    int Line, EndPoint? EndPoint, ConeReading? Reading, IReadOnlyList<Finding> Problems, int MoreProblems = 0);

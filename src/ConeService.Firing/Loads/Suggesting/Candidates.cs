@@ -19,12 +19,14 @@ internal static class Candidates
             var needs = tables.Kind(kind);
             foreach (var cone in tables.PotterScale.Whole)
             {
+                Patience.Check();
                 var going = Enumerable.Range(0, placements.Count).Where(i => placements[i].Accepts(kind, atmosphere, cone.Step)).ToList();
                 if (going.Count == 0) continue;
                 var firing = new PlannedFiring(needs, cone, atmosphere);
                 var inKiln = KilnSuitability.CanFire(tables, kiln, firing);
                 foreach (var together in firing.MeltsGlazes ? Together(placements, going, firing) : [going])
                 {
+                    Patience.Check();
                     var members = new PlacementSet(placements.Count);
                     foreach (var i in together) members.Add(i);
                     found.Add(new(firing, inKiln, members));

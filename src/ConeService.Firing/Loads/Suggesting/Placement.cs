@@ -103,6 +103,7 @@ internal sealed class Placement
         var (from, to) = Span(piece, needs);
         foreach (var atmosphere in needs.Row.Atmospheres)
         {
+            Patience.Check();
             var kiln = KilnSuitability.Suiting(tables, needs, atmosphere);
             var mask = 0UL;
             for (var step = from; step <= to; step++)

@@ -29,6 +29,7 @@ internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
         var left = everything;
         foreach (var candidate in chosen)
         {
+            Patience.Check();
             var members = candidate.Members.Common(left);
             left = left.Without(candidate.Members);
             if (members.IsEmpty) continue;
