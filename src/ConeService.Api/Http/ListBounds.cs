@@ -46,12 +46,7 @@ internal static class ListBounds
         {
             while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
             {
-                var member = Member.None;
-                foreach (var candidate in shape.Members)
-                {
-                    if (reader.ValueTextEquals(candidate.Name)) member = candidate;
-                }
-
+                var member = Of(shape, reader);
                 if (!reader.Read()) return;
                 Value(ref reader, member.Shape, member.Most, cut);
             }
@@ -70,6 +65,23 @@ internal static class ListBounds
         {
             reader.Skip();
         }
+    }
+
+    private static Member Of(Shape shape, in Utf8JsonReader reader)
+    {
+        try
+        {
+            foreach (var candidate in shape.Members)
+            {
+                if (reader.ValueTextEquals(candidate.Name)) return candidate;
+            }
+        }
+        catch (InvalidOperationException)
+        {
+            // Half a character is escaped in the name, which its reader refuses.
+        }
+
+        return Member.None;
     }
 
     private static Shape ShapeOf(Type type) => Shapes.GetOrAdd(type, static t =>

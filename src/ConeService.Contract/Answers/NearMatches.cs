@@ -35,18 +35,24 @@ public static class NearMatches
     private static double? Distance(string wanted, string[] words, string candidate)
     {
         var parts = Words(candidate);
-        if (Opposites.Between(words, parts)) return null;
-        if (EditDistance.Near(wanted, candidate)) return (double)EditDistance.Between(wanted, candidate) / wanted.Length;
+        // Whether a candidate is the contrary is asked last, as it takes longest and few are near.
+        return Wrong(wanted, words, candidate, parts) is { } wrong && !Opposites.Between(words, parts)
+            ? (double)wrong / wanted.Length
+            : null;
+    }
+
+    private static int? Wrong(string wanted, string[] words, string candidate, string[] parts)
+    {
+        if (EditDistance.ToNear(wanted, candidate) is { } whole) return whole;
         if (parts.Length <= words.Length) return null;
         var wrong = 0;
         foreach (var word in words)
         {
-            var near = parts.Where(p => EditDistance.Near(word, p)).Select(p => EditDistance.Between(word, p)).DefaultIfEmpty(-1).Min();
-            if (near < 0) return null;
-            wrong += near;
+            if (parts.Min(p => EditDistance.ToNear(word, p)) is not { } least) return null;
+            wrong += least;
         }
 
-        return (double)wrong / wanted.Length;
+        return wrong;
     }
 
     private static string[] Words(string text) => text.Split(['-', ' ', '_', '.'], StringSplitOptions.RemoveEmptyEntries);

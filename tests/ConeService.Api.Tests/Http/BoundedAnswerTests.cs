@@ -79,6 +79,24 @@ public class BoundedAnswerTests(Support.Api api)
     }
 
     [Fact]
+    public async Task A_list_whose_name_is_written_with_escapes_is_counted_too()
+    {
+        var list = string.Join(",", Enumerable.Repeat("{}", 900_000));
+        using var response = await api.Post("/v1/conversions", $$"""{"\u006cines":[{{list}}]}""");
+        Assert.Contains("900000", (await Support.Api.Read(response, 400)).GetProperty("detail").GetString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("""{"lines":[{"\ud800":1}]}""")]
+    [InlineData("""{"\udc00":[{}]}""")]
+    [InlineData("""{"lines":["\ud800"]}""")]
+    public async Task Half_a_character_is_malformed(string body)
+    {
+        using var response = await api.Post("/v1/conversions", body);
+        Assert.Equal(400, (int)response.StatusCode);
+    }
+
+    [Fact]
     public async Task Fifty_findings_are_listed_and_the_others_counted()
     {
         var pieces = string.Join(",", Enumerable.Repeat("""{"id":7}""", 2000));
