@@ -3,6 +3,7 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.Batches;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
+using ConeService.Firing.Reading;
 
 namespace ConeService.Firing;
 
@@ -21,9 +22,17 @@ internal static class Batch
         where TItem : class
         where TAnswer : class
     {
-        var results = items.Select((item, i) => One(item, i, answer, shared)).ToList();
+        var budget = new FindingBudget();
+        var results = items.Patiently().Select((item, i) => Listed(One(item, i, answer, shared), budget)).ToList();
         var answered = results.Count(r => r.Answer is not null);
         return new(datasetVersion, answered, results.Count - answered, results);
+    }
+
+    private static BatchResult<TAnswer> Listed<TAnswer>(BatchResult<TAnswer> result, FindingBudget budget)
+        where TAnswer : class
+    {
+        var (listed, more) = budget.Share(result.Problems);
+        return result with { Problems = listed, MoreProblems = more };
     }
 
     private static BatchResult<TAnswer> One<TItem, TAnswer>(TItem? item, int index, Func<TItem, TAnswer> answer, string[] shared)

@@ -13,6 +13,9 @@ internal static class JsonBody
 
     private const string ContentType = MediaType + "; charset=utf-8";
 
+    // A reader of a stream skips it (RFC 8259, 8.1).
+    private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
+
     /// <summary>A finished JSON body that may be cached, with its page beside it.</summary>
     public static PreparedBody Cacheable<T>(T value) => new(Bytes(value), ContentType, negotiated: true) { HasPage = true };
 
@@ -36,13 +39,14 @@ internal static class JsonBody
     /// <exception cref="RefusedException">The body is empty or malformed.</exception>
     public static async Task<(T Value, IReadOnlyList<Finding> Unread)> ReadLenientlyAsync<T>(HttpRequest request)
     {
-        var cancel = request.HttpContext.RequestAborted;
-        using var body = new MemoryStream();
-        await request.Body.CopyToAsync(body, cancel);
-        body.Position = 0;
+        using var whole = new MemoryStream();
+        await request.Body.CopyToAsync(whole, request.HttpContext.RequestAborted);
+        ReadOnlyMemory<byte> body = whole.GetBuffer().AsMemory(0, (int)whole.Length);
+        if (body.Span.StartsWith(ByteOrderMark)) body = body[ByteOrderMark.Length..];
         try
         {
-            return (await JsonSerializer.DeserializeAsync(body, TypeInfo<T>(), cancel) ?? throw JsonFindings.Refuse("null", typeof(T)), []);
+            body = ListBounds.Keep(body, typeof(T));
+            return (JsonSerializer.Deserialize(body.Span, TypeInfo<T>()) ?? throw JsonFindings.Refuse("null", typeof(T)), []);
         }
         catch (JsonException failure)
         {

@@ -8,6 +8,9 @@ namespace ConeService.Contract.Answers;
 /// </summary>
 public static class NearMatches
 {
+    // Longer than any name there is; beyond it nothing is searched, as the search takes the product of both lengths.
+    private const int LongestWord = 64;
+
     /// <summary>“Probably …” with the nearest of the candidates; null when none is near.</summary>
     public static Message? Probably(string text, IEnumerable<string> candidates) =>
         Find(text, candidates) is [var near, ..] ? Message.Of("answers.near-match", ("near", near)) : null;
@@ -15,8 +18,8 @@ public static class NearMatches
     /// <summary>The candidates near to <paramref name="text"/>, the nearest first, at most <paramref name="most"/>.</summary>
     public static IReadOnlyList<string> Find(string text, IEnumerable<string> candidates, int most = 3)
     {
+        if (text.AsSpan().Trim().Length is 0 or > LongestWord) return [];
         var wanted = text.Trim().ToLowerInvariant();
-        if (wanted.Length == 0) return [];
         var words = Words(wanted);
         return [.. candidates
             .Select(candidate => (candidate, distance: Distance(wanted, words, candidate.ToLowerInvariant())))
@@ -32,18 +35,24 @@ public static class NearMatches
     private static double? Distance(string wanted, string[] words, string candidate)
     {
         var parts = Words(candidate);
-        if (Opposites.Between(words, parts)) return null;
-        if (EditDistance.Near(wanted, candidate)) return (double)EditDistance.Between(wanted, candidate) / wanted.Length;
+        // Whether a candidate is the contrary is asked last, as it takes longest and few are near.
+        return Wrong(wanted, words, candidate, parts) is { } wrong && !Opposites.Between(words, parts)
+            ? (double)wrong / wanted.Length
+            : null;
+    }
+
+    private static int? Wrong(string wanted, string[] words, string candidate, string[] parts)
+    {
+        if (EditDistance.ToNear(wanted, candidate) is { } whole) return whole;
         if (parts.Length <= words.Length) return null;
         var wrong = 0;
         foreach (var word in words)
         {
-            var near = parts.Where(p => EditDistance.Near(word, p)).Select(p => EditDistance.Between(word, p)).DefaultIfEmpty(-1).Min();
-            if (near < 0) return null;
-            wrong += near;
+            if (parts.Min(p => EditDistance.ToNear(word, p)) is not { } least) return null;
+            wrong += least;
         }
 
-        return (double)wrong / wanted.Length;
+        return wrong;
     }
 
     private static string[] Words(string text) => text.Split(['-', ' ', '_', '.'], StringSplitOptions.RemoveEmptyEntries);

@@ -26,6 +26,9 @@ public sealed class RequestCheck
         if (!holds) findings.Add(new(code, member, value, message, allowed, mistake));
     }
 
+    /// <summary>Adds a finding.</summary>
+    public void Add(Finding finding) => findings.Add(finding);
+
     /// <summary>Checks that a number, if it is there, lies within a range, ends included.</summary>
     /// <param name="value">The number; null passes.</param>
     /// <param name="bounds">The range.</param>

@@ -15,6 +15,8 @@ public sealed record BatchAnswer<T>(string DatasetVersion, int Answered, int Ref
 /// <typeparam name="T">The answer.</typeparam>
 /// <param name="Number">Number of the question, from 1.</param>
 /// <param name="Answer">The answer, as the question alone would be answered; null where it was refused.</param>
-/// <param name="Problems">What is wrong with the question; empty when it was answered.</param>
-public sealed record BatchResult<T>(int Number, T? Answer, IReadOnlyList<Finding> Problems)
+/// <param name="Problems">What is wrong with the question; empty when it was answered. Of all questions together, beyond the first of
+/// each, the first 50.</param>
+/// <param name="MoreProblems">How much more is wrong with it than problems lists.</param>
+public sealed record BatchResult<T>(int Number, T? Answer, IReadOnlyList<Finding> Problems, int MoreProblems = 0)
     where T : class;

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Cones;
@@ -19,6 +20,9 @@ public static partial class ConeSpelling
     public const string Pattern =
         @"^\s*(?:[Cc][Oo][Nn][Ee]|\^|[Δ∆△])?\s*(?<zero>[0oO])?(?<number>[1-9][0-9]?)(?<half>\.5|½|\s+½|[\s-]+1/2)?(?<letter>[aA])?\s*$";
 
+    // More than any spelling needs, blanks included: beyond it the blanks alone would cost the square of their number.
+    private const int Longest = 64;
+
     [GeneratedRegex(Pattern, RegexOptions.CultureInvariant)]
     private static partial Regex Shape();
 
@@ -30,7 +34,7 @@ public static partial class ConeSpelling
     {
         cone = default;
         finding = null;
-        var match = Shape().Match(text ?? "");
+        var match = Shape().Match(IsTooLong(text) ? "" : text?.Trim() ?? "");
         if (match.Success)
         {
             cone = Cone.FromParts(
@@ -50,15 +54,17 @@ public static partial class ConeSpelling
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex NumberLike();
 
+    private static bool IsTooLong(string? text) => text.AsSpan().Trim().Length > Longest;
+
     private static Finding Explain(string? text)
     {
-        var match = NumberLike().Match(text?.Trim() ?? "");
+        var match = NumberLike().Match(IsTooLong(text) ? "" : text?.Trim() ?? "");
         var digits = match.Groups["digits"].Value.Replace('o', '0').Replace('O', '0');
         if (!match.Success || digits.Length == 0)
         {
             return new(
                 FindingCodes.ConeUnreadable, "", text, Message.Of("cones.unreadable", ("text", text)),
-                Message.Verbatim(["06", "o6", "^6", "cone 6", "Δ6", "05.5", "05½", "05 1/2"]));
+                Message.Verbatim(["06", "o6", "^6", "cone 6", "Δ6", "05.5", "05½", "05 1/2"]), OtherDigits.Meant(text));
         }
 
         var number = digits.TrimStart('0');

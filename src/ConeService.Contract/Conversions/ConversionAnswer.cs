@@ -24,8 +24,10 @@ public sealed record ConversionWarning(string Code, Message Message, IReadOnlyLi
 /// not the line of the file.</param>
 /// <param name="EndPoint">The end point, when a cone was sent.</param>
 /// <param name="Reading">The cone reached, when a temperature was sent.</param>
-/// <param name="Problems">What is wrong with the line; empty when it was answered.</param>
+/// <param name="Problems">What is wrong with the line; empty when it was answered. Of all lines together, beyond the first of each, the
+/// first 50.</param>
 /// <param name="FileLine">In a CSV the line of the file in which it begins, counted as problems and warnings count: from 1, the header
 /// included, empty lines too. Null for JSON, which has no lines.</param>
+/// <param name="MoreProblems">How much more is wrong with it than problems lists.</param>
 public sealed record ConversionResult(
-    int Line, EndPoint? EndPoint, ConeReading? Reading, IReadOnlyList<Finding> Problems, long? FileLine);
+    int Line, EndPoint? EndPoint, ConeReading? Reading, IReadOnlyList<Finding> Problems, long? FileLine, int MoreProblems = 0);

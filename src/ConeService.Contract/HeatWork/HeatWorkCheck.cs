@@ -53,7 +53,8 @@ public static class HeatWorkCheck
                 !beside, FindingCodes.FiringAmbiguous, "/firings", null,
                 Message.Of("heat-work.beside-firings"),
                 [Message.Of("heat-work.firings-alone"), Message.Of("heat-work.firing-alone")]);
-            for (var i = 0; i < firings.Count; i++)
+            // Too many are refused as such, and not each.
+            for (var i = 0; i < firings.Count && firings.Count <= HeatWorkLimits.MostFirings; i++)
             {
                 var at = string.Create(CultureInfo.InvariantCulture, $"/firings/{i}");
                 check.Require(

@@ -306,6 +306,9 @@ public static class FindingCodes
     /// <summary>Too many coats.</summary>
     public const string TooManyCoats = "too-many-coats";
 
+    /// <summary>Too many columns.</summary>
+    public const string TooManyColumns = "too-many-columns";
+
     /// <summary>Too many ingredients.</summary>
     public const string TooManyIngredients = "too-many-ingredients";
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
@@ -42,13 +43,23 @@ public static class QuantityInput
         return null;
     }
 
+    private const int LongestPlain = 12;
+
     private static string? WithUnit(SentText sent, string? units, string suffix) => sent switch
     {
         { IsAbsent: true } => null,
         { Kind: SentKind.Text } => sent.Text,
-        { Kind: SentKind.Number } when units is "C" or "F" => sent.Text + units + suffix,
+        { Kind: SentKind.Number } when units is "C" or "F" => Plain(sent.Text!) + units + suffix,
         _ => null,
     };
+
+    // JSON writes a number with an exponent or with all the digits that binary has; to a billionth of a degree it is the same.
+    private static string Plain(string number) =>
+        number.Length is > 0 and <= LongestPlain && !number.Contains('e', StringComparison.OrdinalIgnoreCase)
+            ? number
+            : decimal.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
+                ? value.ToString("0.#########", CultureInfo.InvariantCulture)
+                : number;
 
     private static IReadOnlyList<Message> Units(SentText sent, string suffix) =>
     [

@@ -12,6 +12,9 @@ internal static partial class QuantityText
     /// </summary>
     public const string Pattern = @"^\s*([+\u2212-]?[0-9]{1,12}(?:\.[0-9]{1,12})?)\s*(.{0,16})\s*$";
 
+    // More than number and unit need, blanks included: beyond it the blanks alone would cost the square of their number.
+    private const int Longest = 64;
+
     [GeneratedRegex(Pattern, RegexOptions.CultureInvariant)]
     private static partial Regex Shape();
 
@@ -20,7 +23,7 @@ internal static partial class QuantityText
     {
         number = 0;
         unit = "";
-        if (text is null) return false;
+        if (text is null || text.AsSpan().Trim().Length > Longest) return false;
         var match = Shape().Match(text.Trim());
         if (!match.Success) return false;
         number = decimal.Parse(match.Groups[1].Value.Replace('\u2212', '-'), NumberStyles.Float, CultureInfo.InvariantCulture);
@@ -39,6 +42,7 @@ internal static partial class QuantityText
     public static Message? LikelyMistake(string? text) => text switch
     {
         null or "" => null,
+        _ when OtherDigits.Meant(text) is { } meant => meant,
         _ when text.Contains(',', StringComparison.Ordinal) => Message.Of("quantities.number-with-point"),
         _ when text.Contains('%', StringComparison.Ordinal) => Message.Of("quantities.percent-sign"),
         _ when text.Any(char.IsDigit) => Message.Of("quantities.number-first"),

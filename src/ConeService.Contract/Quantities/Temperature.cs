@@ -74,7 +74,7 @@ public readonly record struct Temperature(decimal Celsius, decimal? GivenFahrenh
                 finding = new(
                     FindingCodes.TemperatureUnreadable, "", text,
                     Message.Of("quantities.temperature-unit-unknown", ("text", text)), Examples,
-                    unit.Contains('/', StringComparison.Ordinal) ? Message.Of("quantities.rate-for-temperature") : null);
+                    unit.Contains('/', StringComparison.Ordinal) ? Message.Of("quantities.rate-for-temperature") : OtherDigits.Meant(text));
                 return false;
         }
     }

@@ -40,6 +40,19 @@ public sealed class Message : IEquatable<Message>
     /// <summary>The same sentence, said to one kind of reader.</summary>
     public Message To(MessageAudience audience) => new(Code, values) { Audience = audience };
 
+    /// <summary>The same sentence with its values changed; itself when none is.</summary>
+    /// <param name="change">Makes the new value of an old one.</param>
+    public Message With(Func<object?, object?> change)
+    {
+        var changed = Array.ConvertAll(values, v => (v.Name, change(v.Value)));
+        for (var i = 0; i < values.Length; i++)
+        {
+            if (!ReferenceEquals(changed[i].Item2, values[i].Value)) return new(Code, changed) { Audience = Audience };
+        }
+
+        return this;
+    }
+
     /// <summary>The value of a parameter; null when there is none of that name.</summary>
     public object? this[string name]
     {

@@ -42,6 +42,7 @@ internal static class HeatIntegral
         var low = curve.K(points[0].Kelvin);
         for (var i = 1; i < points.Length; i++)
         {
+            Patience.Check();
             var high = points[i].Kelvin == points[i - 1].Kelvin ? low : curve.K(points[i].Kelvin);
             var before = sum.Value;
             sum.Add(OfPiece(curve, points[i - 1].Kelvin, points[i].Kelvin, points[i].Hours - points[i - 1].Hours, low, high));

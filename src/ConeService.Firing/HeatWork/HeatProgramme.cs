@@ -48,6 +48,7 @@ internal sealed record HeatProgramme(
         List<HeatPoint> points = [new(0, StartKelvin)];
         foreach (var segment in Segments)
         {
+            Patience.Check();
             var last = points[^1];
             var way = Math.Abs(segment.TargetKelvin - last.Kelvin);
             if (way > 0) points.Add(new(last.Hours + (way / (segment.RateKelvinPerHour ?? FullSpeedKelvinPerHour)), segment.TargetKelvin));

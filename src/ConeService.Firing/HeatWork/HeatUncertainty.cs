@@ -45,6 +45,7 @@ internal static class HeatUncertainty
         var y0 = LogProgress(x0);
         for (var i = 0; i < 8 && Math.Abs(x1 - x0) > 0.01; i++)
         {
+            Patience.Check();
             var y1 = LogProgress(x1);
             if (y1 == y0) break;
             (x0, x1, y0) = (x1, x1 - (y1 * (x1 - x0) / (y1 - y0)), y1);

@@ -32,7 +32,7 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
         string At(int firing) => several ? $"/firings/{firing}" : "";
         var witnesses = firings.Select((f, i) => WitnessReader.Read(calculator.Charts.Scale, f ?? new(), At(i), findings)).ToList();
         if (findings.Count > 0) throw new RefusedException(findings);
-        var compared = firings.Select((f, i) => Compare(f!, witnesses[i], f!.Id ?? $"{i + 1}", At(i))).ToList();
+        var compared = firings.Patiently().Select((f, i) => Compare(f!, witnesses[i], f!.Id ?? $"{i + 1}", At(i))).ToList();
         var trend = several ? MeterTrends.Of([.. compared.Select(c => c.Estimate)]) : null;
         var pooled = several
             ? MeterOffsets.Pooled([.. compared.Select(c => (c.Estimate, c.Answer.Observations.Count))], trend?.Drifts == true)

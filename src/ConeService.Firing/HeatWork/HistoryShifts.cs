@@ -35,6 +35,7 @@ internal sealed class HistoryShifts(HeatHistory history)
         // ln I is nearly a straight line: false position, with the end that stays put halved so that both close in (Illinois).
         for (int i = 0, side = 0; i < 60; i++)
         {
+            Patience.Check();
             middle = ((low * atHigh) - (high * atLow)) / (atHigh - atLow);
             var at = Beyond(middle);
             if (Math.Abs(at) < Close) break;

@@ -63,6 +63,7 @@ internal sealed class ProgrammeReader
         var (from, fullSpeed) = (start, false);
         for (var i = 0; i < request.Segments!.Count && findings.Count < MostFindings; i++)
         {
+            Patience.Check();
             var (sent, last) = (request.Segments[i] ?? new(), i == request.Segments.Count - 1);
             var segment = Segment(sent, from, $"{at}/segments/{i}", mayBeOpen: free == "peak" && last);
             fullSpeed |= sent.Rate is null && segment.TargetKelvin != from && !(free == "rate" && last);

@@ -58,6 +58,7 @@ internal static class ProgrammeSolver
         if (At(high) < 1) return new(null, Unsolvable.TooLittleWork, least);
         while (high - low > ResolutionKelvin)
         {
+            Patience.Check();
             var middle = 0.5 * (low + high);
             if (At(middle) < 1) low = middle;
             else high = middle;

@@ -45,6 +45,7 @@ internal sealed class ScaleTable
         var previousKelvin = double.NaN;
         for (var i = 1; i < points.Length; i++)
         {
+            Patience.Check();
             var (rise, hours) = (points[i].Kelvin - points[i - 1].Kelvin, points[i].Hours - points[i - 1].Hours);
             var flat = Math.Abs(rise) < Flat;
             if (flat)
@@ -93,7 +94,7 @@ internal sealed class ScaleTable
     public double[] FollowSteeper(ResidenceHistogram histogram, double exponent)
     {
         var progress = new double[table.Width];
-        foreach (var (kelvin, hours) in histogram.Bins()) table.AddSteeper(kelvin, hours, exponent, progress);
+        foreach (var (kelvin, hours) in histogram.Bins().Patiently()) table.AddSteeper(kelvin, hours, exponent, progress);
         return progress[..curves.Length];
     }
 }

@@ -48,7 +48,7 @@ internal sealed class LoadCheck
         // A judge remembers its last verdict, so that each check has its own.
         var judge = new PieceJudge(tables);
         var classes = PieceClass.Group(load.Pieces);
-        foreach (var c in classes) c.Judged(judge.Judge(c.First, load.Kiln, load.Firing));
+        foreach (var c in classes.Patiently()) c.Judged(judge.Judge(c.First, load.Kiln, load.Firing));
         var loadReasons = LoadJudge.Judge(tables, judge, load, classes);
         var suggestion = new Suggester(tables, judge, load).Suggest(classes);
         foreach (var c in classes) c.AgreeOnInstead();

@@ -63,8 +63,15 @@ internal class MemberReader(ICollection<Finding> findings)
             return null;
         }
 
-        var read = sent.Select((s, i) => Word(s, Item(field, i), of)).ToList();
-        return read.TrueForAll(w => w is not null) ? [.. read.Select(w => w!.Value)] : null;
+        var read = new List<T>();
+        var (at, wrong) = (0, 0);
+        for (; at < sent.Count && wrong < Told.MostFindings; at++)
+        {
+            if (Word(sent[at], Item(field, at), of) is { } word) read.Add(word);
+            else wrong++;
+        }
+
+        return wrong == 0 ? read : null;
     }
 
     /// <summary>A number; null when left out. What it may be is for the reader's caller to judge.</summary>

@@ -43,9 +43,11 @@ internal static partial class ConversionCsvReader
         using var reader = CsvReader.FromText(text, CsvReading.Options(separator, trim: false));
         // Lines before the header hold nothing to drop, and neither do those between and after the others.
         string[]? columns = null;
+        var count = 0;
         var (rows, lines) = (new List<IReadOnlyList<string>>(), new List<long>());
         while (reader.Read())
         {
+            if (reader.FieldCount > ConversionCheck.MostColumns) throw TooManyColumns(reader.LineNumber, reader.FieldCount);
             string[] cells = [.. Enumerable.Range(0, reader.FieldCount).Select(reader.GetString)];
             if (cells.All(string.IsNullOrWhiteSpace) && cells.Length < 2) continue;
             if (columns is null)
@@ -55,9 +57,13 @@ internal static partial class ConversionCsvReader
             }
 
             if (cells.Length > columns.Length) throw TooManyCells(reader.LineNumber, cells, columns, separator);
+            // Beyond the most they are only counted.
+            if (++count > ConversionCheck.MostLines) continue;
             rows.Add(cells);
             lines.Add(reader.LineNumber);
         }
+
+        if (count > ConversionCheck.MostLines) throw new RefusedException(ConversionCheck.TooManyLines(count));
 
         return new(
             columns ?? throw new RefusedException(new Finding(
@@ -117,6 +123,10 @@ internal static partial class ConversionCsvReader
 
     [GeneratedRegex(@"^[+-]?[0-9]+([.,][0-9]+)?(?![.,0-9])", RegexOptions.CultureInvariant)]
     private static partial Regex Number();
+
+    private static RefusedException TooManyColumns(long row, int count) => new(new Finding(
+        FindingCodes.TooManyColumns, $"line {row}", null, Message.Of("conversions.too-many-columns", ("line", row), ("count", count)),
+        [Message.Of("conversions.columns-allowed", ("most", ConversionCheck.MostColumns))]));
 
     private static RefusedException TooManyCells(long row, string[] record, string[] columns, char separator) => new(new Finding(
         FindingCodes.CsvMalformed, $"line {row}", string.Join(separator, record),

@@ -40,7 +40,7 @@ internal static class ConversionCsvWriter
             csv.WriteField(Warning(body, answer, index));
             csv.WriteField(answer.DatasetVersion);
             csv.WriteField(string.Join(" ", result.Problems.Select(p => p.Code)));
-            csv.WriteField(result.Problems.Count > 0 ? ProblemWriter.Detail(result.Problems) : null);
+            csv.WriteField(result.Problems.Count > 0 ? ProblemWriter.Detail(result.Problems, result.MoreProblems) : null);
             csv.WriteField(result.FileLine);
             csv.EndRecord();
         }

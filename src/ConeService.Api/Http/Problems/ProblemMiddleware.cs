@@ -33,6 +33,11 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
         {
             await ProblemWriter.WriteAsync(context, [BadRequest(bad, context)]);
         }
+        catch (IOException) when (!context.Response.HasStarted && !context.RequestAborted.IsCancellationRequested)
+        {
+            // A body whose chunks can't be told apart; nothing else is read or written before an answer is begun.
+            await ProblemWriter.WriteAsync(context, [Unreadable]);
+        }
         catch (OperationCanceledException) when (context.RequestAborted.IsCancellationRequested)
         {
             // The caller left; there is nobody to answer.
@@ -71,6 +76,9 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
         [.. Message.Verbatim(near), Message.Of("http.every-address")],
         near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null);
 
+    private static Finding Unreadable =>
+        new(FindingCodes.MalformedJson, "", null, Message.Of("http.request-unreadable"), [Message.Of("http.form-in-document")]);
+
     private static Finding Failed(HttpContext context) =>
         new(FindingCodes.InternalError, "", null, Message.Of("http.service-failed", ("trace", Trace.Id(context))), []);
 
@@ -80,7 +88,7 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
         if (bad.StatusCode == StatusCodes.Status408RequestTimeout)
             return new(FindingCodes.BodyStalled, "", null, Message.Of("http.body-stalled"), [Message.Of("http.try-again-later")]);
         if (bad.StatusCode != StatusCodes.Status413PayloadTooLarge)
-            return new(FindingCodes.MalformedJson, "", null, Message.Of("http.request-unreadable"), [Message.Of("http.form-in-document")]);
+            return Unreadable;
         var most = context.Features.Get<IHttpMaxRequestBodySizeFeature>()?.MaxRequestBodySize ?? ServiceSetup.LargestBody;
         return new(
             FindingCodes.RequestTooLarge, "", null, Message.Of("http.body-too-large"), [Message.Of("http.up-to-bytes", ("bytes", most))]);

@@ -17,6 +17,7 @@ internal static class ProblemPage
             <h2>{HtmlPage.Encode(Message.Of("problems.page.found"))}</h2>
             <ul>
             {string.Join("\n", problem.Errors.Select(Entry))}
+            {(problem.MoreErrors > 0 ? $"<li>{HtmlPage.Encode(ProblemWriter.More(problem.MoreErrors))}</li>" : "")}
             </ul>
             <p>{Link(problem.Type, Message.Of("problems.page.kind"))} ·
             {Link(new Address("/problems").ToString(), Message.Of("problems.page.all"))} ·

@@ -21,7 +21,8 @@ internal static class ProblemWriter
         // A relative type would be resolved against whatever was asked for (RFC 9457, 3.1.1).
         var type = $"{context.RequestServices.GetRequiredService<ServiceAddress>().Root(context.Request)}/problems/{kind.Code}";
         var problem = new Problem(
-            type, kind.Title, kind.Status, Sentences(findings), findings, Trace.Id(context));
+            type, kind.Title, kind.Status, Sentences(findings), [.. findings.Take(Told.MostFindings)], Trace.Id(context),
+            Math.Max(0, findings.Count - Told.MostFindings));
         context.Features.Set(new ToldProblem(kind.Code));
         var asPage = Negotiation.PrefersPage(context.Request);
         var bytes = asPage ? ProblemPage.Bytes(problem) : JsonBody.Bytes(problem);
@@ -37,10 +38,20 @@ internal static class ProblemWriter
     }
 
     /// <summary>The findings as text in the language of the reader.</summary>
-    public static string Detail(IEnumerable<Finding> findings) => Sentences(findings).ToString();
+    /// <param name="findings">The findings that are listed.</param>
+    /// <param name="more">How many more there are.</param>
+    public static string Detail(IReadOnlyList<Finding> findings, int more = 0) => Sentences(findings, more).ToString();
 
-    // What is wrong, what is allowed, the likely mistake.
-    private static Message Sentences(IEnumerable<Finding> findings) => Message.Sentences(findings.SelectMany(SentencesOf));
+    // What is wrong, what is allowed, the likely mistake; of many findings a summary.
+    private static Message Sentences(IReadOnlyList<Finding> findings, int more = 0)
+    {
+        more += Math.Max(0, findings.Count - Told.MostSentences);
+        var told = findings.Take(Told.MostSentences).SelectMany(SentencesOf);
+        return Message.Sentences(more == 0 ? told : told.Append(More(more)));
+    }
+
+    /// <summary>“And N more …”.</summary>
+    public static Message More(int count) => Message.Of("http.more-findings", ("count", count));
 
     /// <summary>What is wrong, what is allowed, and the likely mistake, of one finding.</summary>
     public static IEnumerable<Message> SentencesOf(Finding finding)

@@ -5,6 +5,7 @@ using ConeService.Contract.Conversions;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
+using ConeService.Firing.Reading;
 
 namespace ConeService.Firing.Cones.Conversions;
 
@@ -24,10 +25,18 @@ internal sealed class Converter(ConeCharts charts)
             ? string.Create(CultureInfo.InvariantCulture, $"/lines/{index}/{member}")
             : string.Create(CultureInfo.InvariantCulture, $"line {rows[index]}, {member}");
 
-        var results = request.Lines!.Select((line, index) => Answer(index + 1, line, request.Units, name => FieldOf(index, name)) with
+        var budget = new FindingBudget();
+        ConversionResult Listed(ConversionResult result)
         {
-            FileLine = rows?[index],
-        }).ToList();
+            var (listed, more) = budget.Share(result.Problems);
+            return result with { Problems = listed, MoreProblems = more };
+        }
+
+        var results = request.Lines!.Patiently()
+            .Select((line, index) => Listed(Answer(index + 1, line, request.Units, name => FieldOf(index, name))) with
+            {
+                FileLine = rows?[index],
+            }).ToList();
         var answered = results.Count(r => r.Problems.Count == 0);
         var warning = rows is null ? null : LostZeros.Find(charts.Scale, request.Lines!.Select(l => l?.Cone ?? default), rows);
         return new(charts.Dataset.VersionId, answered, results.Count - answered, results, warning is null ? [] : [warning]);

@@ -32,6 +32,7 @@ internal sealed class ForecastAdviser(BendingCurve curve, double done, IFiresAhe
         var hold = plan[peak].HoldHours;
         for (var round = 0; round < MostRounds; round++)
         {
+            Patience.Check();
             // Progress is linear in the hold, but for what a longer soak does to the cooling.
             var missing = 1 - Try(plan, peak, plan[peak] with { HoldHours = hold }).Progress;
             var next = Math.Clamp(hold + (missing / perHour), 0, LongestHoldHours);
@@ -56,6 +57,7 @@ internal sealed class ForecastAdviser(BendingCurve curve, double done, IFiresAhe
         var kelvin = Math.Clamp(plan[peak].TargetKelvin, lowest, highest);
         for (var round = 0; round < MostRounds; round++)
         {
+            Patience.Check();
             var (need, made) = (1 - done, Try(plan, peak, plan[peak] with { TargetKelvin = kelvin }).Progress - done);
             if (need <= 0 || made <= 0) return null;
             // The work of a ramp, a hold and a cooling all grow as K(T) does: Newton's rule in ln of the work.

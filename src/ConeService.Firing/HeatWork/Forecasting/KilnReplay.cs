@@ -64,6 +64,7 @@ internal sealed class KilnReplay
         const double seconds = KilnModel.StepSeconds;
         for (var kelvin = Balance.Chamber; kelvin < to;)
         {
+            Patience.Check();
             kelvin = Math.Min(to, kelvin + (LeadInKelvinPerHour * seconds / 3600));
             Balance.Step(seconds, kelvin, double.PositiveInfinity, double.NegativeInfinity);
         }
@@ -76,6 +77,7 @@ internal sealed class KilnReplay
         var stride = log.DurationHours / count;
         for (int step = 1, i = 1; step <= count; step++)
         {
+            Patience.Check();
             var hours = step == count ? log.End.Hours : log.Start.Hours + (step * stride);
             while (i < points.Length - 1 && points[i].Hours < hours) i++;
             var (a, b) = (points[i - 1], points[i]);

@@ -57,7 +57,11 @@ internal sealed class CsvLogReader(string? units, LogReading reading)
             utf8.AsStream(leaveOpen: true), CsvReading.Options(preamble.Separator, LongestLine), leaveOpen: true);
         try
         {
-            while (rows?.IsHopeless != true && await csv.ReadAsync(cancel)) Row(csv);
+            while (rows?.IsHopeless != true && await csv.ReadAsync(cancel))
+            {
+                Patience.Check();
+                Row(csv);
+            }
         }
         catch (CsvFormatException malformed)
         {

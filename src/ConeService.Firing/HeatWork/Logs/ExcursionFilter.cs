@@ -163,7 +163,8 @@ internal static class ExcursionFilter
         }
 
         // What never returns, and is no end of the range, is a step of the log itself.
-        for (var k = from + 1; k < blocks.Count; k++) good[k] = !blocks.Skip(from + 1).Any(b => b.AtAnEnd) && !IsLone(blocks, k);
+        var endsAfter = blocks.Skip(from + 1).Any(b => b.AtAnEnd);
+        for (var k = from + 1; k < blocks.Count; k++) good[k] = !endsAfter && !IsLone(blocks, k);
         from = main;
         for (var k = main - 1; k >= 0; k--)
         {
@@ -172,7 +173,8 @@ internal static class ExcursionFilter
             from = k;
         }
 
-        for (var k = from - 1; k >= 0; k--) good[k] = !blocks.Take(from).Any(b => b.AtAnEnd);
+        var endsBefore = blocks.Take(from).Any(b => b.AtAnEnd);
+        for (var k = from - 1; k >= 0; k--) good[k] = !endsBefore;
         return good;
     }
 

@@ -47,6 +47,7 @@ internal sealed class LogSamples(bool fahrenheit, Func<int, string> fieldOf)
         var samples = new LogSamples(request.Units == "F", FieldOf);
         for (var i = 0; i < request.Log!.Count && !samples.IsHopeless; i++)
         {
+            Patience.Check();
             if (request.Log[i] is { Minutes: { } minutes, Temperature: { } temperature })
             {
                 samples.Add(i, minutes / 60, temperature);

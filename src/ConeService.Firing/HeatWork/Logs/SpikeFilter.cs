@@ -31,6 +31,7 @@ internal static class SpikeFilter
         var (ahead, lastStep) = (1, 0);
         for (var i = 0; i < points.Length; i++)
         {
+            Patience.Check();
             var start = Math.Clamp(i - Half, 0, points.Length - Window);
             for (; ahead < start + Window; ahead++)
             {
@@ -52,6 +53,7 @@ internal static class SpikeFilter
         var (kept, next) = (0, 0);
         for (var i = 0; i < points.Length; i++)
         {
+            Patience.Check();
             if (next < spikes.Count && spikes[next] == i) next++;
             else points[kept++] = points[i];
         }

@@ -37,6 +37,7 @@ internal sealed class FiringRun(
         (largestWatts, setPoint) = (0, from);
         while (direction != 0 && !ramp.Ended)
         {
+            Patience.Check();
             Vent(segment.VentAt(balance.Chamber - Temperature.KelvinAtZero, direction));
             Advance(RampSeconds(segment.RateCelsiusPerHour, target));
             if (segment.RateCelsiusPerHour is not null) ramp.Lag(setPoint, balance.Chamber);
@@ -73,6 +74,7 @@ internal sealed class FiringRun(
         Vent(VentSetting.AsNormal);
         while (Math.Max(balance.Chamber, balance.Load) >= below)
         {
+            Patience.Check();
             if (Hours >= KilnModel.LongestHours) return null;
             // Below dull red nothing happens quickly any more.
             Step(balance.Chamber > 800 ? stepSeconds : 4 * stepSeconds, 0, 0);
@@ -128,6 +130,7 @@ internal sealed class FiringRun(
         var end = Hours + hours;
         while (end - Hours > 1e-9 && Hours < KilnModel.LongestHours)
         {
+            Patience.Check();
             Advance(Math.Min(stepSeconds, (end - Hours) * 3600));
             record.Add(Hours, setPoint, watts, end - Hours <= 1e-9);
         }

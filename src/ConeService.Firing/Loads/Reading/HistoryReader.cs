@@ -41,7 +41,7 @@ internal sealed class HistoryReader(FieldReader fields)
 
         var kinds = new List<FiringKind>();
         PotterCone? hottest = null, bisque = null;
-        for (var i = 0; i < sent.EarlierFirings.Count; i++)
+        for (var i = 0; i < Math.Min(sent.EarlierFirings.Count, LoadLimits.MostEarlierFirings); i++)
         {
             var field = FieldReader.Item(fields.At(at, "/earlierFirings"), i);
             if (sent.EarlierFirings[i] is not { } earlier)

@@ -169,6 +169,7 @@ internal sealed class LoadReader
         var first = new Dictionary<string, int>(StringComparer.Ordinal);
         for (var i = 0; i < Math.Min(sent.Count, LoadLimits.MostPieces); i++)
         {
+            Patience.Check();
             var at = FieldReader.Item("/pieces", i);
             if (sent[i] is not { } request)
             {

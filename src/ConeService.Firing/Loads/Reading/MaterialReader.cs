@@ -60,10 +60,10 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
     public List<CoatOnPiece> Coats(IReadOnlyList<CoatRequest?>? sent, List<UnknownMaterial> unknown)
     {
         var coats = new List<CoatOnPiece>(sent?.Count ?? 0);
-        for (var i = 0; i < sent?.Count; i++)
+        for (var i = 0; i < Math.Min(sent?.Count ?? 0, LoadLimits.MostCoats); i++)
         {
             var field = ReasonMaker.CoatPlace(i);
-            if (sent[i] is not { } request) fields.Missing(field, [Message.Of("loads.coat-object")]);
+            if (sent![i] is not { } request) fields.Missing(field, [Message.Of("loads.coat-object")]);
             else if (Coat(request, i, field, unknown) is { } coat) coats.Add(coat);
         }
 

@@ -21,6 +21,7 @@ internal static class Candidates
                 if (placements[i].Items.Has(item.Index)) going.Add(i);
             }
 
+            Patience.Check();
             // What no studio runs is suggested only where some piece has nothing else.
             if (going.Count == 0 || !(item.IsUsual || going.Exists(i => !placements[i].HasUsual))) continue;
             var inKiln = load.Kilns.Count == 0

@@ -41,6 +41,7 @@ internal sealed class Cover
             return;
         }
 
+        Patience.Check();
         if (++steps >= MostSteps) return;
         var most = candidates.Max(c => c.Members.CountIn(left));
         if (chosen.Count + ((left.Count + most - 1) / most) >= best.Count) return;
@@ -59,6 +60,7 @@ internal sealed class Cover
         var (left, chosen) = (all, new List<Candidate>());
         while (!left.IsEmpty)
         {
+            Patience.Check();
             var next = candidates.MaxBy(c => c.Members.CountIn(left))!;
             chosen.Add(next);
             left = left.Without(next.Members);
@@ -72,6 +74,7 @@ internal sealed class Cover
         var kept = new List<Candidate>();
         foreach (var candidate in candidates)
         {
+            Patience.Check();
             if (kept.Exists(k => candidate.Members.IsIn(k.Members))) continue;
             kept.RemoveAll(k => k.Members.IsIn(candidate.Members));
             kept.Add(candidate);

@@ -108,6 +108,7 @@ internal sealed class Placement
         (int From, int To)? span = null;
         foreach (var item in items)
         {
+            Patience.Check();
             var (from, to) = span ??= FiringSpan.Of(piece, item.Firing.Needs);
             var step = item.Firing.Cone.Step;
             if (step >= from && step <= to && judge.Accepts(piece, item.Kiln, item.Firing)) accepted.Add(item.Index);

@@ -57,6 +57,7 @@ internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
         var whole = new List<Placement>(placed.Select(p => p.Alone()));
         foreach (var c in accepted)
         {
+            Patience.Check();
             var placement = Placement.Among(tables, judge, c, load.Firing.Kind, menu, items);
             if (placement.IsEmpty) return null;
             whole.Add(placement);

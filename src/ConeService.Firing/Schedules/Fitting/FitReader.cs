@@ -257,6 +257,6 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
     [GeneratedRegex(FitRequest.StartPattern, RegexOptions.CultureInvariant)]
     private static partial Regex Offset();
 
-    [GeneratedRegex(@"^\d{4}-\d{2}-\d{2}([T ]\d{2}:\d{2}(:\d{2}(\.\d{1,7})?)?)?$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^[0-9]{4}-[0-9]{2}-[0-9]{2}([T ][0-9]{2}:[0-9]{2}(:[0-9]{2}(\.[0-9]{1,7})?)?)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Moment();
 }

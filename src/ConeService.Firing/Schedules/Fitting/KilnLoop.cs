@@ -37,6 +37,7 @@ internal sealed class KilnLoop(KilnModel model, ConeCurves meter)
         if (question.Target is not { } target) return best;
         for (var round = 0; round < Rounds && best.Prediction.Completed && !Meets(best, target); round++)
         {
+            Patience.Check();
             var (aim, progress) = (asked.Target!.Aim, Last(best, target));
             if (progress <= 0) break;
             asked = question with { Target = target with { Aim = aim * Math.Clamp((target.Progress + Margin) / progress, 0.5, 2) } };

@@ -181,6 +181,7 @@ internal sealed class KilnRemedies(FitQuestion question, ClosedFit closed, ConeC
         ClosedFit? held = null;
         for (var round = 0; round < 2; round++)
         {
+            Patience.Check();
             var minutes = hold;
             held = loop.Close(question with { Target = null }, setup, _ => fitted with
             {

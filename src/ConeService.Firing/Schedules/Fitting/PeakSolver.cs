@@ -29,6 +29,7 @@ internal sealed class PeakSolver(ControllerGrid grid, double startCelsius, doubl
         var celsius = Math.Clamp(curve.EndPoint(Math.Max(1, steps[index].Speed)) - Temperature.KelvinAtZero, low + 1, high - 1);
         for (var i = 0; i < 80 && high - low > Near; i++)
         {
+            Patience.Check();
             var progress = before + Parts(steps, index, curve, celsius).Of(steps[index]);
             if (progress > goal) high = celsius;
             else low = celsius;

@@ -25,6 +25,7 @@ internal static class SegmentMerger
     {
         while (steps.Count > Math.Max(1, most))
         {
+            Patience.Check();
             var join = Joins(steps, startCelsius, greenware).MinBy(j => j.Cost)!;
             changes.Add(new(join.Loses ? FitChangeCode.Lost : FitChangeCode.SegmentsMerged, join.From, join.Says(grid.Fahrenheit)));
             join.Do(steps);

@@ -79,6 +79,7 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
         var solver = new PeakSolver(grid, start, null);
         while (steps.FindIndex(s => s.Target == StepTarget.EarlierCone) is var i and >= 0)
         {
+            Patience.Check();
             var from = steps[i].From;
             var curve = Earlier(question, meter, steps[i]);
             double? Peak(List<FitStep> s, int at) => solver.Estimate([.. s.Take(at + 1)], at, curve, 1);
@@ -156,6 +157,7 @@ internal sealed class StepFitter(ScheduleCatalogue catalogue, ConeCharts charts)
         (List<FitStep> Steps, double Next)? best = null;
         foreach (var (rate, hold) in Ramps(asked, new(question.Fahrenheit)))
         {
+            Patience.Check();
             var attempt = steps.ToList();
             attempt[index] = asked with { Rate = rate ?? asked.Rate, HoldMinutes = hold };
             if (solver.Solve(attempt, index, meter[target.Cone], target.Aim) is not { } solved) continue;
