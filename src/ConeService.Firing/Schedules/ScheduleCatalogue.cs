@@ -15,9 +15,12 @@ internal sealed class ScheduleCatalogue
         "last-ramp-span", "loading-minutes", "start-temperature",
     ];
 
-    // Packages from this version on say how damp ware is candled.
-    private static readonly Version Candling = new(1, 6);
-    private static readonly string[] Later = ["candle-rate", "candle-temperature"];
+    // What packages say from a version on: how damp ware is candled; what stands on the sheet of one who fires.
+    private static readonly (Version Since, string[] Ids)[] Later =
+    [
+        (new(1, 6), ["candle-rate", "candle-temperature"]),
+        (new(1, 7), ["latest-shut-off", "peak-span"]),
+    ];
 
     private readonly Dictionary<string, Schedule> byId;
     private readonly Dictionary<string, ScheduleDefaultRow> defaults;
@@ -38,8 +41,10 @@ internal sealed class ScheduleCatalogue
         dataset.ScheduleTemplates.Count == 0
             ? []
             : Requirements.Ids(
-                dataset, "schedule-defaults", [.. Needed, .. Version.Parse(dataset.VersionId.Split('-', '+')[0]) >= Candling ? Later : []],
+                dataset, "schedule-defaults", [.. Needed, .. Since(Version.Parse(dataset.VersionId.Split('-', '+')[0]))],
                 dataset.ScheduleDefaults.Select(d => d.Id), "fitting a schedule");
+
+    private static IEnumerable<string> Since(Version version) => Later.Where(l => version >= l.Since).SelectMany(l => l.Ids);
 
     /// <summary>The data package.</summary>
     public Dataset Dataset { get; }
