@@ -142,7 +142,7 @@ public sealed class OlderPackageTests
         "end-points.cone_rank", "bending-energies.cone_rank", "processes.cone_min_rank", "processes.cone_max_rank",
         "process-additions.cone_low_rank", "process-additions.cone_high_rank", "base-glazes.cone_min_rank", "base-glazes.cone_max_rank",
         "temperature-limits.cone_low_rank", "temperature-limits.cone_high_rank", "firing-kinds.cone_min_rank",
-        "firing-kinds.cone_max_rank", "load-rules.cone_min_rank", "load-rules.cone_max_rank", "clay-bodies.bisque_cone_min_rank",
+        "firing-kinds.cone_max_rank", "load-rules.cone_min_rank", "load-rules.cone_max_rank", "usual-firings.cone_rank", "clay-bodies.bisque_cone_min_rank",
         "clay-bodies.bisque_cone_max_rank", "clay-bodies.mature_cone_min_rank", "clay-bodies.mature_cone_best_rank",
         "clay-bodies.mature_cone_max_rank", "glazes.cone_min_rank", "glazes.cone_best_rank", "glazes.cone_max_rank",
         "schedule-templates.end_cone_rank", "schedule-templates.cone_min_rank", "schedule-templates.cone_max_rank",
