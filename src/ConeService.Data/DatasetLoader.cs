@@ -46,8 +46,9 @@ public static class DatasetLoader
         var faults = new List<PackageFault>();
         var basePackage = LoadedPackage.Read(package, isOverlay: false, faults);
         var loaded = (overlays ?? []).Select(o => LoadedPackage.Read(o, isOverlay: true, faults)).OfType<LoadedPackage>().ToList();
-        if (basePackage is null)
-            throw new InvalidPackageException(faults);
+        // Of files that are not those that were sealed nothing more is said: the rows may be anybody's.
+        if (basePackage is null || faults.Exists(f => f.Rule == FaultRules.Seal))
+            throw new InvalidPackageException(InReadingOrder(faults));
         var content = PackageValidator.Check(basePackage, loaded, faults);
         ThrowAny(faults);
         var dataset = DatasetBuilder.Build(content);

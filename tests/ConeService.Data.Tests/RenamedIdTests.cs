@@ -54,10 +54,11 @@ public sealed class RenamedIdTests
     {
         var overlay = new InMemoryPackage("glaze-room");
         var descriptor = JsonNode.Parse(Repository.Data("datapackage.json"))!;
-        var glazes = InMemoryPackage.Table(descriptor, "glazes").DeepClone();
+        var glazes = InMemoryPackage.Unsealed(InMemoryPackage.Table(descriptor, "glazes")).DeepClone();
         descriptor["name"] = "glaze-room";
         descriptor["version"] = "1.0.0";
         descriptor["resources"] = new JsonArray(glazes);
+        InMemoryPackage.Unseal(descriptor);
         overlay.Put("datapackage.json", descriptor.ToJsonString());
         overlay.Put("glazes.csv", Repository.Data("glazes.csv").Split('\n')[0] + "\n"
             + "room-blue,room blue,glaze,5,5,6,6,7,7,oxidation,,refuse,,,glaze,bisqued,,Dry.,Runs.,low,,,,no,leach-test,,,,"

@@ -7,7 +7,7 @@ internal static class CommandLine
 {
     private static readonly (string Usage, string Says)[] Verbs =
     [
-        ("check-data [path] [--overlay path]…", "says what is wrong with a data package"),
+        ("check-data [path] [--overlay path]… [--seal]", "says what is wrong with a data package; seals it"),
         ("data-dictionary file", "writes the description of the embedded package"),
         ("probe [url]", "exit code 0 when the service answers ready"),
         ("version", "version and commit of the code"),

@@ -1,4 +1,5 @@
 using ConeService.Api.Operation.Signals;
+using ConeService.Contract.Datasets;
 using ConeService.Data;
 using Microsoft.Extensions.Options;
 
@@ -9,12 +10,13 @@ internal sealed class SnapshotHolder : IDisposable
 {
     private readonly ReloadingHolder<Snapshot> holder;
 
-    public SnapshotHolder(IOptions<DatasetSettings> settings, ILoggerFactory loggers, ServiceMetrics metrics)
+    public SnapshotHolder(IOptions<DatasetSettings> settings, ILoggerFactory loggers, ServiceMetrics metrics, TimeProvider time)
     {
         var log = loggers.CreateLogger("ConeService.Data");
         holder = new(
             new() { Path = settings.Value.Path, Overlays = [.. settings.Value.Overlays] },
             dataset => new Snapshot(dataset),
+            time: time,
             failed: failure =>
             {
                 metrics.PackageRefused();
@@ -29,6 +31,9 @@ internal sealed class SnapshotHolder : IDisposable
     }
 
     public Snapshot Current => holder.Current;
+
+    /// <summary>A package that lies in the place of the one in use and is not used; null when there is none.</summary>
+    public PackageNotUsed? NotUsed => holder.Waiting is { } waiting ? new(waiting.Standing, waiting.Since, waiting.Reason) : null;
 
     public void Dispose() => holder.Dispose();
 }

@@ -13,6 +13,8 @@ namespace ConeService.Contract.Datasets;
 /// <param name="ChangeLog">What changed between versions, Markdown.</param>
 /// <param name="CodeVersion">Version of the code that answers from it.</param>
 /// <param name="CodeCommit">Commit that the code was built from; null when the build did not know it.</param>
+/// <param name="PackageNotUsed">A package that lies in the place of the one in use and is not used; null when there is none, and in
+/// answers pinned to a version.</param>
 public sealed record DatasetDescription(
     string DatasetVersion,
     string Title,
@@ -23,4 +25,5 @@ public sealed record DatasetDescription(
     IReadOnlyList<Correction> Corrections,
     string ChangeLog,
     string CodeVersion = "",
-    string? CodeCommit = null);
+    string? CodeCommit = null,
+    PackageNotUsed? PackageNotUsed = null);

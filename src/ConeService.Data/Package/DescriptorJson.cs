@@ -7,13 +7,18 @@ namespace ConeService.Data;
 // Properties not named are tolerated, since the standard allows custom ones; the exception is `constraints`,
 // where an unknown name would be a promise nobody keeps.
 
-internal sealed record PackageJson(string? Name, string? Title, string? Version, LicenseJson?[]? Licenses, ResourceJson?[]? Resources);
+internal sealed record PackageJson(string? Name, string? Title, string? Version, LicenseJson?[]? Licenses, ResourceJson?[]? Resources,
+    SealJson? Seal);
+
+internal sealed record SealJson(SealedFileJson?[]? Files, string? Hash);
+
+internal sealed record SealedFileJson(string? Path, long? Bytes, string? Hash);
 
 internal sealed record LicenseJson(string? Name);
 
 internal sealed record ResourceJson(
     string? Name, string? Path, string? Title, string? Description, string? Encoding,
-    DialectJson? Dialect, string[]? RowOrder, bool Overlay, SchemaJson? Schema);
+    DialectJson? Dialect, string[]? RowOrder, bool Overlay, SchemaJson? Schema, long? Bytes, string? Hash);
 
 internal sealed record DialectJson(string? Delimiter, string? LineTerminator, bool? Header);
 

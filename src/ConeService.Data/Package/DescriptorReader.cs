@@ -36,7 +36,8 @@ internal static partial class DescriptorReader
         Repeated(tables.Select(t => t.Path), "path", found);
         if (!isOverlay)
             ReferenceTargets.Check(tables, found);
-        return found.Any ? null : new PackageDescriptor(name, version, title, license, tables);
+        var seal = SealReader.Read(json, found);
+        return found.Any ? null : new PackageDescriptor(name, version, title, license, tables, seal);
     }
 
     private static PackageJson? Parse(byte[] bytes, DescriptorFaults found)

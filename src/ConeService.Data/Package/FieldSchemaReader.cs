@@ -75,7 +75,7 @@ internal static class FieldSchemaReader
         try
         {
             // Linear time whatever the pattern: overlays are written by strangers to this code.
-            return Patterns.GetOrAdd(
+            return KnownPatterns.Find(pattern) ?? Patterns.GetOrAdd(
                 pattern, static p => new Regex($@"^(?:{p})\z", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking));
         }
         catch (Exception e) when (e is ArgumentException or NotSupportedException)

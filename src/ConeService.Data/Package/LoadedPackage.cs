@@ -5,16 +5,43 @@ internal sealed record LoadedPackage(PackageSnapshot Snapshot, PackageDescriptor
 {
     public const string ChangeLogFile = "CHANGELOG.md";
 
+    private static readonly WeakReference<ReadPackage?> Kept = new(null);
+
     public string Name => Descriptor.Name;
 
     /// <summary>Null when the package has no sound descriptor.</summary>
     public static LoadedPackage? Read(IPackageFiles files, bool isOverlay, List<PackageFault> faults)
+    {
+        if (files is not EmbeddedPackageFiles || isOverlay)
+            return ReadAnew(files, isOverlay, faults);
+        var embedded = Embedded();
+        faults.AddRange(embedded.Faults);
+        return embedded.Package;
+    }
+
+    // Its bytes never change, and a start asks for them three times: the package, and by themselves its sentences and its old ids.
+    // They are let go when nobody reads any more.
+    private static ReadPackage Embedded()
+    {
+        lock (Kept)
+        {
+            if (Kept.TryGetTarget(out var read))
+                return read;
+            var faults = new List<PackageFault>();
+            var package = ReadAnew(new EmbeddedPackageFiles(), isOverlay: false, faults);
+            Kept.SetTarget(read = new(package, faults));
+            return read;
+        }
+    }
+
+    private static LoadedPackage? ReadAnew(IPackageFiles files, bool isOverlay, List<PackageFault> faults)
     {
         if (PackageSnapshot.Take(files, faults) is not { } snapshot)
             return null;
         if (DescriptorReader.Read(snapshot, isOverlay, faults) is not { } descriptor)
             return null;
         Unlisted(snapshot, descriptor, faults);
+        SealCheck.Run(snapshot, descriptor, isOverlay, faults);
         return new LoadedPackage(snapshot, descriptor, isOverlay, ReadChangeLog(snapshot, descriptor, isOverlay, faults));
     }
 
@@ -39,4 +66,6 @@ internal sealed record LoadedPackage(PackageSnapshot Snapshot, PackageDescriptor
                 "is missing; a package says what changed"));
         return null;
     }
+
+    private sealed record ReadPackage(LoadedPackage? Package, IReadOnlyList<PackageFault> Faults);
 }

@@ -14,8 +14,8 @@ internal static class PackageChecksum
     public static string OfPackages(IEnumerable<PackageSnapshot> packages)
     {
         var lines = new StringBuilder();
-        foreach (var (name, bytes) in packages.SelectMany(p => p.Files))
-            lines.Append(OfFile(bytes)).Append("  ").Append(name).Append('\n');
+        foreach (var (name, hash) in packages.SelectMany(p => p.Files.Keys, (p, name) => (name, p.Hash(name))))
+            lines.Append(hash).Append("  ").Append(name).Append('\n');
         return OfFile(Encoding.UTF8.GetBytes(lines.ToString()));
     }
 }

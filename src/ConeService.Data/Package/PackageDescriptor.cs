@@ -3,7 +3,8 @@ using System.Text.RegularExpressions;
 namespace ConeService.Data;
 
 /// <summary>What datapackage.json says, checked.</summary>
-internal sealed record PackageDescriptor(string Name, string Version, string? Title, string? License, IReadOnlyList<TableSchema> Tables)
+internal sealed record PackageDescriptor(
+    string Name, string Version, string? Title, string? License, IReadOnlyList<TableSchema> Tables, PackageSeal Seal)
 {
     public const string FileName = "datapackage.json";
 

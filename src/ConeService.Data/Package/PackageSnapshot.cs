@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics.CodeAnalysis;
 
 namespace ConeService.Data;
@@ -8,6 +9,7 @@ namespace ConeService.Data;
 /// </summary>
 internal sealed class PackageSnapshot
 {
+    private readonly ConcurrentDictionary<string, string> _hashes = new(StringComparer.Ordinal);
     private readonly HashSet<string> _unreadable = new(StringComparer.Ordinal);
 
     private PackageSnapshot(string label) => Label = label;
@@ -18,6 +20,9 @@ internal sealed class PackageSnapshot
 
     /// <summary>Whether the file is there but could not be read: that fault is reported already.</summary>
     public bool IsUnreadable(string name) => _unreadable.Contains(name);
+
+    /// <summary>SHA-256 of a file, hexadecimal; made once.</summary>
+    public string Hash(string name) => _hashes.GetOrAdd(name, static (n, files) => PackageChecksum.OfFile(files[n]), Files);
 
     /// <summary>Null when the package cannot even be listed.</summary>
     public static PackageSnapshot? Take(IPackageFiles files, List<PackageFault> faults)

@@ -78,7 +78,7 @@ internal static class DatasetBuilder
             var bytes = package.Snapshot.Files[schema.Path];
             var rows = content.Tables[schema.Name].Parts.Single(p => p.Package == package.Name).Rows.Count;
             yield return new ResourceSummary(package.Name, schema.Name, schema.Path, schema.Title, rows, bytes.Length,
-                PackageChecksum.OfFile(bytes));
+                package.Snapshot.Hash(schema.Path));
         }
     }
 

@@ -156,7 +156,7 @@ internal sealed class RowColumns
 
     private bool Declares<T>(string name, FieldType type, bool required, IReadOnlyList<T>? of)
         where T : struct, Enum =>
-        _declared is not null && Declares(name, type, required, null, [.. of?.Select(EnumWords.Word) ?? EnumWords.All<T>()]);
+        _declared is not null && Declares(name, type, required, null, [.. EnumWords.All(of)]);
 
     /// <summary>True while the table is being defined: there is no value yet.</summary>
     private bool Declares(string name, FieldType type, bool required, string? table = null, ReadOnlySpan<string> words = default)

@@ -15,6 +15,9 @@ public static class FaultRules
     /// <summary>datapackage.json is malformed, contradicts itself or asks for what is not supported.</summary>
     public const string Descriptor = "descriptor";
 
+    /// <summary>A file is not the one that datapackage.json seals, or a package that must be sealed is not.</summary>
+    public const string Seal = "seal";
+
     /// <summary>A table that the service needs is not in the package.</summary>
     public const string MissingTable = "missing-table";
 

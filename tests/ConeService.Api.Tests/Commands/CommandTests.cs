@@ -47,6 +47,49 @@ public class CommandTests(Support.Api api)
         Assert.Contains("(rule lost-zeros)", output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void An_edited_package_and_its_overlay_are_sealed_by_one_command()
+    {
+        using var package = new PackageCopy();
+        using var overlay = new Overlay("shed").With("messages", "http.one-value,anyone,de,ein Wert");
+        package.Damage("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1223,2233,orton-2016,corroborated,");
+        string[] named = [package.Directory, "--overlay", overlay.Directory];
+        var (refused, reason) = Run(o => CheckData.Run(named, o));
+        Assert.Equal(1, refused);
+        Assert.Contains("check-data DIRECTORY --seal", reason, StringComparison.Ordinal);
+
+        var (exitCode, output) = Run(o => CheckData.Run([.. named, "--seal"], o));
+
+        Assert.Equal(0, exitCode);
+        Assert.Contains($"Sealed {Path.Combine(package.Directory, "datapackage.json")}.", output, StringComparison.Ordinal);
+        Assert.Contains("\"hash\": \"sha256:", Descriptor(overlay.Directory), StringComparison.Ordinal);
+        Assert.Equal(0, Run(o => CheckData.Run(named, o)).ExitCode);
+    }
+
+    [Fact]
+    public void What_is_not_valid_is_not_sealed()
+    {
+        using var package = new PackageCopy();
+        var before = Descriptor(package.Directory);
+        package.Damage("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1222,9999,orton-2016,corroborated,");
+
+        var (exitCode, output) = Run(o => CheckData.Run([package.Directory, "--seal"], o));
+
+        Assert.Equal(1, exitCode);
+        Assert.Contains("(rule maximum)", output, StringComparison.Ordinal);
+        Assert.Equal(before, Descriptor(package.Directory));
+    }
+
+    [Theory]
+    [InlineData("--seal")]
+    [InlineData("package.zip", "--seal")]
+    public void Only_directories_can_be_sealed(params string[] arguments)
+    {
+        var (exitCode, output) = Run(o => CheckData.Run(arguments, o));
+        Assert.Equal(2, exitCode);
+        Assert.Contains("--seal writes into the directories named", output, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("--nonsense")]
     [InlineData("one", "two")]
@@ -91,6 +134,8 @@ public class CommandTests(Support.Api api)
         Assert.Null(await CommandLine.RunAsync([]));
         Assert.Null(await CommandLine.RunAsync(["--urls=http://127.0.0.1:0"]));
     }
+
+    private static string Descriptor(string directory) => File.ReadAllText(Path.Combine(directory, "datapackage.json"));
 
     private static (int ExitCode, string Output) Run(Func<TextWriter, int> verb)
     {

@@ -3,7 +3,7 @@ using ConeService.Api.Tests.Support;
 
 namespace ConeService.Api.Tests.Http;
 
-public class DatasetSettingsTests
+public class DatasetSettingsTests(Support.Api api)
 {
     private const string Cone6At60 = "witness-self-supporting,6,6,60,1222,2232,orton-2016,corroborated,";
 
@@ -29,6 +29,31 @@ public class DatasetSettingsTests
         package.Replace("end-points.csv", "witness-self-supporting,6,6,60,1223,2233", "witness-self-supporting,6,6,60,1223,9999");
         await host.Log.Until("The changed data package was refused");
         Assert.Equal(1223, await Celsius(host));
+        await IsTold(host, "/health/ready");
+        await IsTold(host, "/v1/dataset");
+        // What is pinned is kept for ever.
+        using var ready = JsonDocument.Parse(await host.Text("/health/ready"));
+        var version = ready.RootElement.GetProperty("datasetVersion").GetString();
+        using var pinned = JsonDocument.Parse(await host.Text($"/v1/dataset?dataset={version}"));
+        Assert.Equal(JsonValueKind.Null, pinned.RootElement.GetProperty("packageNotUsed").ValueKind);
+    }
+
+    [Theory]
+    [InlineData("/health/ready")]
+    [InlineData("/v1/dataset")]
+    public async Task Without_a_package_that_waits_none_is_told_of(string url) =>
+        Assert.Equal(JsonValueKind.Null, (await api.Json(url)).GetProperty("packageNotUsed").ValueKind);
+
+    [Fact]
+    public async Task A_damaged_package_stops_the_start_and_names_the_command_for_one_that_is_meant()
+    {
+        using var package = new PackageCopy();
+        // Every rule holds: only the seal tells that a digit is another.
+        package.Damage("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1223,2233,orton-2016,corroborated,");
+        var (exitCode, output) = await HostProcess.Run("--ConeService:Data:Path=" + package.Directory, "--urls=http://127.0.0.1:0");
+        Assert.Equal(1, exitCode);
+        Assert.Contains("end-points.csv: has the SHA-256 ", output, StringComparison.Ordinal);
+        Assert.Contains("check-data DIRECTORY --seal", output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -42,6 +67,16 @@ public class DatasetSettingsTests
         Assert.Equal(1, exitCode);
         Assert.Contains($"end-points.csv line {line}, field fahrenheit", output, StringComparison.Ordinal);
         Assert.Contains("fahrenheit-matches-celsius", output, StringComparison.Ordinal);
+    }
+
+    private static async Task IsTold(OwnHost host, string url)
+    {
+        using var answer = JsonDocument.Parse(await host.Text(url));
+        var notUsed = answer.RootElement.GetProperty("packageNotUsed");
+        Assert.Equal("refused", notUsed.GetProperty("standing").GetString());
+        Assert.True(notUsed.GetProperty("since").GetDateTimeOffset() <= TimeProvider.System.GetUtcNow());
+        Assert.Contains("end-points.csv line ", notUsed.GetProperty("reason").GetString(), StringComparison.Ordinal);
+        Assert.Contains("(rule maximum)", notUsed.GetProperty("reason").GetString(), StringComparison.Ordinal);
     }
 
     private static async Task<int> Celsius(OwnHost host)

@@ -23,6 +23,9 @@ internal sealed class Overlay : IDisposable
         var fields = reference["schema"]!["fields"]!.AsArray();
         foreach (var rank in fields.Where(f => f!["name"]!.GetValue<string>().EndsWith("_rank", StringComparison.Ordinal)).ToList())
             fields.Remove(rank);
+        // The file is another than the one sealed there.
+        reference.AsObject().Remove("bytes");
+        reference.AsObject().Remove("hash");
         resources.Add(reference.DeepClone());
         var header = string.Join(',', fields.Select(f => f!["name"]!.GetValue<string>()));
         File.WriteAllText(Path.Combine(Directory, table + ".csv"), string.Join('\n', [header, .. rows, ""]));

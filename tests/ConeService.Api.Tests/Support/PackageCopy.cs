@@ -1,3 +1,5 @@
+using ConeService.Data;
+
 namespace ConeService.Api.Tests.Support;
 
 /// <summary>A copy of the reference package in a directory of its own, to be changed by a test.</summary>
@@ -12,7 +14,15 @@ internal sealed class PackageCopy : IDisposable
 
     public string Directory { get; }
 
+    /// <summary>Changes a file and seals the package anew, as a contributor does.</summary>
     public void Replace(string file, string what, string by)
+    {
+        Damage(file, what, by);
+        File.WriteAllBytes(Path.Combine(Directory, "datapackage.json"), SealWriter.Write(PackageFiles.At(Directory)).Read("datapackage.json"));
+    }
+
+    /// <summary>Changes a file and leaves the seal as it was.</summary>
+    public void Damage(string file, string what, string by)
     {
         var path = Path.Combine(Directory, file);
         var text = File.ReadAllText(path);

@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Json.Nodes;
 using static ConeService.Data.Tests.BreakingCase;
 
 namespace ConeService.Data.Tests;
@@ -18,6 +19,25 @@ internal static class FileCases
         Of("a_byte_that_is_not_utf_8", FaultRules.Utf8, "charts.csv", 2, null,
             p => p.PutBytes("charts.csv", [.. Encoding.UTF8.GetBytes(p.Text("charts.csv")[..^1]), 0xFF, (byte)'\n'])),
         Of("a_byte_order_mark", FaultRules.ByteOrderMark, "charts.csv", 1, null, p => p.Put("charts.csv", "\uFEFF" + p.Text("charts.csv"))),
+        Of("a_file_of_another_size_than_sealed", FaultRules.Seal, "charts.csv", null, null,
+            p => Seal(p, "bytes", 1 + p.Read("charts.csv").Length)),
+        Of("a_file_of_another_hash_than_sealed", FaultRules.Seal, "charts.csv", null, null,
+            p => Seal(p, "hash", "sha256:" + new string('0', 64))),
+        Of("a_hash_of_another_kind", FaultRules.Descriptor, "datapackage.json", null, "charts.hash",
+            p => Seal(p, "hash", new string('0', 32))),
+        Of("a_sealed_file_without_name", FaultRules.Descriptor, "datapackage.json", null, "seal.files[0].path",
+            p => p.EditDescriptor(j => j["seal"] = new JsonObject { ["files"] = new JsonArray(new JsonObject { ["bytes"] = 5 }) })),
+        Of("a_sealed_file_that_is_missing", FaultRules.Seal, "LICENSE", null, null, p =>
+        {
+            p.Put("LICENSE", "CC\n");
+            p.Seal();
+            p.Remove("LICENSE");
+        }),
+        Of("a_descriptor_that_is_another_than_sealed", FaultRules.Seal, "datapackage.json", null, "seal.hash", p =>
+        {
+            p.Seal();
+            p.Replace("datapackage.json", "for a shared pottery studio", "of a shared pottery studio");
+        }),
         Of("carriage_returns", FaultRules.LineFeedsOnly, "end-points.csv", 3, null,
             p => p.Replace("end-points.csv", "1046,1915,seen-chart,published,\n", "1046,1915,seen-chart,published,\r\n")),
         Of("carriage_returns_in_the_change_log", FaultRules.LineFeedsOnly, "CHANGELOG.md", 1, null,
@@ -26,4 +46,7 @@ internal static class FileCases
             p => p.Put("end-points.csv", p.Text("end-points.csv").TrimEnd('\n'))),
         Of("a_change_log_without_final_newline", FaultRules.FinalNewline, "CHANGELOG.md", 1, null, p => p.Put("CHANGELOG.md", "## 1.0.0")),
     ];
+
+    private static void Seal(InMemoryPackage package, string member, JsonNode value) =>
+        package.EditTable("charts", t => t[member] = value);
 }

@@ -15,7 +15,8 @@ internal static class OverlayCases
         Overlay("a_table_that_is_not_open", FaultRules.OverlayTable, "datapackage.json", null, "cone-facts", o =>
         {
             o.EditDescriptor(j => j["resources"]!.AsArray()
-                .Add(InMemoryPackage.Table(JsonNode.Parse(Repository.Data("datapackage.json"))!, "cone-facts").DeepClone()));
+                .Add(InMemoryPackage.Unsealed(InMemoryPackage.Table(JsonNode.Parse(Repository.Data("datapackage.json"))!, "cone-facts"))
+                    .DeepClone()));
             o.Put("cone-facts.csv", "id\n");
         }),
         Overlay("a_table_that_the_base_does_not_have", FaultRules.OverlayTable, "datapackage.json", null, "kilns", o =>

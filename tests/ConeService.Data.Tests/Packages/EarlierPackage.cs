@@ -39,6 +39,7 @@ internal static class EarlierPackage
             .GroupBy(r => (r.Table, r.New)).ToDictionary(g => g.Key, g => g.MinBy(r => r.Since, StringComparer.Ordinal)!.Old);
         var package = new InMemoryPackage("earlier");
         var json = JsonNode.Parse(Repository.Data("datapackage.json"))!;
+        InMemoryPackage.Unseal(json);
         json["version"] = "1.4.0";
         foreach (var later in LaterTables)
             json["resources"]!.AsArray().Remove(InMemoryPackage.Table(json, later));

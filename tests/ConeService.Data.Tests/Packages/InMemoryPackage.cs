@@ -48,6 +48,25 @@ internal sealed class InMemoryPackage(string label) : IPackageFiles
     public void EditField(string table, string field, Action<JsonNode> edit) =>
         EditTable(table, json => edit(json["schema"]!["fields"]!.AsArray().Single(f => (string?)f!["name"] == field)!));
 
+    /// <summary>Takes the seal of the reference package out of a descriptor, whose files will be others.</summary>
+    public static void Unseal(JsonNode package)
+    {
+        package.AsObject().Remove("seal");
+        foreach (var table in package["resources"]!.AsArray())
+            Unsealed(table!);
+    }
+
+    /// <summary>The description of a table without size and hash of its file.</summary>
+    public static JsonNode Unsealed(JsonNode table)
+    {
+        table.AsObject().Remove("bytes");
+        table.AsObject().Remove("hash");
+        return table;
+    }
+
+    /// <summary>Writes a seal that fits the files.</summary>
+    public void Seal() => _files[Descriptor] = SealWriter.Write(this).Read(Descriptor);
+
     /// <summary>Takes the ranks of cones out of the description of a table.</summary>
     /// <returns>A copy that belongs to no package.</returns>
     public static JsonNode DropRanks(JsonNode table)

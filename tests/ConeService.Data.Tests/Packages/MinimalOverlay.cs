@@ -10,7 +10,11 @@ internal static class MinimalOverlay
         var package = new InMemoryPackage(name);
         var resources = new JsonArray();
         foreach (var table in new[] { "sources", "charts", "end-points" })
-            resources.Add(InMemoryPackage.DropRanks(InMemoryPackage.Table(JsonNode.Parse(Repository.Data("datapackage.json"))!, table)));
+        {
+            var described = InMemoryPackage.Table(JsonNode.Parse(Repository.Data("datapackage.json"))!, table);
+            resources.Add(InMemoryPackage.DropRanks(InMemoryPackage.Unsealed(described)));
+        }
+
         package.Put("datapackage.json",
             new JsonObject { ["name"] = name, ["version"] = version, ["resources"] = resources }.ToJsonString());
         package.Put("sources.csv", $"""

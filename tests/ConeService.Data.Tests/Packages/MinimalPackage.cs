@@ -15,6 +15,7 @@ internal static class MinimalPackage
     {
         var package = new InMemoryPackage("in-memory");
         var json = JsonNode.Parse(Repository.Data("datapackage.json"))!;
+        InMemoryPackage.Unseal(json);
         json["name"] = "minimal";
         foreach (var table in json["resources"]!.AsArray())
         {

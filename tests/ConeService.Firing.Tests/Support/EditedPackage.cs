@@ -6,6 +6,7 @@ namespace ConeService.Firing.Tests.Support;
 /// <summary>The reference package as it is committed, with edits.</summary>
 internal sealed class EditedPackage : IPackageFiles
 {
+    private const string Descriptor = "datapackage.json";
     private readonly IPackageFiles files = PackageFiles.At(Path.Combine(Repository.Root, "data"));
     private readonly Dictionary<string, string> edited = [];
 
@@ -28,7 +29,8 @@ internal sealed class EditedPackage : IPackageFiles
 
     public IReadOnlyCollection<string> List() => files.List();
 
-    public byte[] Read(string name) => edited.TryGetValue(name, out var text) ? Encoding.UTF8.GetBytes(text) : files.Read(name);
+    /// <summary>A file as edited; the seal fits the edits, as a contributor would write it.</summary>
+    public byte[] Read(string name) => name == Descriptor ? SealWriter.Write(new Unsealed(this)).Read(name) : Raw(name);
 
     /// <summary>Renames a thing wherever a table names it, so that nothing but code misses it.</summary>
     public EditedPackage Rename(string what, string by)
@@ -48,5 +50,16 @@ internal sealed class EditedPackage : IPackageFiles
         return this;
     }
 
-    private string Text(string file) => Encoding.UTF8.GetString(Read(file));
+    private byte[] Raw(string name) => edited.TryGetValue(name, out var text) ? Encoding.UTF8.GetBytes(text) : files.Read(name);
+
+    private string Text(string file) => Encoding.UTF8.GetString(Raw(file));
+
+    private sealed class Unsealed(EditedPackage package) : IPackageFiles
+    {
+        public string Label => package.Label;
+
+        public IReadOnlyCollection<string> List() => package.List();
+
+        public byte[] Read(string name) => package.Raw(name);
+    }
 }

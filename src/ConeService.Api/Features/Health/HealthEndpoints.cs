@@ -18,9 +18,11 @@ internal static class HealthEndpoints
     internal static IResult Live() => Probe(new("live", null));
 
     /// <summary>Whether the service can answer questions.</summary>
-    /// <remarks>Ready means that a valid data package is in use; its version is in the answer.</remarks>
+    /// <remarks>Ready means that a valid data package is in use; its version is in the answer. A package that was put in its place and is
+    /// not used is told of, with the reason, and leaves the service ready.</remarks>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult Ready(SnapshotHolder snapshots) => Probe(new("ready", snapshots.Current.Dataset.VersionId));
+    internal static IResult Ready(SnapshotHolder snapshots) => Probe(
+        new("ready", snapshots.Current.Dataset.VersionId, snapshots.NotUsed));
 
     internal static IResult Probe(HealthStatus health) => JsonBody.Posted(health);
 }
