@@ -97,8 +97,12 @@ public sealed record LoadReasons(IReadOnlyList<Reason> Reasons);
 /// <param name="PieceIds">The pieces, in the order sent.</param>
 /// <param name="InThisKiln">True when the kiln of the request can do it.</param>
 /// <param name="KilnHeats">The kilns that such a firing is done in.</param>
-/// <param name="KilnId">The id of the kiln to fire it in; null where that kiln has no id, or where no kiln of the request can do it.</param>
-/// <param name="IsUsual">True for a firing that studios usually run, or that was offered; false where no such one accepts the pieces.</param>
+/// <param name="KilnId">
+/// The id of the kiln to fire it in; null where that kiln has no id, or where no kiln of the request can do it.
+/// </param>
+/// <param name="IsUsual">
+/// True for a firing that studios usually run, or that was offered; false where no such one accepts the pieces.
+/// </param>
 /// <param name="Why">Why this firing, in a sentence.</param>
 /// <param name="Remaining">Notes that remain in it: what whoever fires should still know.</param>
 /// <param name="PercentFull">
@@ -164,7 +168,9 @@ public sealed record LoadCaution(string Id, string Hazard, Severity Severity, st
 /// <param name="Confidence">The weakest of the reasons and of the materials; common practice at best, as the rules are. What callers state
 /// of materials of their own is taken as it stands.</param>
 /// <param name="Ref">The caller's own reference, as sent; null when none was sent.</param>
-/// <param name="Instead">What to do, in a sentence: one thing that suits body and all coats together; null where nothing has to be changed.</param>
+/// <param name="Instead">
+/// What to do, in a sentence: one thing that suits body and all coats together; null where nothing has to be changed.
+/// </param>
 public sealed record PairingAnswer(
     string DatasetVersion,
     Verdict Verdict,

@@ -8,7 +8,9 @@ namespace ConeService.Contract.Loads;
 /// <param name="Code">Stable name of the kind of reason, at /v1/reason-codes.</param>
 /// <param name="Severity">How much it weighs: note leaves the verdict at accept.</param>
 /// <param name="Message">A sentence that can be shown to a student.</param>
-/// <param name="Instead">What would mend this reason; null where nothing has to be changed. What suits the whole piece stands with it.</param>
+/// <param name="Instead">
+/// What would mend this reason; null where nothing has to be changed. What suits the whole piece stands with it.
+/// </param>
 /// <param name="Rule">The load rule it rests on, at /v1/load-rules/{id}.</param>
 /// <param name="Sources">Ids of the sources of the rule and of the material.</param>
 /// <param name="Confidence">The weaker confidence of the rule and of the material.</param>

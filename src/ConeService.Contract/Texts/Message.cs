@@ -78,7 +78,8 @@ public sealed class Message : IEquatable<Message>
     public override bool Equals(object? obj) => Equals(obj as Message);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(Code, values.Length > 0 && values[0].Value is string or ValueType ? values[0].Value : null);
+    public override int GetHashCode() =>
+        HashCode.Combine(Code, values.Length > 0 && values[0].Value is string or ValueType ? values[0].Value : null);
 
     // Lists are equal when what they hold is.
     private sealed class Alike : IEqualityComparer<(string Name, object? Value)>

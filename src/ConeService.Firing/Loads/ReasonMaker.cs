@@ -6,7 +6,9 @@ using SentRange = ConeService.Contract.Json.ConeRange;
 
 namespace ConeService.Firing.Loads;
 
-/// <summary>Makes of what a rule found a reason as data: its place, what it speaks of, its sources, and its texts for two readers.</summary>
+/// <summary>
+/// Makes of what a rule found a reason as data: its place, what it speaks of, its sources, and its texts for two readers.
+/// </summary>
 internal static class ReasonMaker
 {
     private static readonly string[] Places =

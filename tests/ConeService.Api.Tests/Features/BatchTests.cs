@@ -51,7 +51,8 @@ public class BatchTests(Support.Api api)
     [InlineData("/v1/pairings/check/batch", Pairing, """{"body":"mid-range-stoneware-light"}""", "/items/1/firing")]
     [InlineData("/v1/pairings/check/batch", Pairing, "null", "/items/1")]
     [InlineData("/v1/loads/check/batch", Load, "null", "/items/1")]
-    [InlineData("/v1/loads/check/batch", Load, """{"firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"},"pieces":[{"id":"a"}]}""",
+    [InlineData("/v1/loads/check/batch", Load,
+        """{"firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"},"pieces":[{"id":"a"}]}""",
         "/items/1/kiln")]
     [InlineData("/v1/schedules/fit/batch", """{"schedule":"candle"}""", """{"schedule":"mid-range-glaze"}""", "/items/1/cone")]
     [InlineData("/v1/schedules/fit/batch", """{"schedule":"candle"}""", """{"schedule":"mid-rang-glaze"}""", "/items/1/schedule")]

@@ -200,14 +200,18 @@ public class LoadCheckTests(Support.Api api)
             """);
 
         Assert.Equal(
-            ["unknown-member /kiln/colour", "unknown-member /pieces/0/bodi", "word-unknown /firing/firingKind", "word-unknown /pieces/0/state"],
+            [
+                "unknown-member /kiln/colour", "unknown-member /pieces/0/bodi", "word-unknown /firing/firingKind",
+                "word-unknown /pieces/0/state",
+            ],
             (await Problems.Findings(response, 400, "invalid-request")).Select(f => $"{f.GetProperty("code").GetString()} {f.Place()}"));
     }
 
     [Fact]
     public async Task A_pairing_may_be_asked_by_a_link()
     {
-        const string link = "/v1/pairings/check?body=mid-range-stoneware-light&glaze=underglaze,mid-range-gloss&cone=06&atmosphere=oxidation";
+        const string link =
+            "/v1/pairings/check?body=mid-range-stoneware-light&glaze=underglaze,mid-range-gloss&cone=06&atmosphere=oxidation";
         using var posted = await api.Post("/v1/pairings/check", """
             {"body":"mid-range-stoneware-light","coats":[{"glaze":"underglaze"},{"glaze":"mid-range-gloss"}],
              "firing":{"firingKind":"glaze","cone":"06","atmosphere":"oxidation"},"use":"food"}
@@ -227,7 +231,8 @@ public class LoadCheckTests(Support.Api api)
     public async Task Cautions_are_those_that_the_load_brings_about_the_gravest_first()
     {
         var plain = await Check(Electric, "glaze", "6", "oxidation", """
-            {"id":"a","body":"mid-range-stoneware-light","state":"bisqued","coats":[{"glaze":"mid-range-gloss","contains":["barium","copper"]}]}
+            {"id":"a","body":"mid-range-stoneware-light","state":"bisqued",
+             "coats":[{"glaze":"mid-range-gloss","contains":["barium","copper"]}]}
             """);
         var hottest = await Check(Electric, "glaze", "10", "oxidation", """{"id":"a","body":"high-fire-porcelain","state":"bisqued"}""");
         var raw = await Check(Electric, "bisque", "06", "oxidation", """{"id":"a","body":"red-earthenware","state":"bone-dry"}""");

@@ -42,5 +42,6 @@ internal static class BruteForce
     private static List<PieceRequest> Of(IReadOnlyList<PieceRequest> pieces, int mask) => [.. pieces.Where((_, i) => (mask >> i & 1) != 0)];
 
     private static bool Accepts(FiringRequest firing, List<PieceRequest> pieces) => Heats.Any(heat =>
-        Loads.Check.Check(new LoadRequest(Loads.Kiln(heat, "14", "oxidation;neutral;reduction"), firing, pieces)).Verdict == Verdict.Accept);
+        Loads.Check.Check(new LoadRequest(Loads.Kiln(heat, "14", "oxidation;neutral;reduction"), firing, pieces)).Verdict
+            == Verdict.Accept);
 }

@@ -9,7 +9,9 @@ namespace ConeService.Firing.Loads.Reading;
 /// <summary>Reads what a piece has been through: its state follows from its firings, or is told, or is what this firing takes.</summary>
 internal sealed class HistoryReader(FieldReader fields)
 {
-    /// <summary>The last of the states that a firing takes, but for a glaze fire, which is the first of bisqued ware before a refire.</summary>
+    /// <summary>
+    /// The last of the states that a firing takes, but for a glaze fire, which is the first of bisqued ware before a refire.
+    /// </summary>
     internal static PieceState StateTaken(PlannedFiring firing) =>
         firing.Needs.Takes.Has(PieceState.Bisqued) ? PieceState.Bisqued : firing.Needs.Row.Takes[0];
 

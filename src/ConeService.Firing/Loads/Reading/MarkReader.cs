@@ -42,7 +42,8 @@ internal sealed class MarkReader(LoadTables tables, FieldReader fields)
             {
                 Within = "/ownBody",
             });
-            fields.Assumed.Add(new(fields.At(at, "/bisque"), $"{UsualBisqueMin} to {UsualBisqueMax}", Message.Of("loads.bisque-marks-assumed")));
+            fields.Assumed.Add(new(
+                fields.At(at, "/bisque"), $"{UsualBisqueMin} to {UsualBisqueMax}", Message.Of("loads.bisque-marks-assumed")));
         }
 
         return new Body
