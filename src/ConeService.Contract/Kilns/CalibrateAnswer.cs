@@ -6,7 +6,8 @@ namespace ConeService.Contract.Kilns;
 
 /// <summary>A kiln as its firings show it, and what changes from firing to firing.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
-/// <param name="Kiln">The kiln with what was estimated, to be sent with the next fit; what could not be told stands as it was sent.</param>
+/// <param name="Kiln">The kiln with what was estimated, to be sent with the next fit; what could not be told stands as it was sent;
+/// thermocouple and shelves, which a fit does not read, are left out.</param>
 /// <param name="WallThicknessMillimetres">Thickness of the wall that loses and stores as the kiln does, mm; one material through.</param>
 /// <param name="LeakFactor">How leaky against a closed kiln.</param>
 /// <param name="Kilowatts">Rated power that explains how it climbs, kW, at the voltages and age sent.</param>

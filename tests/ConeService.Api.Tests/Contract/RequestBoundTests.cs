@@ -33,7 +33,8 @@ public class RequestBoundTests(Support.Api api)
              "peakBetween":{"from":"2026-12-04T17:00:00+01:00","to":"2026-12-07T08:00:00+01:00"}}
             """),
         ("/v1/schedules/fit/batch", """
-            {"units":"C","tariff":{"perKilowattHour":0.36,"currency":"EUR","periods":[{"from":"22:00","to":"06:00","perKilowattHour":0.18}]},
+            {"units":"C",
+             "tariff":{"perKilowattHour":0.36,"currency":"EUR","periods":[{"from":"22:00","to":"06:00","perKilowattHour":0.18}]},
              "kiln":{"heat":"electric","volumeLitres":150},
              "items":[{"schedule":"mid-range-glaze","cone":"6","startNotBefore":"2026-12-04T17:00:00+01:00","timeZone":"Europe/Berlin",
                        "finishBy":"2026-12-07T08:00:00+01:00"},

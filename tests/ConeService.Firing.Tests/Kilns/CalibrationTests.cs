@@ -9,7 +9,9 @@ using ConeService.Firing.Tests.Support;
 
 namespace ConeService.Firing.Tests.Kilns;
 
-/// <summary>A kiln is known again by its logs: the model is the truth, and the calibration sees of it logs, loads and meter readings.</summary>
+/// <summary>
+/// A kiln is known again by its logs: the model is the truth, and the calibration sees of it logs, loads and meter readings.
+/// </summary>
 public class CalibrationTests
 {
     private const double Zero = Temperature.KelvinAtZero;
@@ -122,7 +124,8 @@ public class CalibrationTests
         for (var i = 0; i < 6; i++)
         {
             var fired = Fire(truth, Loads[i % 3], seed: 0);
-            var seen = new HeatWorkReference(new HeatWorkCalculator(Reference.Charts)).Follow(new() { Units = "C", Log = fired.Log }).Answer;
+            var reference = new HeatWorkReference(new HeatWorkCalculator(Reference.Charts));
+            var seen = reference.Follow(new() { Units = "C", Log = fired.Log }).Answer;
             var cones = seen.Cones.Where(c => c.Cone is "3" or "4" or "5" or "6" or "7" or "8").Select(c => c.BendDegrees switch
             {
                 >= 90 => new WitnessCone(c.Cone, "down"),
@@ -139,6 +142,32 @@ public class CalibrationTests
         var told = Calibrate(truth, firings);
         Assert.True(told.Trend.Offset!.Drifts);
         Assert.InRange(told.Trend.Offset.ChangeCelsiusDifference, 2, 4);
+    }
+
+    // What no model explains is told as such, in finite numbers: a wall that no cooling like this has, a log that breaks off for days.
+    [Theory]
+    [InlineData(10, 0)]
+    [InlineData(500, 0)]
+    [InlineData(76, 120_000)]
+    public void What_fits_no_kiln_is_still_answered(double wall, double late)
+    {
+        List<LogSample> log = [new(0, 20), new(420, 1000), new(480, 870), new(600, 680), new(840, 440), new(1200, 260)];
+        if (late > 0) log[^1] = log[^1] with { Minutes = late };
+        var told = Calibrate(
+            new(default, "electric", VolumeLitres: 150, Wall: new(default, wall), Atmospheres: ["oxidation"]), [new(Log: log)]);
+        KilnEstimate[] all = [told.WallThicknessMillimetres, told.LeakFactor, told.Kilowatts];
+        Assert.All(all, e => Assert.True(e.WhyNot is null
+            ? double.IsFinite(e.Value!.Value) && double.IsFinite(e.StandardError!.Value)
+            : e is { Value: null, StandardError: null }));
+    }
+
+    // What is sent back is ready for a fit, so what a fit would refuse is refused here.
+    [Fact]
+    public void A_kiln_that_no_fit_takes_is_not_sent_back()
+    {
+        var refused = Assert.Throws<RefusedException>(() => Calibrate(
+            new(default, "electric", VolumeLitres: 150, MaxCone: "~", ControllerSegments: 1), [new(Log: [new(0, 20), new(60, 100)])]));
+        Assert.Equal(["/kiln/maxCone", "/kiln/controllerSegments"], refused.Findings.Select(f => f.Field));
     }
 
     [Fact]
@@ -168,8 +197,8 @@ public class CalibrationTests
         KilogramsWare = load.KilogramsWare * share, KilogramsFurniture = load.KilogramsFurniture * share,
     };
 
-    // A log by five minutes of what the true kiln does. Seed 0: without noise; else 2 % of each reading by itself, and of the meter's. By the
-    // minute no kiln makes such leaps, and no route believes them.
+    // A log by five minutes of what the true kiln does. Seed 0: without noise; else 2 % of each reading by itself, and of the meter's. By
+    // the minute no kiln makes such leaps, and no route believes them.
     private static CalibrationFiring Fire(Kiln truth, FitLoad load, int seed)
     {
         var random = new Random(seed);
@@ -184,7 +213,8 @@ public class CalibrationTests
                 Wall: truth.Wall is { } wall ? new("insulating-firebrick", Number(wall.ThicknessMillimetres)) : null,
                 LeakFactor: truth.LeakFactor.IsAbsent ? null : Number(truth.LeakFactor)),
             new(load.KilogramsWare, load.KilogramsFurniture, null, WareStage.Green, Dryness.BoneDry));
-        var fired = model.Predict(setup, new([.. Programme.Select(s => new KilnSegment(s.Rate, s.Target!.Value, (s.HoldMinutes ?? 0) / 60))]));
+        var fired = model.Predict(
+            setup, new([.. Programme.Select(s => new KilnSegment(s.Rate, s.Target!.Value, (s.HoldMinutes ?? 0) / 60))]));
         Assert.True(fired.Completed);
         var points = fired.Chamber.Points;
         var log = new List<LogSample>();

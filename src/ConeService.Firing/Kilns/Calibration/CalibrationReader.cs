@@ -31,6 +31,9 @@ internal sealed class CalibrationReader(HeatWorkCalculator calculator, KilnModel
         var findings = new List<Finding>();
         var reader = new KilnReader(request.Kiln!, calculator.Charts.Scale, "/kiln", findings);
         var heat = reader.Heat();
+        // What is sent back must be what the next fit takes.
+        _ = (reader.Id(), reader.MaxCone(), reader.ControllerSegments());
+        if (request.Kiln!.Atmospheres is not null) _ = reader.Atmospheres();
         if (heat is not (null or KilnHeat.Electric))
         {
             findings.Add(new(
@@ -91,11 +94,18 @@ internal sealed class CalibrationReader(HeatWorkCalculator calculator, KilnModel
         {
             var (segment, field) = (told.Segments[i], string.Create(CultureInfo.InvariantCulture, $"{at}/segments/{i}"));
             if (segment.TargetKelvin - Zero is not (>= Coldest and <= Hottest))
-                findings.Add(HeatSettings.OutOfRange(field + "/target", segments[i]!.Target ?? 0, Message.Of("calibration.target-of-a-kiln")));
+            {
+                findings.Add(HeatSettings.OutOfRange(
+                    field + "/target", segments[i]!.Target ?? 0, Message.Of("calibration.target-of-a-kiln")));
+            }
+
             if (segment.RateKelvinPerHour < Slowest)
                 findings.Add(HeatSettings.OutOfRange(field + "/rate", segments[i]!.Rate ?? 0, Message.Of("forecast.rate-of-a-kiln")));
             if (segment.HoldHours > KilnModel.LongestHours)
-                findings.Add(HeatSettings.OutOfRange(field + "/holdMinutes", segment.HoldHours * 60, Message.Of("forecast.hold-of-a-kiln")));
+            {
+                findings.Add(HeatSettings.OutOfRange(
+                    field + "/holdMinutes", segment.HoldHours * 60, Message.Of("forecast.hold-of-a-kiln")));
+            }
         }
 
         return KilnProgramme.Of(told);

@@ -123,7 +123,7 @@ internal sealed class KilnCalibrator(HeatWorkCalculator calculator, KilnModel mo
                 kiln.WallTold, guess.WallMillimetres, guess.WallMillimetres * kiln.Errors[0], 0, setup.WallMillimetres,
                 seen ? Message.Of("calibration.wall-and-leak", ("wall", setup.WallMillimetres)) : Message.Of("calibration.no-loss-seen")),
             Of(
-                kiln.LeakTold && !double.IsNaN(kiln.Errors[1]), guess.LeakFactor, kiln.Errors[1], 2, setup.LeakFactor,
+                kiln.LeakTold, guess.LeakFactor, kiln.Errors[1], 2, setup.LeakFactor,
                 Message.Of("calibration.no-loss-seen")),
             Of(
                 kiln.PowerTold, setup.RatedKilowatts * guess.PowerFactor, setup.RatedKilowatts * guess.PowerFactor * kiln.Errors[2], 2,
@@ -133,9 +133,11 @@ internal sealed class KilnCalibrator(HeatWorkCalculator calculator, KilnModel mo
                     : Message.Of("calibration.power-needs-programme")));
     }
 
-    // What could not be told stands as the caller sent it, also where that is nothing.
+    // What could not be told stands as the caller sent it, also where that is nothing. What nothing here reads, and no fit, is left out.
     private static Kiln Kiln(Kiln sent, KilnSetup setup, KilnEstimate wall, KilnEstimate leak, KilnEstimate power) => sent with
     {
+        Thermocouple = null,
+        Shelves = null,
         Wall = wall.Value is { } millimetres ? new KilnWall(setup.WallMaterial, millimetres) : sent.Wall,
         LeakFactor = leak.Value is { } factor ? factor : sent.LeakFactor,
         Kilowatts = power.Value is { } kilowatts ? kilowatts : sent.Kilowatts,

@@ -60,7 +60,8 @@ internal sealed class KilnEstimator
         (this.simulation, this.firings, this.cancel) = (simulation, firings, cancel);
         seen = Vector<double>.Build.DenseOfEnumerable(firings.SelectMany(f => f.Bins.Concat(Meter(f))));
         weights = Vector<double>.Build.DenseOfEnumerable(firings.SelectMany(
-            f => Enumerable.Repeat(Weight(SigmaKelvin), f.Bins.Length).Concat(Meter(f).Select(m => Weight(Math.Max(LeastMeter, SigmaMeter * m))))));
+            f => Enumerable.Repeat(Weight(SigmaKelvin), f.Bins.Length)
+                .Concat(Meter(f).Select(m => Weight(Math.Max(LeastMeter, SigmaMeter * m))))));
     }
 
     /// <summary>Estimates.</summary>
@@ -180,8 +181,12 @@ internal sealed class KilnEstimator
         var fired = firings.Select(f => Fire(f, p)).ToList();
         var more = p.Clone();
         more[2] += Differences[2];
-        List<(double, double)?> powers = [.. firings.Select((f, i) => told[2] && f.Programme is not null ? Alone(f, fired[i], Fire(f, more), p[2]) : null)];
-        return new(Guess(p), Errors(p, told), told[0], told[1], told[2], fired, powers);
+        var errors = Errors(p, told);
+        bool Sure(int i, double most) => told[i] && errors[i] <= most;
+        told = [Sure(0, MostWallError), Sure(1, Math.Max(MostLeakError, MostLeakError * Guess(p).LeakFactor)), Sure(2, MostWallError)];
+        List<(double, double)?> powers =
+            [.. firings.Select((f, i) => told[2] && f.Programme is not null ? Alone(f, fired[i], Fire(f, more), p[2]) : null)];
+        return new(Guess(p), errors, told[0], told[1], told[2], fired, powers);
     }
 
     // One step of Gauss and Newton's rule from the power of all to that of one firing.

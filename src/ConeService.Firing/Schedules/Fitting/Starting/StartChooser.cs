@@ -49,7 +49,8 @@ internal static class StartChooser
         var end = prediction?.HoursToEnd ?? fitted.Hours;
         var peak = prediction?.HoursToPeak ?? fitted.Programme.ToHistory().Peak.Hours;
         var (earliest, latest) = Limits(wish, peak, end);
-        if (energy is null) return Started(question, wish, Plain(wish, earliest, latest, peak), earliest, latest ?? earliest, peak, end, null);
+        if (energy is null)
+            return Started(question, wish, Plain(wish, earliest, latest, peak), earliest, latest ?? earliest, peak, end, null);
         var last = latest ?? earliest.AddMinutes(wish.Tariff!.IsWeekly ? Week : Day);
         var count = (int)Math.Min(MostMinutes, (last - earliest).TotalMinutes);
         var first = Floor(wish.NotBefore) < earliest ? Floor(wish.NotBefore) : earliest;
