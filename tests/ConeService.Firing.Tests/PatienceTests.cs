@@ -1,12 +1,10 @@
 using System.IO.Pipelines;
-using ConeService.Contract.Answers;
 using ConeService.Contract.Batches;
 using ConeService.Contract.Colours;
 using ConeService.Contract.Conversions;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
-using ConeService.Contract.Schedules;
 using ConeService.Firing.Tests.Support;
 
 namespace ConeService.Firing.Tests;

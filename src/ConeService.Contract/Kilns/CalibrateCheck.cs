@@ -1,6 +1,5 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
-using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 
 namespace ConeService.Contract.Kilns;

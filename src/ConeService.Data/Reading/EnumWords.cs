@@ -46,9 +46,12 @@ public static class EnumWords
     private static class Vocabulary<T>
         where T : struct, Enum
     {
+        // The generic forms are compiled anew for each of some sixty enums, and a start waits for that.
+#pragma warning disable CA2263
         public static readonly string[] Words = Array.ConvertAll(Enum.GetNames(typeof(T)), JsonNamingPolicy.KebabCaseLower.ConvertName);
 
         private static readonly T[] Values = (T[])Enum.GetValues(typeof(T));
+#pragma warning restore CA2263
 
         private static readonly Dictionary<string, int> Places = PlacesOf(Words);
 

@@ -1,6 +1,5 @@
 using ConeService.Contract.Texts;
 using ConeService.Data;
-using ConeService.Firing.Materials;
 
 namespace ConeService.Firing.Loads;
 

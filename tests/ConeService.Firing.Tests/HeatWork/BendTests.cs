@@ -1,4 +1,3 @@
-using ConeService.Contract.HeatWork;
 using ConeService.Data;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Tests.Support;

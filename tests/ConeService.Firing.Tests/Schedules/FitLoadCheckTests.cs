@@ -1,5 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Schedules;
 using ConeService.Data;

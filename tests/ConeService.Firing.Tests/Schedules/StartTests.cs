@@ -1,7 +1,5 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Kilns;
 using ConeService.Contract.Schedules;
-using ConeService.Data;
 using ConeService.Firing.Schedules.Fitting.Starting;
 
 namespace ConeService.Firing.Tests.Schedules;

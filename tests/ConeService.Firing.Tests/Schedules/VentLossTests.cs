@@ -1,5 +1,4 @@
 using ConeService.Contract.Kilns;
-using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
 using ConeService.Firing.Tests.Kilns;

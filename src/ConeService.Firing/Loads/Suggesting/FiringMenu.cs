@@ -1,5 +1,4 @@
 using ConeService.Data;
-using ConeService.Firing.Materials;
 
 namespace ConeService.Firing.Loads.Suggesting;
 

@@ -1,5 +1,4 @@
 using ConeService.Contract.Loads;
-using ConeService.Data;
 
 namespace ConeService.Firing.Loads.Suggesting;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
-using ConeService.Contract.Loads;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
 using ConeService.Data;

@@ -1,4 +1,3 @@
-using ConeService.Contract.Quantities;
 using ConeService.Data;
 using ConeService.Firing.Kilns;
 

@@ -5,7 +5,6 @@ using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
 using ConeService.Firing.Kilns;
-using NodaTime;
 
 namespace ConeService.Firing.Schedules.Fitting.Starting;
 
