@@ -18,7 +18,8 @@ function twins(schema) {
 // Durations are minutes.
 function minutes(schema) {
   return properties(schema)
-    .filter(([name]) => /(?<!kilowatt|Kilowatt)(Hours|Seconds|Days)$|^(hours|seconds|days)$/.test(name))
+    // Days of the week are a list and no duration.
+    .filter(([name, p]) => !p.items && /(?<!kilowatt|Kilowatt)(Hours|Seconds|Days)$|^(hours|seconds|days)$/.test(name))
     .map(([name]) => ({ message: `${name}: durations are …Minutes.` }));
 }
 

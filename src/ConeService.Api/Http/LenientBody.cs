@@ -26,17 +26,20 @@ internal static class LenientBody
     /// <exception cref="RefusedException">It can't be read even so.</exception>
     public static (T Value, IReadOnlyList<Finding> Unread) Read<T>(ReadOnlyMemory<byte> body, JsonException failure, JsonTypeInfo<T> type)
     {
-        var unread = new List<Finding>();
-        JsonNode? root;
         try
         {
-            root = JsonNode.Parse(body.Span);
+            return Read(JsonNode.Parse(body.Span), failure, type);
         }
-        catch (JsonException)
+        catch (Exception unreadable) when (unreadable is JsonException or ArgumentException or InvalidOperationException)
         {
+            // Malformed; or a member stands twice, or half a character in a name, which a tree of nodes can't hold.
             throw JsonFindings.Refuse(failure, typeof(T));
         }
+    }
 
+    private static (T Value, IReadOnlyList<Finding> Unread) Read<T>(JsonNode? root, JsonException failure, JsonTypeInfo<T> type)
+    {
+        var unread = new List<Finding>();
         var named = false;
         while (true)
         {

@@ -32,6 +32,9 @@ public static class EquationIds
     /// <summary>The hold that puts a cone just down.</summary>
     public const string HoldForACone = "hold-for-a-cone";
 
+    /// <summary>The heat balance of a kiln.</summary>
+    public const string KilnHeatBalance = "kiln-heat-balance";
+
     /// <summary>The offset of a meter by witness cones.</summary>
     public const string MeterOffset = "meter-offset";
 
@@ -45,7 +48,7 @@ public static class EquationIds
     public static IReadOnlyList<string> All { get; } =
     [
         BendingProgress, BorrowedCurve, ColourOfARecipe, ConeReached, EndPointOfARamp, EndPointPrinted, FiringForecast, FittedPeak,
-        HoldForACone, MeterOffset, PeakForACone, RateForACone,
+        HoldForACone, KilnHeatBalance, MeterOffset, PeakForACone, RateForACone,
     ];
 
     /// <summary>Address of an equation.</summary>

@@ -1,6 +1,8 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Equations;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 
 namespace ConeService.Contract.Kilns;
 
@@ -18,6 +20,7 @@ namespace ConeService.Contract.Kilns;
 /// <param name="Notes">How far to trust it.</param>
 /// <param name="Sources">Ids of the sources.</param>
 /// <param name="Assumed">Parameters that were left out, with what was taken.</param>
+/// <param name="Confidence">That of the kiln model: an estimate.</param>
 public sealed record CalibrateAnswer(
     string DatasetVersion,
     Kiln Kiln,
@@ -30,7 +33,11 @@ public sealed record CalibrateAnswer(
     IReadOnlyList<Message> Verdict,
     IReadOnlyList<Message> Notes,
     IReadOnlyList<string> Sources,
-    IReadOnlyList<Assumption> Assumed);
+    IReadOnlyList<Assumption> Assumed,
+    Confidence Confidence) : IComputed
+{
+    Address IComputed.Explain => EquationIds.Address(EquationIds.KilnHeatBalance);
+}
 
 /// <summary>One number of a kiln as its firings show it.</summary>
 /// <param name="Value">The estimate; null where the firings do not tell it.</param>

@@ -3,6 +3,7 @@ using ConeService.Contract.HeatWork;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 using ConeService.Firing.HeatWork;
 
 namespace ConeService.Firing.Kilns.Calibration;
@@ -49,7 +50,8 @@ internal sealed class KilnCalibrator(HeatWorkCalculator calculator, KilnModel mo
             CalibrationVerdict.Of(wall, leak, power, trend, compared?.Pooled ?? compared?.Firings[0].Offset),
             Notes,
             firings[0].Setup.Sources,
-            assumed);
+            assumed,
+            Confidence.Estimate);
     }
 
     private CompareAnswer? Compare(CalibrateRequest request)
