@@ -12,7 +12,9 @@ internal static class PagePolicy
     private const string Style = "style-src 'unsafe-inline'; img-src 'self' data:; ";
 
     private static readonly StringValues Alone = Nothing + Style + "frame-ancestors 'none'";
-    private static readonly StringValues Framed = Nothing + Style + "frame-ancestors *";
+
+    // A star stands for addresses of the network; a course page may lie on a disk.
+    private static readonly StringValues Framed = Nothing + Style + "frame-ancestors * file:";
 
     // Its scripts and styles are files of this service; it writes styles into the page, and asks the addresses that it shows.
     private static readonly StringValues Documentation =
