@@ -16,7 +16,9 @@ public class PatienceTests
 
     private static readonly HeatWorkRequest Programme = new()
     {
-        Units = "C", Start = 20, Segments = [.. Enumerable.Range(0, 1000).Select(i => new ProgrammeSegment(100, i % 2 == 0 ? 1222 : 1000))],
+        Units = "C",
+        Start = 20,
+        Segments = [.. Enumerable.Range(0, 1000).Select(i => new ProgrammeSegment(100, i % 2 == 0 ? 1222 : 1000))],
     };
 
     private static readonly List<LogSample?> Log = [.. Enumerable.Range(0, 2000).Select(i => new LogSample(i, 20 + (0.6 * i)))];

@@ -1,8 +1,8 @@
-using System.Text.Json.Nodes;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
-using ConeService.Api.Http.Reach;
 using ConeService.Api.Http;
+using ConeService.Api.Http.Reach;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 using ConeService.Data;

@@ -18,7 +18,7 @@ internal static class ReachDescription
         if (isRead && operation.Responses is { } told && told.Count > 0 && !told.ContainsKey("406"))
         {
             if (told.FirstOrDefault(r => r.Key.StartsWith('4')).Value is { } like)
-                {
+            {
                 told["406"] = new OpenApiResponse
                 {
                     Description = "Not Acceptable",

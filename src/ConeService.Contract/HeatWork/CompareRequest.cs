@@ -1,7 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Answers;
-using ConeService.Contract.Equations;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Equations;
 using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 using ConeService.Data;

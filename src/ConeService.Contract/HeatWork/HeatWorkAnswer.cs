@@ -1,6 +1,6 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Equations;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Equations;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 

@@ -40,6 +40,6 @@ internal static class LoadCautionIds
     public const string Steam = "steam-explosion-of-ware";
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<string> All { get; } = 
+    public static IReadOnlyList<string> All { get; } =
         [CarbonMonoxide, Manganese, Copper, Chrome, Lead, Barium, Nickel, Vanadium, Zinc, ExplosiveReduction];
 }

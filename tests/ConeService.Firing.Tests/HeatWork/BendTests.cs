@@ -123,7 +123,10 @@ public class BendTests
         var target = Curve(cone).EndPoint(60) - Zero + kelvin;
         var answer = new HeatWorkReference(new HeatWorkCalculator(Reference.Charts)).Follow(new()
         {
-            Units = "C", Start = 20, Segments = [new(60, target)], NaturalCooling = new(TimeConstantMinutes: 6),
+            Units = "C",
+            Start = 20,
+            Segments = [new(60, target)],
+            NaturalCooling = new(TimeConstantMinutes: 6),
         }).Answer;
         Assert.Equal(cone, answer.Next);
         var told = answer.Warnings.Where(w => w.Code == "bend-uncertain").ToList();

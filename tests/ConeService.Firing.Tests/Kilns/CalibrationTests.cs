@@ -194,7 +194,8 @@ public class CalibrationTests
 
     private static FitLoad Scaled(FitLoad load, double share) => load with
     {
-        KilogramsWare = load.KilogramsWare * share, KilogramsFurniture = load.KilogramsFurniture * share,
+        KilogramsWare = load.KilogramsWare * share,
+        KilogramsFurniture = load.KilogramsFurniture * share,
     };
 
     // A log by five minutes of what the true kiln does. Seed 0: without noise; else 2 % of each reading by itself, and of the meter's. By

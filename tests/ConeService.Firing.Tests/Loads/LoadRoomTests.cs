@@ -68,7 +68,8 @@ public sealed class LoadRoomTests
     private static PieceRequest Mugs(string state, int count) =>
         Loads.Piece("mug", "mid-range-stoneware-light", state == "bisqued" ? "mid-range-gloss" : "", state, "decorative") with
         {
-            Count = count, Size = new SizeRequest(Loads.Number("100"), Loads.Number("80")),
+            Count = count,
+            Size = new SizeRequest(Loads.Number("100"), Loads.Number("80")),
         };
 
     private static LoadAnswer Check(Interior? room, string kind, string state, int mugs) => Loads.Check.Check(Loads.Load(

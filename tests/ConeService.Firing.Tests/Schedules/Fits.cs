@@ -9,7 +9,7 @@ namespace ConeService.Firing.Tests.Schedules;
 /// <summary>Fits over the embedded package, and three kilns that are unlike each other.</summary>
 internal static class Fits
 {
-    public static ScheduleFitter Fitter { get; } = 
+    public static ScheduleFitter Fitter { get; } =
         new(new(Reference.Dataset), Reference.Charts, new(Reference.Dataset), new(Reference.Charts));
 
     /// <summary>A small top-loader that cools fast, a large one that cools slowly, and an ageing gas kiln.</summary>

@@ -106,7 +106,8 @@ internal sealed class MarkReader(LoadTables tables, FieldReader fields)
     {
         unknown.Add(new(what, name, [], known is null
             ? Message.Of("loads.no-marks", ("name", name))
-            : Message.Of("loads.marks-incomplete", ("name", name), ("range", known.Spoken))) { Within = within });
+            : Message.Of("loads.marks-incomplete", ("name", name), ("range", known.Spoken)))
+        { Within = within });
         fields.Assumed.Add(new(at, known?.Spoken.ToString() ?? "unknown", Message.Of("loads.marks-assumed")));
     }
 

@@ -89,7 +89,7 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
         {
             coat = tables.Materials.FindCoat(name);
             if (coat is null && tables.Materials.RenamedCoat(name, fields.At(at, "/glaze")) is { } renamed) fields.Add(renamed);
-            else if (coat is null) 
+            else if (coat is null)
                 unknown.Add(new(UnknownAs.Coat, name, tables.Materials.NearCoats(name)) { Within = ReasonMaker.CoatPlace(place) });
         }
         else
