@@ -49,7 +49,11 @@ public class PatienceTests
         },
         { "fit", () => Door.Schedules.Fit("mid-range-glaze", new(Cone: "6", Units: "C", Kiln: Electric)) },
         { "fit without a kiln", () => Door.Schedules.Fit("mid-range-glaze", new(Cone: "6", Units: "C")) },
-        { "fits", () => Door.Schedules.FitEach(new("C", Electric, null, [.. Enumerable.Repeat(new FitBatchItem("mid-range-glaze", "6"), 100)])) },
+        {
+            "fits",
+            () => Door.Schedules.FitEach(
+                new("C", Electric, null, [.. Enumerable.Repeat(new FitBatchItem("mid-range-glaze", "6"), 100)]))
+        },
         {
             "load", () => Door.Loads.Check(new LoadRequest(
                 new Kiln(Heat: "electric", MaxCone: "8", Atmospheres: ["oxidation"]), new("glaze", "6", "oxidation"),

@@ -31,7 +31,8 @@ public class SettingTests
             ("Serilog:Level", "x"), ("ConeService:Data:Overlays", ""),
         ]));
         SettingNames.Check(Of(("CONESERVICE:data:path", "x")));
-        SettingNames.CheckOptions(["--urls", "http://localhost:1", "--environment=Test", "--ConeService:Data:Path=x", "--OTEL_SERVICE_NAME=x"]);
+        SettingNames.CheckOptions(
+            ["--urls", "http://localhost:1", "--environment=Test", "--ConeService:Data:Path=x", "--OTEL_SERVICE_NAME=x"]);
     }
 
     [Theory]
@@ -46,7 +47,9 @@ public class SettingTests
     [InlineData("ConeService:Metrics:Port", "0")]
     [InlineData("ConeService:Metrics:Port", "65536")]
     public void A_value_that_the_metrics_do_not_take_is_named(string name, string value) => Assert.Contains(
-        $"“{value}”", Assert.Throws<InvalidSettingException>(() => MetricsSettings.Read(Of((name, value)))).Message, StringComparison.Ordinal);
+        $"“{value}”",
+        Assert.Throws<InvalidSettingException>(() => MetricsSettings.Read(Of((name, value)))).Message,
+        StringComparison.Ordinal);
 
     [Theory]
     [InlineData("AtOnce", "0")]
@@ -76,7 +79,8 @@ public class SettingTests
         Assert.Equal(0, exitCode);
         Assert.All(SettingNames.All, s => Assert.Contains(s.Name, output, StringComparison.Ordinal));
         Assert.All(
-            new[] { "check-data", "data-dictionary", "probe", "version" }, v => Assert.Contains($"  {v}", output, StringComparison.Ordinal));
+            new[] { "check-data", "data-dictionary", "probe", "version" },
+            v => Assert.Contains($"  {v}", output, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -45,7 +45,10 @@ public class WitnessTests
         // Source: the chart prints 1222 °C for cone 6 at 60 °C/h; the programme ends there.
         Assert.Equal(0, answer.Firings[0].Offset.AtLeastCelsiusDifference!.Value, 0.05);
         Assert.Equal(
-            0, Comparer.Answer(Firing(new WitnessCone(SentText.Of("6"), Clock: 6))).Answer.Firings[0].Offset.AtLeastCelsiusDifference!.Value, 0.05);
+            0,
+            Comparer.Answer(Firing(new WitnessCone(SentText.Of("6"), Clock: 6)))
+                .Answer.Firings[0].Offset.AtLeastCelsiusDifference!.Value,
+            0.05);
     }
 
     [Fact]
