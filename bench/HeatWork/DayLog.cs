@@ -26,7 +26,9 @@ internal static class DayLog
         for (var s = 0; s < Samples; s++)
         {
             var hours = s / 3600.0;
-            var celsius = hours < 11 ? 20 + (1100 * hours / 11) : hours < 13.2 ? 1120 + (46 * (hours - 11)) : 20 + (1201 * Math.Exp(-(hours - 13.2) / 5.5));
+            var celsius = hours < 11 ? 20 + (1100 * hours / 11)
+                : hours < 13.2 ? 1120 + (46 * (hours - 11))
+                : 20 + (1201 * Math.Exp(-(hours - 13.2) / 5.5));
             text.Append(CultureInfo.InvariantCulture, $"{time(s)},{celsius + (0.4 * Math.Sin(s * 7.7)):0.00}\n");
         }
 

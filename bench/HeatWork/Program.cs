@@ -58,7 +58,9 @@ var kept = await DayLog.ReadAsync(csv);
 var allocated = GC.GetAllocatedBytesForCurrentThread() - before;
 before = GC.GetAllocatedBytesForCurrentThread();
 Follow(kept);
-Say($"allocated while reading {allocated / 1e6:0.0} MB (array of samples kept: {16.0 * kept.Used / 1e6:0.0} MB, the rest is its growth), while following {(GC.GetAllocatedBytesForCurrentThread() - before) / 1e6:0.00} MB");
+var allocatedFollowing = (GC.GetAllocatedBytesForCurrentThread() - before) / 1e6;
+Say($"allocated while reading {allocated / 1e6:0.0} MB (array of samples kept: {16.0 * kept.Used / 1e6:0.0} MB, the rest is its growth)");
+Say($"allocated while following {allocatedFollowing:0.00} MB");
 return sum > 0 && Median(toParse) <= mostReading && Median(toDate) <= mostDates && Median(toFollow) <= mostFollowing ? 0 : 1;
 
 static double Doubles(byte[] csv)

@@ -5,7 +5,10 @@ namespace ConeService.Bench.LoadCheck;
 /// <summary>Loads of any size, as JSON.</summary>
 internal static class SampleLoads
 {
-    private const string Head = """{"kiln":{"heat":"electric","maxCone":"10","atmospheres":["oxidation","neutral"]},"firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"},"pieces":[""";
+    private const string Head = """
+        {"kiln":{"heat":"electric","maxCone":"10","atmospheres":["oxidation","neutral"]},
+        "firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"},"pieces":[
+        """;
 
     private static readonly string[] Usual =
     [
@@ -31,9 +34,17 @@ internal static class SampleLoads
     public static byte[] AllDifferent(int pieces) => Join(pieces, i =>
     {
         string[] cones = i % 2 == 0 ? ["08", "04", "4", "6", "7", "5", "6", "7"] : ["06", "03", "06", "04", "02", "06", "05", "03"];
-        return $$$""" "ownBody":{"name":"clay {{{i}}}","bisque":{"min":"{{{cones[0]}}}","max":"{{{cones[1]}}}"},"mature":{"min":"{{{cones[2]}}}","best":"{{{cones[3]}}}","max":"{{{cones[4]}}}"}},"coats":[{"ownGlaze":{"name":"glaze {{{i}}}","cones":{"min":"{{{cones[5]}}}","best":"{{{cones[6]}}}","max":"{{{cones[7]}}}"},"atmospheres":["oxidation"]}}],"state":"bisqued" """;
+        return $$$"""
+            "ownBody":{"name":"clay {{{i}}}","bisque":{"min":"{{{cones[0]}}}","max":"{{{cones[1]}}}"},
+            "mature":{"min":"{{{cones[2]}}}","best":"{{{cones[3]}}}","max":"{{{cones[4]}}}"}},
+            "coats":[{"ownGlaze":{"name":"glaze {{{i}}}","cones":{"min":"{{{cones[5]}}}","best":"{{{cones[6]}}}","max":"{{{cones[7]}}}"},
+            "atmospheres":["oxidation"]}}],"state":"bisqued"
+            """;
     });
 
-    private static byte[] Join(int pieces, Func<int, string> piece) =>
-        Encoding.UTF8.GetBytes(Head + string.Join(',', Enumerable.Range(0, pieces).Select(i => $$"""{"id":"piece-{{i:0000}}",{{piece(i).Trim()}}}""")) + "]}");
+    private static byte[] Join(int pieces, Func<int, string> piece)
+    {
+        var all = Enumerable.Range(0, pieces).Select(i => $$"""{"id":"piece-{{i:0000}}",{{piece(i).Trim()}}}""");
+        return Encoding.UTF8.GetBytes(Head + string.Join(',', all) + "]}");
+    }
 }

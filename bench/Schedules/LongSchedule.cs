@@ -10,8 +10,8 @@ internal static class LongSchedule
     {
         var segments = new List<ScheduleSegmentRow>();
         void Add(FiringStage stage, decimal rate, decimal? celsius, decimal hold = 0, decimal? below = null) => segments.Add(new(
-            "twenty", segments.Count + 1, stage, rate, celsius, celsius is null ? "6" : null, below, hold, "invented", Atmosphere.Oxidation, null, VentSetting.AsNormal, null, [],
-            ["common-practice"], Confidence.Estimate, null));
+            "twenty", segments.Count + 1, stage, rate, celsius, celsius is null ? "6" : null, below, hold, "invented",
+            Atmosphere.Oxidation, null, VentSetting.AsNormal, null, [], ["common-practice"], Confidence.Estimate, null));
 
         Add(FiringStage.Drying, 40, 90, 120);
         for (var i = 1; i < 15; i++) Add(FiringStage.Rise, 40 + (5 * i), 90 + (72 * i), i % 3 == 0 ? 10 : 0);
@@ -21,8 +21,9 @@ internal static class LongSchedule
         Add(FiringStage.SlowCooling, 60, 900);
         Add(FiringStage.SlowCooling, 50, 760);
         return new(
-            new("twenty", "Twenty segments", FiringKind.Single, "6", "4", "7", Confidence.Estimate, Atmosphere.Oxidation, [KilnHeat.Electric], [PieceState.BoneDry], null, null, null, null,
-                ["common-practice"], Confidence.Estimate, null),
+            new(
+                "twenty", "Twenty segments", FiringKind.Single, "6", "4", "7", Confidence.Estimate, Atmosphere.Oxidation,
+                [KilnHeat.Electric], [PieceState.BoneDry], null, null, null, null, ["common-practice"], Confidence.Estimate, null),
             segments);
     }
 }
