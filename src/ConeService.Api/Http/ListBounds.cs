@@ -92,7 +92,8 @@ internal static class ListBounds
     private static Member Read(JsonPropertyInfo property)
     {
         var type = property.PropertyType;
-        var element = type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) ? type.GenericTypeArguments[0] : null;
+        var isList = type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>);
+        var element = isList ? type.GenericTypeArguments[0] : null;
         var attributes = property.AttributeProvider?.GetCustomAttributes(true) ?? [];
         var most = element is null ? int.MaxValue
             : attributes.OfType<LengthAttribute>().FirstOrDefault()?.MaximumLength

@@ -8,6 +8,8 @@ namespace ConeService.Api.Http;
 /// <summary>Which of the media types that an address reads a body comes as.</summary>
 internal static class RequestContent
 {
+    private static readonly string[] Utf16 = ["utf-16", "utf-16le", "utf-16be"];
+
     /// <summary>The media type of the body.</summary>
     /// <param name="request">The request.</param>
     /// <param name="read">The media types that the address reads, the usual one first.</param>
@@ -27,7 +29,7 @@ internal static class RequestContent
         if (parsed?.Charset.Value?.Trim('"') is { Length: > 0 } charset)
         {
             // A log may come in UTF-16, which its first two bytes tell; JSON is UTF-8 (RFC 8259, 8.1).
-            string[] charsets = type == JsonBody.MediaType ? ["utf-8", "us-ascii"] : ["utf-8", "us-ascii", "utf-16", "utf-16le", "utf-16be"];
+            string[] charsets = ["utf-8", "us-ascii", .. type == JsonBody.MediaType ? [] : Utf16];
             if (!charsets.Contains(charset, StringComparer.OrdinalIgnoreCase))
             {
                 throw new RefusedException(new Finding(

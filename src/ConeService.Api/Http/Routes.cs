@@ -33,7 +33,7 @@ internal static class Routes
 
     public static void MapConeService(this WebApplication app)
     {
-        var v1 = Computations.Bound(DataRoute.Mark(app.MapGroup("/v1")));
+        var v1 = Computations.BoundPosts(DataRoute.Mark(app.MapGroup("/v1")));
         v1.MapCharts();
         v1.MapCones();
         v1.MapConeFacts();

@@ -8,7 +8,9 @@ internal static class EditDistance
 
     /// <summary>How many letters are wrong; null when more than a third of those sent. Words of other lengths cost nothing.</summary>
     public static int? ToNear(string sent, string word) =>
-        Math.Abs(sent.Length - word.Length) * 3 <= sent.Length && Between(sent, word) is var wrong && wrong * 3 <= sent.Length ? wrong : null;
+        Math.Abs(sent.Length - word.Length) * 3 <= sent.Length && Between(sent, word) is var wrong && wrong * 3 <= sent.Length
+            ? wrong
+            : null;
 
     /// <summary>Optimal string alignment: a letter more, less or another, or two neighbours swapped, counts one.</summary>
     public static int Between(string a, string b)

@@ -45,7 +45,7 @@ public sealed record FitBatchItem(
     string? Chart = null,
     [property: Range(2.0, 6.0), DefaultValue(6.0)] double? ClockHand = null,
     FitLoad? Load = null,
-    [property: RegularExpression(FitRequest.ZonedStartPattern)] string? Start = null,
+    [property: RegularExpression(StartMoments.Pattern)] string? Start = null,
     [property: Range(0.0, 1440.0)] double? LoadingMinutes = null,
     [property: Range(-20.0, 392.0)] double? StartTemperature = null,
     [property: Range(-20.0, 122.0)] double? RoomTemperature = null,

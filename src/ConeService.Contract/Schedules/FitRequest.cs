@@ -38,7 +38,7 @@ public sealed record FitRequest(
     [property: AllowedValues("C", "F")] string? Units = null,
     Kiln? Kiln = null,
     FitLoad? Load = null,
-    [property: RegularExpression(FitRequest.ZonedStartPattern)] string? Start = null,
+    [property: RegularExpression(StartMoments.Pattern)] string? Start = null,
     [property: Range(0.0, 1440.0)] double? LoadingMinutes = null,
     [property: Range(-20.0, 392.0)] double? StartTemperature = null,
     FitTariff? Tariff = null,
@@ -52,10 +52,6 @@ public sealed record FitRequest(
     /// <summary>A date and a time with its offset from UTC.</summary>
     public const string StartPattern =
         @"^\s*[0-9]{4}-[0-9]{2}-[0-9]{2}[T ][0-9]{2}:[0-9]{2}(:[0-9]{2}(\.[0-9]{1,7})?)?(Z|z|[+-][0-9]{2}:[0-9]{2})\s*$";
-
-    /// <summary>The same, where the offset may be left out beside a time zone.</summary>
-    public const string ZonedStartPattern =
-        @"^\s*[0-9]{4}-[0-9]{2}-[0-9]{2}[T ][0-9]{2}:[0-9]{2}(:[0-9]{2}(\.[0-9]{1,7})?)?(Z|z|[+-][0-9]{2}:[0-9]{2})?\s*$";
 }
 
 /// <summary>What stands in the kiln.</summary>

@@ -129,7 +129,8 @@ public class BoundedAnswerTests(Support.Api api)
         // What is told of the first is what is wrong with each.
         var wrong = answers[0].GetProperty("problems").GetArrayLength();
         Assert.True(wrong > 1);
-        Assert.All(answers, a => Assert.Equal(wrong, a.GetProperty("problems").GetArrayLength() + a.GetProperty("moreProblems").GetInt32()));
+        Assert.All(answers, a => Assert.Equal(
+            wrong, a.GetProperty("problems").GetArrayLength() + a.GetProperty("moreProblems").GetInt32()));
     }
 
     public static TheoryData<string, string, string> LongTexts => new()

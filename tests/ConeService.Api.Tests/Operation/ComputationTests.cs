@@ -5,6 +5,8 @@ using ConeService.Api.Operation.Signals;
 using ConeService.Api.Operation.Work;
 using ConeService.Api.Tests.Support;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
 using ConeService.Firing;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -16,6 +18,9 @@ namespace ConeService.Api.Tests.Operation;
 /// <summary>Only so much is computed at a time, and none of it for ever.</summary>
 public class ComputationTests
 {
+    private static readonly TaskCompletionSource Held = new();
+    private static readonly TaskCompletionSource Go = new();
+
     [Fact]
     public async Task One_too_many_is_told_to_come_again_and_the_rest_is_answered_meanwhile()
     {
@@ -48,6 +53,20 @@ public class ComputationTests
             if (response.IsSuccessStatusCode) Assert.Equal("done", await response.Content.ReadAsStringAsync(Support.Api.Cancel));
             response.Dispose();
         }
+    }
+
+    // A fit can be asked by GET too.
+    [Fact]
+    public async Task What_computes_for_a_get_is_bounded_as_well()
+    {
+        await using var app = await Host(() => Task.FromResult("posted"), ("AtOnce", "1"), ("Waiting", "0"));
+        using var client = new HttpClient { BaseAddress = new(app.Urls.First()) };
+        using var first = client.GetAsync(new Uri("/held", UriKind.Relative), Support.Api.Cancel);
+        await Held.Task;
+        using (var turnedAway = await client.GetAsync(new Uri("/held", UriKind.Relative), Support.Api.Cancel))
+            Assert.Equal(503, (int)turnedAway.StatusCode);
+        Go.SetResult();
+        Assert.True((await first).IsSuccessStatusCode);
     }
 
     [Fact]
@@ -109,8 +128,8 @@ public class ComputationTests
     [Fact]
     public async Task A_refusal_is_no_computation_that_took_too_long()
     {
-        await using var app = await Host(() => throw new RefusedException(new Finding(
-            ConeService.Contract.Problems.FindingCodes.ConeZero, "cone", "0", ConeService.Contract.Texts.Message.Of("http.one-value"), [])));
+        await using var app = await Host(() => throw new RefusedException(
+            new Finding(FindingCodes.ConeZero, "cone", "0", Message.Of("http.one-value"), [])));
         using var client = new HttpClient { BaseAddress = new(app.Urls.First()) };
         using var response = await Post(client);
         await Problems.Findings(response, 400, "cone-zero");
@@ -133,7 +152,13 @@ public class ComputationTests
         app.Urls.Add("http://127.0.0.1:0");
         app.UseMiddleware<ProblemMiddleware>();
         app.MapGet("/live", () => "live");
-        Computations.Bound(app.MapGroup("")).MapPost("/compute", compute);
+        Computations.BoundPosts(app.MapGroup("")).MapPost("/compute", compute);
+        Computations.Bound(app.MapGet("/held", async () =>
+        {
+            Held.TrySetResult();
+            await Go.Task;
+            return "got";
+        }));
         await app.StartAsync(Support.Api.Cancel);
         return app;
     }

@@ -18,7 +18,8 @@ internal sealed class PackageCopy : IDisposable
     public void Replace(string file, string what, string by)
     {
         Damage(file, what, by);
-        File.WriteAllBytes(Path.Combine(Directory, "datapackage.json"), SealWriter.Write(PackageFiles.At(Directory)).Read("datapackage.json"));
+        File.WriteAllBytes(
+            Path.Combine(Directory, "datapackage.json"), SealWriter.Write(PackageFiles.At(Directory)).Read("datapackage.json"));
     }
 
     /// <summary>Changes a file and leaves the seal as it was.</summary>

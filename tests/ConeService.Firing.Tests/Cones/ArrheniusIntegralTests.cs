@@ -28,7 +28,8 @@ public class ArrheniusIntegralTests
     {
         var top = energy / (ArrheniusIntegral.GasConstant * kelvin);
         var integral = GaussKronrodRule.Integrate(
-            t => Math.Exp(top - (energy / (ArrheniusIntegral.GasConstant * t))), kelvin / (1 + (45 / top)), kelvin, out _, out _, 1e-12, 30);
+            t => Math.Exp(top - (energy / (ArrheniusIntegral.GasConstant * t))),
+            kelvin / (1 + (45 / top)), kelvin, out _, out _, 1e-12, 30);
         Assert.Equal(Math.Log(integral) - top, ArrheniusIntegral.LogG(kelvin, energy), 9);
     });
 

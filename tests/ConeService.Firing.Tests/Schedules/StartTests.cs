@@ -119,6 +119,30 @@ public class StartTests
         Assert.Equal(("start-ambiguous", "/finishBy"), (finding.Code, finding.Field));
     }
 
+    // Berlin, 2027: clocks go from 02:00 to 03:00 on 28 March, and from 03:00 to 02:00 on 31 October (IANA, Europe/Berlin).
+    [Fact]
+    public void An_hour_that_the_clocks_leave_out_is_no_moment_to_finish_by()
+    {
+        var finding = Refused(Chosen() with
+        {
+            TimeZone = "Europe/Berlin", StartNotBefore = "2027-03-27T08:00", FinishBy = "2027-03-28T02:30",
+        });
+        Assert.Equal(("start-in-skipped-hour", "/finishBy"), (finding.Code, finding.Field));
+        Assert.Equal("2027-03-28T03:00:00+02:00", Assert.Single(finding.Allowed).ToString());
+    }
+
+    [Fact]
+    public void Of_an_hour_that_comes_twice_the_first_is_taken_to_finish_by_and_said()
+    {
+        var fit = Fit("mid-range-glaze", Chosen() with
+        {
+            Tariff = null, TimeZone = "Europe/Berlin", StartNotBefore = "2027-10-29T08:00", FinishBy = "2027-10-31T02:30",
+        });
+        var said = Assert.Single(fit.Assumed, a => a.Pointer == "/finishBy");
+        Assert.Equal("2027-10-31T02:30:00+02:00", said.Value);
+        Assert.InRange((DateTimeOffset.Parse("2027-10-31T02:30:00+02:00", null) - fit.Times.End!.Value).TotalMinutes, 0, 6);
+    }
+
     [Theory]
     [InlineData("Mars/Olympus", null, "time-zone-unknown", "/timeZone")]
     [InlineData(null, "2026-12-06T08:00", "start-without-offset", "/finishBy")]

@@ -24,13 +24,10 @@ internal sealed record ForecastBody(ForecastRequest Value, PipeReader? Upload)
     public static async ValueTask<ForecastBody?> BindAsync(HttpContext context)
     {
         var request = context.Request;
-        if (RequestContent.Choose(request, JsonBody.MediaType, Csv.MediaType) == Csv.MediaType) return new(new(), request.BodyReader);
-        var asked = request.Query.Where(q => Parameters.Contains(q.Key, StringComparer.Ordinal)).ToList();
-        return asked.Count == 0
-            ? new(await JsonBody.ReadAsync<ForecastRequest>(request), null)
-            : throw new RefusedException([.. asked.Select(q => new Finding(
-                FindingCodes.UnknownParameter, q.Key, q.Value.ToString(), Message.Of("heat-work.query-with-json"),
-                [Message.Of("heat-work.no-query-with-json")]))]);
+        if (RequestContent.Choose(request, JsonBody.MediaType, Csv.MediaType) == Csv.MediaType)
+            return new(new(), await WholeUpload.ReadAsync(request));
+        UploadQuery.RefuseBesideJson(request, Parameters);
+        return new(await JsonBody.ReadAsync<ForecastRequest>(request), null);
     }
 
     /// <summary>What is left of a programme: segments of rate, target and hold, such as <c>60,1222,10;-100,1000</c>.</summary>

@@ -1,9 +1,6 @@
 using System.IO.Pipelines;
 using ConeService.Api.Http;
-using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
-using ConeService.Contract.Problems;
-using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Features.HeatWork;
 
@@ -21,13 +18,7 @@ internal sealed record HeatWorkBody(HeatWorkRequest Value, PipeReader? Upload)
             return new(new() { Units = "C", Log = [] }, await WholeUpload.ReadAsync(request));
         }
 
-        if (request.Query.Count > 0)
-        {
-            throw new RefusedException([.. request.Query.Select(q => new Finding(
-                FindingCodes.UnknownParameter, q.Key, q.Value.ToString(), Message.Of("heat-work.query-with-json"),
-                [Message.Of("heat-work.no-query-with-json")]))]);
-        }
-
+        UploadQuery.RefuseBesideJson(request, HeatWorkEndpoints.UploadParameters);
         return new(await JsonBody.ReadAsync<HeatWorkRequest>(request), null);
     }
 }

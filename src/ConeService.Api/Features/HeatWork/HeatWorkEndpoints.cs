@@ -11,7 +11,7 @@ namespace ConeService.Api.Features.HeatWork;
 /// <summary>What a firing did to the cones, what would put one down, and how far the meter is off.</summary>
 internal static class HeatWorkEndpoints
 {
-    private static readonly string[] UploadParameters =
+    internal static readonly string[] UploadParameters =
     [
         "units", "chart", "thermocoupleType", "thermocoupleStandard", "thermocoupleClass", "firings", "atmosphere", "timeColumn",
         "temperatureColumn", "timeZone", "dateOrder",

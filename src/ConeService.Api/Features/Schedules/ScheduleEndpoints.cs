@@ -1,6 +1,7 @@
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Api.Operation.Work;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Batches;
 using ConeService.Contract.Schedules;
@@ -26,7 +27,7 @@ internal static class ScheduleEndpoints
             .Describe("fitSchedule", Tags.Schedules)
             .Answers<ScheduleFit>(Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType)
             .Problems(404, 406, 413, 415);
-        routes.MapRead("/schedules/{schedule}/fit", ReadFit).WithQuery(FitParameters.Names)
+        Computations.Bound(routes.MapRead("/schedules/{schedule}/fit", ReadFit)).WithQuery(FitParameters.Names)
             .Describe("readFit", Tags.Schedules)
             .Answers<ScheduleFit>(Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType)
             .Problems(404, 406);

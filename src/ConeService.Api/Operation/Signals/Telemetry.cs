@@ -27,7 +27,8 @@ internal static class Telemetry
             .ConfigureResource(r => r.AddService("coneservice", serviceVersion: BuildInfo.Version));
         telemetry.WithMetrics(metrics =>
         {
-            metrics.AddMeter(ServiceMetrics.MeterName, "Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "System.Runtime");
+            metrics.AddMeter(
+                ServiceMetrics.MeterName, "Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "System.Runtime");
             if (sends) metrics.AddOtlpExporter();
             if (settings.Port is { } port)
             {

@@ -34,23 +34,35 @@ internal sealed class Computations : IDisposable
     }
 
     /// <summary>Bounds every POST of a group.</summary>
-    public static T Bound<T>(T builder)
+    public static T BoundPosts<T>(T builder)
         where T : IEndpointConventionBuilder
     {
         builder.Add(endpoint =>
         {
-            if (!endpoint.Metadata.OfType<HttpMethodMetadata>().Any(m => m.HttpMethods.Contains(HttpMethods.Post))) return;
-            var route = (endpoint as RouteEndpointBuilder)?.RoutePattern.RawText ?? "";
-            endpoint.FilterFactories.Add((factory, next) =>
-            {
-                var computations = factory.ApplicationServices.GetRequiredService<Computations>();
-                return context => computations.Run(route, context, next);
-            });
+            if (endpoint.Metadata.OfType<HttpMethodMetadata>().Any(m => m.HttpMethods.Contains(HttpMethods.Post))) Bound(endpoint);
         });
         return builder;
     }
 
+    /// <summary>Bounds one address: for what computes as much as a POST does.</summary>
+    public static T Bound<T>(T builder)
+        where T : IEndpointConventionBuilder
+    {
+        builder.Add(Bound);
+        return builder;
+    }
+
     public void Dispose() => limiter.Dispose();
+
+    private static void Bound(EndpointBuilder endpoint)
+    {
+        var route = (endpoint as RouteEndpointBuilder)?.RoutePattern.RawText ?? "";
+        endpoint.FilterFactories.Add((factory, next) =>
+        {
+            var computations = factory.ApplicationServices.GetRequiredService<Computations>();
+            return context => computations.Run(route, context, next);
+        });
+    }
 
     private async ValueTask<object?> Run(string route, EndpointFilterInvocationContext context, EndpointFilterDelegate next)
     {

@@ -40,7 +40,7 @@ internal sealed class ForecastReader(HeatWorkCalculator calculator, KilnModel mo
         var settings = HeatSettings.Read(calculator.Charts, measured, "", findings);
         if (request.Thermocouple is null && request.Kiln?.Thermocouple is not null) OfKiln(settings, findings);
         var cone = ReadCone(request, settings, findings);
-        var start = FitReader.Start(request.Start, findings);
+        var start = MomentReader.Read(request.Start, "/start", null, assumed, findings);
         var (id, heat, setup) = kilns.Read(request, assumed, findings);
         if (setup is not null) RefuseBesideKiln(request, findings);
         if (findings.Count > 0) throw new RefusedException(findings);

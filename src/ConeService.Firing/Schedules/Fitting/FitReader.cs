@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Problems;
@@ -17,7 +16,7 @@ namespace ConeService.Firing.Schedules.Fitting;
 /// <param name="catalogue">The templates.</param>
 /// <param name="charts">The charts.</param>
 /// <param name="model">The kiln model.</param>
-internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts charts, KilnModel model)
+internal sealed class FitReader(ScheduleCatalogue catalogue, ConeCharts charts, KilnModel model)
 {
     // Where water boils; and where free water begins to leave fast (water-from of kiln-defaults).
     private const double HottestForDry = 100;
@@ -204,31 +203,6 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
             NearMatches.Find(sent, words) is [var near, ..] ? Message.Of("answers.near-match", ("near", near)) : null);
     }
 
-    /// <summary>The moment of the member start; null when left out or unreadable, which is a finding.</summary>
-    internal static DateTimeOffset? Start(string? sent, List<Finding> findings)
-    {
-        if (string.IsNullOrWhiteSpace(sent)) return null;
-        var text = sent.Trim();
-        if (!Offset().IsMatch(text))
-        {
-            findings.Add(Moment().IsMatch(text)
-                ? new(
-                    FindingCodes.StartWithoutOffset, "/start", sent, Message.Of("schedules.start-offset-missing"),
-                    Message.Verbatim([text + "+01:00", text + "Z"]), Message.Of("schedules.start-offset-mistake"))
-                : new(
-                    FindingCodes.StartUnreadable, "/start", sent, Message.Of("schedules.start-unreadable", ("sent", sent)),
-                    Message.Verbatim(["2026-12-04T18:00:00+01:00", "2026-12-04T17:00:00Z"])));
-            return null;
-        }
-
-        var moment = DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.None, out var start);
-        if (moment && start.Year is >= 1970 and <= 2200) return start;
-        findings.Add(new(
-            FindingCodes.StartUnreadable, "/start", sent,
-            Message.Of("schedules.start-era", ("sent", sent)), Message.Verbatim(["2026-12-04T18:00:00+01:00"])));
-        return null;
-    }
-
     private KilnSetup? Kiln(
         FitRequest request, KilnReader? kiln, KilnHeat? heat, KilnLoad load, List<Assumption> assumed, List<Finding> findings)
     {
@@ -253,10 +227,4 @@ internal sealed partial class FitReader(ScheduleCatalogue catalogue, ConeCharts 
             return null;
         }
     }
-
-    [GeneratedRegex(FitRequest.StartPattern, RegexOptions.CultureInvariant)]
-    private static partial Regex Offset();
-
-    [GeneratedRegex(@"^[0-9]{4}-[0-9]{2}-[0-9]{2}([T ][0-9]{2}:[0-9]{2}(:[0-9]{2}(\.[0-9]{1,7})?)?)?$", RegexOptions.CultureInvariant)]
-    private static partial Regex Moment();
 }

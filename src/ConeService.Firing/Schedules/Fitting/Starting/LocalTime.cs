@@ -3,7 +3,7 @@ using NodaTime.TimeZones;
 
 namespace ConeService.Firing.Schedules.Fitting.Starting;
 
-/// <summary>Times of a clock on a wall as moments. Zones are compiled in, so that an image without their files has them.</summary>
+/// <summary>Times of a clock on a wall as moments.</summary>
 internal static class LocalTime
 {
     private static readonly ZoneLocalMappingResolver Resolver =
@@ -15,8 +15,4 @@ internal static class LocalTime
     /// </summary>
     public static DateTimeOffset At(DateTimeZone zone, DateTime local) =>
         zone.ResolveLocal(LocalDateTime.FromDateTime(local), Resolver).ToDateTimeOffset();
-
-    /// <summary>A moment as the clocks of a zone show it.</summary>
-    public static DateTimeOffset In(DateTimeZone zone, DateTimeOffset moment) =>
-        Instant.FromDateTimeOffset(moment).InZone(zone).ToDateTimeOffset();
 }

@@ -118,7 +118,7 @@ internal static class StartChooser
         FitQuestion question, StartWish wish, DateTimeOffset start, DateTimeOffset earliest, DateTimeOffset latest, double peak, double end,
         StartSaving? saving)
     {
-        start = LocalTime.In(wish.Zone, start);
+        start = MomentReader.In(wish.Zone, start);
         (string, object?)[] facts =
         [
             ("start", Told(start, wish)), ("earliest", Told(earliest, wish)), ("latest", Told(latest, wish)),
@@ -133,7 +133,7 @@ internal static class StartChooser
         };
         return (
             question with { Clock = question.Clock with { Start = start } },
-            new(start, LocalTime.In(wish.Zone, wish.NotBefore), LocalTime.In(wish.Zone, latest), why, saving));
+            new(start, MomentReader.In(wish.Zone, wish.NotBefore), MomentReader.In(wish.Zone, latest), why, saving));
     }
 
     private static StartSaving Saving(FitQuestion question, KilnPrediction prediction, double atOnce, double chosen)
@@ -152,7 +152,7 @@ internal static class StartChooser
     }
 
     private static string Told(DateTimeOffset moment, StartWish wish) =>
-        LocalTime.In(wish.Zone, moment).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+        MomentReader.In(wish.Zone, moment).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 
     private static DateTimeOffset Floor(DateTimeOffset moment) =>
         new(moment.Ticks - (moment.Ticks % TimeSpan.TicksPerMinute), moment.Offset);

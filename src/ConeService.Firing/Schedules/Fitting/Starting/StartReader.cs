@@ -12,8 +12,6 @@ namespace ConeService.Firing.Schedules.Fitting.Starting;
 /// <summary>Reads what chooses the start of a firing, or prices it by the clock.</summary>
 internal static partial class StartReader
 {
-    private static readonly string[] Moments = ["2026-12-04T18:00:00+01:00", "2026-12-04T17:00:00Z"];
-
     /// <summary>Reads it.</summary>
     /// <param name="request">The request.</param>
     /// <param name="clock">The start that was sent, and its zone.</param>
@@ -28,9 +26,9 @@ internal static partial class StartReader
         var (start, named) = clock;
         var isFixed = !string.IsNullOrWhiteSpace(request.Start);
         if (isFixed) RefuseBesideStart(request, findings);
-        var notBefore = Moment(request.StartNotBefore, "/startNotBefore", named, findings);
-        var finish = Moment(request.FinishBy, "/finishBy", named, findings);
-        var peak = Window(request.PeakBetween, named, findings);
+        var notBefore = MomentReader.Read(request.StartNotBefore, "/startNotBefore", named, assumed, findings);
+        var finish = MomentReader.Read(request.FinishBy, "/finishBy", named, assumed, findings);
+        var peak = Window(request.PeakBetween, named, assumed, findings);
         var hours = Periods(request.Tariff?.Periods, findings);
         if (request is { FinishBy: null, PeakBetween: null, StartNotBefore: null, Tariff.Periods: null or [] }
             || request is { FinishBy: null, PeakBetween: null, StartNotBefore: null, Tariff: null })
@@ -53,11 +51,11 @@ internal static partial class StartReader
         {
             findings.Add(new(
                 FindingCodes.MemberMissing, "/startNotBefore", null, Message.Of("schedules.not-before-missing"),
-                Message.Verbatim(Moments)));
+                Message.Verbatim(MomentReader.Examples)));
             return null;
         }
 
-        var here = zone is null ? known : LocalTime.In(zone, known);
+        var here = zone is null ? known : MomentReader.In(zone, known);
         var minute = Up(here);
         assumed.Add(new(
             "startNotBefore", minute.ToString("yyyy-MM-ddTHH:mm:sszzz", CultureInfo.InvariantCulture),
@@ -84,43 +82,15 @@ internal static partial class StartReader
             [Message.Of("schedules.start-or-choice")])));
     }
 
-    private static DateTimeOffset? Moment(string? sent, string field, DateTimeZone? zone, List<Finding> findings)
-    {
-        if (sent is null) return null;
-        var match = Written().Match(sent);
-        if (!match.Success || !DateTime.TryParse(
-                match.Groups["local"].Value, CultureInfo.InvariantCulture, DateTimeStyles.None, out var local)
-            || local.Year is < 1970 or > 2200)
-        {
-            findings.Add(new(
-                FindingCodes.StartUnreadable, field, sent, Message.Of("schedules.start-unreadable", ("sent", sent)),
-                Message.Verbatim(Moments)));
-            return null;
-        }
-
-        if (!match.Groups["offset"].Success)
-        {
-            if (zone is not null) return LocalTime.At(zone, local);
-            findings.Add(new(
-                FindingCodes.StartWithoutOffset, field, sent, Message.Of("schedules.moment-offset-missing", ("sent", sent)),
-                Message.Verbatim([sent.Trim() + "+01:00", sent.Trim() + "Z"])));
-            return null;
-        }
-
-        if (DateTimeOffset.TryParse(sent.Trim(), CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment))
-            return zone is null ? moment : LocalTime.In(zone, moment);
-        findings.Add(new(
-            FindingCodes.StartUnreadable, field, sent, Message.Of("schedules.start-unreadable", ("sent", sent)), Message.Verbatim(Moments)));
-        return null;
-    }
-
-    private static (DateTimeOffset From, DateTimeOffset To)? Window(PeakWindow? sent, DateTimeZone? zone, List<Finding> findings)
+    private static (DateTimeOffset From, DateTimeOffset To)? Window(
+        PeakWindow? sent, DateTimeZone? zone, List<Assumption> assumed, List<Finding> findings)
     {
         if (sent is null) return null;
         var members = new MemberReader(findings);
-        if (sent.From is null) members.Missing("/peakBetween/from", Message.Verbatim(Moments));
-        if (sent.To is null) members.Missing("/peakBetween/to", Message.Verbatim(Moments));
-        var (from, to) = (Moment(sent.From, "/peakBetween/from", zone, findings), Moment(sent.To, "/peakBetween/to", zone, findings));
+        if (sent.From is null) members.Missing("/peakBetween/from", Message.Verbatim(MomentReader.Examples));
+        if (sent.To is null) members.Missing("/peakBetween/to", Message.Verbatim(MomentReader.Examples));
+        var from = MomentReader.Read(sent.From, "/peakBetween/from", zone, assumed, findings);
+        var to = MomentReader.Read(sent.To, "/peakBetween/to", zone, assumed, findings);
         if (from is null || to is null) return null;
         if (from <= to) return (from.Value, to.Value);
         findings.Add(new(
@@ -184,11 +154,6 @@ internal static partial class StartReader
             Message.Verbatim(["22:00", "06:00", "24:00"])));
         return null;
     }
-
-    [GeneratedRegex(
-        @"^\s*(?<local>\d{4}-\d{2}-\d{2}[T ]\d{2}:\d{2}(:\d{2}(\.\d{1,7})?)?)(?<offset>Z|z|[+-]\d{2}:\d{2})?\s*$",
-        RegexOptions.CultureInvariant)]
-    private static partial Regex Written();
 
     [GeneratedRegex(StartMoments.ClockPattern, RegexOptions.CultureInvariant)]
     private static partial Regex ClockTime();

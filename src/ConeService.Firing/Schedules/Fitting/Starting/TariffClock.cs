@@ -19,7 +19,7 @@ internal sealed record TariffClock(double Base, IReadOnlyList<TariffHours> Perio
         var spans = new List<(int From, int To, double Price)>();
         int Minute(DateTime local) => (int)Math.Round((LocalTime.At(zone, local) - from).TotalMinutes);
         var (first, last) = (
-            LocalTime.In(zone, from).Date.AddDays(-1), LocalTime.In(zone, from.AddMinutes(minutes)).Date);
+            MomentReader.In(zone, from).Date.AddDays(-1), MomentReader.In(zone, from.AddMinutes(minutes)).Date);
         foreach (var period in Periods)
         {
             for (var day = first; day <= last; day = day.AddDays(1))
