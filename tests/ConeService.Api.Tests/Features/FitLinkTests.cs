@@ -1,6 +1,11 @@
 using System.Net;
+using System.Text.Json;
 using System.Text.Json.Nodes;
+using ConeService.Api.Features.Schedules;
 using ConeService.Api.Tests.Support;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Kilns;
+using ConeService.Contract.Schedules;
 
 namespace ConeService.Api.Tests.Features;
 
@@ -9,12 +14,14 @@ public class FitLinkTests(Support.Api api)
 {
     private const string Address = "/v1/schedules/mid-range-glaze/fit";
     private const string Asked = "?cone=6&units=C&start=2026-12-07T05:00:00%2B01:00&heat=electric&volumeLitres=150&kilowatts=9"
-        + "&wallThicknessMillimetres=114&kilnId=Otto&kilogramsWare=30&thickestMillimetres=8&glaze=dry&perKilowattHour=0.31&currency=EUR";
+        + "&wallThicknessMillimetres=114&kilnId=Otto&kilogramsWare=30&thickestMillimetres=8&glaze=dry&form=flat"
+        + "&timeZone=Europe/Berlin&attendance=whole-firing&perKilowattHour=0.31&currency=EUR";
 
     private const string Body = """
-        {"cone":"6","units":"C","start":"2026-12-07T05:00:00+01:00",
+        {"cone":"6","units":"C","start":"2026-12-07T05:00:00+01:00","timeZone":"Europe/Berlin","attendance":"whole-firing",
          "kiln":{"id":"Otto","heat":"electric","volumeLitres":150,"kilowatts":9,"wall":{"thicknessMillimetres":114}},
-         "load":{"kilogramsWare":30,"thickestMillimetres":8,"glaze":"dry"},"tariff":{"perKilowattHour":0.31,"currency":"EUR"}}
+         "load":{"kilogramsWare":30,"thickestMillimetres":8,"glaze":"dry","form":"flat"},
+         "tariff":{"perKilowattHour":0.31,"currency":"EUR"}}
         """;
 
     [Theory]
@@ -35,6 +42,19 @@ public class FitLinkTests(Support.Api api)
         Assert.Equal(posted.Content.Headers.ContentType, read.Content.Headers.ContentType);
         Assert.NotNull(read.Headers.ETag);
         Assert.Null(posted.Headers.ETag);
+    }
+
+    // A member that is one word or one number can stand in a link, unless another stands there in its place.
+    [Fact]
+    public void No_plain_member_of_a_fit_is_forgotten_in_its_link()
+    {
+        string[] instead = ["finishBy", "startNotBefore", "elementFirings", "fuelFactor"];
+        var plain = new[] { typeof(FitRequest), typeof(Kiln), typeof(FitLoad), typeof(FitTariff) }
+            .SelectMany(t => t.GetProperties())
+            .Where(p => p.PropertyType == typeof(string) || p.PropertyType == typeof(SentText) || p.PropertyType == typeof(double?))
+            .Select(p => JsonNamingPolicy.CamelCase.ConvertName(p.Name))
+            .Select(n => n == "id" ? "kilnId" : n);
+        Assert.Empty(plain.Except(FitParameters.Names).Except(instead));
     }
 
     // An answer that anybody keeps is asked for again by its tag; a calendar too, though its entries carry the time of asking.

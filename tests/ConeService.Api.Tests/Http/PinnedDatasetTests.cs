@@ -37,6 +37,15 @@ public class PinnedDatasetTests(Support.Api api)
         Assert.Equal([await Version()], finding.GetProperty("allowed").Strings());
     }
 
+    // Parameters that go with an uploaded log are refused beside JSON; the pin is none of them.
+    [Fact]
+    public async Task A_programme_as_json_may_be_pinned()
+    {
+        using var served = await api.Post(
+            $"/v1/heat-work?dataset={await Version()}", """{"units":"C","start":20,"segments":[{"rate":60,"target":1222}]}""");
+        Assert.Equal("6", (await Support.Api.Read(served, 200)).GetProperty("reached").GetString());
+    }
+
     [Fact]
     public async Task A_post_is_pinned_too()
     {

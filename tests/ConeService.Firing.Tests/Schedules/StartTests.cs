@@ -125,7 +125,9 @@ public class StartTests
     {
         var finding = Refused(Chosen() with
         {
-            TimeZone = "Europe/Berlin", StartNotBefore = "2027-03-27T08:00", FinishBy = "2027-03-28T02:30",
+            TimeZone = "Europe/Berlin",
+            StartNotBefore = "2027-03-27T08:00",
+            FinishBy = "2027-03-28T02:30",
         });
         Assert.Equal(("start-in-skipped-hour", "/finishBy"), (finding.Code, finding.Field));
         Assert.Equal("2027-03-28T03:00:00+02:00", Assert.Single(finding.Allowed).ToString());
@@ -136,7 +138,10 @@ public class StartTests
     {
         var fit = Fit("mid-range-glaze", Chosen() with
         {
-            Tariff = null, TimeZone = "Europe/Berlin", StartNotBefore = "2027-10-29T08:00", FinishBy = "2027-10-31T02:30",
+            Tariff = null,
+            TimeZone = "Europe/Berlin",
+            StartNotBefore = "2027-10-29T08:00",
+            FinishBy = "2027-10-31T02:30",
         });
         var said = Assert.Single(fit.Assumed, a => a.Pointer == "/finishBy");
         Assert.Equal("2027-10-31T02:30:00+02:00", said.Value);

@@ -50,6 +50,14 @@ internal sealed partial class FitParameters
     [FromQuery(Name = "start"), Member("/start")]
     public string? Start { get; init; }
 
+    [Description("IANA name of the zone whose clock moments are told by, such as Europe/Berlin; beside it start needs no offset.")]
+    [FromQuery(Name = "timeZone"), Member("/timeZone")]
+    public string? TimeZone { get; init; }
+
+    [Description("usual, or whole-firing where a local rule asks for somebody at the kiln all the time. Left out: usual.")]
+    [FromQuery(Name = "attendance"), Member("/attendance")]
+    public string? Attendance { get; init; }
+
     [Description("How long loading takes before the start, minutes, 0 to 1440.")]
     [FromQuery(Name = "loadingMinutes"), Member("/loadingMinutes", IsNumber = true)]
     public string? LoadingMinutes { get; init; }
@@ -133,6 +141,10 @@ internal sealed partial class FitParameters
     [Description("none, dry or fresh: the coat on the ware when the firing starts.")]
     [FromQuery(Name = "glaze"), Member("/load/glaze")]
     public string? Glaze { get; init; }
+
+    [Description("hollow, or flat for ware that lies on the shelf and is heated from one side. Left out: hollow.")]
+    [FromQuery(Name = "form"), Member("/load/form")]
+    public string? Form { get; init; }
 
     [Description("Price of a kWh; with a currency.")]
     [FromQuery(Name = "perKilowattHour"), Member("/tariff/perKilowattHour", IsNumber = true)]
