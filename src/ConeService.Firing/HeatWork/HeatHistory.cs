@@ -7,6 +7,7 @@ namespace ConeService.Firing.HeatWork;
 internal sealed class HeatHistory
 {
     private readonly ReadOnlyMemory<HeatPoint> points;
+    private ResidenceHistogram? residence;
 
     /// <summary>Takes the moments over without copying them; the caller must not change them afterwards.</summary>
     /// <param name="points">At least two moments, in time order, no two at the same time; hours and kelvin finite, kelvin above 0.</param>
@@ -42,6 +43,9 @@ internal sealed class HeatHistory
 
     /// <summary>The last moment.</summary>
     public HeatPoint End => points.Span[^1];
+
+    /// <summary>How long it stayed in each kelvin; counted once.</summary>
+    public ResidenceHistogram Residence => residence ??= new(this);
 
     /// <summary>The firing as a line to be drawn.</summary>
     public FiringCurve ToCurve()

@@ -90,7 +90,7 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
         var peak = history.Peak.Kelvin - Zero;
         var assumed = settings.Assumed.ToList();
         var shared = Shared(settings, peak, assumed);
-        var histogram = new ResidenceHistogram(history);
+        var histogram = history.Residence;
         var slopes = HeatUncertainty.OfSlopes(chartCurves, work, histogram, Defaults["energy-log-sigma"]);
         var at = new HeatingRate(Usable(settings.Chart, rate));
         var results = work.Cones

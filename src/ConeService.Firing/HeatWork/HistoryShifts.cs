@@ -17,7 +17,7 @@ internal sealed class HistoryShifts(HeatHistory history)
     private const double Telling = 300;
 
     private readonly List<(double Kelvin, double Hours)> bins =
-        [.. new ResidenceHistogram(history).Bins().Where(b => b.Kelvin > history.Peak.Kelvin - Telling)];
+        [.. history.Residence.Bins().Where(b => b.Kelvin > history.Peak.Kelvin - Telling)];
 
     private readonly Dictionary<(BendingCurve Curve, double Progress), double> known = [];
 

@@ -10,7 +10,7 @@ internal sealed class ResidenceHistogram
     private readonly double[] hours;
     private readonly double[] weighted;
 
-    /// <summary>Counts a history.</summary>
+    /// <summary>Counts a history, in a time that grows with its points and its bins and not with their product.</summary>
     public ResidenceHistogram(HeatHistory history)
     {
         var (low, high) = (double.PositiveInfinity, 0.0);
@@ -18,8 +18,15 @@ internal sealed class ResidenceHistogram
         lowest = (int)Math.Floor(low);
         hours = new double[(int)Math.Floor(high) - lowest + 1];
         weighted = new double[hours.Length];
+        // By how much the time that passes in each kelvin grows at a bin: of a piece only its first and last bin are touched.
+        var crossing = new double[hours.Length + 1];
         var points = history.Points;
-        for (var i = 1; i < points.Length; i++) Add(points[i - 1].Kelvin, points[i].Kelvin, points[i].Hours - points[i - 1].Hours);
+        for (var i = 1; i < points.Length; i++)
+        {
+            Add(points[i - 1].Kelvin, points[i].Kelvin, points[i].Hours - points[i - 1].Hours, crossing);
+        }
+
+        Spread(crossing);
     }
 
     /// <summary>The bins that were visited: mean temperature, K, and time, h.</summary>
@@ -31,7 +38,7 @@ internal sealed class ResidenceHistogram
         }
     }
 
-    private void Add(double from, double to, double duration)
+    private void Add(double from, double to, double duration, double[] crossing)
     {
         var (low, high) = from < to ? (from, to) : (to, from);
         var (first, last) = ((int)Math.Floor(low) - lowest, (int)Math.Floor(high) - lowest);
@@ -42,12 +49,26 @@ internal sealed class ResidenceHistogram
         }
 
         var perKelvin = duration / (high - low);
-        for (var bin = first; bin <= last; bin++)
+        PutPart(first, low, lowest + first + 1, perKelvin);
+        PutPart(last, lowest + last, high, perKelvin);
+        if (last - first < 2) return;
+        crossing[first + 1] += perKelvin;
+        crossing[last] -= perKelvin;
+    }
+
+    // The whole kelvins that pieces went through.
+    private void Spread(double[] crossing)
+    {
+        var perKelvin = 0.0;
+        for (var bin = 0; bin < hours.Length; bin++)
         {
-            var (start, end) = (Math.Max(low, lowest + bin), Math.Min(high, lowest + bin + 1));
-            Put(bin, perKelvin * (end - start), 0.5 * (start + end));
+            perKelvin += crossing[bin];
+            // What the rounding of the sum leaves where nothing passes is no time.
+            if (perKelvin > 0) Put(bin, perKelvin, lowest + bin + 0.5);
         }
     }
+
+    private void PutPart(int bin, double from, double to, double perKelvin) => Put(bin, perKelvin * (to - from), 0.5 * (from + to));
 
     private void Put(int bin, double duration, double kelvin)
     {

@@ -54,6 +54,9 @@ internal sealed class KilnEstimator
     private readonly CancellationToken cancel;
     private readonly Vector<double> seen, weights;
 
+    // An estimate comes back to the same kiln: at the end of each step of the search, for its errors, and for the answer.
+    private readonly Dictionary<(LoggedFiring Firing, KilnGuess Guess), SimulatedFiring> known = [];
+
     /// <summary>Takes the firings.</summary>
     public KilnEstimator(KilnSimulation simulation, IReadOnlyList<LoggedFiring> firings, CancellationToken cancel)
     {
@@ -110,7 +113,9 @@ internal sealed class KilnEstimator
     private SimulatedFiring Fire(LoggedFiring firing, Vector<double> p)
     {
         cancel.ThrowIfCancellationRequested();
-        return simulation.Fire(firing, Guess(p));
+        var key = (firing, Guess(p));
+        if (!known.TryGetValue(key, out var fired)) known[key] = fired = simulation.Fire(firing, key.Item2);
+        return fired;
     }
 
     private static IEnumerable<double> Values(LoggedFiring firing, SimulatedFiring fired) =>
