@@ -3,6 +3,7 @@ WORKDIR /source
 # What decides the packages comes first: a change of source or data leaves this layer as it is.
 COPY global.json Directory.Build.props Directory.Packages.props ./
 COPY src/ConeService.Data/ConeService.Data.csproj src/ConeService.Data/
+COPY src/ConeService.Packaging/ConeService.Packaging.csproj src/ConeService.Packaging/
 COPY src/ConeService.Contract/ConeService.Contract.csproj src/ConeService.Contract/
 COPY src/ConeService.Firing/ConeService.Firing.csproj src/ConeService.Firing/
 COPY src/ConeService.Api/ConeService.Api.csproj src/ConeService.Api/
@@ -10,6 +11,8 @@ RUN dotnet restore src/ConeService.Api
 # The data package is embedded, so the image needs no data beside the assemblies.
 COPY .editorconfig BannedSymbols.txt ./
 COPY data data
+COPY docs docs
+COPY releases releases
 COPY src src
 # The OpenAPI document is committed and checked by the gate; the image serves its own.
 # .git is not sent to the builder; the commit comes as an argument.

@@ -11,6 +11,15 @@ public sealed class Dataset
     /// </summary>
     public required string VersionId { get; init; }
 
+    /// <summary>Name of the base package.</summary>
+    public string Name { get; init; } = "";
+
+    /// <summary>Its version, without overlays.</summary>
+    public string BaseVersion => VersionId.Split('+')[0];
+
+    /// <summary>The files of the base package as they were read.</summary>
+    public IPackageFiles Files { get; init; } = new EmbeddedPackageFiles();
+
     /// <summary>Title of the package.</summary>
     public required string Title { get; init; }
 
@@ -25,6 +34,9 @@ public sealed class Dataset
 
     /// <summary>The tables as files: base package first, then the overlays.</summary>
     public required IReadOnlyList<ResourceSummary> Resources { get; init; }
+
+    /// <summary>The tables row by row, whatever they mean, by name.</summary>
+    public IReadOnlyList<PackageTable> Tables { get; init; } = [];
 
     /// <summary>What a maker of an overlay should look at although the package is valid: <see cref="PackageWarnings"/>.</summary>
     public IReadOnlyList<PackageFault> Warnings { get; init; } = [];

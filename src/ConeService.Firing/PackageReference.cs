@@ -3,6 +3,7 @@ using ConeService.Contract.Cones;
 using ConeService.Contract.Datasets;
 using ConeService.Contract.Equations;
 using ConeService.Data;
+using ConeService.Firing.Datasets;
 using ConeService.Firing.Equations;
 
 namespace ConeService.Firing;
@@ -38,6 +39,32 @@ public sealed class PackageReference
         return new(dataset.VersionId, Of(row), [.. cited.Select(c => new SourceUse(c.Key, c.Value))]);
     }
 
+    /// <summary>What changed since an earlier version.</summary>
+    /// <param name="earlier">The package of then.</param>
+    /// <param name="versions">The versions that can be asked for.</param>
+    public DatasetChanges ChangesSince(Dataset earlier, IReadOnlyList<string> versions) =>
+        new(dataset.VersionId, earlier.VersionId, versions, PackageDifference.Of(earlier, dataset));
+
+    /// <summary>Every table as it stands.</summary>
+    public TableList Tables() => new TableCatalogue(dataset).All();
+
+    /// <summary>A table with its rows.</summary>
+    /// <exception cref="RefusedException">There is none of that name.</exception>
+    public TableDetail Table(string id) => new TableCatalogue(dataset).Find(id);
+
+    /// <summary>A row of a table with its sources.</summary>
+    /// <param name="table">Name of the table.</param>
+    /// <param name="id">Its key, the parts joined by <see cref="TableAddress.Between"/>.</param>
+    /// <exception cref="RefusedException">There is no such table or row.</exception>
+    public StoredRowDetail StoredRow(string table, string id) => new TableCatalogue(dataset).Row(table, id);
+
+    /// <summary>A printed cell with its sources.</summary>
+    /// <param name="chart">Id of the chart.</param>
+    /// <param name="cone">The cone, as the chart prints it.</param>
+    /// <param name="rate">The rate as it is printed, °C/h, or <c>unstated</c>.</param>
+    /// <exception cref="RefusedException">There is no such chart or cell.</exception>
+    public ChartCellDetail Cell(string chart, string cone, string rate) => new TableCatalogue(dataset).Cell(chart, cone, rate);
+
     /// <summary>The equations that answers come from.</summary>
     public EquationList Equations() => new EquationCatalogue(dataset).All();
 
@@ -45,5 +72,5 @@ public sealed class PackageReference
     /// <exception cref="RefusedException">There is none of that id.</exception>
     public EquationDetail Equation(string id) => new EquationCatalogue(dataset).Find(id);
 
-    private static Source Of(SourceRow row) => new(row.Id, row.Kind, row.Citation, row.Year, row.Locator, row.Rights, row.Seen);
+    internal static Source Of(SourceRow row) => new(row.Id, row.Kind, row.Citation, row.Year, row.Locator, row.Rights, row.Seen);
 }

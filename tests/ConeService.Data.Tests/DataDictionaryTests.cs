@@ -10,7 +10,7 @@ public sealed class DataDictionaryTests
 
     [Fact]
     public void A_field_shows_its_unit_and_its_range() =>
-        Assert.Contains("| `rate_celsius_per_hour` | number | °C/h | no | at least 1; at most 600 |  | Heating rate over the last 100 "
+        Assert.Contains("| `rate_celsius_per_hour` | number | K/h | no | at least 1; at most 600 |  | Heating rate over the last 100 "
             + "°C; blank where the chart states none. |\n", Rendered, StringComparison.Ordinal);
 
     [Fact]

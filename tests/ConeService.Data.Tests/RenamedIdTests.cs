@@ -31,7 +31,9 @@ public sealed class RenamedIdTests
         // An older package has no messages; the embedded ones are said.
         var tables = typeof(Dataset).GetProperties()
             .Where(p => p.PropertyType.IsGenericType)
-            .Where(p => p.Name is not (nameof(Dataset.Resources) or nameof(Dataset.Messages) or nameof(Dataset.Citations)));
+            // As they stand, tables have the columns of their own version.
+            .Where(p => p.Name is not (nameof(Dataset.Resources) or nameof(Dataset.Messages) or nameof(Dataset.Citations)
+                or nameof(Dataset.Tables)));
         foreach (var table in tables)
             Assert.Equal(Rows(table.GetValue(Embedded)), Rows(table.GetValue(earlier)));
         // Citations stand in the order of the rows, which was that of the old ids.

@@ -68,7 +68,5 @@ public sealed class FiringReferenceTests
     private static IReadOnlyList<PackageFault> Faults(EditedPackage package) =>
         Assert.Throws<InvalidPackageException>(() => DatasetLoader.Load(package, requirements: [FiringReference.Faults])).Faults;
 
-    private static string Archive(string version) => Directory
-        .EnumerateFiles(Path.Combine(Repository.Root, "tests"), $"*{version}*.zip", SearchOption.AllDirectories)
-        .First(f => !f.Contains($"{Path.DirectorySeparatorChar}bin{Path.DirectorySeparatorChar}", StringComparison.Ordinal));
+    private static string Archive(string version) => Path.Combine(Repository.Root, "releases", $"cone-service-data-{version}.zip");
 }

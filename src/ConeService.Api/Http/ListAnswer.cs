@@ -10,7 +10,7 @@ internal static class ListAnswer
     [
         "/v1/cautions", "/v1/charts", "/v1/charts/{chart}", "/v1/clay-bodies", "/v1/colorants", "/v1/cone-facts", "/v1/cones",
         "/v1/disagreements", "/v1/equations", "/v1/firing-kinds", "/v1/glazes", "/v1/limits", "/v1/load-rules", "/v1/processes",
-        "/v1/reason-codes", "/v1/schedules", "/v1/sources",
+        "/v1/reason-codes", "/v1/schedules", "/v1/sources", "/v1/tables",
     ];
 
     /// <summary>A list that takes nothing but the package.</summary>
@@ -47,6 +47,7 @@ internal static class ListAnswer
         where T : class =>
         WantsCsv(request) ? ListCsv.Body(answer, columnsOf: whole()) : JsonBody.Cacheable(answer);
 
-    private static bool WantsCsv(HttpRequest request) =>
+    /// <summary>Whether CSV is asked for.</summary>
+    public static bool WantsCsv(HttpRequest request) =>
         Negotiation.Choose(request, JsonBody.MediaType, Csv.MediaType) == Csv.MediaType;
 }

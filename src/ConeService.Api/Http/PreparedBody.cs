@@ -21,6 +21,7 @@ internal sealed class PreparedBody : IResult
     private readonly StringValues vary;
     private readonly string? language;
     private readonly string? coding;
+    private bool isForEver;
     private Func<PreparedBody>? makePage;
     private Lazy<PreparedBody>? brotli;
     private Lazy<PreparedBody>? gzip;
@@ -51,11 +52,15 @@ internal sealed class PreparedBody : IResult
     {
         bytes = Encodings.Encode(plain.bytes, coding);
         (contentType, vary, language, this.coding) = (plain.contentType, plain.vary, plain.language, coding);
+        isForEver = plain.isForEver;
         etag = $"W/\"{Tag(plain.bytes)}-{coding}\"";
     }
 
     /// <summary>Whether a page that shows the same lies beside this JSON.</summary>
     public bool HasPage { get; init; }
+
+    /// <summary>A file whose address never answers anything else, whatever the language.</summary>
+    public static PreparedBody Unchanging(byte[] bytes, string contentType) => new(bytes, contentType) { isForEver = true };
 
     /// <summary>A text body, UTF-8.</summary>
     public static PreparedBody Text(string text, string mediaType, bool negotiated = false) =>
@@ -88,7 +93,9 @@ internal sealed class PreparedBody : IResult
         Links.Describe(httpContext);
         var headers = response.Headers;
         headers.ETag = etag;
-        headers.CacheControl = request.QueryString.HasValue && PinnedDataset.Answers(httpContext) ? PinnedDataset.CacheFor : CacheFor;
+        headers.CacheControl = isForEver || (request.QueryString.HasValue && PinnedDataset.Answers(httpContext))
+            ? PinnedDataset.CacheFor
+            : CacheFor;
         if (vary.Count > 0) headers.Vary = vary;
         if (language is not null) headers.ContentLanguage = language;
         if (coding is not null) headers.ContentEncoding = coding;

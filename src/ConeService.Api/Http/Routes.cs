@@ -7,6 +7,7 @@ using ConeService.Api.Features.Cones;
 using ConeService.Api.Features.Conversions;
 using ConeService.Api.Features.Datasets;
 using ConeService.Api.Features.Equations;
+using ConeService.Api.Features.Guide;
 using ConeService.Api.Features.Health;
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Features.Home;
@@ -19,6 +20,7 @@ using ConeService.Api.Features.Problems;
 using ConeService.Api.Features.Processes;
 using ConeService.Api.Features.Schedules;
 using ConeService.Api.Features.Sources;
+using ConeService.Api.Features.Tables;
 using ConeService.Api.Features.Temperatures;
 using ConeService.Api.OpenApi;
 using ConeService.Api.Operation.Signals;
@@ -53,9 +55,12 @@ internal static class Routes
         v1.MapDataset();
         v1.MapSources();
         v1.MapEquations();
+        v1.MapTables();
 
         app.MapIndex();
         DataRoute.Mark(app.MapGroup("")).MapCards();
+        DataRoute.Mark(app.MapGroup("")).MapGuide();
+        app.MapDatasetFiles();
         app.MapProblemPages();
         app.MapHealth();
         app.MapHome();

@@ -1,3 +1,5 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Json;
 using ConeService.Data;
 
@@ -26,4 +28,8 @@ public sealed record BaseGlaze(
     IReadOnlyList<string> Cautions,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note);
+    string? Note)
+{
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("base-glazes", Id);
+}

@@ -1,3 +1,5 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Data;
 
 namespace ConeService.Contract.Colours;
@@ -28,4 +30,8 @@ public sealed record Colorant(
     IReadOnlyList<string> Aliases,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note);
+    string? Note)
+{
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("colorants", Id);
+}

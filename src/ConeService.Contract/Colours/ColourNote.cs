@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Json;
 using ConeService.Data;
 
@@ -37,7 +38,11 @@ public sealed record ColourNote(
     IReadOnlyList<string> TemperatureLimits,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note);
+    string? Note)
+{
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("colour-notes", Id);
+}
 
 /// <summary>A percentage that a source or practice tells, added to 100 of glaze.</summary>
 /// <param name="Min">Least, in the form that it counts.</param>

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Data;
 
 namespace ConeService.Contract.Colours;
@@ -35,4 +36,8 @@ public sealed record ColourRuleTerms(
     IReadOnlyList<string> Cautions,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note);
+    string? Note)
+{
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("colour-rules", Id);
+}

@@ -1,3 +1,5 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Json;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -31,7 +33,11 @@ public sealed record ChartSummary(
     IReadOnlyList<ConfidenceCount> ConfidenceCounts,
     Confidence Confidence,
     string Source,
-    string? Note);
+    string? Note)
+{
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("charts", Id);
+}
 
 /// <summary>How many cells have one confidence.</summary>
 /// <param name="Confidence">The confidence.</param>
@@ -69,7 +75,11 @@ public sealed record ChartEndPoint(
     FahrenheitBasis FahrenheitBasis,
     Confidence Confidence,
     string Source,
-    string? Note);
+    string? Note)
+{
+    /// <summary>The cell among those of its chart: the path of its address below <c>cells</c>.</summary>
+    public string Id => TableAddress.CellId(Cone, RateCelsiusPerHour);
+}
 
 /// <summary>The scale.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>
@@ -89,6 +99,9 @@ public sealed record ConeListItem(
     string Cone, string ConeKind, int? WholeStep, PrintedEndPoint? EndPoint,
     IReadOnlyList<string> Charts, Confidence Confidence, IReadOnlyList<string> Sources)
 {
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("cones", Cone);
+
     /// <summary>The path of the cone: its text.</summary>
     public string Id => Cone;
 

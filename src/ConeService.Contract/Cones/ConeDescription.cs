@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -31,6 +32,9 @@ public sealed record ConeDescription(
     Confidence Confidence,
     IReadOnlyList<string> Sources)
 {
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("cones", Cone);
+
     /// <summary>The path of the cone: its text.</summary>
     public string Id => Cone;
 
@@ -48,6 +52,7 @@ public sealed record ConeDescription(
 /// <param name="Confidence">How far the value can be trusted.</param>
 /// <param name="Source">Id of the source.</param>
 /// <param name="Note">Why an oddity stays as printed; null for an ordinary cell.</param>
+/// <param name="Href">Address of the cell.</param>
 public sealed record PrintedEndPoint(
     string Chart,
     decimal? RateCelsiusPerHour,
@@ -57,7 +62,8 @@ public sealed record PrintedEndPoint(
     Basis Basis,
     Confidence Confidence,
     string Source,
-    string? Note);
+    string? Note,
+    Address Href);
 
 /// <summary>The cone that a number is confused with when its leading zero is lost or added.</summary>
 /// <param name="Cone">The other cone.</param>
@@ -67,7 +73,11 @@ public sealed record PrintedEndPoint(
 /// <param name="RateCelsiusPerHour">Its rate, °C/h; null where the chart states none.</param>
 /// <param name="Message">What happens to ware in the wrong one.</param>
 public sealed record ConeMixUp(
-    string Cone, decimal CelsiusDifference, decimal FahrenheitDifference, string Chart, decimal? RateCelsiusPerHour, Message Message);
+    string Cone, decimal CelsiusDifference, decimal FahrenheitDifference, string Chart, decimal? RateCelsiusPerHour, Message Message)
+{
+    /// <summary>Address of the printed cell of the other cone.</summary>
+    public Address Href => TableAddress.OfCell(Chart, Cone, RateCelsiusPerHour);
+}
 
 /// <summary>Why charts give different figures for one cone.</summary>
 /// <param name="Message">The explanation in words.</param>
@@ -81,8 +91,11 @@ public sealed record ChartDifference(Message Message, IReadOnlyList<RateSpread> 
 /// <param name="LowestChart">The chart that prints it.</param>
 /// <param name="HighestCelsius">The highest printed value, °C.</param>
 /// <param name="HighestChart">The chart that prints it.</param>
+/// <param name="LowestHref">Address of the cell with the lowest value.</param>
+/// <param name="HighestHref">Address of the cell with the highest value.</param>
 public sealed record RateSpread(
-    decimal RateCelsiusPerHour, decimal LowestCelsius, string LowestChart, decimal HighestCelsius, string HighestChart);
+    decimal RateCelsiusPerHour, decimal LowestCelsius, string LowestChart, decimal HighestCelsius, string HighestChart,
+    Address LowestHref, Address HighestHref);
 
 /// <summary>One temperature printed for a cone at several rates.</summary>
 /// <param name="Celsius">The temperature, °C.</param>

@@ -1,3 +1,5 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Json;
 using ConeService.Data;
 
@@ -24,4 +26,8 @@ public sealed record ConeFactList(string DatasetVersion, string? Topic, IReadOnl
 public sealed record ConeFact(
     string Id, string Topic, string Name, string? ValuePrinted, [property: RangeOf("valueRange")] decimal? ValueMin,
     decimal? ValueMax, string? Unit,
-    IReadOnlyList<string> Sources, Confidence Confidence, string? Note);
+    IReadOnlyList<string> Sources, Confidence Confidence, string? Note)
+{
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("cone-facts", Id);
+}

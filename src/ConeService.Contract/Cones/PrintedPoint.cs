@@ -1,3 +1,5 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Data;
 
 namespace ConeService.Contract.Cones;
@@ -11,4 +13,8 @@ namespace ConeService.Contract.Cones;
 /// <param name="Source">Id of its source.</param>
 /// <param name="Note">Why an oddity stays as printed; null for an ordinary cell.</param>
 public sealed record PrintedPoint(
-    string Chart, string Cone, decimal? RateCelsiusPerHour, decimal Celsius, Confidence Confidence, string Source, string? Note);
+    string Chart, string Cone, decimal? RateCelsiusPerHour, decimal Celsius, Confidence Confidence, string Source, string? Note)
+{
+    /// <summary>Address of the cell.</summary>
+    public Address Href => TableAddress.OfCell(Chart, Cone, RateCelsiusPerHour);
+}

@@ -26,4 +26,14 @@ public sealed record DatasetDescription(
     string ChangeLog,
     string CodeVersion = "",
     string? CodeCommit = null,
-    PackageNotUsed? PackageNotUsed = null);
+    PackageNotUsed? PackageNotUsed = null)
+{
+    /// <summary>Number of rows of all tables.</summary>
+    public int Rows => Resources.Sum(r => r.Rows);
+
+    /// <summary>The base package to take away whole.</summary>
+    public IReadOnlyList<Download> Downloads { get; init; } = [];
+
+    /// <summary>Released versions before this one: what changed since is at /v1/dataset/changes.</summary>
+    public IReadOnlyList<string> EarlierVersions { get; init; } = [];
+}

@@ -1,3 +1,4 @@
+using ConeService.Contract.Answers;
 
 namespace ConeService.Contract.Datasets;
 
@@ -9,4 +10,8 @@ namespace ConeService.Contract.Datasets;
 /// <param name="Locator">Where in the work, or where it was seen.</param>
 /// <param name="Rights">Rights as far as known.</param>
 /// <param name="Seen">How much was seen: whole, in-part, no (recalled only), not-applicable.</param>
-public sealed record Source(string Id, string SourceKind, string Name, string? Year, string? Locator, string Rights, string Seen);
+public sealed record Source(string Id, string SourceKind, string Name, string? Year, string? Locator, string Rights, string Seen)
+{
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("sources", Id);
+}

@@ -1,3 +1,5 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Json;
 using ConeService.Data;
 
@@ -25,4 +27,11 @@ public sealed record EquationDetail(string DatasetVersion, [property: Flat] Equa
 /// <param name="Note">What a reader must know about it; null where there is nothing to add.</param>
 public sealed record Equation(
     string Id, string Name, string Text, string Symbols, IReadOnlyList<string> RestsOn, string Documentation,
-    IReadOnlyList<string> Sources, Confidence Confidence, string? Note);
+    IReadOnlyList<string> Sources, Confidence Confidence, string? Note)
+{
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("equations", Id);
+
+    /// <summary>The page on which it is derived, at its own anchor.</summary>
+    public Address Page => new($"/guide/{Documentation.Split('/', '.')[1]}#{Id}");
+}

@@ -30,6 +30,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(CalibrateRequest))]
 [JsonSerializable(typeof(CautionDetail))]
 [JsonSerializable(typeof(CautionList))]
+[JsonSerializable(typeof(ChartCellDetail))]
 [JsonSerializable(typeof(ChartDetail))]
 [JsonSerializable(typeof(ChartList))]
 [JsonSerializable(typeof(ClayBodyDetail))]
@@ -48,6 +49,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(ConeReading))]
 [JsonSerializable(typeof(ConversionAnswer))]
 [JsonSerializable(typeof(ConversionRequest))]
+[JsonSerializable(typeof(DatasetChanges))]
 [JsonSerializable(typeof(DatasetDescription))]
 [JsonSerializable(typeof(DisagreementList))]
 [JsonSerializable(typeof(EndPoint))]
@@ -85,6 +87,9 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(SolveRequest))]
 [JsonSerializable(typeof(SourceDetail))]
 [JsonSerializable(typeof(SourceList))]
+[JsonSerializable(typeof(TableDetail))]
+[JsonSerializable(typeof(TableList))]
+[JsonSerializable(typeof(StoredRowDetail))]
 public sealed partial class ConeJsonContext : JsonSerializerContext;
 
 /// <summary>The options that <see cref="ConeJsonContext"/> is used with.</summary>

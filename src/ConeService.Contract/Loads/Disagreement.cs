@@ -1,3 +1,5 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Data;
 
 namespace ConeService.Contract.Loads;
@@ -27,7 +29,11 @@ public sealed record Disagreement(
     string Adopted,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note);
+    string? Note)
+{
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("disagreements", Id);
+}
 
 /// <summary>Where sources contradict each other.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Json;
 using ConeService.Data;
 
@@ -39,7 +40,11 @@ public sealed record FiringKindDescription(
     IReadOnlyList<string> Cautions,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note);
+    string? Note)
+{
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("firing-kinds", EnumWords.Word(Id));
+}
 
 /// <summary>What heats a kiln, and what follows from it.</summary>
 /// <param name="Id">The heat.</param>
@@ -58,7 +63,11 @@ public sealed record KilnHeatDescription(
     IReadOnlyList<string> Cautions,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note);
+    string? Note)
+{
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("kiln-heats", EnumWords.Word(Id));
+}
 
 /// <summary>The kinds of firing, and the kilns.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>

@@ -1,3 +1,5 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Json;
 using ConeService.Data;
 
@@ -34,7 +36,11 @@ public sealed record LoadRule(
     string? Rationale,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note);
+    string? Note)
+{
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("load-rules", Id);
+}
 
 /// <summary>The load rules.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Json;
 using ConeService.Contract.Loads;
 using ConeService.Data;
@@ -33,7 +34,11 @@ public sealed record ClayBodySummary(
     ConeRange? Mature,
     [property: AtmosphereWords(AtmosphereUse.Firing)] IReadOnlyList<Atmosphere> Atmospheres,
     Confidence RangeConfidence,
-    IReadOnlyList<string> Sources);
+    IReadOnlyList<string> Sources)
+{
+    /// <summary>Address of its row of the data package, with the places in its sources.</summary>
+    public Address Row => TableAddress.Of("clay-bodies", Id);
+}
 
 /// <summary>One clay body with what happens outside its range.</summary>
 /// <param name="DatasetVersion">Version of the data package.</param>

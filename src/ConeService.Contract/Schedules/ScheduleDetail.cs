@@ -45,6 +45,7 @@ public sealed record ScheduleDetail(
 /// <param name="Confidence">How far the segment can be trusted.</param>
 /// <param name="Note">What a reader must know.</param>
 /// <param name="Sources">Ids of the sources.</param>
+/// <param name="Row">Address of its row of the data package, with the places in its sources.</param>
 public sealed record TemplateSegment(
     int Number,
     Message InWords,
@@ -64,4 +65,5 @@ public sealed record TemplateSegment(
     IReadOnlyList<PublishedField> PublishedFields,
     Confidence Confidence,
     string? Note,
-    IReadOnlyList<string> Sources);
+    IReadOnlyList<string> Sources,
+    Address Row);

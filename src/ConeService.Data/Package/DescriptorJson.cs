@@ -27,7 +27,9 @@ internal sealed record SchemaJson(
 
 internal sealed record FieldJson(
     string? Name, string? Type, string? Description, string? Unit, ConstraintsJson? Constraints,
-    string? Delimiter, string? ItemType, ItemReferenceJson? ItemReference);
+    string? ItemDelimiter, ConstraintsJson? ItemConstraints, ItemReferenceJson? ItemReference, string? UnitField,
+    // Of the type list, as packages before 1.7 have it.
+    string? Delimiter, string? ItemType);
 
 internal sealed record ConstraintsJson(
     bool Required, bool Unique, string[]? Enum, string? Pattern, decimal? Minimum, decimal? Maximum)

@@ -13,6 +13,7 @@ internal static partial class KnownPatterns
     private const string Cone = @"0?[0-9]{1,2}(\.5|a)?";
     private const string Language = "[a-z]{2,3}(-[A-Za-z0-9]{2,8})*";
     private const string Version = @"[0-9]+\.[0-9]+\.[0-9]+";
+    private const string Rate = @"[0-9]+(\.[0-9]+)?|unstated";
     private const string Swatch = "#[0-9A-F]{6}";
 
     /// <summary>The pattern, anchored at both ends; null when it is none of these.</summary>
@@ -23,6 +24,7 @@ internal static partial class KnownPatterns
         Cone => ConeRegex(),
         Language => LanguageRegex(),
         Version => VersionRegex(),
+        Rate => RateRegex(),
         Swatch => SwatchRegex(),
         _ => null,
     };
@@ -41,6 +43,9 @@ internal static partial class KnownPatterns
 
     [GeneratedRegex("^(?:" + Version + @")\z", RegexOptions.CultureInvariant)]
     private static partial Regex VersionRegex();
+
+    [GeneratedRegex("^(?:" + Rate + @")\z", RegexOptions.CultureInvariant)]
+    private static partial Regex RateRegex();
 
     [GeneratedRegex("^(?:" + Swatch + @")\z", RegexOptions.CultureInvariant)]
     private static partial Regex SwatchRegex();

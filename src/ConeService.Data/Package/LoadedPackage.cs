@@ -9,6 +9,9 @@ internal sealed record LoadedPackage(PackageSnapshot Snapshot, PackageDescriptor
 
     public string Name => Descriptor.Name;
 
+    /// <summary>Whether it travels inside this assembly.</summary>
+    public bool IsEmbedded { get; init; }
+
     /// <summary>Null when the package has no sound descriptor.</summary>
     public static LoadedPackage? Read(IPackageFiles files, bool isOverlay, List<PackageFault> faults)
     {
@@ -29,7 +32,7 @@ internal sealed record LoadedPackage(PackageSnapshot Snapshot, PackageDescriptor
                 return read;
             var faults = new List<PackageFault>();
             var package = ReadAnew(new EmbeddedPackageFiles(), isOverlay: false, faults);
-            Kept.SetTarget(read = new(package, faults));
+            Kept.SetTarget(read = new(package is null ? null : package with { IsEmbedded = true }, faults));
             return read;
         }
     }

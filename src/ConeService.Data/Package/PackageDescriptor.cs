@@ -32,9 +32,12 @@ internal sealed record TableSchema(
     public int[] IndexesOf(IReadOnlyList<string> fields) => [.. fields.Select(IndexOf)];
 }
 
-/// <summary>One field of a table.</summary>
+/// <summary>
+/// One field of a table. <paramref name="Unit"/> is a code of UCUM; <paramref name="UnitField"/> names the field of the row that has
+/// the unit instead.
+/// </summary>
 internal sealed record FieldSchema(
-    string Name, FieldType Type, string Description, string? Unit, FieldConstraints Constraints, char Delimiter,
+    string Name, FieldType Type, string Description, string? Unit, string? UnitField, FieldConstraints Constraints, char Delimiter,
     ItemReference? ItemReference);
 
 /// <summary>What a cell of a field must satisfy. <paramref name="Pattern"/> is anchored at both ends.</summary>

@@ -7,7 +7,7 @@ namespace ConeService.Data;
 /// All files of a package, read once: the checksums and the rows then speak of the same bytes
 /// even while somebody is copying files into the directory.
 /// </summary>
-internal sealed class PackageSnapshot
+internal sealed class PackageSnapshot : IPackageFiles
 {
     private readonly ConcurrentDictionary<string, string> _hashes = new(StringComparer.Ordinal);
     private readonly HashSet<string> _unreadable = new(StringComparer.Ordinal);
@@ -17,6 +17,12 @@ internal sealed class PackageSnapshot
     public string Label { get; }
 
     public SortedDictionary<string, byte[]> Files { get; } = new(StringComparer.Ordinal);
+
+    /// <inheritdoc />
+    public IReadOnlyCollection<string> List() => Files.Keys;
+
+    /// <inheritdoc />
+    public byte[] Read(string name) => Files[name];
 
     /// <summary>Whether the file is there but could not be read: that fault is reported already.</summary>
     public bool IsUnreadable(string name) => _unreadable.Contains(name);

@@ -14,6 +14,9 @@ internal sealed record Column(string Name, FieldType Type, bool Required)
     /// <summary>The minor version of the package that brought the column; null when it was there from the start.</summary>
     public Version? Since { get; init; }
 
+    /// <summary>The column whose place in the key this one has taken; null for most.</summary>
+    public string? InsteadOf { get; init; }
+
     /// <summary>True for the rank of a cone, which stands beside it and never in a key.</summary>
     public bool IsRank { get; init; }
 
@@ -27,7 +30,7 @@ internal sealed record Column(string Name, FieldType Type, bool Required)
     /// The field of a table that was written before the column was there. What fills it comes from code, so nothing is checked.
     /// </summary>
     public FieldSchema AbsentField() =>
-        new(Name, Type, "", null, new FieldConstraints(false, false, null, null, null, null, null), ';', null);
+        new(Name, Type, "", null, null, new FieldConstraints(false, false, null, null, null, null, null), ';', null);
 
     /// <summary>Why a described field cannot fill this column, or null.</summary>
     public string? Objection(TableSchema table, FieldSchema field)

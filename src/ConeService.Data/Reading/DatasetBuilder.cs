@@ -11,11 +11,16 @@ internal static class DatasetBuilder
         return new Dataset
         {
             VersionId = VersionId(content.Packages),
+            Name = basePackage.Name,
+            // The bytes of the embedded package stay where they are.
+            Files = basePackage.IsEmbedded ? new EmbeddedPackageFiles() : basePackage.Snapshot,
             Title = basePackage.Descriptor.Title!,
             License = basePackage.Descriptor.License!,
             ChangeLog = basePackage.ChangeLog!,
             Checksum = PackageChecksum.OfPackages(content.Packages.Select(p => p.Snapshot)),
             Resources = [.. content.Packages.SelectMany(p => Resources(p, content))],
+            Tables = [.. content.Tables.Values.Where(t => t.Parts.Count > 0).OrderBy(t => t.Schema.Name, StringComparer.Ordinal)
+                .Select(t => new PackageTable(t))],
             Warnings = [.. LostZeros.Of(content)],
             Sources = Rows(content, TypedTables.Sources),
             Citations = CitationIndex.Of(content),

@@ -93,6 +93,17 @@ internal sealed class RowColumns
         return cone;
     }
 
+    /// <summary>A text that is a part of the key in the place of another column, which was that part in earlier packages.</summary>
+    /// <param name="name">Name of the column.</param>
+    /// <param name="insteadOf">The column whose place it has taken.</param>
+    public string KeyText(string name, string insteadOf)
+    {
+        var text = Text(name);
+        if (_declared is not null)
+            _declared[^1] = _declared[^1] with { InsteadOf = insteadOf };
+        return text;
+    }
+
     /// <summary>Ids of rows of another table, at least one.</summary>
     public IReadOnlyList<string> ReferenceList(string name, string table) =>
         Declares(name, FieldType.List, true, table) ? [] : (string[])Next()!;

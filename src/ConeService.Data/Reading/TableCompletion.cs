@@ -22,7 +22,11 @@ internal sealed class TableCompletion
     public static TableCompletion OfBase(TableSchema file, TypedTable? typed, Version? version)
     {
         var absent = (typed?.Columns ?? []).Where(c => version < c.Since && file.IndexOf(c.Name) < 0).ToDictionary(c => c.Name);
-        return new(file, file with { Fields = [.. file.Fields, .. absent.Values.Select(c => c.AbsentField())] }, absent);
+        // A column that came into the key is filled in like any other, and then the rows have today's key.
+        var key = absent.Values.Any(c => c.InsteadOf is not null) && file.PrimaryKey.SequenceEqual(typed!.EarlierKey)
+            ? typed.Key
+            : file.PrimaryKey;
+        return new(file, file with { Fields = [.. file.Fields, .. absent.Values.Select(c => c.AbsentField())], PrimaryKey = key }, absent);
     }
 
     /// <summary>

@@ -11,14 +11,21 @@ internal abstract class TypedTable(string name, Version? since, int keyFields, I
 
     public IReadOnlyList<Column> Columns { get; } = columns;
 
-    private IEnumerable<string> Key => Columns.Where(c => !c.IsRank).Take(keyFields).Select(c => c.Name);
+    private IEnumerable<Column> FirstColumns => Columns.Where(c => !c.IsRank).Take(keyFields);
+
+    /// <summary>The fields of the key.</summary>
+    public IReadOnlyList<string> Key =>
+        [.. FirstColumns.Select(c => Columns.FirstOrDefault(i => i.InsteadOf == c.Name)?.Name ?? c.Name)];
+
+    /// <summary>The fields of the key before a later column took a place in it; mostly the same.</summary>
+    public IReadOnlyList<string> EarlierKey => [.. FirstColumns.Select(c => c.Name)];
 
     /// <summary>Whether a package of this version may do without the table, having been written before it.</summary>
     public bool MayBeAbsent(Version? version) => version < since;
 
     /// <summary>The table of a package that was written before it: no rows, and closed to overlays.</summary>
     public TableSchema AbsentSchema() =>
-        new(Name, Name + ".csv", Name, "", false, [.. Columns.Select(c => c.AbsentField())], [.. Key], [], []);
+        new(Name, Name + ".csv", Name, "", false, [.. Columns.Select(c => c.AbsentField())], Key, [], []);
 
     /// <summary>False when the table could not be turned into typed rows.</summary>
     public bool HasShape(PackageDescriptor descriptor, List<PackageFault> faults)
@@ -35,7 +42,7 @@ internal abstract class TypedTable(string name, Version? since, int keyFields, I
             return false;
         }
 
-        if (!schema.PrimaryKey.SequenceEqual(Key))
+        if (!schema.PrimaryKey.SequenceEqual(Key) && !HasEarlierKey(schema, descriptor.Minor))
             Fault(FaultRules.TableFields, $"{Name}.primaryKey",
                 $"is {string.Join(", ", schema.PrimaryKey)}; it must be {string.Join(", ", Key)}");
         foreach (var column in Columns)
@@ -56,6 +63,10 @@ internal abstract class TypedTable(string name, Version? since, int keyFields, I
             Fault(FaultRules.TableFields, $"{Name}.{field.Name}", "is not a field the service knows; it would be dropped");
         return faults.Count == before;
     }
+
+    /// <summary>Whether a package of this version has the key of before, in which a later column has taken a place.</summary>
+    private bool HasEarlierKey(TableSchema schema, Version? version) =>
+        Columns.Any(c => c.InsteadOf is not null && version < c.Since) && schema.PrimaryKey.SequenceEqual(EarlierKey);
 }
 
 /// <summary>A table with its typed rows.</summary>

@@ -9,5 +9,6 @@ namespace ConeService.Data;
 /// <param name="Source">Id of the source.</param>
 /// <param name="Confidence">How far the cell can be trusted.</param>
 /// <param name="Note">Why an oddity stays as printed.</param>
+/// <param name="Rate">The rate as a part of the key: as written, or <c>unstated</c>.</param>
 public sealed record EndPointRow(string Chart, string Cone, decimal? RateCelsiusPerHour, decimal Celsius, decimal? Fahrenheit,
-    string Source, Confidence Confidence, string? Note);
+    string Source, Confidence Confidence, string? Note, string Rate);

@@ -20,7 +20,8 @@ internal static partial class TypedTables
 
     public static TypedTable<EndPointRow> EndPoints { get; } = new("end-points", keyFields: 3, r => new(
         r.Reference("chart", "charts"), r.Cone("cone"), r.OptionalNumber("rate_celsius_per_hour"),
-        r.Number("celsius"), r.OptionalNumber("fahrenheit"), r.Source(), r.Confidence(), r.OptionalText("note")));
+        r.Number("celsius"), r.OptionalNumber("fahrenheit"), r.Source(), r.Confidence(), r.OptionalText("note"),
+        r.Since(1, 7, absent: RateKeyRule.KeyOf).KeyText("rate", insteadOf: "rate_celsius_per_hour")));
 
     public static TypedTable<ConeFactRow> ConeFacts { get; } = new("cone-facts", keyFields: 1, r => new(
         r.Text("id"), r.Text("topic"), r.Text("statement"), r.OptionalText("value_printed"), r.OptionalNumber("value_low"),

@@ -51,7 +51,9 @@ internal static class Corrections
             return;
         }
 
-        var target = table.Rows.Where(r => r.Row.Key(key) == correction.Key).Select(r => r.Row).FirstOrDefault();
+        // A correction that was written before a column came into the key names the row by the key of then.
+        var earlier = TypedTables.Find(correction.Table) is { } typed ? table.Schema.IndexesOf(typed.EarlierKey) : key;
+        var target = Row(key) ?? (earlier.Contains(-1) ? null : Row(earlier));
         if (target is null)
         {
             if (table.Complete)
@@ -65,5 +67,7 @@ internal static class Corrections
         {
             target.Correct(index, correction.Adopted, part, row.Line);
         }
+
+        TableRow? Row(int[] by) => table.Rows.Where(r => r.Row.Key(by) == correction.Key).Select(r => r.Row).FirstOrDefault();
     }
 }

@@ -152,6 +152,9 @@ public static class FaultRules
     /// <summary>The rank beside a cone is not the position of that cone.</summary>
     public const string ConeRank = "cone-rank";
 
+    /// <summary>The rate in the key of an end point is not the rate beside it.</summary>
+    public const string RateKey = "rate-key";
+
     /// <summary>A body's steps over its best cone do not rise, or have nothing to count from.</summary>
     public const string OverfireSteps = "overfire-steps";
 

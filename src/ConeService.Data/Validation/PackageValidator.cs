@@ -26,6 +26,7 @@ internal static class PackageValidator
         new KilnSizeRule(),
         new ConeRangeRule(),
         new ConeRankRule(),
+        new RateKeyRule(),
         new OverfireStepsRule(),
         new DisagreementConcernsRule(),
         new RangeOrderRule(),

@@ -1,4 +1,6 @@
+using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -28,9 +30,12 @@ internal static class ChartDifferences
         return new(
             Message.Sentences(
                 [Message.Of("cones.charts-differ"), .. byRate.Select(r => AtRate(cone, r.Rate, r.Cells)), .. shared.Select(Same)]),
-            [.. byRate.Select(r => new RateSpread(r.Rate, r.Cells[0].Celsius, r.Cells[0].Chart, r.Cells[^1].Celsius, r.Cells[^1].Chart))],
+            [.. byRate.Select(r => new RateSpread(
+                r.Rate, r.Cells[0].Celsius, r.Cells[0].Chart, r.Cells[^1].Celsius, r.Cells[^1].Chart, At(r.Cells[0]), At(r.Cells[^1])))],
             shared);
     }
+
+    private static Address At(EndPointRow cell) => TableAddress.OfCell(cell.Chart, cell.Cone, cell.RateCelsiusPerHour);
 
     private static Message AtRate(Cone cone, decimal rate, IEnumerable<EndPointRow> cells) => Message.Of(
         "cones.differ-at-rate",

@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Quantities;
 using ConeService.Data;
 
@@ -22,7 +23,7 @@ internal static class PrintedCells
         Basis.Printed,
         cell.Confidence,
         cell.Source,
-        cell.Note);
+        cell.Note, TableAddress.OfCell(cell.Chart, cell.Cone, cell.RateCelsiusPerHour));
 
     /// <summary>A cell as an end point of its chart.</summary>
     public static ChartEndPoint OfChart(EndPointRow cell) => new(
@@ -31,6 +32,7 @@ internal static class PrintedCells
     /// <summary>The end point, °F: as printed, else converted.</summary>
     public static decimal Fahrenheit(EndPointRow cell) => cell.Fahrenheit ?? Temperature.ToFahrenheit(cell.Celsius);
 
-    private static FahrenheitBasis BasisOf(EndPointRow cell) =>
+    /// <summary>Whether the chart prints the °F figure.</summary>
+    public static FahrenheitBasis BasisOf(EndPointRow cell) =>
         cell.Fahrenheit is null ? FahrenheitBasis.Converted : FahrenheitBasis.Printed;
 }

@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Datasets;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
@@ -80,7 +81,9 @@ internal sealed class ScheduleDescriber(ScheduleCatalogue catalogue, ConeCharts 
             PublishedFields: row.PublishedFields,
             Confidence: row.Confidence,
             Note: row.Note,
-            Sources: row.Sources);
+            Sources: row.Sources,
+            Row: TableAddress.Of("schedule-segments", string.Create(
+                System.Globalization.CultureInfo.InvariantCulture, $"{row.Schedule}{TableAddress.Between}{row.Number}")));
     }
 
     private static Message Sentence(ScheduleSegmentRow row, decimal celsius, bool fahrenheit)

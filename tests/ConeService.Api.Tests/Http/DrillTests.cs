@@ -10,9 +10,9 @@ public class DrillTests
     private const string Chart = "drill-2026";
     private const string ChartRow = Chart + ",Drill chart,large,regular,yes,no,common-practice,common-practice,\n";
     private const string EndPoints =
-        Chart + ",5,5,60,1190,,common-practice,common-practice,\n"
-        + Chart + ",6,6,60,1217,,common-practice,common-practice,\n"
-        + Chart + ",7,7,60,1239,,common-practice,common-practice,\n";
+        Chart + ",5,5,60,1190,,common-practice,common-practice,,60\n"
+        + Chart + ",6,6,60,1217,,common-practice,common-practice,,60\n"
+        + Chart + ",7,7,60,1239,,common-practice,common-practice,,60\n";
 
     [Fact]
     public async Task A_chart_is_rows_and_every_address_has_it()

@@ -58,8 +58,17 @@ internal static class DescriptorCases
         Field("a_minimum_of_a_text", "charts.title.constraints", "title", f => f["constraints"]!["minimum"] = 1),
         Field("an_item_reference_of_a_text", "charts.title.itemReference", "title",
             f => f["itemReference"] = new JsonObject { ["resource"] = "sources", ["field"] = "id" }),
-        List("a_list_without_delimiter", "cone-facts.source.delimiter", f => f.AsObject().Remove("delimiter")),
-        List("a_list_of_numbers", "cone-facts.source.itemType", f => f["itemType"] = "number"),
+        Field("item_constraints_of_a_text", "charts.title.itemConstraints", "title",
+            f => f["itemConstraints"] = new JsonObject { ["pattern"] = "[a-z]+" }),
+        List("a_list_with_two_delimiters", "cone-facts.source.itemDelimiter", f => f["itemDelimiter"] = ";,"),
+        List("items_of_numbers", "cone-facts.source.itemDelimiter", f => f["type"] = "number"),
+        List("a_pattern_of_a_list_as_a_whole", "cone-facts.source.constraints", f => f["constraints"]!["pattern"] = "[a-z-]+"),
+        List("items_that_are_required", "cone-facts.source.itemConstraints",
+            f => f["itemConstraints"] = new JsonObject { ["required"] = true }),
+        List("an_unknown_constraint_of_items", "cone-facts.source.itemConstraints.maxLength",
+            f => f["itemConstraints"] = new JsonObject { ["maxLength"] = 9 }),
+        List("an_earlier_list_without_delimiter", "cone-facts.source.delimiter", f => Earlier(f).Remove("delimiter")),
+        List("an_earlier_list_of_numbers", "cone-facts.source.itemType", f => Earlier(f)["itemType"] = "number"),
         List("an_item_reference_without_field", "cone-facts.source.itemReference", f => f["itemReference"]!.AsObject().Remove("field")),
         List("an_item_reference_to_no_field", "cone-facts.source.itemReference", f => f["itemReference"]!["field"] = "name"),
         Of("a_table_the_service_needs_left_out", FaultRules.MissingTable, "datapackage.json", null, "cone-facts", p =>
@@ -102,6 +111,14 @@ internal static class DescriptorCases
 
     private static BreakingCase List(string name, string place, Action<JsonNode> edit) =>
         Descriptor(name, place, p => p.EditField("cone-facts", "source", edit));
+
+    // The type list, as packages before 1.7 have it.
+    private static JsonObject Earlier(JsonNode field)
+    {
+        (field["type"], field["delimiter"]) = ("list", ";");
+        field.AsObject().Remove("itemDelimiter");
+        return field.AsObject();
+    }
 
     private static BreakingCase Shape(string name, string place, Action<InMemoryPackage> breakIt) =>
         Of(name, FaultRules.TableFields, "datapackage.json", null, place, breakIt);

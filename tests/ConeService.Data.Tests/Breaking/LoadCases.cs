@@ -24,6 +24,8 @@ internal static class LoadCases
             "bisque,bisque firing,electric;gas,oxidation,note,,10,06,")),
         Of("a_rank_that_lost_its_sign", FaultRules.ConeRank, "end-points.csv", 3, "cone_rank",
             p => p.Rank("end-points", "cone", "-5", "5", "-4", "-4")),
+        Of("a_rate_in_the_key_that_is_another", FaultRules.RateKey, "end-points.csv", 3, "rate", p => p.KeyRates("60", "180", "60", "150")),
+        Of("a_key_without_its_rate", FaultRules.Required, "end-points.csv", 3, "rate", p => p.KeyRates("60", "", "60", "150")),
         Of("a_rank_beside_no_cone", FaultRules.ConeRank, "schedule-segments.csv", 2, "target_cone_rank",
             p => p.Rank("schedule-segments", "target_cone", "0", "-4")),
         Of("a_blank_rank_beside_a_cone", FaultRules.ConeRank, "glazes.csv", 2, "cone_best_rank", p => p.Rank("glazes", "cone_best", "")),

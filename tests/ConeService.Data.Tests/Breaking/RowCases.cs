@@ -45,7 +45,7 @@ internal static class RowCases
             p.Replace("sources.csv", "A book from memory", "Arithmetic");
         }),
         Of("a_key_that_stands_twice", FaultRules.PrimaryKey, "charts.csv", 3, "id", p => p.Append("charts.csv", Chart)),
-        Of("a_key_of_several_fields_that_stands_twice", FaultRules.PrimaryKey, "end-points.csv", 6, "chart/cone/rate_celsius_per_hour",
+        Of("a_key_of_several_fields_that_stands_twice", FaultRules.PrimaryKey, "end-points.csv", 6, "chart/cone/rate",
             p => p.Append("end-points.csv", "test-chart,04,150,1070,,seen-chart,published,")),
         Of("a_reference_to_a_row_that_is_not_there", FaultRules.ForeignKey, "charts.csv", 2, "source",
             p => p.Replace("charts.csv", "seen-chart", "lost-chart")),

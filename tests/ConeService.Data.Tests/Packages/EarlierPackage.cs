@@ -23,12 +23,12 @@ internal static class EarlierPackage
     /// <summary>Tables that came with 1.5.</summary>
     public static IReadOnlyList<string> LaterTables { get; } = ["renamed-ids", "messages"];
 
-    /// <summary>Columns that came with 1.5, with their table; the ranks of cones came with 1.6.</summary>
+    /// <summary>Columns that came with 1.5, with their table; the ranks of cones came with 1.6, the rate in the key with 1.7.</summary>
     public static IReadOnlyList<(string Table, string Field)> LaterColumns { get; } =
         [("charts", "reduction_sensitive"), ("charts", "bends_later"), ("bending-energies", "oddity")];
 
     private static bool IsLater(string table, string field) =>
-        LaterColumns.Contains((table, field)) || field.EndsWith("_rank", StringComparison.Ordinal);
+        LaterColumns.Contains((table, field)) || (table, field) == ("end-points", "rate") || field.EndsWith("_rank", StringComparison.Ordinal);
 
     public static InMemoryPackage Create()
     {
@@ -52,6 +52,8 @@ internal static class EarlierPackage
             var described = schema["fields"]!.AsArray();
             foreach (var place in Enumerable.Range(0, described.Count).Except(kept).OrderDescending())
                 described.RemoveAt(place);
+            if (name == "end-points")
+                schema["primaryKey"] = new JsonArray("chart", "cone", "rate_celsius_per_hour");
             var fields = described.Select(f => Target(name, schema, f!)).ToList();
             var all = lines.Select(Cells).Select(c => kept.Select(i => c[i]).ToArray()).ToList();
             var rows = all.Skip(1).Select(c => c.Select((cell, i) => Old(cell, fields[i], old)).ToArray());

@@ -67,14 +67,28 @@ internal sealed class InMemoryPackage(string label) : IPackageFiles
     /// <summary>Writes a seal that fits the files.</summary>
     public void Seal() => _files[Descriptor] = SealWriter.Write(this).Read(Descriptor);
 
-    /// <summary>Takes the ranks of cones out of the description of a table.</summary>
+    /// <summary>
+    /// Takes the ranks of cones out of the description of a table, and the rate out of the key of end points, as a package may leave
+    /// them out that was written before they came.
+    /// </summary>
     /// <returns>A copy that belongs to no package.</returns>
     public static JsonNode DropRanks(JsonNode table)
     {
+        DropRateKey(table);
         var fields = table["schema"]!["fields"]!.AsArray();
         foreach (var rank in fields.Where(f => ((string)f!["name"]!).EndsWith("_rank", StringComparison.Ordinal)).ToList())
             fields.Remove(rank);
         return table.DeepClone();
+    }
+
+    /// <summary>The key of end points as it was before 1.7: with the number itself, which may be blank.</summary>
+    public static void DropRateKey(JsonNode table)
+    {
+        if ((string?)table["name"] != "end-points")
+            return;
+        var fields = table["schema"]!["fields"]!.AsArray();
+        fields.Remove(fields.Single(f => (string?)f!["name"] == "rate"));
+        table["schema"]!["primaryKey"] = new JsonArray("chart", "cone", "rate_celsius_per_hour");
     }
 
     /// <summary>Puts the rank beside a cone that has none yet: a field of the reference package, and a cell in every row.</summary>
@@ -94,6 +108,21 @@ internal sealed class InMemoryPackage(string label) : IPackageFiles
         var lines = Text(table + ".csv").TrimEnd('\n').Split('\n').Select(l => l.Split(','))
             .Zip([cone + "_rank", .. ranks], (cells, rank) => string.Join(',', [.. cells[..place], rank, .. cells[place..]]));
         Put(table + ".csv", string.Join('\n', lines) + "\n");
+    }
+
+    /// <summary>Puts the rate into the key of end points, which is without it yet.</summary>
+    /// <param name="rates">The cells, one a row.</param>
+    public void KeyRates(params string[] rates)
+    {
+        EditTable("end-points", t =>
+        {
+            var now = Table(JsonNode.Parse(Repository.Data(Descriptor))!, "end-points")["schema"]!;
+            t["schema"]!["fields"]!.AsArray().Add(
+                now["fields"]!.AsArray().Single(f => (string?)f!["name"] == "rate")!.DeepClone());
+            t["schema"]!["primaryKey"] = now["primaryKey"]!.DeepClone();
+        });
+        var lines = Text("end-points.csv").TrimEnd('\n').Split('\n').Zip(["rate", .. rates], (line, rate) => $"{line},{rate}");
+        Put("end-points.csv", string.Join('\n', lines) + "\n");
     }
 
     public static JsonNode Table(JsonNode package, string table) =>

@@ -6,7 +6,7 @@ namespace ConeService.Data.Tests;
 internal static class ReleasedPackages
 {
     public static string Path(string version) => System.IO.Path.Combine(
-        Repository.Root, "tests", "ConeService.Data.Tests", "Packages", "Released", $"cone-service-data-{version}.zip");
+        Repository.Root, "releases", $"cone-service-data-{version}.zip");
 
     /// <summary>Writes beside the archive and moves it in place, as a careful copy does.</summary>
     public static void Zip(IPackageFiles package, string archive)

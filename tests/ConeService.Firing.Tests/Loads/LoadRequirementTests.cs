@@ -37,7 +37,7 @@ public sealed class LoadRequirementTests
     public void A_package_as_it_was_shipped_still_judges_loads(string version)
     {
         var archive = Path.Combine(
-            Repository.Root, "tests", "ConeService.Data.Tests", "Packages", "Released", $"cone-service-data-{version}.zip");
+            Repository.Root, "releases", $"cone-service-data-{version}.zip");
         var door = FiringReference.Open(DatasetLoader.LoadPath(archive));
 
         // By clay-bodies of those versions red earthenware melts 8 cones over its best, 04: at cone 10.

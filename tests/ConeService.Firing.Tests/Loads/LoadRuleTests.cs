@@ -50,7 +50,7 @@ public sealed class LoadRuleTests
     public void A_rule_is_not_asked_of_a_package_that_was_written_before_it(string version, bool asked)
     {
         var archive = Path.Combine(
-            Repository.Root, "tests", "ConeService.Data.Tests", "Packages", "Released", $"cone-service-data-{version}.zip");
+            Repository.Root, "releases", $"cone-service-data-{version}.zip");
 
         Assert.Equal(asked ? 1 : 0, PieceJudge.Applying(DatasetLoader.LoadPath(archive), [new LaterRule()]).Length);
     }

@@ -51,6 +51,7 @@ internal static class ConeCard
         var sources = string.Join("; ", cone.Sources.Select(id => dataset.Sources.First(s => s.Id == id).Citation));
         body.Append("<p>A figure for a cone means something only with its chart and its heating rate over the last 100 °C. ")
             .Append("A witness cone beside the ware decides, not the meter.</p>\n")
+            .AppendLine(CultureInfo.InvariantCulture, $"<p>{HtmlPage.Encode(FromMemory.Of(reference))}</p>")
             .Append(CultureInfo.InvariantCulture, $"<p class=\"small\">Source: {HtmlPage.Encode(sources)}. ")
             .Append(CultureInfo.InvariantCulture, $"Data package {HtmlPage.Encode(cone.DatasetVersion)}, ")
             .AppendLine(CultureInfo.InvariantCulture, $"{HtmlPage.Encode(dataset.License)}.</p>");

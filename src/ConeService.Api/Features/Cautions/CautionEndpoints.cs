@@ -9,7 +9,7 @@ internal static class CautionEndpoints
 {
     public static void MapCautions(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/cautions", List).WithQuery()
+        routes.MapRead("/cautions", List).WithQuery("appliesTo", "stage")
             .Describe("listCautions", Tags.Practice).Answers<CautionList>(Csv.MediaType).Problems(406);
         routes.MapRead("/cautions/{id}", One).WithQuery().Describe("getCaution", Tags.Practice).Answers<CautionDetail>().Problems(400, 404);
     }
@@ -18,10 +18,14 @@ internal static class CautionEndpoints
     /// <remarks>
     /// Hazards of firing and materials: who is exposed, when, and what controls it. Local codes and licensed practice decide.
     /// </remarks>
+    /// <param name="appliesTo">What it belongs to, such as lead, gas-kiln or raku. Left out: all.</param>
+    /// <param name="stage">Stage of the work: mixing, glazing, loading, firing, cooling, opening, maintenance or use. Left out: all.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult List(HttpRequest request, SnapshotHolder snapshots) =>
-        ListAnswer.Prepared(request, snapshots.Current, "cautions", static r => r.Practice.Cautions());
+    internal static IResult List(string? appliesTo, string? stage, HttpRequest request, SnapshotHolder snapshots) => appliesTo is null && stage is null
+        ? ListAnswer.Prepared(request, snapshots.Current, "cautions", static r => r.Practice.Cautions())
+        : ListAnswer.Made(
+            request, snapshots.Current.Reference.Practice.Cautions(appliesTo, stage), () => snapshots.Current.Reference.Practice.Cautions());
 
     /// <summary>One caution.</summary>
     /// <remarks>With the limits of exposure and food contact, processes and colorants that it belongs to.</remarks>

@@ -1,7 +1,10 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
 using ConeService.Api.Operation;
+using ConeService.Contract.Answers;
 using ConeService.Contract.Datasets;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
 using ConeService.Firing;
 
 namespace ConeService.Api.Features.Datasets;
@@ -9,8 +12,15 @@ namespace ConeService.Api.Features.Datasets;
 /// <summary>The data package itself.</summary>
 internal static class DatasetEndpoints
 {
-    public static void MapDataset(this IEndpointRouteBuilder routes) =>
+    public static void MapDataset(this IEndpointRouteBuilder routes)
+    {
         routes.MapRead("/dataset", Get).WithQuery().Describe("getDataset", Tags.Data).Answers<DatasetDescription>();
+        routes.MapRead("/dataset/changes", Changes).WithQuery("from")
+            .Describe("listDatasetChanges", Tags.Data).Answers<DatasetChanges>().Problems(400);
+    }
+
+    public static void MapDatasetFiles(this IEndpointRouteBuilder routes) => routes.MapRead("/data/{version}/{file}", File).WithQuery()
+        .WithName("getDatasetFile").WithSummary("A file of the data package, for ever under its version.").ExcludeFromDescription();
 
     /// <summary>Version, checksums and change log of the data package.</summary>
     /// <remarks>What every answer's datasetVersion refers to.</remarks>
@@ -24,6 +34,30 @@ internal static class DatasetEndpoints
             : snapshots.Current.Prepare("dataset", static r => JsonBody.Cacheable(Describe(r)));
     }
 
+    /// <summary>What changed in the data package since an earlier version.</summary>
+    /// <remarks>Table by table: rows that came and went, and every cell that differs, with what it held and holds.</remarks>
+    /// <param name="from">The earlier version, such as 1.6.0: one of earlierVersions of /v1/dataset.</param>
+    /// <param name="snapshots">The data in use.</param>
+    internal static IResult Changes(string? from, SnapshotHolder snapshots) =>
+        ReleasedPackages.Versions.Contains(from, StringComparer.Ordinal)
+            ? snapshots.Current.Prepare("changes/" + from, from!, static (r, v) =>
+                JsonBody.Cacheable(r.Package.ChangesSince(ReleasedPackages.Load(v), ReleasedPackages.Versions)))
+            : throw new RefusedException(new Finding(
+                from is null ? FindingCodes.MemberMissing : FindingCodes.WordUnknown, "from", from,
+                from is null
+                    ? Message.Of("dataset.from-missing")
+                    : Message.Of("schedules.word-unknown", ("sent", from), ("parameter", "from")),
+                Message.Verbatim(ReleasedPackages.Versions)));
+
+    private static PreparedBody File(string version, string file, SnapshotHolder snapshots) => snapshots.Current.Prepare(
+        $"data/{version}/{file}", (version, file), static (r, x) => DatasetFile.Body(r.Dataset, x.version, x.file));
+
     private static DatasetDescription Describe(FiringReference reference) =>
-        reference.Package.Describe() with { CodeVersion = BuildInfo.Version, CodeCommit = BuildInfo.Commit };
+        reference.Package.Describe() with
+        {
+            CodeVersion = BuildInfo.Version,
+            CodeCommit = BuildInfo.Commit,
+            Downloads = DatasetFile.Downloads(reference.Dataset),
+            EarlierVersions = ReleasedPackages.Versions,
+        };
 }

@@ -1,3 +1,4 @@
+using ConeService.Api.Features.Cards;
 using ConeService.Api.Http;
 using ConeService.Contract.Answers;
 
@@ -26,8 +27,11 @@ internal static class HomePage
         <p>{Link(Links.Index, "Index")} · {Link(Links.Documentation, "All addresses")} ·
         {Link(Links.Document, "OpenAPI")} · {Link("/v1/charts", "Charts")} · {Link("/v1/sources", "Sources")} ·
         {Link("/problems", "Problems")}</p>
+        <p>The data package to take away and to cite: {Link("/v1/tables", "tables")} · {Link("/v1/dataset", "downloads and checksums")} ·
+        {Link("/guide/heat-work", "equations")}. {HtmlPage.Encode(FromMemory.Of(r))}</p>
         <p class="small">Charts disagree by 5 to 20 °C and kilns by more: let a witness cone decide. Local codes and licensed practice
         decide on kilns, gas and ventilation.</p>
+        <script type="application/ld+json">{DatasetMarkup.Of(r.Dataset)}</script>
         """));
     }
 

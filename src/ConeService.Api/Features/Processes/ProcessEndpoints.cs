@@ -9,7 +9,7 @@ internal static class ProcessEndpoints
 {
     public static void MapProcesses(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/processes", List).WithQuery()
+        routes.MapRead("/processes", List).WithQuery("kiln", "atmosphere")
             .Describe("listProcesses", Tags.Practice).Answers<ProcessList>(Csv.MediaType).Problems(406);
         routes.MapRead("/processes/{id}", One).WithQuery()
             .Describe("getProcess", Tags.Practice).Answers<ProcessDetail>().Problems(400, 404);
@@ -17,10 +17,14 @@ internal static class ProcessEndpoints
 
     /// <summary>The firing processes.</summary>
     /// <remarks>Kilns, atmosphere, cones, what it does to a pot and to the people near it, and its cautions.</remarks>
+    /// <param name="kiln">What heats the kiln: electric, gas, oil, wood, charcoal, pit, open-fire or drum. Left out: all.</param>
+    /// <param name="atmosphere">Atmosphere of the firing: oxidation, neutral or reduction. Left out: all.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult List(HttpRequest request, SnapshotHolder snapshots) =>
-        ListAnswer.Prepared(request, snapshots.Current, "processes", static r => r.Practice.Processes());
+    internal static IResult List(string? kiln, string? atmosphere, HttpRequest request, SnapshotHolder snapshots) => kiln is null && atmosphere is null
+        ? ListAnswer.Prepared(request, snapshots.Current, "processes", static r => r.Practice.Processes())
+        : ListAnswer.Made(
+            request, snapshots.Current.Reference.Practice.Processes(kiln, atmosphere), () => snapshots.Current.Reference.Practice.Processes());
 
     /// <summary>One firing process.</summary>
     /// <remarks>
