@@ -18,6 +18,7 @@ namespace ConeService.Contract.Cones;
 /// <param name="Confidence">How far this description can be trusted.</param>
 /// <param name="Source">Id of the source.</param>
 /// <param name="Note">What a reader must know about the chart.</param>
+/// <param name="Locator">Page, table or figure of the source that prints it; null where that is not known.</param>
 public sealed record ChartSummary(
     string Id,
     string Name,
@@ -31,7 +32,8 @@ public sealed record ChartSummary(
     IReadOnlyList<ConfidenceCount> ConfidenceCounts,
     Confidence Confidence,
     string Source,
-    string? Note);
+    string? Note,
+    string? Locator);
 
 /// <summary>How many cells have one confidence.</summary>
 /// <param name="Confidence">The confidence.</param>

@@ -21,7 +21,7 @@ internal sealed class TableCompletion
     /// <summary>For a table of the base package: what is later than its version may be absent.</summary>
     public static TableCompletion OfBase(TableSchema file, TypedTable? typed, Version? version)
     {
-        var absent = (typed?.Columns ?? []).Where(c => version < c.Since && file.IndexOf(c.Name) < 0).ToDictionary(c => c.Name);
+        var absent = (typed?.Columns ?? []).Where(c => c.MayBeAbsent(version) && file.IndexOf(c.Name) < 0).ToDictionary(c => c.Name);
         return new(file, file with { Fields = [.. file.Fields, .. absent.Values.Select(c => c.AbsentField())] }, absent);
     }
 

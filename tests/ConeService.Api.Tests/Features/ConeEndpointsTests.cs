@@ -127,7 +127,7 @@ public class ConeEndpointsTests(Support.Api api)
         var dataset = await api.Json("/v1/dataset");
         Assert.Contains(
             dataset.GetProperty("resources").EnumerateArray(),
-            r => r.GetProperty("name").GetString() == "end-points" && r.GetProperty("rows").GetInt32() == 602);
+            r => r.GetProperty("name").GetString() == "end-points" && r.GetProperty("rows").GetInt32() == 603);
         Assert.Contains("## 1.0.0", dataset.GetProperty("changeLog").GetString(), StringComparison.Ordinal);
         var source = await api.Json("/v1/sources/orton-2016");
         Assert.Contains(source.GetProperty("citedBy").EnumerateArray(), u => u.GetProperty("table").GetString() == "end-points");

@@ -67,14 +67,42 @@ internal sealed class InMemoryPackage(string label) : IPackageFiles
     /// <summary>Writes a seal that fits the files.</summary>
     public void Seal() => _files[Descriptor] = SealWriter.Write(this).Read(Descriptor);
 
-    /// <summary>Takes the ranks of cones out of the description of a table.</summary>
+    /// <summary>Takes what came after 1.5 out of the description of a table.</summary>
     /// <returns>A copy that belongs to no package.</returns>
-    public static JsonNode DropRanks(JsonNode table)
+    public static JsonNode DropLater(JsonNode table)
     {
-        var fields = table["schema"]!["fields"]!.AsArray();
-        foreach (var rank in fields.Where(f => ((string)f!["name"]!).EndsWith("_rank", StringComparison.Ordinal)).ToList())
-            fields.Remove(rank);
+        var (name, fields) = ((string)table["name"]!, table["schema"]!["fields"]!.AsArray());
+        foreach (var later in fields.Where(f => LaterColumns.Has(name, (string)f!["name"]!)).ToList())
+            fields.Remove(later);
+        if (table["schema"]!["foreignKeys"] is JsonArray keys)
+        {
+            foreach (var key in keys.Where(k => LaterColumns.Has(name, (string)k!["fields"]![0]!)).ToList())
+                keys.Remove(key);
+        }
+
         return table.DeepClone();
+    }
+
+    /// <summary>Puts later columns of the reference package at the end of a table.</summary>
+    /// <param name="table">Name of the table.</param>
+    /// <param name="fields">Names of the columns.</param>
+    /// <param name="rows">What stands in them, one text a row, its cells parted by commas.</param>
+    public void Extend(string table, string[] fields, params string[] rows)
+    {
+        var reference = Table(JsonNode.Parse(Repository.Data(Descriptor))!, table)["schema"]!;
+        EditTable(table, t =>
+        {
+            var schema = t["schema"]!;
+            foreach (var field in fields)
+            {
+                schema["fields"]!.AsArray().Add(
+                    reference["fields"]!.AsArray().Single(f => (string?)f!["name"] == field)!.DeepClone());
+                foreach (var key in reference["foreignKeys"]?.AsArray().Where(k => (string?)k!["fields"]![0] == field) ?? [])
+                    (schema["foreignKeys"] ??= new JsonArray()).AsArray().Add(key!.DeepClone());
+            }
+        });
+        var lines = Text(table + ".csv").TrimEnd('\n').Split('\n').Zip([string.Join(',', fields), .. rows], (line, more) => $"{line},{more}");
+        Put(table + ".csv", string.Join('\n', lines) + "\n");
     }
 
     /// <summary>Puts the rank beside a cone that has none yet: a field of the reference package, and a cell in every row.</summary>
