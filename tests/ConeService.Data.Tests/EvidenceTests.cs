@@ -87,6 +87,30 @@ public sealed partial class EvidenceTests
     public void The_rule_on_decorative_ware_concerns_lead() =>
         Assert.Equal(["lead"], Embedded.FoodContactLimits.Single(l => l.Id == "decorative-ware-label-fda").Metals);
 
+    // The table of the PCE method as it is recalled: cone 38 at 1835 °C, 3335 °F.
+    [Fact]
+    public void The_refractories_chart_has_cone_38_from_memory()
+    {
+        var cell = Embedded.EndPoints.Single(e => e.Chart == "pce" && e.Cone == "38");
+
+        Assert.Equal((1835m, 3335m, null, Confidence.FromMemory), (cell.Celsius, cell.Fahrenheit, cell.RateCelsiusPerHour, cell.Confidence));
+    }
+
+    // Constants, recalled: MnO2 to Mn2O3 535 °C, Mn2O3 1080 °C, CuO to Cu2O in air 1026 °C, Co3O4 to CoO from 900 °C, iron in a melt 1230 °C.
+    [Theory]
+    [InlineData("manganese-dioxide-oxygen", 535)]
+    [InlineData("manganese-oxygen", 1080)]
+    [InlineData("copper-oxygen", 1026)]
+    [InlineData("cobalt-oxygen", 900)]
+    [InlineData("iron-self-reduction", 1230)]
+    public void A_colorant_gives_off_oxygen_at_its_own_step(string id, int celsius)
+    {
+        var limit = Embedded.TemperatureLimits.Single(l => l.Id == id);
+
+        Assert.Equal((TemperatureLimitKind.GivesOffOxygenAbove, (decimal?)celsius, Confidence.FromMemory),
+            (limit.Kind, limit.CelsiusLow, limit.Confidence));
+    }
+
     private static IEnumerable<Dictionary<string, string>> Rows()
     {
         foreach (var file in Directory.EnumerateFiles(Repository.DataDirectory, "*.csv"))
