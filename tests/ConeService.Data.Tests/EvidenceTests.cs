@@ -111,6 +111,20 @@ public sealed partial class EvidenceTests
             (limit.Kind, limit.CelsiusLow, limit.Confidence));
     }
 
+    // ISO 13006, recalled: group I to 3 %, IIa to 6 %, IIb to 10 %, III above; Ia to 0.5 %. ASTM C242: impervious, vitreous, … 0.5, 3, 7 %.
+    [Theory]
+    [InlineData("ISO 13006", "BIa", null, 0.5)]
+    [InlineData("ISO 13006", "BIb", 0.5, 3.0)]
+    [InlineData("ISO 13006", "AIIa", 3.0, 6.0)]
+    [InlineData("ISO 13006", "BIII", 10.0, null)]
+    [InlineData("ASTM C242", "semi-vitreous", 3.0, 7.0)]
+    public void An_absorption_class_has_the_bounds_of_its_standard(string standard, string name, double? above, double? to)
+    {
+        var row = Embedded.AbsorptionClasses.Single(c => c.Standard == standard && c.Class == name);
+
+        Assert.Equal((above, to, Confidence.FromMemory), ((double?)row.PercentAbove, (double?)row.PercentTo, row.Confidence));
+    }
+
     private static IEnumerable<Dictionary<string, string>> Rows()
     {
         foreach (var file in Directory.EnumerateFiles(Repository.DataDirectory, "*.csv"))

@@ -34,5 +34,11 @@ internal static partial class TypedTables
         r.Text("position_b"), r.Reference("source_b", "sources"), r.OptionalText("comment"), r.Text("adopted"), r.SourceList(),
         r.Confidence(), r.OptionalText("note"), r.Evidence()));
 
-    private static IReadOnlyList<TypedTable> Materials => [ClayBodies, Glazes, Disagreements];
+    public static TypedTable<AbsorptionClassRow> AbsorptionClasses { get; } = new(
+        "absorption-classes", since: new(1, 7), keyFields: 1, r => new(
+        r.Text("id"), r.Text("standard"), r.Text("class"), r.OneOf("ware", "extruded", "dry-pressed", "whiteware"),
+        r.OptionalNumber("percent_above"), r.OptionalNumber("percent_to"), r.Text("method"), r.SourceList(), r.Confidence(),
+        r.OptionalText("note"), r.Evidence()));
+
+    private static IReadOnlyList<TypedTable> Materials => [ClayBodies, Glazes, Disagreements, AbsorptionClasses];
 }
