@@ -138,6 +138,9 @@ public sealed class Dataset
     /// <summary>Where sources contradict each other.</summary>
     public required IReadOnlyList<DisagreementRow> Disagreements { get; init; }
 
+    /// <summary>Classes of ware by its water absorption, in order of the file; none in packages before 1.7.</summary>
+    public required IReadOnlyList<AbsorptionClassRow> AbsorptionClasses { get; init; }
+
     /// <summary>
     /// Exposure limits: Limits for what people breathe at work, each as its body states it. What binds a studio is the law of its
     /// place.

@@ -72,5 +72,20 @@ public sealed class PackageReference
     /// <exception cref="RefusedException">There is none of that id.</exception>
     public EquationDetail Equation(string id) => new EquationCatalogue(dataset).Find(id);
 
-    internal static Source Of(SourceRow row) => new(row.Id, row.Kind, row.Citation, row.Year, row.Locator, row.Rights, row.Seen);
+    internal static Source Of(SourceRow row) => new(
+        Id: row.Id,
+        SourceKind: row.Kind,
+        Name: row.Citation,
+        Year: row.Year,
+        Locator: row.Locator,
+        Rights: row.Rights,
+        Seen: row.Seen,
+        Via: row.Via,
+        SeenVia: row.SeenVia,
+        Accessed: row.Accessed,
+        Address: row.Address,
+        Doi: row.Doi,
+        Isbn: row.Isbn,
+        Standard: row.Standard,
+        Witness: row.Witness);
 }

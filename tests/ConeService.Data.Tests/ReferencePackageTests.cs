@@ -8,6 +8,16 @@ public sealed class ReferencePackageTests
 {
     private static readonly Dataset Embedded = DatasetLoader.LoadEmbedded();
 
+    // °C x 1.8 + 32 of the row, rounded: 717 is 1322.6, 747 is 1376.6, 792 is 1457.6, 852 is 1565.6, 1046 is 1914.8.
+    private static readonly Dictionary<string, string> Adopted = new()
+    {
+        ["older-150,018,150,717,1322"] = "older-150,018,150,717,1323",
+        ["older-150,017,150,747,1376"] = "older-150,017,150,747,1377",
+        ["older-150,016,150,792,1457"] = "older-150,016,150,792,1458",
+        ["older-150,013,150,852,1565"] = "older-150,013,150,852,1566",
+        ["older-150,05,150,1046,1914"] = "older-150,05,150,1046,1915",
+    };
+
     public static TheoryData<string> Tables =>
     [
         "sources",
@@ -30,6 +40,7 @@ public sealed class ReferencePackageTests
         "usual-firings",
         "trade-words",
         "disagreements",
+        "absorption-classes",
         "exposure-limits",
         "food-contact-limits",
         "landmarks",
@@ -85,8 +96,9 @@ public sealed class ReferencePackageTests
     [Fact]
     public void Every_end_point_keeps_the_digits_that_were_printed()
     {
-        // The six leading cells are never quoted; the third is the rank of the second.
-        var printed = Lines("end-points").Select(l => l.Split(',')).Select(c => string.Join(',', [.. c[..2], .. c[3..6]]));
+        // The six leading cells are never quoted; the third is the rank of the second. Five were corrected against the print.
+        var printed = Lines("end-points").Select(l => l.Split(',')).Select(c => string.Join(',', [.. c[..2], .. c[3..6]]))
+            .Select(l => Adopted.GetValueOrDefault(l, l));
 
         Assert.Equal(printed, Embedded.EndPoints.Select(e => string.Create(
             CultureInfo.InvariantCulture, $"{e.Chart},{e.Cone},{e.RateCelsiusPerHour},{e.Celsius},{e.Fahrenheit}")));
@@ -131,8 +143,8 @@ public sealed class ReferencePackageTests
             }
         }
 
-        // 602 end points alone.
-        Assert.True(compared > 602);
+        // 603 end points alone.
+        Assert.True(compared > 603);
     }
 
     [Fact]
@@ -173,6 +185,7 @@ public sealed class ReferencePackageTests
         "glazes" => Embedded.Glazes.Count,
         "load-rules" => Embedded.LoadRules.Count,
         "disagreements" => Embedded.Disagreements.Count,
+        "absorption-classes" => Embedded.AbsorptionClasses.Count,
         "exposure-limits" => Embedded.ExposureLimits.Count,
         "food-contact-limits" => Embedded.FoodContactLimits.Count,
         "landmarks" => Embedded.Landmarks.Count,

@@ -20,6 +20,7 @@ namespace ConeService.Contract.Cones;
 /// <param name="Confidence">How far this description can be trusted.</param>
 /// <param name="Source">Id of the source.</param>
 /// <param name="Note">What a reader must know about the chart.</param>
+/// <param name="Locator">Page, table or figure of the source that prints it; null where that is not known.</param>
 public sealed record ChartSummary(
     string Id,
     string Name,
@@ -33,7 +34,8 @@ public sealed record ChartSummary(
     IReadOnlyList<ConfidenceCount> ConfidenceCounts,
     Confidence Confidence,
     string Source,
-    string? Note)
+    string? Note,
+    string? Locator)
 {
     /// <summary>Address of its row of the data package, with the places in its sources.</summary>
     public Address Row => TableAddress.Of("charts", Id);

@@ -17,6 +17,9 @@ internal sealed record Column(string Name, FieldType Type, bool Required)
     /// <summary>The column whose place in the key this one has taken; null for most.</summary>
     public string? InsteadOf { get; init; }
 
+    /// <summary>True where a package of any version may do without the column: no row of its table has anything to say in it.</summary>
+    public bool MayBeLeftOut { get; init; }
+
     /// <summary>True for the rank of a cone, which stands beside it and never in a key.</summary>
     public bool IsRank { get; init; }
 
@@ -25,6 +28,9 @@ internal sealed record Column(string Name, FieldType Type, bool Required)
 
     /// <summary>The cell of a row that was written before the column was there, from its other cells by name.</summary>
     public Func<Func<string, string>, string> Absent { get; init; } = static _ => "";
+
+    /// <summary>Whether a package of this version may do without the column.</summary>
+    public bool MayBeAbsent(Version? version) => MayBeLeftOut || version < Since;
 
     /// <summary>
     /// The field of a table that was written before the column was there. What fills it comes from code, so nothing is checked.

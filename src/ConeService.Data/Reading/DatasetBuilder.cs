@@ -53,6 +53,7 @@ internal static class DatasetBuilder
             TradeWords = Rows(content, TypedTables.TradeWords),
             LoadRules = Rows(content, TypedTables.LoadRules),
             Disagreements = Rows(content, TypedTables.Disagreements),
+            AbsorptionClasses = Rows(content, TypedTables.AbsorptionClasses),
             ExposureLimits = Rows(content, TypedTables.ExposureLimits),
             FoodContactLimits = Rows(content, TypedTables.FoodContactLimits),
             Landmarks = Rows(content, TypedTables.Landmarks),

@@ -16,8 +16,9 @@ internal static class EmbeddedTable
         }
 
         var faults = new List<PackageFault>();
-        var table = new MergedTable(schema);
-        table.Parts.Add(CsvTableReader.Read(package, TableCompletion.OfBase(schema, typed, package.Descriptor.Minor), faults));
+        var completion = TableCompletion.OfBase(schema, typed, package.Descriptor.Minor);
+        var table = new MergedTable(completion.Schema);
+        table.Parts.Add(CsvTableReader.Read(package, completion, faults));
         CellChecks.Run(table.Parts[0]);
         return faults.Count == 0 ? [.. typed.Bind(table).Select(r => r.Row)] : [];
     }

@@ -15,6 +15,7 @@ internal sealed class RowColumns
     private int _next;
     private Version? _since;
     private Func<Func<string, string>, string>? _absent;
+    private bool _mayBeLeftOut;
 
     private RowColumns(List<Column>? declared, int[] places) => (_declared, _places) = (declared, places);
 
@@ -48,6 +49,13 @@ internal sealed class RowColumns
     {
         if (_declared is not null)
             (_since, _absent) = (new Version(major, minor), absent);
+        return this;
+    }
+
+    /// <summary>The next column may be left out by a package of any version.</summary>
+    public RowColumns LeftOut()
+    {
+        _mayBeLeftOut = _declared is not null;
         return this;
     }
 
@@ -140,6 +148,15 @@ internal sealed class RowColumns
 
     public Confidence Confidence(string name = "confidence") => Word<Confidence>(name);
 
+    /// <summary>
+    /// What a row says of its evidence beyond source and confidence. Tables of which no row says any may do without the columns.
+    /// </summary>
+    public RowEvidence Evidence()
+    {
+        var locator = Since(1, 7).LeftOut().OptionalText("locator");
+        return RowEvidence.Read(locator, Since(1, 7).LeftOut().OptionalList("value_confidence"));
+    }
+
     // What is no cone is a fault of the cone's own cell; its rank must not be a second one.
     private static Func<Func<string, string>, string> RankOf(string name, string otherwise) => cell =>
         ConeNumber.Parse(cell(name))?.Position.ToString(CultureInfo.InvariantCulture) ?? otherwise;
@@ -174,9 +191,15 @@ internal sealed class RowColumns
     {
         if (_declared is null)
             return false;
-        var column = new Column(name, type, required) { RefersTo = table, Words = words.IsEmpty ? null : words.ToArray(), Since = _since };
+        var column = new Column(name, type, required)
+        {
+            RefersTo = table,
+            Words = words.IsEmpty ? null : words.ToArray(),
+            Since = _since,
+            MayBeLeftOut = _mayBeLeftOut,
+        };
         _declared.Add(_absent is null ? column : column with { Absent = _absent });
-        (_since, _absent) = (null, null);
+        (_since, _absent, _mayBeLeftOut) = (null, null, false);
         return true;
     }
 }

@@ -21,7 +21,7 @@ internal sealed class TableCompletion
     /// <summary>For a table of the base package: what is later than its version may be absent.</summary>
     public static TableCompletion OfBase(TableSchema file, TypedTable? typed, Version? version)
     {
-        var absent = (typed?.Columns ?? []).Where(c => version < c.Since && file.IndexOf(c.Name) < 0).ToDictionary(c => c.Name);
+        var absent = (typed?.Columns ?? []).Where(c => c.MayBeAbsent(version) && file.IndexOf(c.Name) < 0).ToDictionary(c => c.Name);
         // A column that came into the key is filled in like any other, and then the rows have today's key.
         var key = absent.Values.Any(c => c.InsteadOf is not null) && file.PrimaryKey.SequenceEqual(typed!.EarlierKey)
             ? typed.Key

@@ -52,7 +52,7 @@ internal abstract class TypedTable(string name, Version? since, int keyFields, I
                 if (column.Objection(schema, field) is { } reason)
                     Fault(FaultRules.TableFields, $"{Name}.{column.Name}", reason);
             }
-            else if (!(descriptor.Minor < column.Since))
+            else if (!column.MayBeAbsent(descriptor.Minor))
             {
                 Fault(FaultRules.TableFields, $"{Name}.{column.Name}", "is missing; the service needs this field");
             }

@@ -8,6 +8,7 @@ namespace ConeService.Data;
 /// <param name="Source">Id of the source, always <c>derived</c>.</param>
 /// <param name="Confidence">How far the value can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
 public sealed record BendingEnergyRow(
     string Chart,
     string Cone,
@@ -15,4 +16,5 @@ public sealed record BendingEnergyRow(
     ConeOddity? Oddity,
     string Source,
     Confidence Confidence,
-    string? Note);
+    string? Note,
+    RowEvidence? Evidence = null);

@@ -10,6 +10,7 @@ namespace ConeService.Data;
 /// <param name="Source">Id of the source.</param>
 /// <param name="Confidence">How far the description can be trusted; each cell has its own.</param>
 /// <param name="Note">What a reader must know about the chart.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
 public sealed record ChartRow(
     string Id,
     string Title,
@@ -19,4 +20,5 @@ public sealed record ChartRow(
     YesNo BendsLater,
     string Source,
     Confidence Confidence,
-    string? Note);
+    string? Note,
+    RowEvidence? Evidence = null);

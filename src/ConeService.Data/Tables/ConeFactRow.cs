@@ -11,5 +11,7 @@ namespace ConeService.Data;
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far the fact can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
 public sealed record ConeFactRow(string Id, string Topic, string Statement, string? ValuePrinted, decimal? ValueLow, decimal? ValueHigh,
-    string? Unit, IReadOnlyList<string> Sources, Confidence Confidence, string? Note);
+    string? Unit, IReadOnlyList<string> Sources, Confidence Confidence, string? Note,
+    RowEvidence? Evidence = null);

@@ -10,5 +10,7 @@ namespace ConeService.Data;
 /// <param name="Confidence">How far the cell can be trusted.</param>
 /// <param name="Note">Why an oddity stays as printed.</param>
 /// <param name="Rate">The rate as a part of the key: as written, or <c>unstated</c>.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
 public sealed record EndPointRow(string Chart, string Cone, decimal? RateCelsiusPerHour, decimal Celsius, decimal? Fahrenheit,
-    string Source, Confidence Confidence, string? Note, string Rate);
+    string Source, Confidence Confidence, string? Note, string Rate,
+    RowEvidence? Evidence = null);

@@ -10,6 +10,8 @@ namespace ConeService.Data;
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far it can be trusted.</param>
 /// <param name="Note">What a reader must know about it.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
 public sealed record EquationRow(
     string Id, string Name, string Equation, string Symbols, IReadOnlyList<string> RestsOn, string Documentation,
-    IReadOnlyList<string> Sources, Confidence Confidence, string? Note);
+    IReadOnlyList<string> Sources, Confidence Confidence, string? Note,
+    RowEvidence? Evidence = null);

@@ -8,5 +8,7 @@ namespace ConeService.Data;
 /// <param name="Source">Id of the source.</param>
 /// <param name="Confidence">How far the value can be trusted.</param>
 /// <param name="Note">What a reader must know about the value.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
 public sealed record HeatWorkDefaultRow(string Id, decimal Value, string Unit, string Meaning, string Source, Confidence Confidence,
-    string? Note);
+    string? Note,
+    RowEvidence? Evidence = null);

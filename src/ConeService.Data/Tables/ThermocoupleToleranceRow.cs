@@ -14,7 +14,9 @@ namespace ConeService.Data;
 /// <param name="Source">Id of the source.</param>
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
 public sealed record ThermocoupleToleranceRow(
     string Id, string Type, string Standard, string Class, string Formula, decimal FloorCelsius, decimal ShareOfCelsius,
     decimal? FromCelsius,
-    decimal LowestCelsius, decimal? HighestCelsius, string Source, Confidence Confidence, string? Note);
+    decimal LowestCelsius, decimal? HighestCelsius, string Source, Confidence Confidence, string? Note,
+    RowEvidence? Evidence = null);

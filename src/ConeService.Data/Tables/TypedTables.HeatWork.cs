@@ -7,15 +7,16 @@ internal static partial class TypedTables
         "thermocouple-tolerances", since: new(1, 1), keyFields: 1, r => new(
         r.Text("id"), r.Text("type"), r.Text("standard"), r.Text("class"), r.OneOf("formula", "beyond", "greater"),
         r.Number("floor_celsius"), r.Number("share_of_celsius"), r.OptionalNumber("from_celsius"), r.Number("lowest_celsius"),
-        r.OptionalNumber("highest_celsius"), r.Source(), r.Confidence(), r.OptionalText("note")));
+        r.OptionalNumber("highest_celsius"), r.Source(), r.Confidence(), r.OptionalText("note"), r.Evidence()));
 
     public static TypedTable<HeatWorkDefaultRow> HeatWorkDefaults { get; } = new(
         "heat-work-defaults", since: new(1, 1), keyFields: 1, r => new(
-        r.Text("id"), r.Number("value"), r.Text("unit"), r.Text("meaning"), r.Source(), r.Confidence(), r.OptionalText("note")));
+        r.Text("id"), r.Number("value"), r.Text("unit"), r.Text("meaning"), r.Source(), r.Confidence(), r.OptionalText("note"),
+        r.Evidence()));
 
     public static TypedTable<EquationRow> Equations { get; } = new("equations", since: new(1, 7), keyFields: 1, r => new(
         r.Text("id"), r.Text("name"), r.Text("equation"), r.Text("symbols"), r.OptionalReferenceList("rests_on", "equations"),
-        r.Text("documentation"), r.SourceList(), r.Confidence(), r.OptionalText("note")));
+        r.Text("documentation"), r.SourceList(), r.Confidence(), r.OptionalText("note"), r.Evidence()));
 
     private static IReadOnlyList<TypedTable> HeatWork => [ThermocoupleTolerances, HeatWorkDefaults, Equations];
 }

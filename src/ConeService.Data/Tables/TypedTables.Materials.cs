@@ -15,7 +15,7 @@ internal static partial class TypedTables
         r.OptionalNumber("absorption_percent_max"), r.OptionalNumber("shrinkage_percent_min"),
         r.OptionalNumber("shrinkage_percent_max"), r.OptionalText("expansion_note"), r.OptionalText("use_note"),
         r.OptionalReferenceList("cautions", "cautions"), r.SourceList(), r.Confidence("range_confidence"), r.Confidence(),
-        r.OptionalText("note")));
+        r.OptionalText("note"), r.Evidence()));
 
     public static TypedTable<GlazeRow> Glazes { get; } = new("glazes", since: new(1, 2), keyFields: 1, r => new(
         r.Text("id"), r.Text("name"), r.Word<CoatKind>("kind"), r.Cone("cone_min"),
@@ -27,12 +27,18 @@ internal static partial class TypedTables
         r.OptionalText("run_note"), r.OptionalWordList<Fume>("gives_off"), r.OptionalWordList<Fume>("spoiled_by"),
         r.Word<YesNo>("metallic"), r.Word<CoatFood>("food"), r.OptionalText("firings_note"), r.OptionalText("third_fire_note"),
         r.OptionalText("hazards_note"), r.OptionalReferenceList("cautions", "cautions"), r.SourceList(),
-        r.Confidence("range_confidence"), r.Confidence(), r.OptionalText("note")));
+        r.Confidence("range_confidence"), r.Confidence(), r.OptionalText("note"), r.Evidence()));
 
     public static TypedTable<DisagreementRow> Disagreements { get; } = new("disagreements", since: new(1, 2), keyFields: 1, r => new(
         r.Text("id"), r.Text("topic"), r.OptionalList("concerns"), r.Text("position_a"), r.Reference("source_a", "sources"),
         r.Text("position_b"), r.Reference("source_b", "sources"), r.OptionalText("comment"), r.Text("adopted"), r.SourceList(),
-        r.Confidence(), r.OptionalText("note")));
+        r.Confidence(), r.OptionalText("note"), r.Evidence()));
 
-    private static IReadOnlyList<TypedTable> Materials => [ClayBodies, Glazes, Disagreements];
+    public static TypedTable<AbsorptionClassRow> AbsorptionClasses { get; } = new(
+        "absorption-classes", since: new(1, 7), keyFields: 1, r => new(
+        r.Text("id"), r.Text("standard"), r.Text("class"), r.OneOf("ware", "extruded", "dry-pressed", "whiteware"),
+        r.OptionalNumber("percent_above"), r.OptionalNumber("percent_to"), r.Text("method"), r.SourceList(), r.Confidence(),
+        r.OptionalText("note"), r.Evidence()));
+
+    private static IReadOnlyList<TypedTable> Materials => [ClayBodies, Glazes, Disagreements, AbsorptionClasses];
 }

@@ -5,31 +5,33 @@ internal static partial class TypedTables
 {
     public static TypedTable<SourceRow> Sources { get; } = new("sources", keyFields: 1, r => new(
         r.Text("id"), r.Text("kind"), r.Text("citation"), r.OptionalText("year"), r.OptionalText("locator"), r.Text("rights"),
-        r.Text("seen")));
+        r.Text("seen"), r.Since(1, 7).OptionalWord<SourceVia>("via"), r.Since(1, 7).OptionalText("seen_via"),
+        r.Since(1, 7).OptionalText("accessed"), r.Since(1, 7).OptionalText("address"), r.Since(1, 7).OptionalText("doi"),
+        r.Since(1, 7).OptionalText("isbn"), r.Since(1, 7).OptionalText("standard"), r.Since(1, 7).OptionalText("witness")));
 
     public static TypedTable<ConeRow> Cones { get; } = new("cones", keyFields: 1, r => new(
         r.Text("id"), r.Number("position"), r.Text("kind"), r.OptionalInteger("whole_step"), r.SourceList(), r.Confidence(),
-        r.OptionalText("note")));
+        r.OptionalText("note"), r.Evidence()));
 
     public static TypedTable<ChartRow> Charts { get; } = new("charts", keyFields: 1, r => new(
         r.Text("id"), r.Text("title"), r.Text("cone_form"), r.Text("composition"),
         // Before 1.5 the composition and the form were asked instead.
         r.Since(1, 5, absent: cell => cell("composition") == "iron-free" ? "no" : "yes").Word<YesNo>("reduction_sensitive"),
         r.Since(1, 5, absent: cell => cell("cone_form") == "small" ? "yes" : "no").Word<YesNo>("bends_later"),
-        r.Source(), r.Confidence(), r.OptionalText("note")));
+        r.Source(), r.Confidence(), r.OptionalText("note"), r.Evidence()));
 
     public static TypedTable<EndPointRow> EndPoints { get; } = new("end-points", keyFields: 3, r => new(
         r.Reference("chart", "charts"), r.Cone("cone"), r.OptionalNumber("rate_celsius_per_hour"),
         r.Number("celsius"), r.OptionalNumber("fahrenheit"), r.Source(), r.Confidence(), r.OptionalText("note"),
-        r.Since(1, 7, absent: RateKeyRule.KeyOf).KeyText("rate", insteadOf: "rate_celsius_per_hour")));
+        r.Since(1, 7, absent: RateKeyRule.KeyOf).KeyText("rate", insteadOf: "rate_celsius_per_hour"), r.Evidence()));
 
     public static TypedTable<ConeFactRow> ConeFacts { get; } = new("cone-facts", keyFields: 1, r => new(
         r.Text("id"), r.Text("topic"), r.Text("statement"), r.OptionalText("value_printed"), r.OptionalNumber("value_low"),
-        r.OptionalNumber("value_high"), r.OptionalText("unit"), r.SourceList(), r.Confidence(), r.OptionalText("note")));
+        r.OptionalNumber("value_high"), r.OptionalText("unit"), r.SourceList(), r.Confidence(), r.OptionalText("note"), r.Evidence()));
 
     public static TypedTable<BendingEnergyRow> BendingEnergies { get; } = new("bending-energies", keyFields: 2, r => new(
         r.Reference("chart", "charts"), r.Cone("cone"), r.Number("activation_energy_kilojoules_per_mole"),
-        r.Since(1, 5).OptionalWord<ConeOddity>("oddity"), r.Source(), r.Confidence(), r.OptionalText("note")));
+        r.Since(1, 5).OptionalWord<ConeOddity>("oddity"), r.Source(), r.Confidence(), r.OptionalText("note"), r.Evidence()));
 
     public static TypedTable<CorrectionRow> Corrections { get; } = new("corrections", keyFields: 3, r => new(
         r.Text("table"), r.Text("key"), r.Text("field"), r.Text("printed"), r.Text("adopted"), r.Text("reason"),

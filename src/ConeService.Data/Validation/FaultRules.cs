@@ -178,6 +178,24 @@ public static class FaultRules
     /// <summary>A percentage without its own confidence, or with more than its sources can give.</summary>
     public const string PercentEvidence = "percent-evidence";
 
+    /// <summary>A row claims a print, and its note says that something in it is practice or was recalled.</summary>
+    public const string NoteEvidence = "note-evidence";
+
+    /// <summary>A row that claims a print names a year after the newest edition of its sources.</summary>
+    public const string CitedYear = "cited-year";
+
+    /// <summary>A source says more, or less, of how it was seen than can be.</summary>
+    public const string SeenThrough = "seen-through";
+
+    /// <summary>A row is corroborated by fewer than two witnesses.</summary>
+    public const string Witnesses = "witnesses";
+
+    /// <summary>A limit is superseded by none that is there, or was checked against nothing.</summary>
+    public const string LimitRegister = "limit-register";
+
+    /// <summary>Confidence of a single value that contradicts the row.</summary>
+    public const string ValueConfidence = "value-confidence";
+
     /// <summary>An ingredient is neither a colorant nor an additive, or both.</summary>
     public const string IngredientKnown = "ingredient-known";
 

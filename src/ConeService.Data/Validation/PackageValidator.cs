@@ -31,6 +31,12 @@ internal static class PackageValidator
         new DisagreementConcernsRule(),
         new RangeOrderRule(),
         new PercentEvidenceRule(),
+        new NoteEvidenceRule(),
+        new CitedYearRule(),
+        new SeenThroughRule(),
+        new WitnessRule(),
+        new ValueConfidenceRule(),
+        new LimitRegisterRule(),
         new IngredientKnownRule(),
         new MessageTextRule(),
     ];

@@ -5,7 +5,7 @@ internal sealed class RangeOrderRule : IPackageRule
 {
     public IReadOnlyList<string> Reads =>
         ["cones", "base-glazes", "colour-notes", "colour-rule-ingredients", "landmarks", "processes", "process-additions",
-        "temperature-limits"];
+        "temperature-limits", "absorption-classes"];
 
     public IEnumerable<PackageFault> Check(PackageContent content)
     {
@@ -13,6 +13,7 @@ internal sealed class RangeOrderRule : IPackageRule
         decimal? Cone(string? id) => id is null ? null : cones[id];
         return
         [
+            .. Ranges(content, TypedTables.AbsorptionClasses, "percent_to", r => (r.PercentAbove, r.PercentTo)),
             .. Ranges(content, TypedTables.BaseGlazes, "cone_max", r => (Cone(r.ConeMin), Cone(r.ConeMax))),
             .. Ranges(content, TypedTables.ColourNotes, "percent_max", r => (r.PercentMin, r.PercentMax)),
             .. Ranges(content, TypedTables.ColourRuleIngredients, "percent_max", r => (r.PercentMin, r.PercentMax)),

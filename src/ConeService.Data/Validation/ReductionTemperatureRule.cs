@@ -1,12 +1,13 @@
 namespace ConeService.Data;
 
 /// <summary>
-/// Gas that does not burn in a kiln below dull red can explode: no template reduces below 750 °C, and below 860 °C only where a source
-/// other than practice says so (cautions carbon-monoxide and explosive-reduction). What is done after the draw is no firing.
+/// Gas that does not burn in a kiln below dull red can explode: no template reduces below 760 °C (1400 °F, the floor of NFPA 86 as it is
+/// recalled), and below 860 °C only where a source other than practice says so (cautions carbon-monoxide and explosive-reduction).
+/// What is done after the draw is no firing.
 /// </summary>
 internal sealed class ReductionTemperatureRule : IPackageRule
 {
-    private const decimal Never = 750, Usual = 860, Room = 20;
+    private const decimal Never = 760, Usual = 860, Room = 20;
     private static readonly string[] Practice = ["common-practice", "derived"];
 
     public IReadOnlyList<string> Reads => ["schedule-segments"];

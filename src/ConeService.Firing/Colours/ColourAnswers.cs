@@ -110,7 +110,7 @@ internal static class ColourAnswers
         Needs: row.Needs,
         TemperatureLimits: row.Limits,
         Sources: row.Sources,
-        Confidence: row.Confidence,
+        Confidence: row.ColourConfidence,
         Note: row.Note);
 
     /// <summary>The told percentage; null where none is told.</summary>
@@ -138,6 +138,6 @@ internal static class ColourAnswers
         PercentMax: row.PercentMax,
         PercentConfidence: row.PercentConfidence,
         Sources: row.Sources,
-        Confidence: row.Confidence,
+        Confidence: row.Evidence?.Of("role", row.Confidence) ?? row.Confidence,
         Note: row.Note);
 }

@@ -1,6 +1,7 @@
 using ConeService.Contract.Colours;
 using ConeService.Contract.Texts;
 using ConeService.Data;
+using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.Colours;
 
@@ -54,7 +55,7 @@ internal sealed class ColourDecision(ColourCatalogue catalogue)
         Phrases.Beside(rules.Select(r => Message.Verbatim(r.Outcome.TrimEnd('.')))),
         [.. rules.SelectMany(r => r.ColourWords).Distinct()],
         rules is [var only] ? Shown(only, recipe, atmosphere) : null,
-        rules.Max(r => r.Confidence),
+        ConfidenceOrder.Weakest(rules.Select(r => r.Confidence)),
         Message.Sentences(rules.Select(ColourWarnings.Because).Concat(Beside(rules, alone))),
         [.. rules.Select(r => r.Rule)],
         [.. rules.SelectMany(r => r.Sources).Distinct()]);

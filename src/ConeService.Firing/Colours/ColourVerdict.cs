@@ -1,6 +1,7 @@
 using ConeService.Contract.Colours;
 using ConeService.Contract.Texts;
 using ConeService.Data;
+using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.Colours;
 
@@ -32,7 +33,7 @@ internal sealed record ColourVerdict(
         Phrases.Beside(notes.Select(n => Message.Verbatim(n.Colour))),
         [.. notes.SelectMany(n => n.ColourWords).Distinct()],
         notes.Count == 1 ? notes[0].Swatch : null,
-        notes.Max(n => n.Confidence),
+        ConfidenceOrder.Weakest(notes.Select(n => n.Confidence)),
         explanation,
         [.. notes.Select(n => n.Id)],
         [.. notes.SelectMany(n => n.Sources).Distinct()]);
@@ -44,7 +45,7 @@ internal sealed record ColourVerdict(
         Colour = Message.Of("colours.moved", ("colour", Colour), ("shifts", Phrases.Beside(shifts.Select(Inside)))),
         Words = [.. shifts.SelectMany(s => s.ColourWords).Concat(Words).Distinct()],
         Swatch = null,
-        Confidence = shifts.Select(s => s.Confidence).Append(Confidence!.Value).Max(),
+        Confidence = ConfidenceOrder.Weakest([.. shifts.Select(s => s.Confidence), Confidence!.Value]),
         Explanation = Message.Sentences(
             [Explanation, .. shifts.Select(s => Message.Of("colours.rule-outcome", ("rule", s.Name), ("outcome", s.Outcome)))]),
         RestsOn = [.. RestsOn, .. shifts.Select(s => s.Rule)],

@@ -33,7 +33,7 @@ internal sealed class NoteRanking(ColourCatalogue catalogue)
 
         // The sort keeps what is equal as it stands in the table, whose order says what is told first.
         var ranked = fitting.OrderBy(s => s.Match).ThenBy(s => s.Order).ThenBy(s => s.Away)
-            .ThenBy(s => s.Row.Confidence).ThenBy(s => s.Row.PercentConfidence ?? Confidence.Estimate)
+            .ThenBy(s => s.Row.ColourConfidence).ThenBy(s => s.Row.PercentConfidence ?? Confidence.Estimate)
             .Select((s, i) => new RankedNote(i + 1, s.Match, s.Percent, s.Why, ColourAnswers.Of(s.Row, catalogue)));
         return new([.. ranked], onlyWith, ruledOut, neighbours);
     }

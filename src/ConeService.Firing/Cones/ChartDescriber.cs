@@ -42,6 +42,6 @@ internal sealed class ChartDescriber(ConeCharts charts)
             chart.Cones[0].Cone.ToString(), chart.Cones[^1].Cone.ToString(),
             cells.Count,
             [.. cells.CountBy(c => c.Confidence).OrderBy(c => c.Key).Select(c => new ConfidenceCount(c.Key, c.Value))],
-            chart.Row.Confidence, chart.Row.Source, chart.Row.Note);
+            chart.Row.Confidence, chart.Row.Source, chart.Row.Note, chart.Row.Evidence?.Locator);
     }
 }

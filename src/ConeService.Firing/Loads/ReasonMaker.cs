@@ -1,6 +1,7 @@
 using ConeService.Contract.Loads;
 using ConeService.Contract.Texts;
 using ConeService.Data;
+using ConeService.Firing.Cones;
 using ConeService.Firing.Materials;
 using SentRange = ConeService.Contract.Json.ConeRange;
 
@@ -31,7 +32,7 @@ internal static class ReasonMaker
         Message message, Message? instead, string? within = null, IReadOnlyList<string>? others = null)
     {
         var row = tables.Rule(rule);
-        var confidence = cited?.Confidence is { } told && told > row.Confidence ? told : row.Confidence;
+        var confidence = cited?.Confidence is { } told ? ConfidenceOrder.Weakest([row.Confidence, told]) : row.Confidence;
         var sources = cited is null or { Sources.Count: 0 } ? row.Sources : tables.SourcesOf(row, cited);
         var (cones, spoken) = Range(rule, cited);
         var over = cones is { } range ? Over(firing.Cone, range.Min, range.Max) : (int?)null;

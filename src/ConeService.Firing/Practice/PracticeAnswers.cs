@@ -37,7 +37,13 @@ internal static class PracticeAnswers
         Cautions: row.Cautions,
         Sources: row.Sources,
         Confidence: row.Confidence,
-        Note: row.Note);
+        Note: row.Note,
+        Instrument: row.Instrument,
+        Section: row.Section,
+        EffectiveFrom: row.EffectiveFrom,
+        SupersededBy: row.SupersededBy,
+        CheckedOn: row.CheckedOn,
+        SeenVia: row.SeenVia);
 
     public static FoodContactLimit Of(FoodContactLimitRow row) => new(
         Id: row.Id,
@@ -55,11 +61,17 @@ internal static class PracticeAnswers
         Cautions: row.Cautions,
         Sources: row.Sources,
         Confidence: row.Confidence,
-        Note: row.Note);
+        Note: row.Note,
+        Section: row.Section,
+        EffectiveFrom: row.EffectiveFrom,
+        SupersededBy: row.SupersededBy,
+        CheckedOn: row.CheckedOn,
+        SeenVia: row.SeenVia);
 
-    /// <summary>The food-contact limits in use today.</summary>
+    /// <summary>The food-contact limits that authorities use today: a standard binds only where one of them names it.</summary>
     public static IReadOnlyList<FoodContactLimit> InUse(IReadOnlyList<FoodContactLimitRow> limits) =>
-        [.. limits.Where(l => l.Standing != FoodLimitStanding.Historic).Select(Of)];
+        [.. limits.Where(l => l is { Standing: not FoodLimitStanding.Historic, SupersededBy: null, Jurisdiction: not "international" })
+            .Select(Of)];
 
     public static FiringProcess Of(ProcessRow row) => new(
         Id: row.Id,
@@ -89,7 +101,10 @@ internal static class PracticeAnswers
         Cautions: row.Cautions,
         SourcedFields: row.SourcedFields,
         Sources: row.Sources,
-        Confidence: row.Confidence,
+        // Of a process the answer tells how far the fields that it names as sourced can be trusted.
+        Confidence: row.SourcedFields is [var sourced, ..] && row.Evidence is { } evidence
+            ? evidence.Of(sourced, row.Confidence)
+            : row.Confidence,
         Note: row.Note);
 
     public static AddedMaterial Of(ProcessAdditionRow row) => new(

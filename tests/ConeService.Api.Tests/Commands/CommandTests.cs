@@ -8,7 +8,7 @@ namespace ConeService.Api.Tests.Commands;
 /// <summary>The verbs of the host besides serving.</summary>
 public class CommandTests(Support.Api api)
 {
-    private const string Cone6At60 = "witness-self-supporting,6,6,60,1222,2232,orton-2016,corroborated,";
+    private const string Cone6At60 = "witness-self-supporting,6,6,60,1222,2232,orton-2016,published,";
 
     [Fact]
     public void A_valid_package_is_told_by_its_version_and_checksum()
@@ -25,7 +25,7 @@ public class CommandTests(Support.Api api)
     public void A_broken_package_is_told_as_the_start_would_tell_it()
     {
         using var package = new PackageCopy();
-        package.Replace("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1222,2232,nobody,corroborated,");
+        package.Replace("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1222,2232,nobody,published,");
         var (exitCode, output) = Run(o => CheckData.Run([package.Directory], o));
         Assert.Equal(1, exitCode);
         Assert.Contains("nobody", output, StringComparison.Ordinal);
@@ -52,7 +52,7 @@ public class CommandTests(Support.Api api)
     {
         using var package = new PackageCopy();
         using var overlay = new Overlay("shed").With("messages", "http.one-value,anyone,de,ein Wert");
-        package.Damage("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1223,2233,orton-2016,corroborated,");
+        package.Damage("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1223,2233,orton-2016,published,");
         string[] named = [package.Directory, "--overlay", overlay.Directory];
         var (refused, reason) = Run(o => CheckData.Run(named, o));
         Assert.Equal(1, refused);
@@ -71,7 +71,7 @@ public class CommandTests(Support.Api api)
     {
         using var package = new PackageCopy();
         var before = Descriptor(package.Directory);
-        package.Damage("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1222,9999,orton-2016,corroborated,");
+        package.Damage("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1222,9999,orton-2016,published,");
 
         var (exitCode, output) = Run(o => CheckData.Run([package.Directory, "--seal"], o));
 

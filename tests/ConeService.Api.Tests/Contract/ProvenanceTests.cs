@@ -1,5 +1,4 @@
 using System.Text.Json;
-using ConeService.Api.Tests.Support;
 
 namespace ConeService.Api.Tests.Contract;
 

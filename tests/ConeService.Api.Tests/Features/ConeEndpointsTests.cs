@@ -91,12 +91,24 @@ public class ConeEndpointsTests(Support.Api api)
         Assert.Equal(cones.IndexOf("01") + 2, cones.IndexOf("1")); // 01a stands between
     }
 
+    // Cut off in print, and corrected: 717, 747, 792, 852 and 1046 °C are 1322.6, 1376.6, 1457.6, 1565.6 and 1914.8 °F.
+    private static readonly Dictionary<(string, string), string> Adopted = new()
+    {
+        [("older-150", "018")] = "1323",
+        [("older-150", "017")] = "1377",
+        [("older-150", "016")] = "1458",
+        [("older-150", "013")] = "1566",
+        [("older-150", "05")] = "1915",
+    };
+
     [Fact]
     public async Task Every_printed_cell_of_every_chart_is_served_digit_for_digit()
     {
         var lines = await File.ReadAllLinesAsync(Path.Combine(AppContext.BaseDirectory, "data/end-points.csv"), Support.Api.Cancel);
         var printed = lines.Skip(1).Select(l => l.Split(','))
-            .Select(c => (Chart: c[0], Cone: c[1], Rate: c[3], Celsius: c[4], Fahrenheit: c[5], Source: c[6], Confidence: c[7])).ToList();
+            .Select(c => (
+                Chart: c[0], Cone: c[1], Rate: c[3], Celsius: c[4], Fahrenheit: Adopted.GetValueOrDefault((c[0], c[1]), c[5]), Source: c[6],
+                Confidence: c[7])).ToList();
         foreach (var chart in printed.Select(p => p.Chart).Distinct())
         {
             var detail = await api.Json("/v1/charts/" + chart);
@@ -127,7 +139,7 @@ public class ConeEndpointsTests(Support.Api api)
         var dataset = await api.Json("/v1/dataset");
         Assert.Contains(
             dataset.GetProperty("resources").EnumerateArray(),
-            r => r.GetProperty("name").GetString() == "end-points" && r.GetProperty("rows").GetInt32() == 602);
+            r => r.GetProperty("name").GetString() == "end-points" && r.GetProperty("rows").GetInt32() == 603);
         Assert.Contains("## 1.0.0", dataset.GetProperty("changeLog").GetString(), StringComparison.Ordinal);
         var source = await api.Json("/v1/sources/orton-2016");
         Assert.Contains(source.GetProperty("citedBy").EnumerateArray(), u => u.GetProperty("table").GetString() == "end-points");

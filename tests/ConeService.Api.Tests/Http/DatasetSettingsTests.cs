@@ -5,13 +5,13 @@ namespace ConeService.Api.Tests.Http;
 
 public class DatasetSettingsTests(Support.Api api)
 {
-    private const string Cone6At60 = "witness-self-supporting,6,6,60,1222,2232,orton-2016,corroborated,";
+    private const string Cone6At60 = "witness-self-supporting,6,6,60,1222,2232,orton-2016,published,";
 
     [Fact]
     public async Task A_package_in_a_directory_replaces_the_embedded_one()
     {
         using var package = new PackageCopy();
-        package.Replace("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1223,2233,orton-2016,corroborated,");
+        package.Replace("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1223,2233,orton-2016,published,");
         using var host = new OwnHost(package.Directory);
         Assert.Equal(1223, await Celsius(host));
     }
@@ -23,7 +23,7 @@ public class DatasetSettingsTests(Support.Api api)
         using var host = new OwnHost(package.Directory);
         await host.Log.Until("Data package");
         Assert.Equal(1222, await Celsius(host));
-        package.Replace("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1223,2233,orton-2016,corroborated,");
+        package.Replace("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1223,2233,orton-2016,published,");
         await host.Log.Until("Data package");
         Assert.Equal(1223, await Celsius(host));
         package.Replace("end-points.csv", "witness-self-supporting,6,6,60,1223,2233", "witness-self-supporting,6,6,60,1223,9999");
@@ -49,7 +49,7 @@ public class DatasetSettingsTests(Support.Api api)
     {
         using var package = new PackageCopy();
         // Every rule holds: only the seal tells that a digit is another.
-        package.Damage("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1223,2233,orton-2016,corroborated,");
+        package.Damage("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1223,2233,orton-2016,published,");
         var (exitCode, output) = await HostProcess.Run("--ConeService:Data:Path=" + package.Directory, "--urls=http://127.0.0.1:0");
         Assert.Equal(1, exitCode);
         Assert.Contains("end-points.csv: has the SHA-256 ", output, StringComparison.Ordinal);
@@ -60,7 +60,7 @@ public class DatasetSettingsTests(Support.Api api)
     public async Task A_broken_package_stops_the_start_with_file_line_field_and_reason()
     {
         using var package = new PackageCopy();
-        package.Replace("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1222,2332,orton-2016,corroborated,");
+        package.Replace("end-points.csv", Cone6At60, "witness-self-supporting,6,6,60,1222,2332,orton-2016,published,");
         var lines = File.ReadAllLines(Path.Combine(package.Directory, "end-points.csv"));
         var line = lines.Index().First(l => l.Item.Contains("1222,2332", StringComparison.Ordinal)).Index + 1;
         var (exitCode, output) = await HostProcess.Run("--ConeService:Data:Path=" + package.Directory, "--urls=http://127.0.0.1:0");

@@ -8,7 +8,7 @@ public class DrillTests
 {
     // An invented chart, printed at one rate; it only has to be found everywhere.
     private const string Chart = "drill-2026";
-    private const string ChartRow = Chart + ",Drill chart,large,regular,yes,no,common-practice,common-practice,\n";
+    private const string ChartRow = Chart + ",Drill chart,large,regular,yes,no,common-practice,common-practice,,,\n";
     private const string EndPoints =
         Chart + ",5,5,60,1190,,common-practice,common-practice,,60\n"
         + Chart + ",6,6,60,1217,,common-practice,common-practice,,60\n"

@@ -3,7 +3,6 @@ using System.Text;
 using System.Text.Json;
 using ConeService.Api.Tests.Contract;
 using ConeService.Api.Tests.Support;
-using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 
 [assembly: AssemblyFixture(typeof(Api))]

@@ -64,6 +64,12 @@ internal static class DomainCases
         Segments("published_figures_of_mere_practice", "published_fields", 2, ",open,,,", ",open,,hold,"),
         Reduces("reduction_from_a_cold_kiln", 2, "rise,100,900,,,0,rise,oxidation", "rise,100,900,,,0,rise,reduction"),
         Reduces("reduction_below_dull_red", 3, "rise,100,900,", "rise,100,749,"),
+        // 1400 °F, the floor of NFPA 86 as it is recalled, is 760 °C, whatever a source says.
+        Of("a_source_that_reduces_below_1400_fahrenheit", FaultRules.ReductionTemperature, "schedule-segments.csv", 3, "atmosphere", p =>
+        {
+            p.Replace("schedule-segments.csv", "rise,100,900,", "rise,100,759,");
+            p.Replace("schedule-segments.csv", "mature,oxidation,,as-normal", "mature,reduction,,as-normal");
+        }),
         Reduces("early_reduction_by_practice_alone", 3, "rise,100,900,", "rise,100,859,"),
         Of("a_gap_in_the_numbers_of_segments", FaultRules.TemplateSegments, "schedule-segments.csv", 3, "number",
             p => p.Replace("schedule-segments.csv", "plain,2,", "plain,3,")),

@@ -68,16 +68,22 @@ internal sealed class InMemoryPackage(string label) : IPackageFiles
     public void Seal() => _files[Descriptor] = SealWriter.Write(this).Read(Descriptor);
 
     /// <summary>
-    /// Takes the ranks of cones out of the description of a table, and the rate out of the key of end points, as a package may leave
+    /// Takes what came after 1.5 out of the description of a table, and the rate out of the key of end points, as a package may leave
     /// them out that was written before they came.
     /// </summary>
     /// <returns>A copy that belongs to no package.</returns>
-    public static JsonNode DropRanks(JsonNode table)
+    public static JsonNode DropLater(JsonNode table)
     {
         DropRateKey(table);
-        var fields = table["schema"]!["fields"]!.AsArray();
-        foreach (var rank in fields.Where(f => ((string)f!["name"]!).EndsWith("_rank", StringComparison.Ordinal)).ToList())
-            fields.Remove(rank);
+        var (name, fields) = ((string)table["name"]!, table["schema"]!["fields"]!.AsArray());
+        foreach (var later in fields.Where(f => LaterColumns.Has(name, (string)f!["name"]!)).ToList())
+            fields.Remove(later);
+        if (table["schema"]!["foreignKeys"] is JsonArray keys)
+        {
+            foreach (var key in keys.Where(k => LaterColumns.Has(name, (string)k!["fields"]![0]!)).ToList())
+                keys.Remove(key);
+        }
+
         return table.DeepClone();
     }
 
@@ -89,6 +95,28 @@ internal sealed class InMemoryPackage(string label) : IPackageFiles
         var fields = table["schema"]!["fields"]!.AsArray();
         fields.Remove(fields.Single(f => (string?)f!["name"] == "rate"));
         table["schema"]!["primaryKey"] = new JsonArray("chart", "cone", "rate_celsius_per_hour");
+    }
+
+    /// <summary>Puts later columns of the reference package at the end of a table.</summary>
+    /// <param name="table">Name of the table.</param>
+    /// <param name="fields">Names of the columns.</param>
+    /// <param name="rows">What stands in them, one text a row, its cells parted by commas.</param>
+    public void Extend(string table, string[] fields, params string[] rows)
+    {
+        var reference = Table(JsonNode.Parse(Repository.Data(Descriptor))!, table)["schema"]!;
+        EditTable(table, t =>
+        {
+            var schema = t["schema"]!;
+            foreach (var field in fields)
+            {
+                schema["fields"]!.AsArray().Add(
+                    reference["fields"]!.AsArray().Single(f => (string?)f!["name"] == field)!.DeepClone());
+                foreach (var key in reference["foreignKeys"]?.AsArray().Where(k => (string?)k!["fields"]![0] == field) ?? [])
+                    (schema["foreignKeys"] ??= new JsonArray()).AsArray().Add(key!.DeepClone());
+            }
+        });
+        var lines = Text(table + ".csv").TrimEnd('\n').Split('\n').Zip([string.Join(',', fields), .. rows], (line, more) => $"{line},{more}");
+        Put(table + ".csv", string.Join('\n', lines) + "\n");
     }
 
     /// <summary>Puts the rank beside a cone that has none yet: a field of the reference package, and a cell in every row.</summary>

@@ -12,7 +12,7 @@ internal static class MinimalOverlay
         foreach (var table in new[] { "sources", "charts", "end-points" })
         {
             var described = InMemoryPackage.Table(JsonNode.Parse(Repository.Data("datapackage.json"))!, table);
-            resources.Add(InMemoryPackage.DropRanks(InMemoryPackage.Unsealed(described)));
+            resources.Add(InMemoryPackage.DropLater(InMemoryPackage.Unsealed(described)));
         }
 
         package.Put("datapackage.json",

@@ -6,7 +6,8 @@ namespace ConeService.Data.Tests;
 
 /// <summary>
 /// The least package that is valid: the schema of the reference package with a handful of rows of its own.
-/// The ranks of cones, which came with 1.6, are left out as its version 1.0.0 may; <see cref="InMemoryPackage.Rank"/> adds them.
+/// What came after 1.5 is left out as its version 1.0.0 may; <see cref="InMemoryPackage.Rank"/> adds the ranks of cones,
+/// <see cref="InMemoryPackage.Extend"/> the rest.
 /// A table that the schema gains later starts here with its header alone.
 /// </summary>
 internal static class MinimalPackage
@@ -19,7 +20,7 @@ internal static class MinimalPackage
         json["name"] = "minimal";
         foreach (var table in json["resources"]!.AsArray())
         {
-            InMemoryPackage.DropRanks(table!);
+            InMemoryPackage.DropLater(table!);
             var header = string.Join(',', table!["schema"]!["fields"]!.AsArray().Select(f => (string?)f!["name"]));
             package.Put((string)table["path"]!, header + "\n" + Rows((string)table["name"]!));
         }

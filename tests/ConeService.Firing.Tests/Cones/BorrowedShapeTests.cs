@@ -100,7 +100,7 @@ public class BorrowedShapeTests
     }
 
     [Theory]
-    [InlineData("witness-self-supporting", "6", "60C/h", Confidence.Corroborated)] // Printed, and seen twice.
+    [InlineData("witness-self-supporting", "6", "60C/h", Confidence.Published)] // Printed, and seen in two copies of one print.
     [InlineData("witness-self-supporting", "6", "100C/h", Confidence.Derived)] // From three cells that were seen.
     [InlineData("witness-self-supporting", "04", "100C/h", Confidence.FromMemory)] // Its 15 °C/h was recalled.
     [InlineData("nbs-1926", "6", "60C/h", Confidence.FromMemory)] // The whole chart was recalled.

@@ -13,8 +13,18 @@ public class PrintedCellTests
 
     public static TheoryData<string> Charts => [.. Rows.Select(r => r["chart"]).Distinct()];
 
+    // Cut off in print, and corrected: 717, 747, 792, 852 and 1046 °C are 1322.6, 1376.6, 1457.6, 1565.6 and 1914.8 °F.
+    private static readonly Dictionary<(string, string), string> Adopted = new()
+    {
+        [("older-150", "018")] = "1323",
+        [("older-150", "017")] = "1377",
+        [("older-150", "016")] = "1458",
+        [("older-150", "013")] = "1566",
+        [("older-150", "05")] = "1915",
+    };
+
     [Fact]
-    public void All_eleven_charts_are_there_with_every_cell() => Assert.Equal((11, 602), (Charts.Count, Rows.Count));
+    public void All_eleven_charts_are_there_with_every_cell() => Assert.Equal((11, 603), (Charts.Count, Rows.Count));
 
     [Theory]
     [MemberData(nameof(Charts))]
@@ -31,7 +41,7 @@ public class PrintedCellTests
             Assert.Equal(rate, answer.RateCelsiusPerHour?.ToString(CultureInfo.InvariantCulture) ?? "");
             if (row["fahrenheit"].Length > 0)
             {
-                Assert.Equal(row["fahrenheit"], answer.Fahrenheit.ToString(CultureInfo.InvariantCulture));
+                Assert.Equal(Adopted.GetValueOrDefault((chart, row["cone"]), row["fahrenheit"]), answer.Fahrenheit.ToString(CultureInfo.InvariantCulture));
                 Assert.Equal(FahrenheitBasis.Printed, answer.FahrenheitBasis);
             }
             else

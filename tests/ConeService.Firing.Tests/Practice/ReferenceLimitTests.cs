@@ -29,6 +29,24 @@ public class ReferenceLimitTests
         vanadium-fume-osha-pel 0.1 mg/m3 OSHA|vanadium-niosh-rel 0.05 mg/m3 NIOSH|zinc-oxide-fume-osha-pel 5 mg/m3 OSHA
         """;
 
+    // As the instruments are recalled: (EU) 2017/164; 2004/37/EC Annex III; (EU) 2024/869 and 98/24/EC on lead; EH40/2005 and CLAW;
+    // 8 CCR 5198; NIOSH (pocket guide, 2006-123); ACGIH 2013.
+    private const string RecalledExposure = """
+        carbon-monoxide-eu-oel 20 ppm European Union|sulphur-dioxide-eu-oel 0.5 ppm European Union
+        manganese-eu-oel-inhalable 0.2 mg/m3 European Union|manganese-eu-oel-respirable 0.05 mg/m3 European Union
+        nitrogen-dioxide-eu-oel 0.5 ppm European Union|silica-eu-oel 0.1 mg/m3 European Union
+        chromium-vi-eu-oel 0.005 mg/m3 European Union|refractory-ceramic-fibres-eu-oel 0.3 f/cm3 European Union
+        lead-eu-oel 0.03 mg/m3 European Union|lead-eu-oel-1998 0.15 mg/m3 European Union
+        carbon-monoxide-hse-wel 20 ppm HSE|sulphur-dioxide-hse-wel 0.5 ppm HSE|manganese-hse-wel-inhalable 0.2 mg/m3 HSE
+        manganese-hse-wel-respirable 0.05 mg/m3 HSE|chromium-vi-hse-wel 0.01 mg/m3 HSE|cobalt-hse-wel 0.1 mg/m3 HSE
+        hydrogen-chloride-hse-wel 1 ppm HSE|hydrogen-fluoride-hse-wel 1.8 ppm HSE|refractory-ceramic-fibres-hse-wel 0.3 f/cm3 HSE
+        lead-hse-claw 0.15 mg/m3 HSE|lead-california-pel 10 ug/m3 Cal/OSHA|lead-california-action-level 2 ug/m3 Cal/OSHA
+        carbon-monoxide-niosh-idlh 1200 ppm NIOSH|hydrogen-fluoride-niosh-rel 3 ppm NIOSH|hydrogen-fluoride-niosh-ceiling 6 ppm NIOSH
+        hydrogen-fluoride-niosh-idlh 30 ppm NIOSH|sulphur-dioxide-niosh-idlh 100 ppm NIOSH|manganese-niosh-idlh 500 mg/m3 NIOSH
+        refractory-ceramic-fibres-niosh-rel 0.5 f/cm3 NIOSH|hydrogen-chloride-niosh-idlh-1994 50 ppm NIOSH
+        manganese-acgih-tlv-respirable 0.02 mg/m3 ACGIH|manganese-acgih-tlv-inhalable 0.1 mg/m3 ACGIH
+        """;
+
     // Copied by hand from the reference table of the trade (food-contact-limits).
     private const string Food = """
         cadmium-cooking-and-storage-eu 0.1 mg/L|cadmium-fillable-ware-eu 0.3 mg/L|cadmium-flatware-fda 0.5 ug/mL
@@ -39,18 +57,35 @@ public class ReferenceLimitTests
         lead-shallow-ware-eu 0.8 mg/dm2|lead-small-hollowware-fda 2.0 ug/mL
         """;
 
+    // As the instruments are recalled: ISO 6486-2; FDA Food Code 4-101.13; Canada SOR/2016-175; Proposition 65, 27 CCR 25805.
+    private const string RecalledFood = """
+        lead-flatware-iso 0.8 mg/dm2|cadmium-flatware-iso 0.07 mg/dm2|lead-small-hollowware-iso 2.0 mg/L
+        cadmium-small-hollowware-iso 0.5 mg/L|lead-large-hollowware-iso 1.0 mg/L|cadmium-large-hollowware-iso 0.25 mg/L
+        lead-storage-iso 0.5 mg/L|cadmium-storage-iso 0.25 mg/L|lead-cups-and-mugs-iso 0.5 mg/L|cadmium-cups-and-mugs-iso 0.25 mg/L
+        lead-cooking-iso 0.5 mg/L|cadmium-cooking-iso 0.05 mg/L|leach-test-astm-c738|leach-test-iso-6486
+        lead-cups-and-mugs-food-code 0.5 mg/L|lead-large-hollowware-food-code 1.0 mg/L|lead-small-hollowware-food-code 2.0 mg/L
+        lead-flatware-food-code 3.0 mg/L|lead-flatware-canada 3.0 mg/L|cadmium-flatware-canada 0.5 mg/L
+        lead-small-hollowware-canada 2.0 mg/L|cadmium-small-hollowware-canada 0.5 mg/L|lead-large-hollowware-canada 1.0 mg/L
+        cadmium-large-hollowware-canada 0.25 mg/L|lead-cups-and-mugs-canada 0.5 mg/L|cadmium-cups-and-mugs-canada 0.5 mg/L
+        lead-pitchers-canada 0.5 mg/L|cadmium-pitchers-canada 0.25 mg/L|lead-daily-dose-california 0.5 ug/day
+        cadmium-daily-dose-california 4.1 ug/day
+        """;
+
     private static IEnumerable<string> Rows(string text) => text.Split(['|', '\n']).Select(l => l.Trim());
+
+    private static IEnumerable<string> ById(string seen, string recalled) =>
+        Rows(seen).Concat(Rows(recalled)).OrderBy(l => l.Split(' ')[0], StringComparer.Ordinal);
 
     [Fact]
     public void Every_exposure_limit_is_its_cited_row() =>
         Assert.Equal(
-            Rows(Exposure),
+            ById(Exposure, RecalledExposure),
             Data.ExposureLimits.Select(l => string.Create(CultureInfo.InvariantCulture, $"{l.Id} {l.Value} {l.Unit} {l.Body}")));
 
     [Fact]
     public void Every_food_contact_limit_is_its_cited_row() =>
         Assert.Equal(
-            Rows(Food),
+            ById(Food, RecalledFood),
             Data.FoodContactLimits.Select(l => string.Create(CultureInfo.InvariantCulture, $"{l.Id} {l.Value} {l.Unit}").Trim()));
 
     [Fact]

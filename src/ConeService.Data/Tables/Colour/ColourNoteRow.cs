@@ -23,6 +23,7 @@ namespace ConeService.Data;
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
 public sealed record ColourNoteRow(
     string Id,
     string Colorant,
@@ -42,4 +43,9 @@ public sealed record ColourNoteRow(
     IReadOnlyList<string> Limits,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note);
+    string? Note,
+    RowEvidence? Evidence = null)
+{
+    /// <summary>How far the colour itself can be trusted, apart from its percentage.</summary>
+    public Confidence ColourConfidence => Evidence?.Of("colour", Confidence) ?? Confidence;
+}

@@ -12,7 +12,7 @@ public enum ExposureLimitKind
     /// <summary>REL: recommended by NIOSH.</summary>
     RecommendedExposureLimit,
 
-    /// <summary>WEL: the legal limit of HSE.</summary>
+    /// <summary>WEL: the legal limit of HSE; a limit value of the European Union.</summary>
     WorkplaceExposureLimit,
 
     /// <summary>TLV: recommended by ACGIH.</summary>

@@ -5,20 +5,28 @@ namespace ConeService.Data;
 /// <param name="Substance">The substance.</param>
 /// <param name="ChemicalForm">The form or element that the value counts.</param>
 /// <param name="Kind">permissible-exposure-limit (PEL), action-level (AL), recommended-exposure-limit (REL),
-/// workplace-exposure-limit (WEL), threshold-limit-value (TLV), immediately-dangerous (IDLH).</param>
+/// workplace-exposure-limit (WEL; a limit value of the European Union), threshold-limit-value (TLV), immediately-dangerous (IDLH).</param>
 /// <param name="Averaging">Over what the value is taken: eight-hours, time-weighted (the span was not printed), ceiling (never
 /// above), fifteen-minute-ceiling; blank for immediately-dangerous.</param>
 /// <param name="Value">The limit, in unit.</param>
 /// <param name="ShortTermValue">Short-term limit (STEL) that the row also names, in unit.</param>
-/// <param name="Unit">ug/m3 (microgram per cubic metre), mg/m3 (milligram per cubic metre) or ppm (parts per million by volume).</param>
+/// <param name="Unit">ug/m3 (microgram per cubic metre), mg/m3 (milligram per cubic metre), ppm (parts per million by volume) or f/cm3
+/// (fibres per cubic centimetre).</param>
 /// <param name="Body">The body that set it.</param>
-/// <param name="Jurisdiction">Where the body speaks: usa or united-kingdom.</param>
-/// <param name="Standing">legal (binds employers there) or recommended.</param>
+/// <param name="Jurisdiction">Where the body speaks: usa, usa-california, united-kingdom, european-union.</param>
+/// <param name="Standing">legal (binds employers there; of the European Union, every member state) or recommended (indicative values too).</param>
 /// <param name="Year">Year of the limit or of the document in which it was seen; blank where that has no date.</param>
 /// <param name="Cautions">The cautions it belongs to.</param>
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
+/// <param name="Instrument">The law, directive, guide or list in which the limit stands.</param>
+/// <param name="Section">Section, annex or table of the instrument; null where it is not known.</param>
+/// <param name="EffectiveFrom">First day on which it applies, YYYY-MM-DD or the year; null where it is not known.</param>
+/// <param name="SupersededBy">Id of the limit that took its place; null where it stands.</param>
+/// <param name="CheckedOn">Day on or before which the value was last held against what seenVia names; null where it was only recalled.</param>
+/// <param name="SeenVia">What was read of the instrument: the work, a scan, a reproduction, a report on it, or memory.</param>
 public sealed record ExposureLimitRow(
     string Id,
     string Substance,
@@ -35,4 +43,11 @@ public sealed record ExposureLimitRow(
     IReadOnlyList<string> Cautions,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note);
+    string? Note,
+    RowEvidence? Evidence = null,
+    string? Instrument = null,
+    string? Section = null,
+    string? EffectiveFrom = null,
+    string? SupersededBy = null,
+    string? CheckedOn = null,
+    SourceVia? SeenVia = null);

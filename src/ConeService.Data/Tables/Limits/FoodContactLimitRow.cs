@@ -2,15 +2,15 @@ namespace ConeService.Data;
 
 /// <summary>A limit of what ceramic ware may give off. Only a leach test tells.</summary>
 /// <param name="Id">Number of the limit, kept from the reference tables; never reused.</param>
-/// <param name="Jurisdiction">Where it applies: usa, usa-local (one county), european-union.</param>
+/// <param name="Jurisdiction">Where it applies: usa, usa-local (one county), usa-california, canada, european-union, international (a standard).</param>
 /// <param name="Instrument">The guide, law or directive.</param>
-/// <param name="Standing">law, guidance (an action level, not a limit in law) or historic (no longer in use).</param>
+/// <param name="Standing">law, guidance (an action level, a model code or a standard, not a limit in law) or historic (no longer in use).</param>
 /// <param name="Category">Sort of ware.</param>
 /// <param name="Ware">Sort of ware, in the words of the instrument.</param>
 /// <param name="Metals">The metals it is about.</param>
 /// <param name="Value">The limit, in unit; blank where the rule is not a number.</param>
 /// <param name="Unit">ug/mL and mg/L (of the test liquid, the same size), ppm (of the test liquid), mg/dm2 (of the surface),
-/// percent (above the limit).</param>
+/// ug/day (taken in by a person), percent (above the limit).</param>
 /// <param name="Rule">How the value is judged, or what is asked instead of a value.</param>
 /// <param name="RuleConfidence">Confidence of the rule where it is less than the row's.</param>
 /// <param name="Test">The leach test it is tied to, as far as seen.</param>
@@ -18,6 +18,12 @@ namespace ConeService.Data;
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
+/// <param name="Section">Section, annex or table of the instrument; null where it is not known.</param>
+/// <param name="EffectiveFrom">First day on which it applies, YYYY-MM-DD or the year; null where it is not known.</param>
+/// <param name="SupersededBy">Id of the limit that took its place; null where it stands.</param>
+/// <param name="CheckedOn">Day on or before which the value was last held against what seenVia names; null where it was only recalled.</param>
+/// <param name="SeenVia">What was read of the instrument: the work, a scan, a reproduction, a report on it, or memory.</param>
 public sealed record FoodContactLimitRow(
     string Id,
     string Jurisdiction,
@@ -34,4 +40,10 @@ public sealed record FoodContactLimitRow(
     IReadOnlyList<string> Cautions,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note);
+    string? Note,
+    RowEvidence? Evidence = null,
+    string? Section = null,
+    string? EffectiveFrom = null,
+    string? SupersededBy = null,
+    string? CheckedOn = null,
+    SourceVia? SeenVia = null);

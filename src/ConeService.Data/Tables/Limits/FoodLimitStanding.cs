@@ -6,7 +6,7 @@ public enum FoodLimitStanding
     /// <summary>Law.</summary>
     Law,
 
-    /// <summary>An action level: guidance, not a limit in law.</summary>
+    /// <summary>An action level, a model code or a standard: guidance, not a limit in law.</summary>
     Guidance,
 
     /// <summary>No longer in use.</summary>

@@ -34,6 +34,7 @@ namespace ConeService.Data;
 /// <param name="RangeConfidence">How far the cone ranges can be trusted.</param>
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
 public sealed record ClayBodyRow(
     string Id,
     string Name,
@@ -67,4 +68,5 @@ public sealed record ClayBodyRow(
     IReadOnlyList<string> Sources,
     Confidence RangeConfidence,
     Confidence Confidence,
-    string? Note);
+    string? Note,
+    RowEvidence? Evidence = null);

@@ -32,6 +32,7 @@ namespace ConeService.Data;
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
 public sealed record ProcessRow(
     string Id,
     string Process,
@@ -61,4 +62,5 @@ public sealed record ProcessRow(
     IReadOnlyList<string> SourcedFields,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note);
+    string? Note,
+    RowEvidence? Evidence = null);

@@ -8,5 +8,7 @@ namespace ConeService.Data;
 /// <param name="Sources">Ids of the sources.</param>
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
 public sealed record ScheduleDefaultRow(string Id, decimal Value, string Unit, string Statement, IReadOnlyList<string> Sources,
-    Confidence Confidence, string? Note);
+    Confidence Confidence, string? Note,
+    RowEvidence? Evidence = null);

@@ -18,9 +18,11 @@ namespace ConeService.Data;
 /// <param name="Sources">Ids of the sources.</param>
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
 public sealed record ScheduleSegmentRow(
     string Schedule, int Number, FiringStage Stage, decimal? RateCelsiusPerHour, decimal? TargetCelsius, string? TargetCone,
     decimal? TargetBelowCelsius, decimal HoldMinutes,
     string Purpose, Atmosphere Atmosphere, string? AtmosphereNote, VentSetting Vent, string? VentNote,
     IReadOnlyList<PublishedField> PublishedFields,
-    IReadOnlyList<string> Sources, Confidence Confidence, string? Note);
+    IReadOnlyList<string> Sources, Confidence Confidence, string? Note,
+    RowEvidence? Evidence = null);

@@ -18,9 +18,11 @@ namespace ConeService.Data;
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far the template as a whole can be trusted; each segment has its own.</param>
 /// <param name="Note">What a reader must know about the row.</param>
+/// <param name="Evidence">Where the row is printed, and which of its values can be trusted further than the row.</param>
 public sealed record ScheduleTemplateRow(
     string Id, string Title, FiringKind Kind, string? EndCone, string? ConeMin, string? ConeMax, Confidence? RangeConfidence,
     Atmosphere Atmosphere,
     IReadOnlyList<KilnHeat> KilnHeats, IReadOnlyList<PieceState> Takes, decimal? ThicknessMaxMillimetres, decimal? HoursMin,
     decimal? HoursMax, string? HoursNote,
-    IReadOnlyList<string> Sources, Confidence Confidence, string? Note);
+    IReadOnlyList<string> Sources, Confidence Confidence, string? Note,
+    RowEvidence? Evidence = null);
