@@ -2,8 +2,6 @@ using ConeService.Client.Asking;
 using ConeService.Data;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
-using Microsoft.Extensions.Http.Resilience;
-using Microsoft.Extensions.Logging;
 using Polly;
 
 namespace ConeService.Client;
