@@ -1,4 +1,5 @@
 using System.Globalization;
+using ConeService.Contract.Cones;
 
 namespace ConeService.Contract.Answers;
 
@@ -18,6 +19,9 @@ public readonly record struct SentText(string? Text, SentKind Kind)
 
     /// <summary>Text, as a program writes it.</summary>
     public static implicit operator SentText(string? text) => Of(text);
+
+    /// <summary>A cone, which is text wherever it stands.</summary>
+    public static implicit operator SentText(Cone cone) => Of(cone.ToString());
 
     /// <summary>A number, as a program writes it; what is not finite is no JSON number and is refused where it is read.</summary>
     public static implicit operator SentText(double number) => new(number.ToString(CultureInfo.InvariantCulture), SentKind.Number);

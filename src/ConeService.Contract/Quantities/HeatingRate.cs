@@ -18,6 +18,12 @@ public readonly record struct HeatingRate(decimal CelsiusPerHour)
     /// <summary>The rate, °F/h.</summary>
     public decimal FahrenheitPerHour => CelsiusPerHour * 9m / 5m;
 
+    /// <summary>A rate in °C/h.</summary>
+    public static HeatingRate FromCelsiusPerHour(decimal celsiusPerHour) => new(celsiusPerHour);
+
+    /// <summary>A rate in °F/h.</summary>
+    public static HeatingRate FromFahrenheitPerHour(decimal fahrenheitPerHour) => new(fahrenheitPerHour * 5m / 9m);
+
     /// <summary>
     /// Reads <c>60C/h</c>, <c>108 °F/h</c>, <c>1C/min</c>, <c>60K/h</c> and checks the range 5 to 600 °C/h.
     /// </summary>

@@ -1,0 +1,35 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using ConeService.Contract.Json;
+using ConeService.Firing;
+
+namespace ConeService.Client.Asking;
+
+/// <summary>A question, as it is sent and as it is answered here.</summary>
+/// <typeparam name="T">The answer.</typeparam>
+/// <param name="Address">Path and query from the root of the service.</param>
+/// <param name="Local">The same question to the computations of this process, and the time of asking.</param>
+internal sealed record Question<T>(string Address, Func<FiringReference, DateTimeOffset, T> Local)
+{
+    private static readonly JsonSerializerOptions Sent =
+        new(ConeJson.Options) { DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull };
+
+    /// <summary>The body; null: a GET.</summary>
+    public byte[]? Body { get; private init; }
+
+    /// <summary>Refuses what needs no data to be refused.</summary>
+    public Action? Check { get; init; }
+
+    /// <summary>Whether much is computed.</summary>
+    public bool IsLong { get; init; }
+
+    /// <summary>Whether only the data that the service uses may answer in its place.</summary>
+    public bool NeedsSamePackage { get; init; }
+
+    /// <summary>Method and path, for sentences.</summary>
+    public string Route => $"{(Body is null ? "GET" : "POST")} {Address.Split('?')[0]}";
+
+    /// <summary>A question with a body.</summary>
+    public Question<T> With<TBody>(TBody body) =>
+        this with { Body = JsonSerializer.SerializeToUtf8Bytes(body, Sent.GetTypeInfo(typeof(TBody))) };
+}
