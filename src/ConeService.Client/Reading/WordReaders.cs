@@ -78,6 +78,7 @@ internal static class WordReaders
         new WordReader<SentForm>(),
         new WordReader<SentKind>(),
         new WordReader<Severity>(),
+        new WordReader<SourceVia>(),
         new WordReader<SuggestionBasis>(),
         new WordReader<TemperatureLimitKind>(),
         new WordReader<ThermalShock>(),

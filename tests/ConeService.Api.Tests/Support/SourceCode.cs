@@ -43,9 +43,11 @@ internal sealed class SourceCode
             .ToLookup(x => x.name, x => x.n, StringComparer.Ordinal);
     }
 
-    /// <summary>All of src/.</summary>
+    /// <summary>All that the service is made of; a client reads back what the service said.</summary>
     public static SourceCode OfTheService() => new(Directory
-        .EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)
+        .EnumerateDirectories(Path.Combine(Repository.Root, "src"))
+        .Where(d => Path.GetFileName(d) != "ConeService.Client")
+        .SelectMany(d => Directory.EnumerateFiles(d, "*.cs", SearchOption.AllDirectories))
         .Where(f => !f.Split(Path.DirectorySeparatorChar).Any(Generated.Contains))
         .Select(f => (Path.GetRelativePath(Repository.Root, f), File.ReadAllText(f))));
 
