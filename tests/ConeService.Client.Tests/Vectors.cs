@@ -1,7 +1,7 @@
 using System.Text.Json;
 using ConeService.Client.Tests.Support;
-using ConeService.Contract.Conversions;
 using ConeService.Contract.Cones;
+using ConeService.Contract.Conversions;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Json;
 using ConeService.Contract.Loads;

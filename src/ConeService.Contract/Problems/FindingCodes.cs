@@ -291,6 +291,12 @@ public static class FindingCodes
     /// <summary>Not a text.</summary>
     public const string TextExpected = "text-expected";
 
+    /// <summary>A name is too long.</summary>
+    public const string TextTooLong = "text-too-long";
+
+    /// <summary>A name holds what does not print.</summary>
+    public const string TextUnprintable = "text-unprintable";
+
     /// <summary>Unknown thermocouple.</summary>
     public const string ThermocoupleUnknown = "thermocouple-unknown";
 

@@ -5,6 +5,7 @@ using ConeService.Contract.Problems;
 using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 using ConeService.Firing.Cones;
+using ConeService.Firing.Reading;
 
 namespace ConeService.Firing.HeatWork;
 
@@ -36,6 +37,7 @@ internal static class WitnessReader
     public static List<Witness> Read(ConeScale scale, WitnessedFiring firing, string at, List<Finding> findings)
     {
         var witnesses = new List<Witness>();
+        if (firing.Id is { } id && Naming.Check(at + "/id", "id", id) is { } wrongId) findings.Add(wrongId);
         if (firing.Observations is not { Count: > 0 and <= HeatWorkLimits.MostObservations })
         {
             findings.Add(new(

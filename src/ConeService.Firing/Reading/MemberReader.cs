@@ -10,15 +10,22 @@ namespace ConeService.Firing.Reading;
 /// <param name="findings">Where findings go.</param>
 internal class MemberReader(ICollection<Finding> findings)
 {
-    /// <summary>A text; null when left out.</summary>
+    /// <summary>A name of the caller's; null when left out.</summary>
     public string? Text(SentText sent, string field, string example)
     {
         if (sent.IsAbsent) return null;
-        if (sent.Kind == SentKind.Text) return sent.Text!.Trim();
+        if (sent.Kind == SentKind.Text) return Named(sent.Text!.Trim(), field);
         findings.Add(new(
             FindingCodes.TextExpected, field, sent.Text, Message.Of("members.text-expected", ("member", Name(field))),
             [Message.Verbatim($"\"{example}\"")],
             sent.Kind == SentKind.Number ? Message.Of("members.quotation-marks-needed", ("sent", sent.Text)) : null));
+        return null;
+    }
+
+    private string? Named(string text, string field)
+    {
+        if (Naming.Check(field, Name(field), text) is not { } wrong) return text;
+        findings.Add(wrong);
         return null;
     }
 

@@ -89,6 +89,9 @@ public class LoadCheckTests(Support.Api api)
         "pieces":[{"id":"a","body":"red-earthenware","coats":[{"glaze":"majolica","where":"on top"}],"state":"bisqued"}]
         """, "word-unknown", "/pieces/0/coats/0/where")]
     [InlineData("\"pieces\":[{\"id\":7,\"body\":\"red-earthenware\",\"state\":\"bisqued\"}]", "text-expected", "/pieces/0/id")]
+    [InlineData("\"pieces\":[{\"id\":\"mug\\nnot glazed\",\"body\":\"red-earthenware\"}]", "text-unprintable", "/pieces/0/id")]
+    [InlineData("\"pieces\":[{\"id\":\"\u202Egum\",\"body\":\"red-earthenware\"}]", "text-unprintable", "/pieces/0/id")]
+    [InlineData("\"ref\":\"a\\u0007\",\"pieces\":[{\"id\":\"a\",\"body\":\"red-earthenware\"}]", "text-unprintable", "/ref")]
     [InlineData("""
         "pieces":[{"id":"a","count":"3","body":"red-earthenware","state":"bisqued"}]
         """, "number-expected", "/pieces/0/count")]
@@ -103,6 +106,19 @@ public class LoadCheckTests(Support.Api api)
         var finding = Assert.Single(await Problems.Findings(response, 400, code));
 
         Assert.Equal(field, finding.Place());
+    }
+
+    [Theory]
+    [InlineData(200, false)]
+    [InlineData(201, true)]
+    public async Task A_name_has_two_hundred_characters_at_most(int characters, bool refused)
+    {
+        using var response = await api.Post("/v1/loads/check", $$"""
+            {{{Electric}},"firing":{"firingKind":"glaze","cone":"04","atmosphere":"oxidation"},
+             "pieces":[{"id":"{{new string('m', characters)}}","body":"red-earthenware"}]}
+            """);
+        if (!refused) await Support.Api.Read(response, 200);
+        else Assert.Equal("/pieces/0/id", Assert.Single(await Problems.Findings(response, 400, "text-too-long")).Place());
     }
 
     [Fact]

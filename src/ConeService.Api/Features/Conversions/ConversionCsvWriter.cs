@@ -9,7 +9,7 @@ namespace ConeService.Api.Features.Conversions;
 
 /// <summary>
 /// Writes conversions as CSV: the cells as sent, in their places, then what was found. Cones are written <c>cone 06</c>, which no
-/// spreadsheet takes for a number; every other cell of the sender is carried through unaltered, whatever it begins with.
+/// spreadsheet takes for a number; every other cell of the sender is carried through unaltered, unless a spreadsheet would run it.
 /// </summary>
 internal static class ConversionCsvWriter
 {
@@ -31,11 +31,11 @@ internal static class ConversionCsvWriter
         using var csv = CsvWriter.Create(text, Csv.Writing, leaveOpen: true);
         var sent = body.Sheet?.Columns ?? [];
         var columns = sent.Concat(ConversionSheet.Known.Except(sent)).ToList();
-        csv.WriteRecord([Own(Number, sent), .. columns, .. Results.Select(r => Own(r, sent))]);
+        csv.WriteRecord([Own(Number, sent), .. columns.Select(Csv.Inert), .. Results.Select(r => Own(r, sent))]);
         foreach (var (index, result) in answer.Lines.Index())
         {
             csv.WriteField(result.Line);
-            foreach (var (place, column) in columns.Index()) csv.WriteField(Cell(body, index, place, column));
+            foreach (var (place, column) in columns.Index()) csv.WriteField(Csv.Inert(Cell(body, index, place, column)));
             WriteResult(csv, result);
             csv.WriteField(Warning(body, answer, index));
             csv.WriteField(answer.DatasetVersion);

@@ -9,6 +9,7 @@ using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.HeatWork.Logs;
+using ConeService.Firing.Reading;
 
 namespace ConeService.Firing.Kilns.Calibration;
 
@@ -47,6 +48,7 @@ internal sealed class CalibrationReader(HeatWorkCalculator calculator, KilnModel
         {
             var firing = request.Firings[i]!;
             var at = string.Create(CultureInfo.InvariantCulture, $"/firings/{i}");
+            if (firing.Id is { } id && Naming.Check(at + "/id", "id", id) is { } wrongId) findings.Add(wrongId);
             try
             {
                 var setup = model.Resolve(kiln!, Load(firing.Load ?? new(), at + "/load", findings), "/kiln", at + "/load");
