@@ -13,9 +13,9 @@ const lines = (count, make) => JSON.stringify({ lines: list(count, make) });
 
 export async function bodies(ids) {
   const [bodyIds, glazes, colorants, schedules] = await Promise.all(["/v1/clay-bodies", "/v1/glazes", "/v1/colorants", "/v1/schedules"].map(ids));
-  const piece = i => ({
+  const piece = (i, coats = 12) => ({
     id: `p${i}`, body: bodyIds[i % bodyIds.length], state: "bisqued", thickestMillimetres: 5 + (i % 90),
-    coats: list(12, k => ({ glaze: glazes[(i * 7 + k * 11) % glazes.length], contains: ["copper", "chrome"] })),
+    coats: list(coats, k => ({ glaze: glazes[(i * 7 + k * 11) % glazes.length], contains: ["copper", "chrome"] })),
     earlierFirings: [{ firingKind: "bisque", cone: cones[i % 8] }],
   });
   const pairing = i => ({ body: bodyIds[i % bodyIds.length], firing, coats: piece(i).coats });
@@ -41,8 +41,11 @@ export async function bodies(ids) {
     ["/v1/heat-work/forecast", "segments", JSON.stringify({ units: "C", cone: "10", log: log(300), segments: zigzag(10_000), kiln })],
     ["/v1/schedules/fit/batch", "fits", JSON.stringify({ units: "C", kiln, items: list(100, fit) })],
     ["/v1/schedules/fit/batch", "one fit over", JSON.stringify({ units: "C", kiln, items: list(100, () => ({ schedule: "mid-range-glaze", cone: "6", load: { thickestMillimetres: 100 } })) })],
-    ["/v1/schedules/mid-range-glaze/fit", "pieces", JSON.stringify({ units: "C", cone: "6", kiln: { ...kiln, ...checked }, load: { pieces: list(2000, piece) } })],
-    ["/v1/loads/check", "pieces", JSON.stringify({ kiln: checked, firing, pieces: list(2000, piece) })],
+    ["/v1/schedules/mid-range-glaze/fit", "pieces", JSON.stringify({ units: "C", cone: "6", kiln: { ...kiln, ...checked }, load: { pieces: list(2000, i => piece(i, 4)) } })],
+    ["/v1/loads/check", "pieces", JSON.stringify({ kiln: checked, firing, pieces: list(2000, i => piece(i, 4)) })],
+    ["/v1/loads/check", "coats", JSON.stringify({ kiln: checked, firing, pieces: list(666, i => piece(i)) })],
+    ["/v1/loads/check", "too many coats", JSON.stringify({ kiln: checked, firing, pieces: list(2000, i => piece(i)) })],
+    ["/v1/loads/check/batch", "loads", JSON.stringify({ items: list(50, n => ({ kiln: checked, firing, pieces: list(200, i => piece(n * 200 + i, i % 5 ? 0 : 4)) })) })],
     ["/v1/loads/check", "wrong pieces", JSON.stringify({ pieces: list(2000, () => ({ id: 1, count: "x", body: "x".repeat(60), coats: list(12, () => ({ glaze: "x".repeat(60), state: "y", where: "z" })) })) })],
     ["/v1/loads/check", "empty words", `{"kiln":{"heat":"gas","atmospheres":[${"1,".repeat(2_000_000)}1]}}`],
     ["/v1/pairings/check", "coats", JSON.stringify(pairing(0))],

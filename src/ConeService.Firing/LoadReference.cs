@@ -1,6 +1,9 @@
+using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Batches;
 using ConeService.Contract.Loads;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Loads;
 using ConeService.Firing.Reading;
@@ -30,6 +33,7 @@ public sealed class LoadReference
     public BatchAnswer<LoadAnswer> CheckEach(LoadBatchRequest request, string? detail = null)
     {
         BatchCheck.Require(request.Items, LoadLimits.MostLoads);
+        RequireTogether(request.Items!);
         var told = Detail(detail);
         return Batch.Answer(datasetVersion, request.Items!, load => check.Check(load, told));
     }
@@ -76,6 +80,23 @@ public sealed class LoadReference
 
     /// <summary>Where sources contradict each other.</summary>
     public DisagreementList Disagreements() => catalogue.Disagreements();
+
+    // What each load may have, fifty loads together may not: the answer has some kilobytes for each piece and each coat.
+    private static void RequireTogether(IReadOnlyList<LoadRequest?> loads)
+    {
+        var check = new RequestCheck();
+        var pieces = loads.Sum(l => (long)(l?.Pieces?.Count ?? 0));
+        check.Require(
+            pieces <= LoadLimits.MostPiecesTogether, FindingCodes.TooManyPieces, "/items", pieces.ToString(CultureInfo.InvariantCulture),
+            Message.Of("loads.too-many-pieces-together", ("pieces", pieces)),
+            [Message.Of("loads.pieces-together-allowed", ("most", LoadLimits.MostPiecesTogether))], Message.Of("batches.send-several"));
+        var coats = loads.Sum(l => l?.Pieces?.Sum(p => (long)(p?.Coats?.Count ?? 0)) ?? 0);
+        check.Require(
+            coats <= LoadLimits.MostCoatsTogether, FindingCodes.TooManyCoats, "/items", coats.ToString(CultureInfo.InvariantCulture),
+            Message.Of("loads.too-many-coats-together", ("coats", coats)),
+            [Message.Of("loads.coats-together-allowed", ("most", LoadLimits.MostCoatsTogether))], Message.Of("batches.send-several"));
+        check.Done();
+    }
 
     private static LoadDetail Detail(string? sent) =>
         string.IsNullOrWhiteSpace(sent) ? LoadDetail.Full

@@ -121,6 +121,38 @@ public class LoadCheckTests(Support.Api api)
         else Assert.Equal("/pieces/0/id", Assert.Single(await Problems.Findings(response, 400, "text-too-long")).Place());
     }
 
+    // Four coats each for two thousand pieces: docs/stability.md.
+    [Theory]
+    [InlineData(800, 10, false)]
+    [InlineData(801, 10, true)]
+    public async Task A_load_has_eight_thousand_coats_at_most(int pieces, int coats, bool refused)
+    {
+        var all = string.Join(',', Enumerable.Range(0, pieces).Select(i =>
+            $$"""{"id":"p{{i}}","body":"red-earthenware","coats":[{{string.Join(',', Enumerable.Repeat("{\"glaze\":\"majolica\"}", coats))}}]}"""));
+        var load = $$"""{{{Electric}},"firing":{"firingKind":"glaze","cone":"04","atmosphere":"oxidation"},"pieces":[{{all}}]}""";
+        using var response = await api.Post("/v1/loads/check", load);
+        using var batch = await api.Post("/v1/loads/check/batch", $$"""{"items":[{{load}}]}""");
+        if (!refused)
+        {
+            await Support.Api.Read(response, 200);
+            await Support.Api.Read(batch, 200);
+            return;
+        }
+
+        Assert.Equal("/pieces", Assert.Single(await Problems.Findings(response, 400, "too-many-coats")).Place());
+        Assert.Equal("/items", Assert.Single(await Problems.Findings(batch, 400, "too-many-coats")).Place());
+    }
+
+    [Fact]
+    public async Task A_batch_has_ten_thousand_pieces_at_most()
+    {
+        var all = string.Join(',', Enumerable.Range(0, 1001).Select(i => $$"""{"id":"p{{i}}"}"""));
+        var load = $$"""{{{Electric}},"firing":{"firingKind":"glaze","cone":"04","atmosphere":"oxidation"},"pieces":[{{all}}]}""";
+        using var response = await api.Post(
+            "/v1/loads/check/batch", $$"""{"items":[{{string.Join(',', Enumerable.Repeat(load, 10))}}]}""");
+        Assert.Equal("/items", Assert.Single(await Problems.Findings(response, 400, "too-many-pieces")).Place());
+    }
+
     [Fact]
     public async Task An_incomplete_piece_is_for_review_and_the_others_are_answered()
     {

@@ -166,6 +166,16 @@ internal sealed class LoadReader
                 Message.Of("loads.too-many-pieces", ("pieces", sent.Count)), [PiecesAllowed], Message.Of("loads.use-a-count"));
         }
 
+        // Counted before any is judged: each may bring a reason of its own, with its sentences.
+        var coats = sent.Sum(p => (long)(p?.Coats?.Count ?? 0));
+        if (coats > LoadLimits.MostCoatsTogether)
+        {
+            fields.Add(FindingCodes.TooManyCoats, "/pieces", coats.ToString(CultureInfo.InvariantCulture),
+                Message.Of("loads.too-many-coats-together", ("coats", coats)),
+                [Message.Of("loads.coats-together-allowed", ("most", LoadLimits.MostCoatsTogether))], Message.Of("loads.use-a-count"));
+            return pieces;
+        }
+
         var first = new Dictionary<string, int>(StringComparer.Ordinal);
         for (var i = 0; i < Math.Min(sent.Count, LoadLimits.MostPieces); i++)
         {
