@@ -19,13 +19,15 @@ internal static class RequestExamples
     public static Task Describe(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancel)
     {
         var parameters = Read("parameters.json")!.AsObject();
+        // Read and checked once: it takes a quarter of a second, and every operation has the parameter.
+        var pin = DatasetLoader.LoadEmbedded().VersionId;
         foreach (var operation in document.Paths.Values.SelectMany(p => p.Operations!.Values))
         {
             foreach (var parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
             {
                 // The pin of this build's own package: any other is answered 409.
                 parameter.Example = parameter.Name == PinnedDataset.Parameter
-                    ? JsonValue.Create(DatasetLoader.LoadEmbedded().VersionId)
+                    ? JsonValue.Create(pin)
                     : parameters[operation.OperationId!]?[parameter.Name!]?.DeepClone();
             }
 
