@@ -39,13 +39,22 @@ internal static class ListAnswer
         ? snapshot.Prepare("csv " + key, (state, make, list, every), static (r, x) => ListCsv.Body(x.make(r, x.state), x.list, x.every))
         : snapshot.Prepare(key, (state, make), static (r, x) => JsonBody.Cacheable(x.make(r, x.state)));
 
-    /// <summary>A list that depends on what was asked, made anew.</summary>
+    /// <summary>A list of which some may be asked for: all of it is prepared, some of it made anew.</summary>
     /// <param name="request">The request.</param>
-    /// <param name="answer">The answer, some of the items or none.</param>
-    /// <param name="whole">All of the items: what was asked must not change the columns.</param>
-    public static IResult Made<T>(HttpRequest request, T answer, Func<T> whole)
-        where T : class =>
-        WantsCsv(request) ? ListCsv.Body(answer, columnsOf: whole()) : JsonBody.Cacheable(answer);
+    /// <param name="snapshot">The data in use.</param>
+    /// <param name="key">Key of the prepared body.</param>
+    /// <param name="filters">What was asked for; all null: the whole list.</param>
+    /// <param name="whole">All of the items; in CSV they give the columns, which what was asked must not change.</param>
+    /// <param name="some">The items asked for, or none.</param>
+    public static IResult Filtered<T>(
+        HttpRequest request, Snapshot snapshot, string key, string?[] filters, Func<FiringReference, T> whole,
+        Func<FiringReference, T> some)
+        where T : class
+    {
+        if (Array.TrueForAll(filters, f => f is null)) return Prepared(request, snapshot, key, whole);
+        var answer = some(snapshot.Reference);
+        return WantsCsv(request) ? ListCsv.Body(answer, columnsOf: whole(snapshot.Reference)) : JsonBody.Cacheable(answer);
+    }
 
     /// <summary>Whether CSV is asked for.</summary>
     public static bool WantsCsv(HttpRequest request) =>

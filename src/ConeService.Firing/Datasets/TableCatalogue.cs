@@ -34,7 +34,7 @@ internal sealed class TableCatalogue(Dataset dataset)
     {
         var table = Table(id);
         RenamedId.Refuse(dataset, table.Name, row, "id");
-        var found = table.Find(row) ?? throw Rows.Refuse("row", row, table.Rows.Select(r => r.Id), $"/v1/tables/{table.Name}");
+        var found = table.Find(row) ?? throw Rows.Refuse("row", row, Near(table, row), $"/v1/tables/{table.Name}");
         var cited = Cited(table, found);
         return new(dataset.VersionId, Of(table, found), Place(found), cited, [.. cited.Select(SourceOf)]);
     }
@@ -46,13 +46,22 @@ internal sealed class TableCatalogue(Dataset dataset)
         var known = Rows.Find(dataset, "charts", dataset.Charts, c => c.Id, chart, "chart", "/v1/charts");
         var cells = dataset.EndPoints.Where(e => e.Chart == known.Id).ToList();
         var cell = cells.Find(e => e.Cone == cone && e.Rate == rate) ?? throw Rows.Refuse(
-            "cell", Id(cone, rate), cells.Select(e => Id(e.Cone, e.Rate)), $"/v1/charts/{known.Id}");
+            "cell", Id(cone, rate), cells.Where(e => e.Cone == cone).Select(e => Id(e.Cone, e.Rate)), $"/v1/charts/{known.Id}");
         var row = Table("end-points").Find(Id(cell.Chart, Id(cell.Cone, cell.Rate)))!;
         var at = cell.RateCelsiusPerHour is null ? "no stated rate" : $"{cell.Rate} °C/h";
         return new(
             dataset.VersionId, $"cone {cell.Cone} at {at}, {known.Title}", cell.Chart, cell.Cone, cell.RateCelsiusPerHour,
             cell.Celsius, PrintedCells.Fahrenheit(cell), PrintedCells.BasisOf(cell), cell.Confidence, Place(row), [cell.Source],
             [SourceOf(cell.Source)], cell.Note);
+    }
+
+    // A key of several parts holds a cone as a rule, and no cone is probably another: only what differs in the last part is offered.
+    private static IEnumerable<string> Near(PackageTable table, string row)
+    {
+        var ids = table.Rows.Select(r => r.Id);
+        if (table.Key.Count == 1) return ids;
+        var asked = row.LastIndexOf(TableAddress.Between);
+        return asked < 0 ? [] : ids.Where(i => i.StartsWith(row[..(asked + 1)], StringComparison.Ordinal));
     }
 
     private static string Id(string first, string rest) => $"{first}{TableAddress.Between}{rest}";

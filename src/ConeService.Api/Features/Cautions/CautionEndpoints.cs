@@ -19,13 +19,14 @@ internal static class CautionEndpoints
     /// Hazards of firing and materials: who is exposed, when, and what controls it. Local codes and licensed practice decide.
     /// </remarks>
     /// <param name="appliesTo">What it belongs to, such as lead, gas-kiln or raku. Left out: all.</param>
-    /// <param name="stage">Stage of the work: mixing, glazing, loading, firing, cooling, opening, maintenance or use. Left out: all.</param>
+    /// <param name="stage">Stage of the work: mixing, glazing, loading, firing, cooling, opening, maintenance or use. Left out:
+    /// all.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult List(string? appliesTo, string? stage, HttpRequest request, SnapshotHolder snapshots) => appliesTo is null && stage is null
-        ? ListAnswer.Prepared(request, snapshots.Current, "cautions", static r => r.Practice.Cautions())
-        : ListAnswer.Made(
-            request, snapshots.Current.Reference.Practice.Cautions(appliesTo, stage), () => snapshots.Current.Reference.Practice.Cautions());
+    internal static IResult List(string? appliesTo, string? stage, HttpRequest request, SnapshotHolder snapshots) =>
+        ListAnswer.Filtered(
+            request, snapshots.Current, "cautions", [appliesTo, stage],
+            static r => r.Practice.Cautions(), r => r.Practice.Cautions(appliesTo, stage));
 
     /// <summary>One caution.</summary>
     /// <remarks>With the limits of exposure and food contact, processes and colorants that it belongs to.</remarks>

@@ -47,7 +47,8 @@ internal static class DatasetFile
         ];
         // The database is made with the build, of its own package.
         if (dataset.Files is EmbeddedPackageFiles && PackageDatabase.Exists)
-            wholes.Add(($"{stem}.sqlite", "A SQLite database, with a table of links for every list", Database, static _ => PackageDatabase.Read()));
+            wholes.Add((
+                $"{stem}.sqlite", "A SQLite database, with a table of links for every list", Database, static _ => PackageDatabase.Read()));
         return wholes;
     }
 

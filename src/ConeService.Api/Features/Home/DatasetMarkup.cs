@@ -5,7 +5,8 @@ using ConeService.Data;
 
 namespace ConeService.Api.Features.Home;
 
-/// <summary>The data package in the words of schema.org, by which search engines for data sets find it: a block of data, no script.</summary>
+/// <summary>The data package in the words of schema.org, by which search engines for data sets find it: a block of data, no
+/// script.</summary>
 internal static class DatasetMarkup
 {
     /// <summary>JSON-LD; its addresses are told from the page in which it stands.</summary>

@@ -16,7 +16,8 @@ internal static class HomePage
         Links.Describe(context);
         return snapshots.Current.Prepare("home", static r => HtmlPage.Render("ConeService", $"""
         <h1>ConeService</h1>
-        <p>Firing questions of a shared pottery studio, answered from published tables in which every value names its source.
+        <p>Firing questions of a shared pottery studio, answered from tables in which every value
+        names its source and how far it can be trusted.
         Data package {HtmlPage.Encode(r.Dataset.VersionId)}.</p>
         <ul>
         {Example("/v1/cones/06", "one cone, on every chart")}

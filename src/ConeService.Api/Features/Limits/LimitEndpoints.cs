@@ -9,7 +9,8 @@ internal static class LimitEndpoints
 {
     public static void MapLimits(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/limits", List).WithQuery("jurisdiction", "substance").Describe("listLimits", Tags.Practice).Answers<LimitList>(Csv.MediaType).Problems(406);
+        routes.MapRead("/limits", List).WithQuery("jurisdiction", "substance")
+            .Describe("listLimits", Tags.Practice).Answers<LimitList>(Csv.MediaType).Problems(406);
         routes.MapRead("/limits/{id}", One).WithQuery().Describe("getLimit", Tags.Practice).Answers<LimitDetail>().Problems(400, 404);
     }
 
@@ -18,14 +19,15 @@ internal static class LimitEndpoints
     /// What people breathe at work, each with body and year, and what ware may give off, each with jurisdiction. Only a leach test
     /// tells; local codes and licensed practice decide.
     /// </remarks>
-    /// <param name="jurisdiction">Where it applies: european-union, usa, united-kingdom and others, or short eu, us, uk. Left out: all.</param>
+    /// <param name="jurisdiction">Where it applies: european-union, usa, united-kingdom and others, or short eu, us, uk. Left out:
+    /// all.</param>
     /// <param name="substance">A substance such as silica or lead, its formula, or the metal that ware gives off. Left out: all.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult List(string? jurisdiction, string? substance, HttpRequest request, SnapshotHolder snapshots) => jurisdiction is null && substance is null
-        ? ListAnswer.Prepared(request, snapshots.Current, "limits", static r => r.Practice.Limits())
-        : ListAnswer.Made(
-            request, snapshots.Current.Reference.Practice.Limits(jurisdiction, substance), () => snapshots.Current.Reference.Practice.Limits());
+    internal static IResult List(string? jurisdiction, string? substance, HttpRequest request, SnapshotHolder snapshots) =>
+        ListAnswer.Filtered(
+            request, snapshots.Current, "limits", [jurisdiction, substance],
+            static r => r.Practice.Limits(), r => r.Practice.Limits(jurisdiction, substance));
 
     /// <summary>One limit.</summary>
     /// <remarks>

@@ -26,10 +26,9 @@ internal static class MaterialEndpoints
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult Bodies(string? cone, string? atmosphere, HttpRequest request, SnapshotHolder snapshots) =>
-        cone is null && atmosphere is null
-        ? ListAnswer.Prepared(request, snapshots.Current, "clay-bodies", static r => r.Materials.Bodies())
-        : ListAnswer.Made(
-            request, snapshots.Current.Reference.Materials.Bodies(cone, atmosphere), () => snapshots.Current.Reference.Materials.Bodies());
+        ListAnswer.Filtered(
+            request, snapshots.Current, "clay-bodies", [cone, atmosphere],
+            static r => r.Materials.Bodies(), r => r.Materials.Bodies(cone, atmosphere));
 
     /// <summary>One clay body.</summary>
     /// <remarks>Its ranges, what happens below and above them and from which cone, and where sources contradict each other on it.</remarks>
@@ -45,10 +44,9 @@ internal static class MaterialEndpoints
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult Glazes(string? cone, string? atmosphere, HttpRequest request, SnapshotHolder snapshots) =>
-        cone is null && atmosphere is null
-        ? ListAnswer.Prepared(request, snapshots.Current, "glazes", static r => r.Materials.Glazes())
-        : ListAnswer.Made(
-            request, snapshots.Current.Reference.Materials.Glazes(cone, atmosphere), () => snapshots.Current.Reference.Materials.Glazes());
+        ListAnswer.Filtered(
+            request, snapshots.Current, "glazes", [cone, atmosphere],
+            static r => r.Materials.Glazes(), r => r.Materials.Glazes(cone, atmosphere));
 
     /// <summary>One glaze or decoration.</summary>
     /// <remarks>

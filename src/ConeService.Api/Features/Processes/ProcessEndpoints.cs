@@ -21,10 +21,10 @@ internal static class ProcessEndpoints
     /// <param name="atmosphere">Atmosphere of the firing: oxidation, neutral or reduction. Left out: all.</param>
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult List(string? kiln, string? atmosphere, HttpRequest request, SnapshotHolder snapshots) => kiln is null && atmosphere is null
-        ? ListAnswer.Prepared(request, snapshots.Current, "processes", static r => r.Practice.Processes())
-        : ListAnswer.Made(
-            request, snapshots.Current.Reference.Practice.Processes(kiln, atmosphere), () => snapshots.Current.Reference.Practice.Processes());
+    internal static IResult List(string? kiln, string? atmosphere, HttpRequest request, SnapshotHolder snapshots) =>
+        ListAnswer.Filtered(
+            request, snapshots.Current, "processes", [kiln, atmosphere],
+            static r => r.Practice.Processes(), r => r.Practice.Processes(kiln, atmosphere));
 
     /// <summary>One firing process.</summary>
     /// <remarks>

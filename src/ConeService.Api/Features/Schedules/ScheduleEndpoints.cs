@@ -43,11 +43,9 @@ internal static class ScheduleEndpoints
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult List(string? firingKind, string? cone, string? atmosphere, HttpRequest request, SnapshotHolder snapshots) =>
-        firingKind is null && cone is null && atmosphere is null
-        ? ListAnswer.Prepared(request, snapshots.Current, "schedules", static r => r.Schedules.List())
-        : ListAnswer.Made(
-            request, snapshots.Current.Reference.Schedules.List(firingKind, cone, atmosphere),
-            () => snapshots.Current.Reference.Schedules.List());
+        ListAnswer.Filtered(
+            request, snapshots.Current, "schedules", [firingKind, cone, atmosphere],
+            static r => r.Schedules.List(), r => r.Schedules.List(firingKind, cone, atmosphere));
 
     /// <summary>One schedule with its segments.</summary>
     /// <remarks>Every segment with rate, target, hold, purpose, atmosphere and vent, which of its figures were published, and its
