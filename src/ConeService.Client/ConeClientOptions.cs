@@ -3,7 +3,8 @@ namespace ConeService.Client;
 /// <summary>Where the service is, how long to wait for it, and what answers when it is away.</summary>
 public sealed class ConeClientOptions
 {
-    /// <summary>Root of the service, such as https://studio.example/cones; null: there is none, and the data of this process answers.</summary>
+    /// <summary>Root of the service, such as https://studio.example/cones; null: there is none, and the data of this process
+    /// answers.</summary>
     public Uri? Service { get; set; }
 
     /// <summary>Whether the data of this process answers when the service is away.</summary>

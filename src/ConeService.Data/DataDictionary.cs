@@ -39,7 +39,8 @@ public static class DataDictionary
         {
             string[] cells =
             [
-                $"`{field.Name}`", field.Type.Word(), field.Unit ?? (field.UnitField is { } other ? $"as in `{other}`" : ""), field.Constraints.Required ? "yes" : "no",
+                $"`{field.Name}`", field.Type.Word(), field.Unit ?? (field.UnitField is { } other ? $"as in `{other}`" : ""),
+                field.Constraints.Required ? "yes" : "no",
                 Allowed(field.Constraints), RefersTo(table, field), field.Description,
             ];
             text.Append(CultureInfo.InvariantCulture, $"| {string.Join(" | ", cells.Select(Cell))} |\n");

@@ -84,7 +84,8 @@ public sealed class PackageRow
     /// <summary>Its key, the parts joined by <see cref="PackageTable.Between"/>, which stands for a slash inside them too.</summary>
     public string Id { get; }
 
-    /// <summary>A value: a text, a <see cref="decimal"/>, an <see cref="int"/>, several texts; null for none, or for no such field.</summary>
+    /// <summary>A value: a text, a <see cref="decimal"/>, an <see cref="int"/>, several texts; null for none, or for no such
+    /// field.</summary>
     public object? this[string field] => names.TryGetValue(field, out var at) ? values[at] : null;
 
     /// <summary>The items of a list, or the one text that a field holds.</summary>

@@ -81,7 +81,8 @@ public static class PackageDatabaseWriter
             foreach (var list in table.Fields.Where(f => f.Type == List))
             {
                 foreach (var (at, item) in row.Items(list.Name).Index())
-                    Insert(connection, Links(table, list), [.. table.Key, "place", "item"], [.. table.Key.Select(k => row[k]), at + 1, item]);
+                    Insert(
+                        connection, Links(table, list), [.. table.Key, "place", "item"], [.. table.Key.Select(k => row[k]), at + 1, item]);
             }
         }
     }

@@ -169,7 +169,8 @@ public sealed class FaultTests(RunningService service)
         await client.Loads.CheckAsync(Load, cancel: Cancel);
         var outcomes = new System.Collections.Concurrent.ConcurrentBag<(string What, TimeSpan Took)>();
 
-        await Parallel.ForAsync(0, calls, new ParallelOptions { MaxDegreeOfParallelism = 16, CancellationToken = Cancel }, async (i, cancel) =>
+        var sixteen = new ParallelOptions { MaxDegreeOfParallelism = 16, CancellationToken = Cancel };
+        await Parallel.ForAsync(0, calls, sixteen, async (i, cancel) =>
         {
             var began = TimeProvider.System.GetTimestamp();
             string what;

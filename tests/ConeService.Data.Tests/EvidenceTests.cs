@@ -93,10 +93,12 @@ public sealed partial class EvidenceTests
     {
         var cell = Embedded.EndPoints.Single(e => e.Chart == "pce" && e.Cone == "38");
 
-        Assert.Equal((1835m, 3335m, null, Confidence.FromMemory), (cell.Celsius, cell.Fahrenheit, cell.RateCelsiusPerHour, cell.Confidence));
+        Assert.Equal(
+            (1835m, 3335m, null, Confidence.FromMemory), (cell.Celsius, cell.Fahrenheit, cell.RateCelsiusPerHour, cell.Confidence));
     }
 
-    // Constants, recalled: MnO2 to Mn2O3 535 °C, Mn2O3 1080 °C, CuO to Cu2O in air 1026 °C, Co3O4 to CoO from 900 °C, iron in a melt 1230 °C.
+    // Constants, recalled: MnO2 to Mn2O3 535 °C, Mn2O3 1080 °C, CuO to Cu2O in air 1026 °C, Co3O4 to CoO from 900 °C, iron in a melt 1230
+    // °C.
     [Theory]
     [InlineData("manganese-dioxide-oxygen", 535)]
     [InlineData("manganese-oxygen", 1080)]

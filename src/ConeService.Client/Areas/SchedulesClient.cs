@@ -20,7 +20,8 @@ public interface ISchedulesClient
 
     /// <summary>A programme for a cone, a kiln and a load.</summary>
     /// <param name="id">Id of the schedule.</param>
-    /// <param name="request">Cone, kiln, load, start and tariff; say from when a start is to be chosen, or it is chosen from now on.</param>
+    /// <param name="request">Cone, kiln, load, start and tariff; say from when a start is to be chosen, or it is chosen from now
+    /// on.</param>
     /// <param name="cancel">Ends the wait.</param>
     Task<Answered<ScheduleFit>> FitAsync(string id, FitRequest request, CancellationToken cancel = default);
 }

@@ -46,7 +46,8 @@ internal sealed class ServiceAnswerer(IHttpClientFactory clients, AnswerCache ca
         }
         catch (Exception failure) when (failure is JsonException or InvalidOperationException or FormatException or ArgumentException)
         {
-            throw new ConeServiceAwayException(AwayReason.Unreadable, $"What came is no answer of this service: {failure.Message}", failure);
+            throw new ConeServiceAwayException(
+                AwayReason.Unreadable, $"What came is no answer of this service: {failure.Message}", failure);
         }
     }
 

@@ -4,7 +4,8 @@ using System.Text.Json.Serialization;
 
 namespace ConeService.Client.Reading;
 
-/// <summary>Reads a word of a vocabulary. One that only a newer service knows is read as <see cref="Unknown"/>, which has no name.</summary>
+/// <summary>Reads a word of a vocabulary. One that only a newer service knows is read as <see cref="Unknown"/>, which has no
+/// name.</summary>
 /// <typeparam name="T">The vocabulary.</typeparam>
 internal sealed class WordReader<T> : JsonConverter<T>
     where T : struct, Enum

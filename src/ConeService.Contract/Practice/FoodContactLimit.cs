@@ -6,9 +6,11 @@ namespace ConeService.Contract.Practice;
 
 /// <summary>A limit of what ceramic ware may give off. Only a leach test tells.</summary>
 /// <param name="Id">Id of the limit.</param>
-/// <param name="Jurisdiction">Where it applies: usa, usa-local (one county), usa-california, canada, european-union, international (a standard).</param>
+/// <param name="Jurisdiction">Where it applies: usa, usa-local (one county), usa-california, canada, european-union, international (a
+/// standard).</param>
 /// <param name="Instrument">The guide, law or directive.</param>
-/// <param name="Standing">law, guidance (an action level, a model code or a standard, not a limit in law) or historic (no longer in use).</param>
+/// <param name="Standing">law, guidance (an action level, a model code or a standard, not a limit in law) or historic (no longer in
+/// use).</param>
 /// <param name="Category">Sort of ware.</param>
 /// <param name="Ware">Sort of ware, in the words of the instrument.</param>
 /// <param name="Metals">The metals it is about.</param>
@@ -25,7 +27,8 @@ namespace ConeService.Contract.Practice;
 /// <param name="Section">Section, annex or table of the instrument; null where it is not known.</param>
 /// <param name="EffectiveFrom">First day on which it applies, YYYY-MM-DD or the year; null where it is not known.</param>
 /// <param name="SupersededBy">Id of the limit that took its place; null where it stands.</param>
-/// <param name="CheckedOn">Day on or before which the value was last held against what seenVia names; null where it was only recalled.</param>
+/// <param name="CheckedOn">Day on or before which the value was last held against what seenVia names; null where it was only
+/// recalled.</param>
 /// <param name="SeenVia">What was read of the instrument: the work, a scan, a reproduction, a report on it, or memory.</param>
 public sealed record FoodContactLimit(
     string Id,

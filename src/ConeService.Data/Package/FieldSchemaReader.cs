@@ -76,7 +76,8 @@ internal static class FieldSchemaReader
         else if (json.ItemDelimiter is not [_])
             found.Add($"{at}.itemDelimiter", $"is '{json.ItemDelimiter}'; it must be the one character between the items");
         else if (json.Constraints is { Enum: not null } or { Pattern: not null })
-            found.Add($"{at}.constraints", "has enum or pattern, which would be of the whole cell; what each item must be is itemConstraints");
+            found.Add(
+                $"{at}.constraints", "has enum or pattern, which would be of the whole cell; what each item must be is itemConstraints");
         if (json.ItemConstraints is { Required: true } or { Unique: true })
             found.Add($"{at}.itemConstraints", "has required or unique, which are of the cell; use constraints");
         if (json.ItemReference is { } reference && (reference.Resource is null || reference.Field is null))

@@ -21,7 +21,8 @@ internal sealed class LimitRegisterRule : IPackageRule
         {
             var (id, by, on, via) = of(at.Row);
             if (by == id)
-                yield return at.Fault("superseded_by", FaultRules.LimitRegister, $"is '{by}', the limit itself; it must be the id of another");
+                yield return at.Fault(
+                    "superseded_by", FaultRules.LimitRegister, $"is '{by}', the limit itself; it must be the id of another");
             if (via is not null && on is null != via is SourceVia.Memory)
                 yield return at.Fault("checked_on", FaultRules.LimitRegister, on is null
                     ? "is blank, but something was read"

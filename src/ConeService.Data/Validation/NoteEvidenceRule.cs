@@ -14,8 +14,8 @@ internal sealed partial class NoteEvidenceRule : IPackageRule
         from row in EvidencedRows.Of(content)
         where row.ClaimsPrint && row.Cell("note") is { } note && Weaker().IsMatch(note)
         select row.Fault(CitedRows.Confidence, FaultRules.NoteEvidence,
-            $"is '{EnumWords.Word(row.Confidence)}', but the note says '{Weaker().Match(row.Cell("note")!).Value}'; take the weakest word of "
-            + "the values, and name those that were printed in value_confidence");
+            $"is '{EnumWords.Word(row.Confidence)}', but the note says '{Weaker().Match(row.Cell("note")!).Value}'; take the weakest word "
+            + "of the values, and name those that were printed in value_confidence");
 
     [GeneratedRegex(@"\b(practice|recalled|recollected|recollection|memory)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Weaker();

@@ -38,7 +38,8 @@ internal sealed class ValueConfidenceRule : IPackageRule
         from field in row.Table.Schema.Fields
         where field.Name.EndsWith("_confidence", StringComparison.Ordinal) && field.Name != Values
         let word = row.Cell(field.Name)
-        where EnumWords.TryRead<Confidence>(word, out var confidence) && ConfidenceWeakness.Of(confidence) > ConfidenceWeakness.Of(row.Confidence)
+        where EnumWords.TryRead<Confidence>(word, out var confidence)
+            && ConfidenceWeakness.Of(confidence) > ConfidenceWeakness.Of(row.Confidence)
         select row.Fault(CitedRows.Confidence, FaultRules.ValueConfidence,
             $"is '{EnumWords.Word(row.Confidence)}' beside {field.Name} '{word}'; the word of a row is the weakest of its values");
 

@@ -47,5 +47,6 @@ internal static class PackageDifference
         return rows;
     }
 
-    private static List<string> FieldsOf(PackageTable? table) => [.. (table?.Fields ?? []).Where(f => f.Description.Length > 0).Select(f => f.Name)];
+    private static List<string> FieldsOf(PackageTable? table) =>
+        [.. (table?.Fields ?? []).Where(f => f.Description.Length > 0).Select(f => f.Name)];
 }

@@ -20,7 +20,8 @@ internal sealed class EquationCatalogue(Dataset dataset)
         dataset.VersionId, Answer(Rows.Find(dataset, "equations", dataset.Equations, e => e.Id, id, "equation", "/v1/equations")));
 
     private Equation Answer(EquationRow row) => new(
-        row.Id, row.Name, row.Equation, row.Symbols, row.RestsOn, row.Documentation, [.. Sources(row).Distinct()], row.Confidence, row.Note);
+        row.Id, row.Name, row.Equation, row.Symbols, row.RestsOn, row.Documentation, [.. Sources(row).Distinct()], row.Confidence,
+        row.Note);
 
     // What is derived alone says nothing of where it comes from: the sources of what it rests on follow.
     private IEnumerable<string> Sources(EquationRow row) => row.Sources is ["derived"]

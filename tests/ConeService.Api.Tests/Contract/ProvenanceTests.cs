@@ -17,10 +17,13 @@ public class ProvenanceTests(Support.Api api)
         var (sampled, lost) = (0, new List<string>());
         foreach (var (route, url, body) in RouteQuestions.All.Select(q => q.Data))
         {
-            if (!OpenApiDocumentFile.Committed.MediaTypes(route, body is null ? "get" : "post", "200").Contains("application/json")) continue;
-            if (route.StartsWith("/v1/dataset", StringComparison.Ordinal) || route.StartsWith("/health", StringComparison.Ordinal)) continue;
+            var types = OpenApiDocumentFile.Committed.MediaTypes(route, body is null ? "get" : "post", "200");
+            if (!types.Contains("application/json")) continue;
+            if (route.StartsWith("/v1/dataset", StringComparison.Ordinal)
+                || route.StartsWith("/health", StringComparison.Ordinal)) continue;
             using var response = body is null ? await api.Get(url) : await api.Post(url, body);
-            var numbers = Numbers(await Support.Api.Read(response, 200), "", null).Where(n => !Own.Contains(n.Path.Split('.')[^1])).ToList();
+            var numbers = Numbers(await Support.Api.Read(response, 200), "", null)
+                .Where(n => !Own.Contains(n.Path.Split('.')[^1])).ToList();
             // The first, the last and some between.
             foreach (var (path, link) in numbers.Where((_, i) => i % Math.Max(1, numbers.Count / 3) == 0))
             {
@@ -62,7 +65,8 @@ public class ProvenanceTests(Support.Api api)
                 break;
             case JsonValueKind.Object:
                 var own = Link(element) ?? link;
-                foreach (var number in element.EnumerateObject().SelectMany(m => Numbers(m.Value, $"{path}.{m.Name}", own))) yield return number;
+                foreach (var number in element.EnumerateObject().SelectMany(m => Numbers(m.Value, $"{path}.{m.Name}", own)))
+                    yield return number;
                 break;
         }
     }

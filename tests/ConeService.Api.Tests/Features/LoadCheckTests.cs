@@ -127,8 +127,9 @@ public class LoadCheckTests(Support.Api api)
     [InlineData(801, 10, true)]
     public async Task A_load_has_eight_thousand_coats_at_most(int pieces, int coats, bool refused)
     {
+        var layers = string.Join(',', Enumerable.Repeat("{\"glaze\":\"majolica\"}", coats));
         var all = string.Join(',', Enumerable.Range(0, pieces).Select(i =>
-            $$"""{"id":"p{{i}}","body":"red-earthenware","coats":[{{string.Join(',', Enumerable.Repeat("{\"glaze\":\"majolica\"}", coats))}}]}"""));
+            $$"""{"id":"p{{i}}","body":"red-earthenware","coats":[{{layers}}]}"""));
         var load = $$"""{{{Electric}},"firing":{"firingKind":"glaze","cone":"04","atmosphere":"oxidation"},"pieces":[{{all}}]}""";
         using var response = await api.Post("/v1/loads/check", load);
         using var batch = await api.Post("/v1/loads/check/batch", $$"""{"items":[{{load}}]}""");

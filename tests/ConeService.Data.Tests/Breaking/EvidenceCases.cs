@@ -28,7 +28,8 @@ internal static class EvidenceCases
             p => p.Replace("charts.csv", Chart, "seen-chart,corroborated,")),
         Of("a_print_corroborated_by_a_copy_of_it", FaultRules.Witnesses, "cone-facts.csv", 3, "confidence", p =>
         {
-            p.Replace("sources.csv", "n/a,not-applicable\nderived", "n/a,not-applicable\ncopied,chart,A copy,2015,,facts only,whole\nderived");
+            p.Replace(
+                "sources.csv", "n/a,not-applicable\nderived", "n/a,not-applicable\ncopied,chart,A copy,2015,,facts only,whole\nderived");
             p.Replace("cone-facts.csv", "seen-chart;recalled,published", "seen-chart;copied,corroborated");
         }, Columns("not-applicable,,,", "work,,2026-01-01,maker", "not-applicable,,,", "memory,,,", "work,,2026-01-01,maker")),
         Of("a_value_that_is_no_better_than_its_row", FaultRules.ValueConfidence, "charts.csv", 2, "value_confidence",
@@ -52,7 +53,8 @@ internal static class EvidenceCases
             p => p.Replace("clay-bodies.csv", "seen-chart,published,published,", "seen-chart,common-practice,published,")),
         Of("a_limit_superseded_by_itself", FaultRules.LimitRegister, "exposure-limits.csv", 2, "superseded_by",
             Limit("dust-limit", "2026-01-01", "work")),
-        Of("a_limit_checked_from_memory", FaultRules.LimitRegister, "exposure-limits.csv", 2, "checked_on", Limit("", "2026-01-01", "memory")),
+        Of(
+            "a_limit_checked_from_memory", FaultRules.LimitRegister, "exposure-limits.csv", 2, "checked_on", Limit("", "2026-01-01", "memory")),
     ];
 
     private static BreakingCase Of(

@@ -26,7 +26,8 @@ internal static class EarlierPackage
         [("charts", "reduction_sensitive"), ("charts", "bends_later"), ("bending-energies", "oddity")];
 
     private static bool IsLater(string table, string field) =>
-        LaterColumns.Contains((table, field)) || (table, field) == ("end-points", "rate") || field.EndsWith("_rank", StringComparison.Ordinal);
+        LaterColumns.Contains((table, field)) || (table, field) == ("end-points", "rate")
+        || field.EndsWith("_rank", StringComparison.Ordinal);
 
     public static InMemoryPackage Create()
     {

@@ -115,7 +115,8 @@ internal sealed class InMemoryPackage(string label) : IPackageFiles
                     (schema["foreignKeys"] ??= new JsonArray()).AsArray().Add(key!.DeepClone());
             }
         });
-        var lines = Text(table + ".csv").TrimEnd('\n').Split('\n').Zip([string.Join(',', fields), .. rows], (line, more) => $"{line},{more}");
+        var lines = Text(table + ".csv").TrimEnd('\n').Split('\n')
+            .Zip([string.Join(',', fields), .. rows], (line, more) => $"{line},{more}");
         Put(table + ".csv", string.Join('\n', lines) + "\n");
     }
 

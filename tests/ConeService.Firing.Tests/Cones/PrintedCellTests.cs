@@ -41,7 +41,9 @@ public class PrintedCellTests
             Assert.Equal(rate, answer.RateCelsiusPerHour?.ToString(CultureInfo.InvariantCulture) ?? "");
             if (row["fahrenheit"].Length > 0)
             {
-                Assert.Equal(Adopted.GetValueOrDefault((chart, row["cone"]), row["fahrenheit"]), answer.Fahrenheit.ToString(CultureInfo.InvariantCulture));
+                Assert.Equal(
+                    Adopted.GetValueOrDefault((chart, row["cone"]), row["fahrenheit"]),
+                    answer.Fahrenheit.ToString(CultureInfo.InvariantCulture));
                 Assert.Equal(FahrenheitBasis.Printed, answer.FahrenheitBasis);
             }
             else

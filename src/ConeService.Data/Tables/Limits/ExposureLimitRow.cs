@@ -14,7 +14,8 @@ namespace ConeService.Data;
 /// (fibres per cubic centimetre).</param>
 /// <param name="Body">The body that set it.</param>
 /// <param name="Jurisdiction">Where the body speaks: usa, usa-california, united-kingdom, european-union.</param>
-/// <param name="Standing">legal (binds employers there; of the European Union, every member state) or recommended (indicative values too).</param>
+/// <param name="Standing">legal (binds employers there; of the European Union, every member state) or recommended (indicative values
+/// too).</param>
 /// <param name="Year">Year of the limit or of the document in which it was seen; blank where that has no date.</param>
 /// <param name="Cautions">The cautions it belongs to.</param>
 /// <param name="Sources">Ids of the sources, most important first.</param>
@@ -25,7 +26,8 @@ namespace ConeService.Data;
 /// <param name="Section">Section, annex or table of the instrument; null where it is not known.</param>
 /// <param name="EffectiveFrom">First day on which it applies, YYYY-MM-DD or the year; null where it is not known.</param>
 /// <param name="SupersededBy">Id of the limit that took its place; null where it stands.</param>
-/// <param name="CheckedOn">Day on or before which the value was last held against what seenVia names; null where it was only recalled.</param>
+/// <param name="CheckedOn">Day on or before which the value was last held against what seenVia names; null where it was only
+/// recalled.</param>
 /// <param name="SeenVia">What was read of the instrument: the work, a scan, a reproduction, a report on it, or memory.</param>
 public sealed record ExposureLimitRow(
     string Id,
