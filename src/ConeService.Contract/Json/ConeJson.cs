@@ -90,6 +90,8 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(TableDetail))]
 [JsonSerializable(typeof(TableList))]
 [JsonSerializable(typeof(StoredRowDetail))]
+// Cells of the data package.
+[JsonSerializable(typeof(string[]))]
 public sealed partial class ConeJsonContext : JsonSerializerContext;
 
 /// <summary>The options that <see cref="ConeJsonContext"/> is used with.</summary>
@@ -110,7 +112,7 @@ public static class ConeJson
         options.MaxDepth = 32;
         // °, Δ and quotation marks stay readable; the media type is JSON, never HTML.
         options.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
-        options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
+        options.Converters.Add(new WordConverters());
         options.Converters.Add(new SentTextConverter());
         options.Converters.Add(new MessageConverter());
         options.Converters.Add(new AddressConverter());
