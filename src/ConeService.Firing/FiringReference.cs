@@ -30,7 +30,7 @@ public sealed class FiringReference
         Colours = new(new ColourCatalogue(charts));
         Loads = new(loads, new LoadRuleCatalogue(dataset), dataset.VersionId);
         Practice = new(dataset);
-        Study = new(dataset);
+        Study = new(dataset, Cones);
         Package = new(dataset);
     }
 
@@ -61,7 +61,7 @@ public sealed class FiringReference
     /// <summary>Processes, cautions and limits.</summary>
     public PracticeReference Practice { get; }
 
-    /// <summary>Faults, landmarks and terms.</summary>
+    /// <summary>Faults, landmarks, terms, and what everyday words are about.</summary>
     public StudyReference Study { get; }
 
     /// <summary>The package and its bibliography.</summary>

@@ -3,19 +3,24 @@ using ConeService.Contract.Study;
 using ConeService.Data;
 using ConeService.Firing.Practice;
 using ConeService.Firing.Study;
+using ConeService.Firing.Study.Searching;
 
 namespace ConeService.Firing;
 
 /// <summary>What learners look up: faults of ware, landmarks of a firing, terms of the trade.</summary>
 public sealed class StudyReference
 {
+    private const int MostHits = 20;
+
     private readonly Dataset data;
     private readonly CautionIndex cautions;
     private readonly ILookup<string, FaultCauseRow> causes;
+    private readonly ConeReference cones;
+    private readonly SearchIndex index;
 
-    internal StudyReference(Dataset dataset)
+    internal StudyReference(Dataset dataset, ConeReference cones)
     {
-        (data, cautions) = (dataset, new(dataset));
+        (data, this.cones, cautions, index) = (dataset, cones, new(dataset), new(dataset));
         causes = dataset.FaultCauses.ToLookup(c => c.Fault, StringComparer.Ordinal);
     }
 
@@ -81,6 +86,28 @@ public sealed class StudyReference
             data.VersionId,
             StudyAnswers.Of(term),
             [.. data.Terms.Where(t => term.See.Contains(t.Id)).Select(t => Link("glossary", t.Id, t.Term))]);
+    }
+
+    /// <summary>Finds what everyday words are about.</summary>
+    /// <param name="query">The words.</param>
+    /// <exception cref="RefusedException">There are none, or too many.</exception>
+    public SearchAnswer Search(string? query)
+    {
+        var asked = SearchQuestion.Read(query);
+        var (answer, hits) = ConeWords.Of(asked, cones);
+        var words = SearchWords.Of(asked);
+        // Where a cone is asked about, its number and the words around it say nothing of other things.
+        if (answer is not null) words = [.. words.Where(w => !ConeWords.IsNumber(w))];
+        IReadOnlyList<SearchHit> found = [.. hits, .. index.Find(words)];
+        return new(
+            data.VersionId,
+            asked,
+            answer,
+            [.. found.Take(MostHits)],
+            found.Count > MostHits,
+            [.. SearchWords.Split(asked).Distinct(StringComparer.Ordinal).Where(
+                w => SearchWords.Of(w) is [var stem] && words.Contains(stem) && !index.Knows(stem) && !SearchWords.IsSlight(stem))],
+            found.Count == 0 ? index.Probably(asked) : []);
     }
 
     private static IReadOnlyList<NamedLink> FaultLinks(IEnumerable<FaultRow> faults) =>

@@ -22,6 +22,7 @@ using ConeService.Api.Features.Materials;
 using ConeService.Api.Features.Problems;
 using ConeService.Api.Features.Processes;
 using ConeService.Api.Features.Schedules;
+using ConeService.Api.Features.Search;
 using ConeService.Api.Features.Sources;
 using ConeService.Api.Features.Tables;
 using ConeService.Api.Features.Temperatures;
@@ -58,6 +59,7 @@ internal static class Routes
         v1.MapFaults();
         v1.MapLandmarks();
         v1.MapGlossary();
+        v1.MapSearch();
         v1.MapDataset();
         v1.MapSources();
         v1.MapEquations();

@@ -88,6 +88,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(ScheduleDetail))]
 [JsonSerializable(typeof(ScheduleFit))]
 [JsonSerializable(typeof(ScheduleList))]
+[JsonSerializable(typeof(SearchAnswer))]
 [JsonSerializable(typeof(SolveAnswer))]
 [JsonSerializable(typeof(SolveRequest))]
 [JsonSerializable(typeof(SourceDetail))]

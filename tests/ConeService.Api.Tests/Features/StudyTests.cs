@@ -61,6 +61,32 @@ public class StudyTests(Support.Api api)
         Assert.Contains("bloating", (await Problems.Findings(response, 404, "not-found"))[0].GetProperty("allowed").Strings());
     }
 
+    [Fact]
+    public async Task What_is_found_has_an_address_that_answers_and_a_page_with_a_form()
+    {
+        foreach (var query in (string[])["glaze", "soak", "reduction", "shelf", "hotter 012 or 06", "2232F"])
+        {
+            foreach (var hit in (await api.Json("/v1/search?q=" + Uri.EscapeDataString(query))).GetProperty("items").EnumerateArray())
+            {
+                using var response = await api.Get(hit.GetProperty("href").GetString()!);
+                Assert.True(response.IsSuccessStatusCode, $"{hit} answers {(int)response.StatusCode}.");
+            }
+        }
+
+        using var page = await api.Get("/v1/search.html?q=black%20%3Ccore%3E");
+        var text = await page.Content.ReadAsStringAsync(Support.Api.Cancel);
+        Assert.Contains("<label for=\"q\">", text, StringComparison.Ordinal);
+        Assert.Contains("<a href=\"/v1/faults/black-core\">Black core</a>", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("<core>", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_search_for_nothing_is_refused_by_the_parameter()
+    {
+        using var response = await api.Get("/v1/search");
+        Assert.Equal("q", (await Problems.Findings(response, 400, "member-missing"))[0].GetProperty("parameter").GetString());
+    }
+
     private static void Gather(JsonElement element, HashSet<string> into)
     {
         if (element.ValueKind == JsonValueKind.Array)
