@@ -3,6 +3,7 @@ using ConeService.Contract.Study;
 using ConeService.Data;
 using ConeService.Firing.Practice;
 using ConeService.Firing.Study;
+using ConeService.Firing.Study.Asking;
 using ConeService.Firing.Study.Searching;
 
 namespace ConeService.Firing;
@@ -17,10 +18,12 @@ public sealed class StudyReference
     private readonly ILookup<string, FaultCauseRow> causes;
     private readonly ConeReference cones;
     private readonly SearchIndex index;
+    private readonly QuestionBank bank;
 
     internal StudyReference(Dataset dataset, ConeReference cones)
     {
         (data, this.cones, cautions, index) = (dataset, cones, new(dataset), new(dataset));
+        bank = new(dataset, cones.DefaultChart);
         causes = dataset.FaultCauses.ToLookup(c => c.Fault, StringComparer.Ordinal);
     }
 
@@ -109,6 +112,13 @@ public sealed class StudyReference
                 w => SearchWords.Of(w) is [var stem] && words.Contains(stem) && !index.Knows(stem) && !SearchWords.IsSlight(stem))],
             found.Count == 0 ? index.Probably(asked) : []);
     }
+
+    /// <summary>Questions with one right answer each, drawn by a seed.</summary>
+    /// <param name="topic">Their topic; null for all.</param>
+    /// <param name="count">How many, 1 to 100; null: 10.</param>
+    /// <param name="seed">1 to 1000000: the same gives the same questions; null: 1.</param>
+    /// <exception cref="RefusedException">Something can't be read; carries every finding.</exception>
+    public QuestionList Questions(string? topic = null, string? count = null, string? seed = null) => bank.Draw(topic, count, seed);
 
     private static IReadOnlyList<NamedLink> FaultLinks(IEnumerable<FaultRow> faults) =>
         [.. faults.Select(f => Link("faults", f.Id, f.Fault))];

@@ -21,6 +21,7 @@ using ConeService.Api.Features.Loads;
 using ConeService.Api.Features.Materials;
 using ConeService.Api.Features.Problems;
 using ConeService.Api.Features.Processes;
+using ConeService.Api.Features.Questions;
 using ConeService.Api.Features.Schedules;
 using ConeService.Api.Features.Search;
 using ConeService.Api.Features.Sources;
@@ -60,6 +61,7 @@ internal static class Routes
         v1.MapLandmarks();
         v1.MapGlossary();
         v1.MapSearch();
+        v1.MapQuestions();
         v1.MapDataset();
         v1.MapSources();
         v1.MapEquations();

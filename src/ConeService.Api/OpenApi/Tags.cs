@@ -23,7 +23,7 @@ internal static class Tags
         (Loads, "The load check, with the materials and rules it rests on."),
         (Colour, "What colour a glaze will be, by colorant, base, atmosphere and heat."),
         (Practice, "Firing processes, cautions, and limits of exposure and food contact."),
-        (Study, "Everyday words, faults of ware, landmarks of a firing, and terms of the trade."),
+        (Study, "Everyday words, questions to ask a class, faults of ware, landmarks of a firing, and terms of the trade."),
         (Data, "The data package and its bibliography."),
         (Cards, "Pages to embed."),
         (Operation, "Probes for whoever runs the service."),

@@ -83,6 +83,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(ProcessDetail))]
 [JsonSerializable(typeof(ProcessList))]
+[JsonSerializable(typeof(QuestionList))]
 [JsonSerializable(typeof(ReasonCodeList))]
 [JsonSerializable(typeof(RouteList))]
 [JsonSerializable(typeof(ScheduleDetail))]

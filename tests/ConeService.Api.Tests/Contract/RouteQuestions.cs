@@ -141,6 +141,8 @@ internal static class RouteQuestions
         { "/v1/search", "/v1/search?q=black%20core", null },
         { "/v1/search", "/v1/search?q=hotter%20012%20or%2006", null },
         { "/v1/search", "/v1/search?q=cndling", null },
+        { "/v1/questions", "/v1/questions?seed=3", null },
+        { "/v1/questions", "/v1/questions?topic=cautions&count=5", null },
         { "/v1/faults", "/v1/faults", null },
         { "/v1/faults", "/v1/faults?stage=use", null },
         { "/v1/faults/{id}", "/v1/faults/dunting", null },
