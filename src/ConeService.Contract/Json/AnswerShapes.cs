@@ -59,8 +59,8 @@ internal static class AnswerShapes
         {
             var low = type.Properties[i];
             if (low.AttributeProvider?.GetCustomAttributes(typeof(RangeOfAttribute), false) is not [RangeOfAttribute range]) continue;
-            // Come from a flattened member, where it was folded.
-            if (low.Name == range.Name) continue;
+            // Come from a flattened member, where it was folded, or is the twin of one.
+            if (low.PropertyType == typeof(ConeRange) || low.PropertyType == typeof(NumberRange)) continue;
             var stem = low.Name[..^Min.Length];
             var best = type.Properties.FirstOrDefault(p => p.Name == Named(stem, "Best"));
             var high = type.Properties.First(p => p.Name == Named(stem, "Max"));

@@ -16,6 +16,7 @@ using ConeService.Contract.Practice;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Routes;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Study;
 
 namespace ConeService.Contract.Json;
 
@@ -55,6 +56,8 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(EndPoint))]
 [JsonSerializable(typeof(EquationDetail))]
 [JsonSerializable(typeof(EquationList))]
+[JsonSerializable(typeof(FaultDetail))]
+[JsonSerializable(typeof(FaultList))]
 [JsonSerializable(typeof(FiringKindList))]
 [JsonSerializable(typeof(FitBatchRequest))]
 [JsonSerializable(typeof(FitRequest))]
@@ -65,6 +68,8 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(HealthStatus))]
 [JsonSerializable(typeof(HeatWorkAnswer))]
 [JsonSerializable(typeof(HeatWorkRequest))]
+[JsonSerializable(typeof(LandmarkDetail))]
+[JsonSerializable(typeof(LandmarkList))]
 [JsonSerializable(typeof(LimitDetail))]
 [JsonSerializable(typeof(LimitList))]
 [JsonSerializable(typeof(LoadAnswer))]
@@ -78,15 +83,19 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(ProcessDetail))]
 [JsonSerializable(typeof(ProcessList))]
+[JsonSerializable(typeof(QuestionList))]
 [JsonSerializable(typeof(ReasonCodeList))]
 [JsonSerializable(typeof(RouteList))]
 [JsonSerializable(typeof(ScheduleDetail))]
 [JsonSerializable(typeof(ScheduleFit))]
 [JsonSerializable(typeof(ScheduleList))]
+[JsonSerializable(typeof(SearchAnswer))]
 [JsonSerializable(typeof(SolveAnswer))]
 [JsonSerializable(typeof(SolveRequest))]
 [JsonSerializable(typeof(SourceDetail))]
 [JsonSerializable(typeof(SourceList))]
+[JsonSerializable(typeof(TermDetail))]
+[JsonSerializable(typeof(TermList))]
 [JsonSerializable(typeof(TableDetail))]
 [JsonSerializable(typeof(TableList))]
 [JsonSerializable(typeof(StoredRowDetail))]
