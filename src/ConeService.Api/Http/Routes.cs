@@ -16,6 +16,7 @@ using ConeService.Api.Features.Kilns;
 using ConeService.Api.Features.Limits;
 using ConeService.Api.Features.Loads;
 using ConeService.Api.Features.Materials;
+using ConeService.Api.Features.OEmbed;
 using ConeService.Api.Features.Problems;
 using ConeService.Api.Features.Processes;
 using ConeService.Api.Features.Schedules;
@@ -60,6 +61,7 @@ internal static class Routes
         app.MapIndex();
         DataRoute.Mark(app.MapGroup("")).MapCards();
         DataRoute.Mark(app.MapGroup("")).MapGuide();
+        app.MapOEmbed();
         app.MapDatasetFiles();
         app.MapProblemPages();
         app.MapHealth();

@@ -13,6 +13,11 @@ public sealed class CardTests(Support.Api api, Chromium chromium) : IClassFixtur
          Number(document.querySelector('meta[name="cone-service:height"]')?.content ?? 0)]
         """;
 
+    private const string Axe =
+        "axe.run({iframes:false}).then(r => r.violations.map(v => v.id + ': ' + v.nodes.map(n => n.target.join(' ')).join(' | ')))";
+
+    private static readonly object Forced = new { features = new[] { new { name = "forced-colors", value = "active" } } };
+
     // WCAG 2.2 is tried at the widths of a phone, a tablet and a screen.
     private static readonly (int Width, string Scheme, MediaType Media, bool Forced)[] Looks =
     [
@@ -85,10 +90,9 @@ public sealed class CardTests(Support.Api api, Chromium chromium) : IClassFixtur
                 await page.EmulateMediaTypeAsync(media);
                 List<MediaFeatureValue> features = [new() { MediaFeature = MediaFeature.PrefersColorScheme, Value = scheme }];
                 await page.EmulateMediaFeaturesAsync(features);
-                if (forced) await page.Client.SendAsync("Emulation.setEmulatedMedia", new { features = new[] { new { name = "forced-colors", value = "active" } } });
+                if (forced) await page.Client.SendAsync("Emulation.setEmulatedMedia", Forced);
                 await page.EvaluateExpressionAsync(axe + ";0");
-                var found = await page.EvaluateExpressionAsync<string[]>(
-                    "axe.run({iframes:false}).then(r => r.violations.map(v => v.id + ': ' + v.nodes.map(n => n.target.join(' ')).join(' | ')))");
+                var found = await page.EvaluateExpressionAsync<string[]>(Axe);
                 all.AddRange(found.Select(f => $"{width} {scheme} {media}: {f}"));
                 var wide = await page.EvaluateExpressionAsync<int>("document.documentElement.scrollWidth");
                 if (wide > width) all.Add($"{width} {scheme} {media}: {wide} wide");

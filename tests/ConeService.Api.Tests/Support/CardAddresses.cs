@@ -7,7 +7,8 @@ internal static class CardAddresses
     public static readonly string[] Asked =
     [
         "convert?cone=6", "convert?temperature=1200&unit=C&rate=150C/h", "fit?body=red-earthenware&glaze=mid-range-gloss&cone=6",
-        "colour-compare?colorant=copper&base=calcium&cone=10", "cautions?for=raku", "chart?chart=seger-1914", "schedule/bisque-careful?cone=06&unit=F",
+        "colour-compare?colorant=copper&base=calcium&cone=10", "cautions?for=raku", "chart?chart=seger-1914",
+        "schedule/bisque-careful?cone=06&unit=F",
     ];
 
     /// <summary>One card of each kind.</summary>

@@ -91,13 +91,15 @@ internal sealed class CardBody(CardLook look)
     {
         double Row(Cell[] cells) => (IsOneLine(cells) ? 1 : Tallest(cells)) * Line + (look.IsShort ? 6 : 9);
         var rows = parts.SelectMany(p => p.Rows).ToList();
-        var top = (Lines(caption.Length, Inner) * Line) + Row(heads) + (look.IsShort ? 12 : 24) + parts.Where(p => p.Name.Length > 0).Sum(p => (Lines(p.Name.Length, Inner) * Line) + 9);
+        var top = (Lines(caption.Length, Inner) * Line) + Row(heads) + (look.IsShort ? 12 : 24)
+            + parts.Where(p => p.Name.Length > 0).Sum(p => (Lines(p.Name.Length, Inner) * Line) + 9);
         var taken = Fitting(rows, Row, Room - top);
         if (taken.Count == 0) return this;
         // On a phone the rows of a table of many columns are stacked, each cell under the name of its column.
         var isStacked = heads.Length > 3;
         var html = new StringBuilder("<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"").Append(HtmlPage.Encode(caption))
-            .Append(isStacked ? "\"><table class=\"many\"><caption>" : "\"><table><caption>").Append(HtmlPage.Encode(caption)).Append("</caption><thead><tr>");
+            .Append(isStacked ? "\"><table class=\"many\"><caption>" : "\"><table><caption>")
+            .Append(HtmlPage.Encode(caption)).Append("</caption><thead><tr>");
         foreach (var head in heads) html.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\"{Number(head)}>{head.Html}</th>");
         html.Append("</tr></thead>");
         var left = taken.Count;
@@ -106,7 +108,12 @@ internal sealed class CardBody(CardLook look)
             if (left <= 0) break;
             html.Append("<tbody>");
             if (name.Length > 0)
-                html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"rowgroup\" colspan=\"{heads.Length}\" class=\"part\">{HtmlPage.Encode(name)}</th></tr>");
+            {
+                html.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"rowgroup\" colspan=\"{heads.Length}\" class=\"part\">")
+                    .Append(HtmlPage.Encode(name)).Append("</th></tr>");
+            }
+
+
             foreach (var cells in own.Take(left)) Write(html, cells, isStacked ? heads : []);
             left -= own.Count;
             html.Append("</tbody>");
@@ -146,7 +153,8 @@ internal sealed class CardBody(CardLook look)
     }
 
     // Columns are as wide as the widest of their cells, so that a row has less room than its own letters need.
-    private bool IsOneLine(Cell[] cells) => cells.Sum(c => c.Text.Length * Letter) <= Inner * (look.IsShort || cells.Length > 3 ? 0.62 : 0.75);
+    private bool IsOneLine(Cell[] cells) =>
+        cells.Sum(c => c.Text.Length * Letter) <= Inner * (look.IsShort || cells.Length > 3 ? 0.62 : 0.75);
 
     // A browser gives columns room by what stands in them: the more, the more lines there still are.
     private double Tallest(Cell[] cells)

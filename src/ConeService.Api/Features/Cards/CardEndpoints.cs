@@ -81,5 +81,6 @@ internal static class CardEndpoints
     private static IReadOnlyDictionary<string, string> NoQuery { get; } = new Dictionary<string, string>();
 
     private static PreparedBody Kept(Card card, CardLook look, FiringReference reference, string? origin) =>
-        PreparedBody.Text(CardPage.Render(card, look, reference, origin), HtmlPage.MediaType, varies: look.IsChosen ? null : CardLook.Header);
+        PreparedBody.Text(
+            CardPage.Render(card, look, reference, origin), HtmlPage.MediaType, varies: look.IsChosen ? null : CardLook.Header);
 }

@@ -35,9 +35,11 @@ internal static class CardIndex
         var small = look with { Size = CardSize.Short };
         var root = address.Root(context.Request);
         var page = new StringBuilder().Append("<main><h1>Cards for course pages</h1>")
-            .Append("<p>Each card answers one question from tables in which every value names its source. It is a page without a script: paste ")
-            .Append("one line, and it works on a phone, on paper and with a screen reader. Choose a card; its lines stand below it.</p>")
-            .Append(CultureInfo.InvariantCulture, $"<h2 id=\"shown\">{HtmlPage.Encode(full.Title)}</h2><p>{HtmlPage.Encode(full.Description)}</p>");
+            .Append("<p>Each card answers one question from tables in which every value names its source. It is a page without a ")
+            .Append("script: paste one line, and it works on a phone, on paper and with a screen reader. Choose a card; ")
+            .Append("its lines stand below it.</p>")
+            .Append(CultureInfo.InvariantCulture, $"<h2 id=\"shown\">{HtmlPage.Encode(full.Title)}</h2>")
+            .Append(CultureInfo.InvariantCulture, $"<p>{HtmlPage.Encode(full.Description)}</p>");
         Lines(page, root, full, look, small);
         List(page, reference);
         Kept(page);
@@ -56,18 +58,24 @@ internal static class CardIndex
         Line(page, "link", "Link", $"<a href=\"{HtmlPage.Encode(address)}\">{HtmlPage.Encode(card.Title)}</a>");
     }
 
-    private static void Shown(StringBuilder page, string caption, int width, int height, Card card, CardLook look) => page
-        .Append(CultureInfo.InvariantCulture, $"<figure><figcaption>{HtmlPage.Encode(caption)}</figcaption>")
-        .Append(CultureInfo.InvariantCulture, $"<iframe src=\"{HtmlPage.Encode(CardLine.Address(new Address("").ToString(), card, look))}\" ")
-        .Append(CultureInfo.InvariantCulture, $"title=\"{HtmlPage.Encode($"{card.Title}: {caption}")}\" width=\"{width}\" height=\"{height}\"></iframe></figure>");
+    private static void Shown(StringBuilder page, string caption, int width, int height, Card card, CardLook look)
+    {
+        var (source, title) = (CardLine.Address(new Address("").ToString(), card, look), $"{card.Title}: {caption}");
+        page.Append(CultureInfo.InvariantCulture, $"<figure><figcaption>{HtmlPage.Encode(caption)}</figcaption>")
+            .Append(CultureInfo.InvariantCulture, $"<iframe src=\"{HtmlPage.Encode(source)}\" title=\"{HtmlPage.Encode(title)}\" ")
+            .Append(CultureInfo.InvariantCulture, $"width=\"{width}\" height=\"{height}\"></iframe></figure>");
+    }
 
-    private static void Line(StringBuilder page, string id, string label, string line) => page.Append(CultureInfo.InvariantCulture,
-        $"<p><label for=\"l-{id}\">{label}</label><textarea id=\"l-{id}\" readonly rows=\"3\" spellcheck=\"false\">{HtmlPage.Encode(line)}</textarea></p>");
+    private static void Line(StringBuilder page, string id, string label, string line) => page
+        .Append(CultureInfo.InvariantCulture, $"<p><label for=\"l-{id}\">{label}</label>")
+        .Append(CultureInfo.InvariantCulture, $"<textarea id=\"l-{id}\" readonly rows=\"3\" spellcheck=\"false\">")
+        .Append(HtmlPage.Encode(line)).Append("</textarea></p>");
 
     private static void List(StringBuilder page, FiringReference reference)
     {
         page.Append("<h2>All cards</h2><ul class=\"names\">");
-        foreach (var kind in CardKinds.All.Where(k => k.Ids is null)) page.Append("<li>").Append(Choice(kind.Name, kind.Tells)).Append("</li>");
+        foreach (var kind in CardKinds.All.Where(k => k.Ids is null))
+            page.Append("<li>").Append(Choice(kind.Name, kind.Tells)).Append("</li>");
         page.Append("</ul>");
         foreach (var kind in CardKinds.All.Where(k => k.Ids is not null))
         {

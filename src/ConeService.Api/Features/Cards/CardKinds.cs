@@ -9,7 +9,8 @@ namespace ConeService.Api.Features.Cards;
 /// <param name="Make">Makes the card.</param>
 /// <param name="Ids">What may stand after its name; null where nothing does.</param>
 internal sealed record CardKind(
-    string Name, string Tells, string[] Names, Func<CardAsk, Card> Make, Func<FiringReference, IEnumerable<(string Id, string Name)>>? Ids = null)
+    string Name, string Tells, string[] Names, Func<CardAsk, Card> Make,
+    Func<FiringReference, IEnumerable<(string Id, string Name)>>? Ids = null)
 {
     /// <summary>What stands between its name and an id.</summary>
     public string Between { get; init; } = "/";
@@ -39,7 +40,8 @@ internal static class CardKinds
         new("compare", "Processes beside each other", [], ProcessCard.Compare, Comparisons),
         new("schedule", "A schedule, step by step", ScheduleCard.Names, ScheduleCard.Of,
             static r => r.Schedules.List().Items.Select(s => (s.Id, s.Name))),
-        new("cone", "One cone on every chart", [], ConeCard.Of, static r => r.Cones.List().Items.Reverse().Select(c => (c.Cone, "Cone " + c.Cone)))
+        new("cone", "One cone on every chart", [], ConeCard.Of,
+            static r => r.Cones.List().Items.Reverse().Select(c => (c.Cone, "Cone " + c.Cone)))
         {
             Between = "-",
         },
@@ -61,6 +63,7 @@ internal static class CardKinds
     private static IEnumerable<(string Id, string Name)> Comparisons(FiringReference reference)
     {
         var names = reference.Practice.Processes().Items.ToDictionary(p => p.Id, p => p.Name);
-        return Compared.Where(c => Array.TrueForAll(c, names.ContainsKey)).Select(c => (string.Join(',', c), string.Join(" or ", c.Select(i => names[i]))));
+        return Compared.Where(c => Array.TrueForAll(c, names.ContainsKey))
+            .Select(c => (string.Join(',', c), string.Join(" or ", c.Select(i => names[i]))));
     }
 }

@@ -16,7 +16,8 @@ internal static class CardLine
     {
         var wide = width?.ToString(CultureInfo.InvariantCulture) ?? "100%";
         return $"<iframe src=\"{HtmlPage.Encode(Address(root, card, look))}\" title=\"{HtmlPage.Encode(card.Title)}\" width=\"{wide}\" "
-            + string.Create(CultureInfo.InvariantCulture, $"height=\"{height}\" loading=\"lazy\" style=\"border:0;max-width:100%\"></iframe>");
+            + string.Create(CultureInfo.InvariantCulture, $"height=\"{height}\" ")
+            + "loading=\"lazy\" style=\"border:0;max-width:100%\"></iframe>";
     }
 
     /// <summary>The address of a card, whole.</summary>

@@ -17,7 +17,8 @@ internal static class CardPage
     /// <param name="card">The card.</param>
     /// <param name="look">Its look.</param>
     /// <param name="reference">The data in use.</param>
-    /// <param name="origin">The configured address of the service, for what others must reach from elsewhere; null where there is none.</param>
+    /// <param name="origin">The configured address of the service, for what others must reach from elsewhere; null where there is
+    /// none.</param>
     public static string Render(Card card, CardLook look, FiringReference reference, string? origin)
     {
         var body = Body(card, look);
@@ -61,12 +62,13 @@ internal static class CardPage
             + $"<a href=\"{Address("/cards")}\" target=\"_blank\" rel=\"noopener\">More cards</a></span></p></footer>";
     }
 
-    // Open Graph and JSON-LD. Who reads them reads them from elsewhere, so the addresses are whole where the
+    // Open Graph, JSON-LD and the discovery of oEmbed. Who reads them reads them from elsewhere, so the addresses are whole where the
     // service knows under which name it is reached.
     private static string Head(Card card, CardBody body, FiringReference reference, string? origin)
     {
         var page = Whole(origin, "/cards/" + card.Path);
         var (title, description) = (HtmlPage.Encode(card.Title), HtmlPage.Encode(card.Description));
+        var embed = HtmlPage.Encode(Whole(origin, "/oembed?url=" + Uri.EscapeDataString(page)));
         return $"""
 
             <meta name="description" content="{description}">
@@ -74,6 +76,8 @@ internal static class CardPage
             <meta property="og:description" content="{description}"><meta property="og:site_name" content="ConeService">
             <meta property="og:url" content="{HtmlPage.Encode(page)}">
             <link rel="canonical" href="{HtmlPage.Encode(page)}">
+            <link rel="alternate" type="application/json+oembed" href="{embed}&amp;format=json" title="{title}">
+            <link rel="alternate" type="text/xml+oembed" href="{embed}&amp;format=xml" title="{title}">
             <meta name="cone-service:height" content="{body.Height}">
             <script type="application/ld+json">{Markup(card, reference, page)}</script>
             """;

@@ -35,9 +35,11 @@ internal static class CardStyle
     /// <summary>What is different on a short card.</summary>
     public const string Short = """
 
-        body{font-size:.8rem;line-height:1.36;padding:.3rem .6rem}h1{font-size:1.05rem;margin:0 0 .2rem}h2{font-size:.86rem;margin:.3rem 0 .1rem}
+        body{font-size:.8rem;line-height:1.36;padding:.3rem .6rem}
+        h1{font-size:1.05rem;margin:0 0 .2rem}h2{font-size:.86rem;margin:.3rem 0 .1rem}
         p{margin:.25rem 0}.lead{font-size:1.1em}th,td{padding:.12rem .3rem .12rem 0}caption{padding:.1rem 0}footer{margin-top:.3rem}
-        form{gap:.2rem .4rem;margin:.2rem 0}form p{flex-basis:6rem}label{font-size:.74rem}input,select,button{min-height:1.5rem;padding:.05rem .2rem}
+        form{gap:.2rem .4rem;margin:.2rem 0}form p{flex-basis:6rem}label{font-size:.74rem}
+        input,select,button{min-height:1.5rem;padding:.05rem .2rem}
         .small{font-size:.74rem}table{font-size:.76rem}
         """;
 

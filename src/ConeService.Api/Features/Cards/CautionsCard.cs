@@ -34,7 +34,8 @@ internal static class CautionsCard
         if (!ask.Look.IsShort)
         {
             new CardForm(ask, Path)
-                .Choice("for", "For", [("", "everything"), .. For(ask.Reference).Select(w => (w, CardWords.Sentence(w.Replace('-', ' '))))], "")
+                .Choice("for", "For", [("", "everything"),
+                    .. For(ask.Reference).Select(w => (w, CardWords.Sentence(w.Replace('-', ' '))))], "")
                 .Into(body, "Show");
         }
 

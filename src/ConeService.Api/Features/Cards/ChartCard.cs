@@ -31,13 +31,15 @@ internal static class ChartCard
         var chart = cones.Chart(ask["chart"] ?? cones.DefaultChart).Chart;
         var (points, sources) = Points(cones, chart, ask["rate"]);
         return new(
-            CardFrame.Path(Path, ask, Names), "Cone chart", $"Every cone of the chart “{chart.Name}” with its temperature, hottest first.",
+            CardFrame.Path(Path, ask, Names), "Cone chart",
+            $"Every cone of the chart “{chart.Name}” with its temperature, hottest first.",
             body => Write(body, ask, chart, points), sources);
     }
 
     /// <summary>Every cone that the chart can tell of at the rate, hottest cone first.</summary>
     /// <exception cref="RefusedException">None can be told, for the same reason.</exception>
-    public static (IReadOnlyList<EndPoint> Points, IReadOnlyList<string> Sources) Points(ConeReference cones, ChartSummary chart, string? rate)
+    public static (IReadOnlyList<EndPoint> Points, IReadOnlyList<string> Sources) Points(
+        ConeReference cones, ChartSummary chart, string? rate)
     {
         var onChart = cones.Chart(chart.Id).EndPoints.Select(e => e.Cone).ToHashSet();
         var all = cones.List().Items.Select(i => i.Cone).Where(onChart.Contains).Reverse().ToList();
@@ -103,8 +105,11 @@ internal static class ChartCard
         body.Table(
             "Where each cone goes down, hottest first",
             [.. heads],
-            [.. new[] { ("Without a zero: hotter", shown.Where(p => p.Cone[0] != '0')), ("With a zero: cooler", shown.Where(p => p.Cone[0] == '0')) }
-                .Select(g => (g.Item1, (IReadOnlyList<Cell[]>)[.. g.Item2.Select(Row)])).Where(g => g.Item2.Count > 0)]);
+            [.. new[] { false, true }
+                .Select(zero => (
+                    zero ? "With a zero: cooler" : "Without a zero: hotter",
+                    (IReadOnlyList<Cell[]>)[.. shown.Where(p => p.Cone[0] == '0' == zero).Select(Row)]))
+                .Where(g => g.Item2.Count > 0)]);
         foreach (var assumed in points[0].Assumed.Select(a => a.Reason.ToString()).Distinct()) body.Say(assumed, "small");
         body.Say("A witness cone beside the ware decides, not the meter.", "small");
     }

@@ -37,7 +37,8 @@ internal static class ColourCompareCard
     }
 
     /// <summary>The colorants that are oxides of a metal, with a colour in each of the two atmospheres.</summary>
-    public static IEnumerable<(string Id, string Name, ColourNote? Oxidation, ColourNote? Reduction)> Pairs(Firing.FiringReference reference)
+    public static IEnumerable<(string Id, string Name, ColourNote? Oxidation, ColourNote? Reduction)> Pairs(
+        Firing.FiringReference reference)
     {
         foreach (var colorant in reference.Dataset.Colorants.Where(c => c.Kind == ColorantKind.Oxide))
         {

@@ -28,7 +28,8 @@ internal static class ConditionsCard
     {
         var notice = smoke.Notice.ToString();
         body.Say($"Oxidation: more air than the fuel needs. {air.Process.AtmosphereNote} {air.Process.Effect}", needed: true);
-        body.Say($"Reduction: less air than the fuel needs, so that the flame takes oxygen from glaze and clay. {smoke.Process.Effect}", needed: true);
+        body.Say($"Reduction: less air than the fuel needs, so that the flame takes oxygen from glaze and clay. {smoke.Process.Effect}",
+            needed: true);
         body.Say($"{smoke.Process.PeopleNearby}", "warn", needed: true);
         body.Table("What it does to colours", ["Colorant", "Oxidation", "Reduction"], Colorants
             .Select(c => ask.Reference.Colours.Colorant(c)).Select(c => (Cell[])

@@ -28,7 +28,8 @@ internal static class ConvertCard
         }
 
         return new(
-            CardFrame.Path(Path, ask, Names), Title(asked), "Which temperature a pyrometric cone stands for, and which cone a temperature reaches, "
+            CardFrame.Path(Path, ask, Names), Title(asked),
+            "Which temperature a pyrometric cone stands for, and which cone a temperature reaches, "
             + "at a heating rate.", body => Write(body, ask, asked), asked.Sources)
         {
             Status = asked.Refused is null ? StatusCodes.Status200OK : StatusCodes.Status400BadRequest,
@@ -65,7 +66,8 @@ internal static class ConvertCard
         var scale = cones.List().Items.Select(i => i.Cone).Where(onChart.Contains).ToList();
         var at = scale.IndexOf(cone);
         var first = Math.Max(0, at - Neighbours);
-        return [.. scale.Skip(first).Take(at + Neighbours + 1 - first).Reverse().SelectMany(c => CardFrame.Try(() => cones.EndPoint(c, rate, chart)))];
+        return [.. scale.Skip(first).Take(at + Neighbours + 1 - first).Reverse()
+            .SelectMany(c => CardFrame.Try(() => cones.EndPoint(c, rate, chart)))];
     }
 
     private static string Title(Asked asked) => (asked.EndPoint, asked.Reading) switch
@@ -111,8 +113,10 @@ internal static class ConvertCard
     private static void Tell(CardBody body, ConeReference cones, EndPoint point)
     {
         body.Say(
-            $"Cone {point.Cone} goes down at {CardWords.Whole(point.Celsius)} °C ({CardWords.Whole(point.Fahrenheit)} °F) when it is heated at "
-            + $"{CardWords.Rate(point.RateCelsiusPerHour)} ({EnumWords.Word(point.Basis)}; {CardWords.Of(point.Confidence)}).", "lead", needed: true);
+            $"Cone {point.Cone} goes down at {CardWords.Whole(point.Celsius)} °C ({CardWords.Whole(point.Fahrenheit)} °F) "
+            + "when it is heated at "
+            + $"{CardWords.Rate(point.RateCelsiusPerHour)} ({EnumWords.Word(point.Basis)}; {CardWords.Of(point.Confidence)}).",
+            "lead", needed: true);
         if (cones.Describe(cones.Read(point.Cone)).MixUp is { } mixUp) body.Say($"Not cone {mixUp.Cone}. {mixUp.Message}", "warn");
         foreach (var note in point.Notes) body.Say(note.ToString(), "small");
     }

@@ -45,14 +45,16 @@ internal static class FitCard
         var isAsked = ask["body"] is not null || ask["cone"] is not null;
         var form = new CardForm(ask, Path)
             .Choice("body", "Clay", materials.Bodies().Items.Select(b => (b.Id, CardWords.Sentence(b.Name))), "mid-range-stoneware-light")
-            .Choice("glaze", "Glaze", [("", "none"), .. materials.Glazes().Items.Select(g => (g.Id, CardWords.Sentence(g.Name)))], isAsked ? "" : "mid-range-gloss")
+            .Choice("glaze", "Glaze", [("", "none"), .. materials.Glazes().Items.Select(g => (g.Id, CardWords.Sentence(g.Name)))],
+                isAsked ? "" : "mid-range-gloss")
             .Choice("cone", "Cone", Cones(ask), "6")
             .Choice("atmosphere", "Atmosphere", EnumWords.All<Atmosphere>().Where(w => w is "oxidation" or "neutral" or "reduction")
                 .Select(w => (w, CardWords.Sentence(w))), "oxidation");
         if (!ask.Look.IsShort)
         {
             form = form
-                .Choice("firing", "Firing", ask.Reference.Loads.Kinds().Items.Select(k => (EnumWords.Word(k.Id), CardWords.Sentence(k.Name))), "glaze")
+                .Choice("firing", "Firing", ask.Reference.Loads.Kinds().Items
+                    .Select(k => (EnumWords.Word(k.Id), CardWords.Sentence(k.Name))), "glaze")
                 .Choice("use", "Use", [("", "not said"), ("food", "for food"), ("decorative", "for decoration")], "");
         }
 
@@ -83,5 +85,6 @@ internal static class FitCard
     }
 
     private static IEnumerable<(string Value, string Text)> Cones(CardAsk ask) => ask.Reference.Dataset.UsualFirings
-        .Select(u => u.Cone).Distinct().Select(c => ask.Reference.Cones.Read(c)).OrderDescending().Select(c => (c.ToString(), c.ToString()));
+        .Select(u => u.Cone).Distinct().Select(c => ask.Reference.Cones.Read(c))
+        .OrderDescending().Select(c => (c.ToString(), c.ToString()));
 }

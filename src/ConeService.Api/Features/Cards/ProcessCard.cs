@@ -18,7 +18,8 @@ internal static class ProcessCard
         var detail = ask.Reference.Practice.Process(ask.Id);
         var process = detail.Process;
         return new(
-            "process/" + process.Id, process.Name, $"{process.Name}: what it does, what goes in when, water, food and microwave, and dangers.",
+            "process/" + process.Id, process.Name,
+            $"{process.Name}: what it does, what goes in when, water, food and microwave, and dangers.",
             body => Write(body, ask, detail), detail.Sources);
     }
 
@@ -107,12 +108,13 @@ internal static class ProcessCard
         body.Say($"How sure: {CardWords.Of(process.Confidence)}. {process.Note}".Trim(), "small");
     }
 
-    private static string At(AddedMaterial material) => (material.CelsiusMin, material.ConeMin) switch
+    private static string At(AddedMaterial material)
     {
-        ({ } low, _) => $" ({CardWords.Number(low)}{(material.CelsiusMax is { } high && high != low ? $" to {CardWords.Number(high)}" : "")} °C)",
-        (null, { } cone) => $" ({CardWords.Cones(cone, material.ConeMax)})",
-        _ => "",
-    };
+        if (material.CelsiusMin is not { } low)
+            return material.ConeMin is { } cone ? $" ({CardWords.Cones(cone, material.ConeMax)})" : "";
+        var to = material.CelsiusMax is { } high && high != low ? " to " + CardWords.Number(high) : "";
+        return $" ({CardWords.Number(low)}{to} °C)";
+    }
 
     private static string Duration(FiringProcess process)
     {

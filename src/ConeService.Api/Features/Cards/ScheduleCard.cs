@@ -56,7 +56,8 @@ internal static class ScheduleCard
             body.List("To know", fit.Warnings.Select(w => w.ToString()));
         }
 
-        body.Say($"How sure: {CardWords.Of(fit.Confidence)}. The manual of your kiln, local codes and licensed practice come before this card.");
+        body.Say($"How sure: {CardWords.Of(fit.Confidence)}. "
+            + "The manual of your kiln, local codes and licensed practice come before this card.");
     }
 
     private static string Span(FitLandmark mark, bool fahrenheit)

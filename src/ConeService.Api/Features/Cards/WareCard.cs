@@ -29,7 +29,8 @@ internal static class WareCard
         var all = materials.Bodies().Items;
         var own = family.Id is null
             ? all.Where(b => b.Id == ask.Id).ToList()
-            : [.. all.Where(b => Families.First(f => f.Words.Any(w => b.Id.Contains(w, StringComparison.Ordinal)) || f == Families[^1]) == family)];
+            : [.. all.Where(b => Families.First(f => f.Words.Any(w => b.Id.Contains(w, StringComparison.Ordinal))
+                || f == Families[^1]) == family)];
         if (own.Count == 0)
         {
             var there = Families.Select(f => f.Id).Concat(all.Select(b => b.Id)).ToList();
