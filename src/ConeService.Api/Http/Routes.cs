@@ -7,6 +7,7 @@ using ConeService.Api.Features.Cones;
 using ConeService.Api.Features.Conversions;
 using ConeService.Api.Features.Datasets;
 using ConeService.Api.Features.Equations;
+using ConeService.Api.Features.Figures;
 using ConeService.Api.Features.Guide;
 using ConeService.Api.Features.Health;
 using ConeService.Api.Features.HeatWork;
@@ -61,6 +62,7 @@ internal static class Routes
         app.MapIndex();
         DataRoute.Mark(app.MapGroup("")).MapCards();
         DataRoute.Mark(app.MapGroup("")).MapGuide();
+        DataRoute.Mark(app.MapGroup("")).MapFigures();
         app.MapOEmbed();
         app.MapDatasetFiles();
         app.MapProblemPages();

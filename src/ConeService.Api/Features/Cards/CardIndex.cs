@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ConeService.Api.Features.Figures;
 using ConeService.Api.Http;
 using ConeService.Api.Http.Reach;
 using ConeService.Contract.Answers;
@@ -42,6 +43,7 @@ internal static class CardIndex
             .Append(CultureInfo.InvariantCulture, $"<p>{HtmlPage.Encode(full.Description)}</p>");
         Lines(page, root, full, look, small);
         List(page, reference);
+        Figures(page, root);
         Kept(page);
         return HtmlPage.Render("Cards for course pages", page.Append("</main>").ToString(), Style);
     }
@@ -86,6 +88,16 @@ internal static class CardIndex
         }
     }
 
+    private static void Figures(StringBuilder page, string root)
+    {
+        page.Append("<h2>Figures</h2><p>Where frames are stripped, an image stays. Any cone and any schedule has one of its own.</p>");
+        foreach (var (name, alt) in FigureKinds.All)
+        {
+            var image = $"<img src=\"{HtmlPage.Encode(root)}/figures/{name}.svg\" alt=\"{HtmlPage.Encode(alt)}\" width=\"640\">";
+            Line(page, name, HtmlPage.Encode(alt), image);
+        }
+    }
+
     private static string Choice(string path, string name) =>
         $"<a href=\"{HtmlPage.Encode(new Address("/cards?card=" + Uri.EscapeDataString(path)))}#shown\">{HtmlPage.Encode(name)}</a>";
 
@@ -94,7 +106,8 @@ internal static class CardIndex
         <ul>
         <li>Scripts are stripped almost everywhere: nothing here needs one.</li>
         <li>A frame (iframe) is kept only from hosts that the administrator allows, and only over https. Ask for this host to be
-        allowed; until then paste the link.</li>
+        allowed; until then paste a figure or the link.</li>
+        <li>A figure (img) is kept nearly everywhere.</li>
         <li>Forms are stripped from course pages and work only inside the frame, where the card is its own page.</li>
         <li>A card is light in a frame. <code>?theme=dark</code> makes it dark, <code>?theme=auto</code> as the reader has set the screen;
         <code>?size=short</code> fits into 320 × 360.</li>

@@ -68,7 +68,8 @@ internal static class OEmbedEndpoints
         var sent = url?.Trim() ?? "";
         var path = sent.StartsWith(root + "/", StringComparison.OrdinalIgnoreCase) ? sent[root.Length..]
             : sent.StartsWith('/') ? sent : "";
-        return path.StartsWith(Cards, StringComparison.Ordinal) ? path[Cards.Length..].Split('#')[0] : throw new RefusedException(new Finding(
+        if (path.StartsWith(Cards, StringComparison.Ordinal)) return path[Cards.Length..].Split('#')[0];
+        throw new RefusedException(new Finding(
             FindingCodes.NotFound, "url", url, Message.Of("answers.not-found", ("noun", "card"), ("id", sent)),
             Message.Verbatim([root + "/cards/cone-6"])));
     }
