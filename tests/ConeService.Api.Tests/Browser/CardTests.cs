@@ -78,6 +78,25 @@ public sealed class CardTests(Support.Api api, Chromium chromium) : IClassFixtur
         Assert.Contains("Cone 06 goes down at 998 °C", answer, StringComparison.Ordinal);
     }
 
+    // DOMPurify with frames allowed, as a course system sets it for hosts that its administrator named.
+    [Fact]
+    public async Task The_lines_to_paste_live_through_dompurify()
+    {
+        var purify = Chromium.Tool("dompurify/dist/purify.min.js");
+        var kept = await chromium.Inspect(Address("/cards?card=process/raku-western"), async page =>
+        {
+            await page.EvaluateExpressionAsync(purify + ";0");
+            return await page.EvaluateExpressionAsync<string[]>("""
+                [...document.querySelectorAll('textarea')].map(t =>
+                  DOMPurify.sanitize(t.value, { ADD_TAGS: ['iframe'], FORBID_TAGS: ['script', 'style', 'form'], FORBID_ATTR: ['style'] }))
+                """);
+        });
+        var frames = kept.Where(k => k.StartsWith("<iframe", StringComparison.Ordinal));
+        Assert.Equal(2, frames.Count(k => k.Contains("raku\"", StringComparison.Ordinal)));
+        Assert.Equal(5, kept.Count(k => k.StartsWith("<img", StringComparison.Ordinal) && k.Contains("alt=", StringComparison.Ordinal)));
+        Assert.Single(kept, k => k.StartsWith("<a href=", StringComparison.Ordinal));
+    }
+
     private async Task<List<string>> Faults(string url)
     {
         var axe = Chromium.Tool("axe-core/axe.min.js");
