@@ -1,5 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Datasets;
 using ConeService.Data;
 
 namespace ConeService.Contract.Study;

@@ -98,7 +98,7 @@ public class QuestionTests
             var asked = cautions.Single(c => q.Id == "cautions-" + c.Id);
             if (!matter.Contains(asked.Kind)) continue;
             var wrong = q.Choices.Where(c => c.Letter != q.Right).Select(c => c.Text).ToList();
-            Assert.Empty(cautions.Where(c => matter.Contains(c.Kind) && wrong.Contains(c.Control)));
+            Assert.DoesNotContain(cautions, c => matter.Contains(c.Kind) && wrong.Contains(c.Control));
         }
     }
 

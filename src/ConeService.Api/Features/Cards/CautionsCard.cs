@@ -1,4 +1,3 @@
-using ConeService.Contract.Answers;
 using ConeService.Contract.Practice;
 using ConeService.Data;
 using ConeService.Firing;

@@ -10,6 +10,9 @@ namespace ConeService.Api.Features.Cards;
 /// <summary>A whole chart, hottest cone first; cones that differ by a zero alone are marked apart.</summary>
 internal static class ChartCard
 {
+    // Without a zero in front, with one.
+    private static readonly bool[] Signs = [false, true];
+
     /// <summary>Name of the card.</summary>
     public const string Path = "chart";
 
@@ -105,7 +108,7 @@ internal static class ChartCard
         body.Table(
             "Where each cone goes down, hottest first",
             [.. heads],
-            [.. new[] { false, true }
+            [.. Signs
                 .Select(zero => (
                     zero ? "With a zero: cooler" : "Without a zero: hotter",
                     (IReadOnlyList<Cell[]>)[.. shown.Where(p => p.Cone[0] == '0' == zero).Select(Row)]))

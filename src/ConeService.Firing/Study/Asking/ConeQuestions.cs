@@ -57,7 +57,7 @@ internal sealed class ConeQuestions
     }
 
     // The cone with the other sign first: the commonest mistake; then those around it, the nearer first.
-    private IEnumerable<EndPointRow> Others(EndPointRow cell)
+    private List<EndPointRow> Others(EndPointRow cell)
     {
         var others = cells.Where(c => c.RateCelsiusPerHour == cell.RateCelsiusPerHour && Math.Abs(c.Celsius - cell.Celsius) >= LeastApart)
             .OrderBy(c => Math.Abs(c.Celsius - cell.Celsius)).ToList();

@@ -1,5 +1,4 @@
 using ConeService.Contract.Answers;
-using ConeService.Contract.Study;
 using ConeService.Data;
 
 namespace ConeService.Firing.Study.Searching;
