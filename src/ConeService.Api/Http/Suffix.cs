@@ -20,7 +20,8 @@ internal sealed record Suffix(string Text, PathString Path)
         {
             var request = context.Request;
             context.Features.Set(new Suffix(suffix, request.Path));
-            request.Path = request.Path.Value![..^suffix.Length];
+            // Made, not converted: the conversion from text would decode the path a second time.
+            request.Path = new PathString(request.Path.Value![..^suffix.Length]);
             if (Formats.MediaType(suffix) is { } type) request.Headers[HeaderNames.Accept] = type;
         }
 

@@ -56,6 +56,18 @@ public class SuffixTests(Support.Api api)
         Assert.Equal(expected, response.Content.Headers.ContentType?.MediaType);
     }
 
+    // RFC 3986, 2.4: a part is not decoded twice. "%2536" is the text "%36" and not the digit 6, with a suffix as without.
+    [Theory]
+    [InlineData("/v1/cones/%2536", "%36")]
+    [InlineData("/v1/cones/%2536.html", "%36")]
+    [InlineData("/v1/cones/%2500.json", "%00")]
+    public async Task A_path_is_decoded_once(string url, string id)
+    {
+        using var response = await api.Get(url, "application/json");
+        var finding = Assert.Single(await Problems.Findings(response, 400, "cone-unreadable"));
+        Assert.Equal(id, finding.GetProperty("value").GetString());
+    }
+
     [Theory]
     [InlineData("/v1/cones/6/end-point.svg", ".json, .txt, .html")]
     [InlineData("/v1/cones/6/end-point.xlsx", ".json, .txt, .html")]
