@@ -41,6 +41,7 @@ internal sealed class PreparedBody : IResult
         etag = $"W/\"{Tag(tagged ?? bytes)}\"";
         var speech = Speech.Current;
         language = Language.Named(speech);
+        Varies = varies;
         List<string> decides = [];
         if (negotiated) decides.Add(HeaderNames.Accept);
         if (varies is not null) decides.Add(varies);
@@ -61,6 +62,12 @@ internal sealed class PreparedBody : IResult
     /// <summary>Whether a page that shows the same lies beside this JSON.</summary>
     public bool HasPage { get; init; }
 
+    /// <summary>Whether it answers many requests, and not only the one it was made for.</summary>
+    public bool IsKept { get; private set; }
+
+    /// <summary>The further header on which the body depends; null: none.</summary>
+    public string? Varies { get; }
+
     /// <summary>A file whose address never answers anything else, whatever the language.</summary>
     public static PreparedBody Unchanging(byte[] bytes, string contentType) => new(bytes, contentType) { isForEver = true };
 
@@ -79,6 +86,7 @@ internal sealed class PreparedBody : IResult
     /// <summary>The body itself, ready to answer many requests: it keeps what it compresses.</summary>
     public PreparedBody Keep()
     {
+        IsKept = true;
         if (bytes.Length < Encodings.LeastBytes) return this;
         brotli ??= new(() => new(this, Encodings.Brotli));
         gzip ??= new(() => new(this, Encodings.Gzip));

@@ -64,6 +64,7 @@ internal static class ServiceSetup
         app.UseResponseCompression();
         // Before what follows: problems are told in the language asked for too.
         app.Use(next => Language.Middleware(next, snapshots, address));
+        app.Use(next => KnownPath.Middleware(next, snapshots));
         app.UseMiddleware<ProblemMiddleware>();
         app.Use(Suffix.Strip);
         app.UseRouting();

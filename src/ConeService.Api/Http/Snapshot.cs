@@ -11,6 +11,9 @@ internal sealed class Snapshot(Dataset dataset)
 {
     private readonly ConcurrentDictionary<string, PreparedBody> prepared = new(StringComparer.Ordinal);
 
+    /// <summary>What was answered by the path alone, as <see cref="KnownPath"/> keeps it.</summary>
+    public ConcurrentDictionary<string, (Endpoint Endpoint, PreparedBody Body)> Paths { get; } = new(StringComparer.Ordinal);
+
     /// <summary>The package.</summary>
     public Dataset Dataset => Reference.Dataset;
 

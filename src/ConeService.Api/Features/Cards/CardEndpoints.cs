@@ -28,7 +28,7 @@ internal static class CardEndpoints
         }
 
         routes.MapRead("/cards/{card}", One).WithQuery(CardLook.Names).Describe("getCard", Tags.Cards)
-            .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).Problems(404);
+            .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).Problems(404).AnswersByPath();
     }
 
     /// <summary>A card to embed.</summary>

@@ -10,8 +10,9 @@ internal static class ConeEndpoints
 {
     public static void MapCones(this IEndpointRouteBuilder routes)
     {
-        routes.MapRead("/cones", List).WithQuery().Describe("listCones", Tags.Cones).Answers<ConeList>(Csv.MediaType).Problems(406);
-        routes.MapRead("/cones/{cone}", One).WithQuery().Describe("getCone", Tags.Cones).Answers<ConeDescription>();
+        routes.MapRead("/cones", List).WithQuery().Describe("listCones", Tags.Cones).Answers<ConeList>(Csv.MediaType).Problems(406)
+            .AnswersByPath();
+        routes.MapRead("/cones/{cone}", One).WithQuery().Describe("getCone", Tags.Cones).Answers<ConeDescription>().AnswersByPath();
         routes.MapRead("/cones/{cone}/end-point", EndPointAt).WithQuery("rate", "chart", "unit")
             .Describe("getEndPoint", Tags.Cones).Answers<EndPoint>(OneLine.MediaType).Problems(406);
     }
