@@ -12,6 +12,11 @@ public static class HeatWorkLimits
     /// <summary>Hottest temperature, °F: 1500 °C.</summary>
     public const double Hottest = 2732;
 
+    /// <summary>
+    /// Slowest rate, °C/h: a degree in six weeks. Below it a clock of hours no longer tells the end of a hold from its beginning.
+    /// </summary>
+    public const double SlowestCelsius = 0.001;
+
     /// <summary>Fastest rate, °C/h.</summary>
     public const double FastestCelsius = 3000;
 

@@ -227,6 +227,9 @@ public static class FindingCodes
     /// <summary>The chart states no rate.</summary>
     public const string RateNotApplicable = "rate-not-applicable";
 
+    /// <summary>A rate at which nothing moves.</summary>
+    public const string RateImperceptible = "rate-imperceptible";
+
     /// <summary>Not computable at this rate.</summary>
     public const string RateNotComputable = "rate-not-computable";
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
@@ -145,7 +146,16 @@ internal sealed class ProgrammeReader
         if (sent is not { } value) return null;
         var rate = fahrenheit ? Math.Abs(value) / 1.8 : Math.Abs(value);
         if (!(Math.Abs(value) > 0 && rate <= FastestPerHour)) findings.Add(HeatSettings.OutOfRange(field, value, Rates, mistake));
+        else if (rate < HeatWorkLimits.SlowestCelsius) findings.Add(Imperceptible(value, field));
         return rate;
+    }
+
+    private Finding Imperceptible(double sent, string field)
+    {
+        var text = sent.ToString(CultureInfo.InvariantCulture);
+        var mistake = field.EndsWith("/rate", StringComparison.Ordinal) ? Message.Of("heat-work.hold-is-no-rate") : null;
+        return new(
+            FindingCodes.RateImperceptible, field, text, Message.Of("heat-work.rate-imperceptible", ("rate", text)), [Rates], mistake);
     }
 
     private Finding Unbelievable(double sent, string field)
