@@ -150,7 +150,7 @@ internal sealed class ProgrammeReader
         return rate;
     }
 
-    private Finding Imperceptible(double sent, string field)
+    private static Finding Imperceptible(double sent, string field)
     {
         var text = sent.ToString(CultureInfo.InvariantCulture);
         var mistake = field.EndsWith("/rate", StringComparison.Ordinal) ? Message.Of("heat-work.hold-is-no-rate") : null;
