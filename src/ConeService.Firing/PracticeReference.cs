@@ -34,7 +34,9 @@ public sealed class PracticeReference
             ? EnumWords.All<ProcessKiln>() : r.Kilns.Select(EnumWords.Word));
         var atmospheres = filter.Keep(data.Processes, atmosphere, "atmosphere", r => r.Atmospheres.Select(EnumWords.Word));
         filter.ThrowAny();
-        return new(data.VersionId, Notices.LocalCodes, Notices.LeachTest, [.. kilns.Intersect(atmospheres).Select(r => PracticeAnswers.Of(r, data))]);
+        return new(
+            data.VersionId, Notices.LocalCodes, Notices.LeachTest,
+            [.. kilns.Intersect(atmospheres).Select(r => PracticeAnswers.Of(r, data))]);
     }
 
     /// <summary>A process with what is added, its cautions, and what can be said of food.</summary>

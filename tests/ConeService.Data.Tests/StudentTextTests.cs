@@ -55,7 +55,8 @@ public sealed partial class StudentTextTests
     public void A_colour_is_told_with_as_much_trust_as_its_row() => Assert.All(Embedded.ColourNotes, note =>
     {
         var text = Texts.Single(t => t.Table == "colour-notes" && t.Row == note.Id).Text;
-        Assert.Equal(note.ColourConfidence == Confidence.Published, text.Contains("One printed source", StringComparison.OrdinalIgnoreCase));
+        Assert.Equal(
+            note.ColourConfidence == Confidence.Published, text.Contains("One printed source", StringComparison.OrdinalIgnoreCase));
         Assert.Equal(note.ColourConfidence == Confidence.FromMemory, text.Contains("from memory", StringComparison.Ordinal));
         Assert.Equal(note.ColourConfidence == Confidence.CommonPractice, text.Contains("from practice", StringComparison.Ordinal));
     });

@@ -33,7 +33,7 @@ internal sealed partial class TextWordsRule : IPackageRule
     [GeneratedRegex(@"\b(safe(ly|r|st|ty)?|harmless(ly)?|non-?toxic|risk-free|foolproof)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Promise();
 
-    [GeneratedRegex(@"\b(seen (once|twice|in|via)|from-memory|common-practice|from_memory|sourced_fields|ibid|op\. cit)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(seen (once|twice|in|via)|from-memory|common-practice|sourced_fields|ibid|op\. cit)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Shorthand();
 
     [GeneratedRegex("[a-z0-9]+(-[a-z0-9]+)+")]

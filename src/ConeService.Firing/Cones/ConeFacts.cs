@@ -21,7 +21,9 @@ internal static class ConeFacts
                 NearMatches.Probably(topic, topics)));
         }
 
-        return new(dataset.VersionId, topic, topics, [.. dataset.ConeFacts.Where(f => topic is null || f.Topic == topic).Select(f => Fact(f, dataset))]);
+        return new(
+            dataset.VersionId, topic, topics,
+            [.. dataset.ConeFacts.Where(f => topic is null || f.Topic == topic).Select(f => Fact(f, dataset))]);
     }
 
     private static ConeFact Fact(ConeFactRow row, Dataset dataset) => new(
