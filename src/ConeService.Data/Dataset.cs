@@ -1,9 +1,13 @@
+using System.Collections.Frozen;
+
 namespace ConeService.Data;
 
 /// <summary>A validated data package: typed rows, version, checksums and change log. Immutable.</summary>
 public sealed class Dataset
 {
     private readonly IdRenames renames = new([]);
+    private readonly IReadOnlyList<TextRow> texts = [];
+    private readonly FrozenSet<(string Table, string Row, MessageAudience Audience)> told = [];
 
     /// <summary>
     /// Version of the package, SemVer 2.0; overlays stand in the build part:
@@ -216,10 +220,28 @@ public sealed class Dataset
     /// <summary>The sentences of the service, by code, audience and language; those of overlays follow.</summary>
     public required IReadOnlyList<MessageRow> Messages { get; init; }
 
+    /// <summary>Rows told to one kind of reader, by table and id; those of overlays follow. None in packages before 1.7.</summary>
+    public required IReadOnlyList<TextRow> Texts
+    {
+        get => texts;
+        init
+        {
+            texts = value;
+            told = value.Select(t => (t.Table, t.Row, t.Audience)).ToFrozenSet();
+        }
+    }
+
     /// <summary>The id that a row has now: the one given, unless it was renamed. Callers who send an old one are told.</summary>
     /// <param name="table">The table, such as <c>cautions</c>.</param>
     /// <param name="id">An id of today or of an earlier version; that there is such a row is not promised.</param>
     public string CurrentId(string table, string id) => renames.Current(table, id);
+
+    /// <summary>Whether a row is told to a kind of reader, in whatever language.</summary>
+    /// <param name="table">The table, such as <c>cautions</c>.</param>
+    /// <param name="row">Id of the row.</param>
+    /// <param name="audience">The reader.</param>
+    public bool Tells(string table, string row, MessageAudience audience) => told.Contains((table, row, audience));
+
     /// <summary>A fault of a table of the base package, for a <see cref="PackageRequirement"/>.</summary>
     /// <param name="table">Name of the table.</param>
     /// <param name="field">The field; null when the whole table is meant.</param>

@@ -27,7 +27,7 @@ public sealed class ColourReference
     public ColorantList Colorants() => new(
         data.VersionId,
         Notices.LocalCodes,
-        [.. data.Colorants.Select(ColourAnswers.Of)],
+        [.. data.Colorants.Select(c => ColourAnswers.Of(c, data))],
         [.. data.ColorantForms.Select(ColourAnswers.Of)],
         [.. data.Additives.Select(ColourAnswers.Of)],
         [.. data.BaseGlazes.Select(ColourAnswers.Of)],
@@ -52,7 +52,7 @@ public sealed class ColourReference
         return new(
             data.VersionId,
             ColourAnswerer.Standing,
-            ColourAnswers.Of(colorant),
+            ColourAnswers.Of(colorant, data),
             [.. data.ColorantForms.Where(f => f.Colorant == colorant.Id).Select(ColourAnswers.Of)],
             [.. Atmospheres.OfColours.Select(a => Coverage(colorant, a, notes))],
             [.. notes.Select(n => ColourAnswers.Of(n, catalogue))],

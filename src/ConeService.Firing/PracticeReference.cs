@@ -34,7 +34,9 @@ public sealed class PracticeReference
             ? EnumWords.All<ProcessKiln>() : r.Kilns.Select(EnumWords.Word));
         var atmospheres = filter.Keep(data.Processes, atmosphere, "atmosphere", r => r.Atmospheres.Select(EnumWords.Word));
         filter.ThrowAny();
-        return new(data.VersionId, Notices.LocalCodes, Notices.LeachTest, [.. kilns.Intersect(atmospheres).Select(PracticeAnswers.Of)]);
+        return new(
+            data.VersionId, Notices.LocalCodes, Notices.LeachTest,
+            [.. kilns.Intersect(atmospheres).Select(r => PracticeAnswers.Of(r, data))]);
     }
 
     /// <summary>A process with what is added, its cautions, and what can be said of food.</summary>
@@ -54,7 +56,7 @@ public sealed class PracticeReference
         return new(
             data.VersionId,
             Notices.LocalCodes,
-            PracticeAnswers.Of(process),
+            PracticeAnswers.Of(process, data),
             food,
             added,
             links,
@@ -72,7 +74,7 @@ public sealed class PracticeReference
         var things = filter.Keep(data.Cautions, appliesTo, "appliesTo", r => r.AppliesTo);
         var stages = filter.Keep(data.Cautions, stage, "stage", r => r.Stages.Select(EnumWords.Word));
         filter.ThrowAny();
-        return new(data.VersionId, Notices.LocalCodes, [.. things.Intersect(stages).Select(PracticeAnswers.Of)]);
+        return new(data.VersionId, Notices.LocalCodes, [.. things.Intersect(stages).Select(r => PracticeAnswers.Of(r, data))]);
     }
 
     /// <summary>A caution with everything that belongs to it.</summary>
@@ -84,7 +86,7 @@ public sealed class PracticeReference
         return new(
             data.VersionId,
             Notices.LocalCodes,
-            PracticeAnswers.Of(caution),
+            PracticeAnswers.Of(caution, data),
             cautions.ExposureLimits([caution.Id]),
             food,
             [.. data.Processes.Where(p => p.Cautions.Contains(caution.Id)).Select(p => p.Id)],

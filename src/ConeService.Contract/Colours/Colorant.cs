@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Datasets;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Colours;
@@ -18,6 +19,7 @@ namespace ConeService.Contract.Colours;
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far this can be trusted.</param>
 /// <param name="Note">What a reader must know.</param>
+/// <param name="Student">The row in plain sentences for a student, without ids; null where the data package has none.</param>
 public sealed record Colorant(
     string Id,
     string Name,
@@ -30,7 +32,8 @@ public sealed record Colorant(
     IReadOnlyList<string> Aliases,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note)
+    string? Note,
+    Message? Student = null)
 {
     /// <summary>Address of its row of the data package, with the places in its sources.</summary>
     public Address Row => TableAddress.Of("colorants", Id);

@@ -1,6 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Datasets;
 using ConeService.Contract.Json;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Colours;
@@ -22,6 +23,7 @@ namespace ConeService.Contract.Colours;
 /// <param name="Sources">Ids of the sources.</param>
 /// <param name="Confidence">How far the colour can be trusted; the percentage has its own.</param>
 /// <param name="Note">What a reader must know.</param>
+/// <param name="Student">The row in plain sentences for a student, without ids; null where the data package has none.</param>
 public sealed record ColourNote(
     string Id,
     string Colorant,
@@ -38,7 +40,8 @@ public sealed record ColourNote(
     IReadOnlyList<string> TemperatureLimits,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note)
+    string? Note,
+    Message? Student = null)
 {
     /// <summary>Address of its row of the data package, with the places in its sources.</summary>
     public Address Row => TableAddress.Of("colour-notes", Id);

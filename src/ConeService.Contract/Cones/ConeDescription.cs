@@ -12,7 +12,7 @@ namespace ConeService.Contract.Cones;
 /// <param name="WholeStep">Index among the 36 whole cones 022 … 14; null outside.</param>
 /// <param name="Previous">The next cooler cone; null at the end of the scale.</param>
 /// <param name="Next">The next hotter cone; null at the end of the scale.</param>
-/// <param name="MixUp">The cone it is confused with; null when there is none of that number.</param>
+/// <param name="MixUp">The cone it is confused with; null when there is none of that number, or none up to cone 14.</param>
 /// <param name="EndPoints">Every printed end point, by chart and rate.</param>
 /// <param name="ChartsDiffer">Why two charts give two figures for this cone; null when only one chart prints it.</param>
 /// <param name="Note">What a reader must know about the cone.</param>

@@ -1,6 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Datasets;
 using ConeService.Contract.Json;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Cones;
@@ -23,10 +24,12 @@ public sealed record ConeFactList(string DatasetVersion, string? Topic, IReadOnl
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far the fact can be trusted.</param>
 /// <param name="Note">What a reader must know about the fact.</param>
+/// <param name="Student">The row in plain sentences for a student, without ids; null where the data package has none.</param>
 public sealed record ConeFact(
     string Id, string Topic, string Name, string? ValuePrinted, [property: RangeOf("valueRange")] decimal? ValueMin,
     decimal? ValueMax, string? Unit,
-    IReadOnlyList<string> Sources, Confidence Confidence, string? Note)
+    IReadOnlyList<string> Sources, Confidence Confidence, string? Note,
+    Message? Student = null)
 {
     /// <summary>Address of its row of the data package, with the places in its sources.</summary>
     public Address Row => TableAddress.Of("cone-facts", Id);

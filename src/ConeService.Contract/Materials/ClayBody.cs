@@ -1,6 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Datasets;
 using ConeService.Contract.Json;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Materials;
@@ -39,6 +40,7 @@ namespace ConeService.Contract.Materials;
 /// <param name="RangeConfidence">How far the cone ranges can be trusted.</param>
 /// <param name="Confidence">How far the row can be trusted.</param>
 /// <param name="Note">What a reader must know about the row.</param>
+/// <param name="Student">The row in plain sentences for a student, without ids; null where the data package has none.</param>
 public sealed record ClayBody(
     string Id,
     string Name,
@@ -72,7 +74,8 @@ public sealed record ClayBody(
     IReadOnlyList<string> Sources,
     Confidence RangeConfidence,
     Confidence Confidence,
-    string? Note)
+    string? Note,
+    Message? Student = null)
 {
     /// <summary>Address of its row of the data package, with the places in its sources.</summary>
     public Address Row => TableAddress.Of("clay-bodies", Id);

@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Practice;
@@ -10,4 +11,6 @@ namespace ConeService.Contract.Practice;
 /// <param name="Control">What controls it.</param>
 /// <param name="Sources">Ids of the sources.</param>
 /// <param name="Href">Address of the whole caution.</param>
-public sealed record CautionLink(string Id, string Hazard, Severity Severity, string Control, IReadOnlyList<string> Sources, Address Href);
+/// <param name="Student">The row in plain sentences for a student, without ids; null where the data package has none.</param>
+public sealed record CautionLink(string Id, string Hazard, Severity Severity, string Control, IReadOnlyList<string> Sources, Address Href,
+    Message? Student = null);

@@ -1,6 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Datasets;
 using ConeService.Contract.Json;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Contract.Practice;
@@ -37,6 +38,7 @@ namespace ConeService.Contract.Practice;
 /// <param name="Sources">Ids of the sources, most important first.</param>
 /// <param name="Confidence">How far this can be trusted.</param>
 /// <param name="Note">What a reader must know.</param>
+/// <param name="Student">The row in plain sentences for a student, without ids; null where the data package has none.</param>
 public sealed record FiringProcess(
     string Id,
     string Name,
@@ -66,7 +68,8 @@ public sealed record FiringProcess(
     IReadOnlyList<string> SourcedFields,
     IReadOnlyList<string> Sources,
     Confidence Confidence,
-    string? Note)
+    string? Note,
+    Message? Student = null)
 {
     /// <summary>Address of its row of the data package, with the places in its sources.</summary>
     public Address Row => TableAddress.Of("processes", Id);

@@ -27,6 +27,14 @@ public sealed class Message : IEquatable<Message>
     /// <param name="values">Its parameters.</param>
     public static Message Of(string code, params (string Name, object? Value)[] values) => new(code, values);
 
+    /// <summary>A row of the data package in a student's words; null where the package has no text on it.</summary>
+    /// <param name="dataset">The data package.</param>
+    /// <param name="table">The table that the row stands in.</param>
+    /// <param name="row">Id of the row.</param>
+    public static Message? ToStudents(Dataset dataset, string table, string row) =>
+        dataset.Tells(table, row, MessageAudience.Student)
+            ? new(MessageBook.CodeOf(table, row), []) { Audience = MessageAudience.Student } : null;
+
     /// <summary>Words that are shown as they are: ids, texts of the data package, what a caller sent.</summary>
     [return: NotNullIfNotNull(nameof(text))]
     public static Message? Verbatim(string? text) => text is null ? null : new(null, [("", text)]);

@@ -10,18 +10,26 @@ public sealed class MessageBook
     /// <summary>The language that every sentence has.</summary>
     public const string English = "en";
 
-    private static readonly Lazy<MessageBook> Own = new(() => new(EmbeddedMessages.Read()));
+    private static readonly Lazy<MessageBook> Own = new(() => new(Embed()));
 
     private readonly FrozenDictionary<(string Code, MessageAudience Audience, string Language), MessageTemplate> templates;
 
     /// <summary>The sentences of a package; <see cref="Embedded"/> itself where the package says nothing of its own.</summary>
     public static MessageBook For(Dataset dataset)
     {
-        var embedded = EmbeddedMessages.Read();
-        return dataset.Messages.All(embedded.ToHashSet().Contains)
+        var embedded = Embed();
+        List<MessageRow> said = [.. dataset.Messages, .. dataset.Texts.Select(Of)];
+        return said.TrueForAll(embedded.ToHashSet().Contains)
             ? Embedded
-            : new(embedded.Concat(dataset.Messages).GroupBy(r => (r.Code, r.Audience, r.Language)).Select(g => g.Last()));
+            : new(embedded.Concat(said).GroupBy(r => (r.Code, r.Audience, r.Language)).Select(g => g.Last()));
     }
+
+    /// <summary>The code under which a text on a row is said; no code of the table messages has its slash.</summary>
+    internal static string CodeOf(string table, string row) => $"{table}/{row}";
+
+    private static List<MessageRow> Embed() => [.. EmbeddedMessages.Read(), .. EmbeddedMessages.ReadTexts().Select(Of)];
+
+    private static MessageRow Of(TextRow text) => new(CodeOf(text.Table, text.Row), text.Audience, text.Language, text.Text);
 
     private MessageBook(IEnumerable<MessageRow> rows)
     {

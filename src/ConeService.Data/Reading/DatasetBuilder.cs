@@ -34,6 +34,7 @@ internal static class DatasetBuilder
             Equations = Rows(content, TypedTables.Equations) is { Count: > 0 } own ? own : EmbeddedTable.Read(TypedTables.Equations),
             Corrections = Rows(content, TypedTables.Corrections),
             Messages = Rows(content, TypedTables.Messages),
+            Texts = Rows(content, TypedTables.Texts),
             RenamedIds = Array.AsReadOnly([.. content.Renames.Rows]),
             Cautions = Rows(content, TypedTables.Cautions),
             ScheduleTemplates = Rows(content, TypedTables.ScheduleTemplates),

@@ -43,7 +43,7 @@ internal static partial class TypedTables
     // Made on first use: the order in which the parts of this class are initialised is not defined.
     public static IReadOnlyList<TypedTable> All => field ??=
     [
-        Sources, Cones, Charts, EndPoints, ConeFacts, BendingEnergies, Corrections, RenamedIds, Messages,
+        Sources, Cones, Charts, EndPoints, ConeFacts, BendingEnergies, Corrections, RenamedIds, Messages, Texts,
         .. HeatWork, .. Practice, .. Study, .. Colour, .. Loads, .. Materials, .. Schedules, .. Kilns,
     ];
 

@@ -204,4 +204,10 @@ public static class FaultRules
 
     /// <summary>A message is not of the syntax of templates, or names a parameter that the English text has not.</summary>
     public const string MessageText = "message-text";
+
+    /// <summary>A text tells of no row, or a row that should be told to students is not.</summary>
+    public const string TextRow = "text-row";
+
+    /// <summary>A text has words that don't belong there: a promise that nothing can happen, an id, the archivist's shorthand.</summary>
+    public const string TextWords = "text-words";
 }

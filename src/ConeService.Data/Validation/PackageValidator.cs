@@ -39,6 +39,8 @@ internal static class PackageValidator
         new LimitRegisterRule(),
         new IngredientKnownRule(),
         new MessageTextRule(),
+        new TextRowRule(),
+        new TextWordsRule(),
     ];
 
     public static PackageContent Check(LoadedPackage basePackage, IReadOnlyList<LoadedPackage> overlays, List<PackageFault> faults)

@@ -1,4 +1,5 @@
 using ConeService.Contract.Colours;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Colours;
@@ -9,7 +10,7 @@ internal static class ColourAnswers
     // The factor of a form has three digits; more would be noise.
     private const int OxideDigits = 3;
 
-    public static Colorant Of(ColorantRow row) => new(
+    public static Colorant Of(ColorantRow row, Dataset data) => new(
         Id: row.Id,
         Name: row.Name,
         Formula: row.Formula,
@@ -21,7 +22,8 @@ internal static class ColourAnswers
         Aliases: row.Aliases,
         Sources: row.Sources,
         Confidence: row.Confidence,
-        Note: row.Note);
+        Note: row.Note,
+        Student: Message.ToStudents(data, "colorants", row.Id));
 
     public static ColorantForm Of(ColorantFormRow row) => new(
         Id: row.Id,
@@ -111,7 +113,8 @@ internal static class ColourAnswers
         TemperatureLimits: row.Limits,
         Sources: row.Sources,
         Confidence: row.ColourConfidence,
-        Note: row.Note);
+        Note: row.Note,
+        Student: Message.ToStudents(catalogue.Data, "colour-notes", row.Id));
 
     /// <summary>The told percentage; null where none is told.</summary>
     public static ToldPercent? Percent(ColourNoteRow row, ColourCatalogue catalogue)

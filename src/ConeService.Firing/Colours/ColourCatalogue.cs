@@ -12,6 +12,9 @@ internal sealed class ColourCatalogue
     /// <summary>The base that stands for none in particular.</summary>
     public const string AnyBase = "any";
 
+    // Bases that hold it are history: they answer who asks for them, and nobody else first.
+    private const string Lead = "lead";
+
     /// <summary>What the answers on colour look up by name. A package from before the tables were there answers without them.</summary>
     public static IEnumerable<PackageFault> Requires(Dataset dataset)
     {
@@ -84,6 +87,9 @@ internal sealed class ColourCatalogue
     internal Vocabulary<KilnHeat> KilnNames { get; }
 
     internal Vocabulary<string> WordNames { get; }
+
+    /// <summary>Whether a base is told for what potters did once: a glaze melted with lead.</summary>
+    internal bool IsHistoric(string @base) => Bases[@base].Contains.Contains(Lead);
 
     /// <summary>The cautions of an additive or colorant.</summary>
     internal IReadOnlyList<string> CautionsOf(string ingredient) =>

@@ -12,6 +12,8 @@ namespace ConeService.Firing.Colours;
 /// <param name="catalogue">The colour tables.</param>
 internal sealed class ColourDecision(ColourCatalogue catalogue)
 {
+    private readonly NoteRanking ranking = new(catalogue);
+
     /// <summary>Decides.</summary>
     /// <param name="recipe">The recipe.</param>
     /// <param name="atmosphere">The atmosphere.</param>
@@ -23,7 +25,8 @@ internal sealed class ColourDecision(ColourCatalogue catalogue)
         var holding = interactions.Where(i => i.Standing == RuleStanding.Holds).ToList();
         var shifts = holding.Where(i => i.Effect == ColourRuleEffect.ShiftsColour).ToList();
         var replacing = holding.Where(i => i.Effect == ColourRuleEffect.ReplacesColour).ToList();
-        return Undisturbed(recipe, atmosphere, alone, interactions, replacing).Shifted(shifts);
+        var losing = holding.Where(i => i.Effect == ColourRuleEffect.LosesColour).ToList();
+        return Undisturbed(recipe, atmosphere, alone, interactions, replacing).Shifted(shifts).Against(losing);
     }
 
     private ColourVerdict Undisturbed(
@@ -39,7 +42,8 @@ internal sealed class ColourDecision(ColourCatalogue catalogue)
 
         var colouring = alone.Where(c => Colours(c.Colorant)).ToList();
         if (colouring.Count == 0) colouring = [.. alone];
-        var covered = colouring.Where(c => c.Covered).ToList();
+        var covered = colouring
+            .Where(c => c.Covered && !ranking.IsHistoric(c.ColourNotes[0].BaseMatch, c.ColourNotes[0].Note.Base)).ToList();
         var statements = Message.Sentences(colouring.Select(c => c.Statement));
         if (covered.Count == 0) return ColourVerdict.None(statements);
         if (colouring is [var one]) return Single(one, Untold(interactions));

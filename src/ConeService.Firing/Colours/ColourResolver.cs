@@ -71,7 +71,9 @@ internal sealed class ColourResolver(ColourCatalogue catalogue, CautionIndex cau
         var ranked = ranking.Rank(told, recipe, percent, atmosphere);
         var air = EnumWords.Word(atmosphere);
         var cone = recipe.Heat?.Cone.ToString() ?? "none";
-        var statement = ranked.Notes is [var best, ..]
+        var statement = ranked.Notes is [var historic, ..] && ranking.IsHistoric(historic.BaseMatch, historic.Note.Base)
+            ? Message.Of("colours.only-historic", ("colorant", colorant.Name.ToLowerInvariant()), ("atmosphere", air))
+            : ranked.Notes is [var best, ..]
             ? Message.Of(
                 "colours.colorant-told", ("colorant", colorant.Name), ("atmosphere", air), ("base", recipe.Base.Id), ("cone", cone),
                 ("colour", best.Note.Colour))

@@ -52,6 +52,13 @@ internal sealed record ColourVerdict(
         Sources = [.. Sources.Concat(shifts.SelectMany(s => s.Sources)).Distinct()],
     };
 
+    /// <summary>The same, told together with what takes colour away: a reader must not have to weigh the two alone.</summary>
+    public ColourVerdict Against(IReadOnlyList<Interaction> losing) => losing.Count == 0 || Colour is null ? this : this with
+    {
+        Explanation = Message.Sentences(
+            [Explanation, .. losing.Select(l => Message.Of("colours.and-yet", ("rule", l.Name), ("outcome", l.Outcome)))]),
+    };
+
     // The outcome is a sentence; here it stands inside one.
     private static Message Inside(Interaction shift) =>
         Message.Verbatim(char.ToLowerInvariant(shift.Outcome[0]) + shift.Outcome[1..].TrimEnd('.'));

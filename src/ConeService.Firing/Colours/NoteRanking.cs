@@ -6,8 +6,9 @@ namespace ConeService.Firing.Colours;
 
 /// <summary>
 /// Ranks the notes of one colorant in one atmosphere: the base asked for before one that is implied before any, the percentage
-/// inside before outside, then the better confidence of the colour and of its percentage, then the order of the table. Notes
-/// that need what the recipe lacks, and notes beyond their heat, do not apply.
+/// inside before outside, then the better confidence of the colour and of its percentage, then the order of the table. Where no base
+/// was asked for, the notes are of different glazes: lead glazes stand last, and the order of the table, the usual first, goes before
+/// confidence. Notes that need what the recipe lacks, and notes beyond their heat, do not apply.
 /// </summary>
 /// <param name="catalogue">The colour tables.</param>
 internal sealed class NoteRanking(ColourCatalogue catalogue)
@@ -32,11 +33,15 @@ internal sealed class NoteRanking(ColourCatalogue catalogue)
         }
 
         // The sort keeps what is equal as it stands in the table, whose order says what is told first.
-        var ranked = fitting.OrderBy(s => s.Match).ThenBy(s => s.Order).ThenBy(s => s.Away)
-            .ThenBy(s => s.Row.ColourConfidence).ThenBy(s => s.Row.PercentConfidence ?? Confidence.Estimate)
+        var ranked = fitting.OrderBy(s => s.Match).ThenBy(s => IsHistoric(s.Match, s.Row.Base)).ThenBy(s => s.Order).ThenBy(s => s.Away)
+            .ThenBy(s => s.Match == BaseMatch.NotAsked ? default : s.Row.ColourConfidence)
+            .ThenBy(s => s.Match == BaseMatch.NotAsked ? default : s.Row.PercentConfidence ?? Confidence.Estimate)
             .Select((s, i) => new RankedNote(i + 1, s.Match, s.Percent, s.Why, ColourAnswers.Of(s.Row, catalogue)));
         return new([.. ranked], onlyWith, ruledOut, neighbours);
     }
+
+    /// <summary>Whether a note is of a lead glaze that nobody asked for: it is told, and heads nothing.</summary>
+    public bool IsHistoric(BaseMatch match, string @base) => match == BaseMatch.NotAsked && catalogue.IsHistoric(@base);
 
     private static BaseMatch? Match(string of, Recipe recipe) =>
         of == recipe.Base.Id && of != ColourCatalogue.AnyBase ? BaseMatch.Exact

@@ -8,6 +8,13 @@ namespace ConeService.Firing.Cones;
 /// <param name="charts">The charts.</param>
 internal sealed class ConeDescriber(ConeCharts charts)
 {
+    // No kiln of a pottery reaches further: nobody takes 18 for 018.
+    private const int HighestOfPotters = 14;
+
+    // How many cones apart two may lie: as neighbours, whose ware hardly differs; and as near ones, where ware suffers but stands.
+    private const int MostOfNeighbours = 2;
+    private const int MostOfNear = 5;
+
     /// <summary>Describes a cone of the scale.</summary>
     public ConeDescription Describe(Cone cone)
     {
@@ -31,7 +38,7 @@ internal sealed class ConeDescriber(ConeCharts charts)
     private ConeMixUp? MixUp(Cone cone)
     {
         var other = cone.MixUp;
-        if (!charts.Scale.Contains(other)) return null;
+        if (!charts.Scale.Contains(other) || Math.Abs(cone.Position) > HighestOfPotters) return null;
         // The chart that answers by default first, at its usual rate; else the first that prints both at one rate.
         var pairs =
             from chart in charts.Charts.OrderByDescending(c => c.Id == ConeCharts.DefaultChart)
@@ -48,14 +55,22 @@ internal sealed class ConeDescriber(ConeCharts charts)
     private static Message WrongOne(Cone cone, Cone other, decimal apart)
     {
         var (low, high) = cone < other ? (cone, other) : (other, cone);
-        return Message.Of(
-            "cones.mix-up",
+        (string Name, object? Value)[] values =
+        [
             ("other", other.ToString()),
             ("celsius", Math.Abs(apart)),
             ("fahrenheit", Math.Round(Math.Abs(apart) * 9m / 5m)),
             ("direction", apart > 0 ? "hotter" : "cooler"),
             ("cone", cone.ToString()),
             ("low", low.ToString()),
-            ("high", high.ToString()));
+            ("high", high.ToString()),
+        ];
+        // There is no cone 0: from 01 to 1 is one step, from 02 to 2 are three.
+        return ((2 * Math.Abs(cone.Position)) - 1) switch
+        {
+            <= MostOfNeighbours => Message.Of("cones.mix-up-neighbour", values),
+            <= MostOfNear => Message.Of("cones.mix-up-near", values),
+            _ => Message.Of("cones.mix-up", values),
+        };
     }
 }

@@ -21,9 +21,12 @@ internal static class ConeFacts
                 NearMatches.Probably(topic, topics)));
         }
 
-        return new(dataset.VersionId, topic, topics, [.. dataset.ConeFacts.Where(f => topic is null || f.Topic == topic).Select(Fact)]);
+        return new(
+            dataset.VersionId, topic, topics,
+            [.. dataset.ConeFacts.Where(f => topic is null || f.Topic == topic).Select(f => Fact(f, dataset))]);
     }
 
-    private static ConeFact Fact(ConeFactRow row) => new(
-        row.Id, row.Topic, row.Statement, row.ValuePrinted, row.ValueLow, row.ValueHigh, row.Unit, row.Sources, row.Confidence, row.Note);
+    private static ConeFact Fact(ConeFactRow row, Dataset dataset) => new(
+        row.Id, row.Topic, row.Statement, row.ValuePrinted, row.ValueLow, row.ValueHigh, row.Unit, row.Sources, row.Confidence, row.Note,
+        Message.ToStudents(dataset, "cone-facts", row.Id));
 }

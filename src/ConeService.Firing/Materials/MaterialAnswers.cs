@@ -1,4 +1,5 @@
 using ConeService.Contract.Materials;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Materials;
@@ -30,7 +31,7 @@ internal static class MaterialAnswers
         row.Sources);
 
     /// <summary>A body.</summary>
-    public static ClayBody Of(ClayBodyRow row) => new(
+    public static ClayBody Of(ClayBodyRow row, Dataset data) => new(
         Id: row.Id,
         Name: row.Name,
         Description: row.Description,
@@ -63,10 +64,11 @@ internal static class MaterialAnswers
         Sources: row.Sources,
         RangeConfidence: row.RangeConfidence,
         Confidence: row.Confidence,
-        Note: row.Note);
+        Note: row.Note,
+        Student: Message.ToStudents(data, "clay-bodies", row.Id));
 
     /// <summary>A coat.</summary>
-    public static Glaze Of(GlazeRow row) => new(
+    public static Glaze Of(GlazeRow row, Dataset data) => new(
         Id: row.Id,
         Name: row.Name,
         CoatKind: row.Kind,
@@ -96,5 +98,6 @@ internal static class MaterialAnswers
         Sources: row.Sources,
         RangeConfidence: row.RangeConfidence,
         Confidence: row.Confidence,
-        Note: row.Note);
+        Note: row.Note,
+        Student: Message.ToStudents(data, "glazes", row.Id));
 }

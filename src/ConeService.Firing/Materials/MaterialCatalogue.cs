@@ -52,7 +52,7 @@ internal sealed class MaterialCatalogue
         };
         return new(
             dataset.VersionId,
-            MaterialAnswers.Of(row),
+            MaterialAnswers.Of(row, dataset),
             [.. steps
                 .Where(s => s.Over is not null)
                 .Select(s => new OverfireStepAt(s.Step, s.Over!.Value, At(row.MatureConeBest!, s.Over.Value)))],
@@ -64,7 +64,7 @@ internal sealed class MaterialCatalogue
     public GlazeDetail Glaze(string id)
     {
         var row = Rows.Find(dataset, "glazes", dataset.Glazes, g => g.Id, id, "glaze or decoration", "/v1/glazes");
-        return new(dataset.VersionId, MaterialAnswers.Of(row), disagreements.Concerning("glazes", row.Id));
+        return new(dataset.VersionId, MaterialAnswers.Of(row, dataset), disagreements.Concerning("glazes", row.Id));
     }
 
     private bool Suits(MaterialFilter filter, string? min, string? max, IReadOnlyList<Atmosphere> atmospheres)

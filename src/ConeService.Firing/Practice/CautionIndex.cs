@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Practice;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Practice;
@@ -16,7 +17,9 @@ internal sealed class CautionIndex
     {
         limits = dataset.ExposureLimits;
         links = dataset.Cautions.ToFrozenDictionary(
-            c => c.Id, c => new CautionLink(c.Id, c.Hazard, c.Severity, c.Control, c.Sources, new Address("/v1/cautions/" + c.Id)));
+            c => c.Id, c => new CautionLink(
+                c.Id, c.Hazard, c.Severity, c.Control, c.Sources, new Address("/v1/cautions/" + c.Id),
+                Message.ToStudents(dataset, "cautions", c.Id)));
     }
 
     /// <summary>Links to cautions, each once, in the order given.</summary>

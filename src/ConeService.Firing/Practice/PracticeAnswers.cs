@@ -1,4 +1,5 @@
 using ConeService.Contract.Practice;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Firing.Practice;
@@ -6,7 +7,7 @@ namespace ConeService.Firing.Practice;
 /// <summary>Rows of processes, cautions and limits as answers.</summary>
 internal static class PracticeAnswers
 {
-    public static Caution Of(CautionRow row) => new(
+    public static Caution Of(CautionRow row, Dataset data) => new(
         Id: row.Id,
         Name: row.Hazard,
         HazardKind: row.Kind,
@@ -19,7 +20,8 @@ internal static class PracticeAnswers
         Figures: row.Figures,
         Sources: row.Sources,
         Confidence: row.Confidence,
-        Note: row.Note);
+        Note: row.Note,
+        Student: Message.ToStudents(data, "cautions", row.Id));
 
     public static ExposureLimit Of(ExposureLimitRow row) => new(
         Id: row.Id,
@@ -73,7 +75,7 @@ internal static class PracticeAnswers
         [.. limits.Where(l => l is { Standing: not FoodLimitStanding.Historic, SupersededBy: null, Jurisdiction: not "international" })
             .Select(Of)];
 
-    public static FiringProcess Of(ProcessRow row) => new(
+    public static FiringProcess Of(ProcessRow row, Dataset data) => new(
         Id: row.Id,
         Name: row.Process,
         Kilns: row.Kilns,
@@ -105,7 +107,8 @@ internal static class PracticeAnswers
         Confidence: row.SourcedFields is [var sourced, ..] && row.Evidence is { } evidence
             ? evidence.Of(sourced, row.Confidence)
             : row.Confidence,
-        Note: row.Note);
+        Note: row.Note,
+        Student: Message.ToStudents(data, "processes", row.Id));
 
     public static AddedMaterial Of(ProcessAdditionRow row) => new(
         Material: row.Material,

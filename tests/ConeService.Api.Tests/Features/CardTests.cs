@@ -136,6 +136,11 @@ public sealed partial class CardTests(Support.Api api)
     [InlineData("fit?body=red-earthenware&cone=6", "No: do not fire it so.")]
     [InlineData("fit?body=mid-range-stoneware-light&glaze=mid-range-gloss&cone=6", "They go together.")]
     [InlineData("conditions", "an electric kiln has no flame to reduce with")]
+    // In a student's words where there is room: the powder as well as the fume, and one start of reduction.
+    [InlineData("conditions", "Start reduction at 860 to 900 °C, and never reduce below 760 °C")]
+    [InlineData("colour/manganese", "The powder meets whoever mixes dark clay or glaze")]
+    [InlineData("cautions?for=nickel", "Nickel powder causes cancer when breathed")]
+    [InlineData("process/raku-western", "Wear wool, cotton or leather, gloves and a face shield")]
     public async Task Cards_say_what_a_student_must_know(string card, string sentence) =>
         Assert.Contains(sentence, Text(await Page("/cards/" + card)), StringComparison.Ordinal);
 

@@ -6,7 +6,7 @@ public sealed class BreakingTests
 {
     private static readonly IReadOnlyList<BreakingCase> Cases =
         [.. DescriptorCases.All, .. FileCases.All, .. RowCases.All, .. DomainCases.All, .. LoadCases.All, .. OverlayCases.All,
-            .. ColourCases.All, .. MessageCases.All, .. EvidenceCases.All];
+            .. ColourCases.All, .. MessageCases.All, .. TextCases.All, .. EvidenceCases.All];
 
     public static TheoryData<string> Names => [.. Cases.Select(c => c.Name)];
 

@@ -9,17 +9,16 @@ namespace ConeService.Data.Tests;
 /// </summary>
 internal static class EarlierPackage
 {
-    // The forms that datapackage.json of version 1.4.0 asked for; the limits gained rows since, which have words alone.
+    // The forms that datapackage.json of version 1.4.0 asked for; limits and colour notes gained rows since, which have words alone.
     private static readonly Dictionary<string, string> Forms = new(StringComparer.Ordinal)
     {
         ["cautions"] = "caut[0-9]{2}",
         ["cone-facts"] = "f[0-9]{2}",
-        ["colour-notes"] = "[a-z]{3}[0-9]{3}",
         ["colour-rules"] = "rule[0-9]{2}",
     };
 
-    /// <summary>Tables that came with 1.5.</summary>
-    public static IReadOnlyList<string> LaterTables { get; } = ["renamed-ids", "messages"];
+    /// <summary>Tables that came with 1.5, and the texts on its rows, which came with 1.7.</summary>
+    public static IReadOnlyList<string> LaterTables { get; } = ["renamed-ids", "messages", "texts"];
 
     /// <summary>Columns that came with 1.5, with their table; the ranks of cones came with 1.6, the rate in the key with 1.7.</summary>
     public static IReadOnlyList<(string Table, string Field)> LaterColumns { get; } =

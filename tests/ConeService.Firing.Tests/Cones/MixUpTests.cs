@@ -19,6 +19,28 @@ public class MixUpTests
         Assert.EndsWith("a glaze for cone 6 stays unmelted at cone 06.", told, StringComparison.Ordinal);
     }
 
+    // Source: the self-supporting chart at 60 °C/h; 01 and 1 are neighbours, 02 and 2 three cones apart, 03 and 3 five.
+    [Theory]
+    [InlineData("01", "Cone 1 is 18 °C (32 °F) hotter than cone 01, a neighbour on the scale.", "slump")]
+    [InlineData("1", "Cone 01 is 18 °C (32 °F) cooler than cone 1, a neighbour on the scale.", "slump")]
+    [InlineData("02", "can warp, and its glaze can run", "slump")]
+    [InlineData("3", "can warp, and its glaze can run", "slump")]
+    [InlineData("04", "can slump, bubble or melt onto the shelf", "neighbour")]
+    public void What_a_mix_up_does_is_told_by_its_distance(string cone, string told, string not)
+    {
+        var said = new ConeDescriber(Reference.Charts).Describe(Cone.Parse(cone)).MixUp!.Message.ToString();
+        Assert.Contains(told, said, StringComparison.Ordinal);
+        Assert.DoesNotContain(not, said, StringComparison.Ordinal);
+    }
+
+    // No kiln of a pottery reaches cone 15 or 18: nobody fires 018 there by mistake.
+    [Theory]
+    [InlineData("018")]
+    [InlineData("015")]
+    [InlineData("18")]
+    public void A_twin_beyond_every_pottery_kiln_is_not_told(string cone) =>
+        Assert.Null(new ConeDescriber(Reference.Charts).Describe(Cone.Parse(cone)).MixUp);
+
     // The refractories chart begins at 12 and has no cone below 1: 015 is not on it but 15 is; of 04 it prints neither.
     [Theory]
     [InlineData("015", "It prints cone 15, which is another cone.")]

@@ -43,6 +43,10 @@ internal static class CardWords
     /// <summary>A caution: what, and what to do.</summary>
     public static string Of(CautionLink caution) => $"{caution.Hazard} ({EnumWords.Word(caution.Severity)}): {caution.Control}";
 
+    /// <summary>A caution in a student's words: what, who and what to do. For cards with room.</summary>
+    public static string InFull(CautionLink caution) =>
+        $"{caution.Hazard} ({EnumWords.Word(caution.Severity)}): {caution.Student?.ToString() ?? caution.Control}";
+
     /// <summary>The words of a list of enumerated ones.</summary>
     public static string Words<T>(IEnumerable<T> words)
         where T : struct, Enum => string.Join(", ", words.Select(w => EnumWords.Word(w).Replace('-', ' ')));

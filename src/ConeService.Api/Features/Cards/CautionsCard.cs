@@ -48,10 +48,13 @@ internal static class CautionsCard
         }
         else
         {
-            body.Table("The gravest first", ask.Look.IsShort ? ["What", "What to do"] : ["What", "How bad", "When", "What to do", "Who"],
+            body.Table("The gravest first", ask.Look.IsShort ? ["What", "What to do"] : ["What", "How bad", "Who, and what to do"],
                 gravest.Select(c => ask.Look.IsShort
                     ? (Cell[])[c.Name, c.Control]
-                    : [c.Name, EnumWords.Word(c.Severity), c.When, c.Control, CardWords.Words(c.Who)]));
+                    :
+                    [
+                        c.Name, EnumWords.Word(c.Severity), c.Student?.ToString() ?? $"{c.When} {c.Control} Who: {CardWords.Words(c.Who)}.",
+                    ]));
         }
 
         body.Say(list.Notice.ToString());

@@ -37,7 +37,9 @@ internal static class ColourCard
     {
         var bases = ask.Reference.Dataset.BaseGlazes.ToDictionary(b => b.Id, b => b.Name);
         foreach (var coverage in detail.Coverage.Where(c => !c.Covered)) body.Say(coverage.Statement.ToString());
-        var first = detail.Cautions.Take(ask.Look.IsShort ? 1 : detail.Cautions.Count).Select(CardWords.Of).ToList();
+        var first = ask.Look.IsShort
+            ? detail.Cautions.Take(1).Select(CardWords.Of).ToList() : [.. detail.Cautions.Select(CardWords.InFull)];
+        if (!ask.Look.IsShort && detail.Colorant.Student is { } student) body.Say(student.ToString());
         if (ask.Look.IsShort && first.Count > 0) body.Say(first[0], "warn");
         var rows = bases.Keys.OrderBy(b => b == Historic).ThenBy(b => b == "any").SelectMany(b => Rows(detail, b, bases[b])).ToList();
         body.Table("Colours by base", ["Base glaze", "Oxidation", "Reduction"], rows);

@@ -46,10 +46,10 @@ internal static class ConditionsCard
                 s.InWords, $"{CardWords.Sentence(EnumWords.Word(s.Atmosphere))}. {s.AtmosphereNote}".Trim(),
                 $"{CardWords.Sentence(EnumWords.Word(s.Vent).Replace('-', ' '))}. {s.VentNote}".Trim(),
             ]));
-        body.Say($"When: {smoke.Process.AtmosphereNote} {schedule.Schedule.Note}".Trim());
+        body.Say($"When: {smoke.Process.AtmosphereNote}");
         var cautions = ask.Reference.Practice.Cautions("reduction").Items;
         body.List("Dangers of reduction, and what to do",
-            CautionsCard.Gravest(cautions).Select(c => $"{c.Name} ({EnumWords.Word(c.Severity)}): {c.Control}"));
+            CautionsCard.Gravest(cautions).Select(c => $"{c.Name} ({EnumWords.Word(c.Severity)}): {c.Student?.ToString() ?? c.Control}"));
         body.Say(notice);
     }
 }

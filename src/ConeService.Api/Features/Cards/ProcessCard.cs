@@ -82,11 +82,11 @@ internal static class ProcessCard
     private static void Write(CardBody body, CardAsk ask, ProcessDetail detail)
     {
         var process = detail.Process;
-        body.Say(process.Effect, "lead", needed: true);
+        body.Say(ask.Look.IsShort ? process.Effect : process.Student?.ToString() ?? process.Effect, "lead", needed: true);
         // On a short card the gravest danger stands before what the ware is good for.
         if (ask.Look.IsShort && detail.Cautions.Count > 0) body.Say(CardWords.Of(detail.Cautions[0]), "warn");
         body.List("The ware", [Water(process), Food(process), Microwave(process)]);
-        if (!ask.Look.IsShort) body.List("Dangers, and what to do", detail.Cautions.Select(CardWords.Of));
+        if (!ask.Look.IsShort) body.List("Dangers, and what to do", detail.Cautions.Select(CardWords.InFull));
         body.List("The firing",
         [
             $"Heat: {CardWords.Cones(process.ConeMin, process.ConeMax)}.",
