@@ -21,6 +21,7 @@ using ConeService.Api.Features.Limits;
 using ConeService.Api.Features.Loads;
 using ConeService.Api.Features.Materials;
 using ConeService.Api.Features.OEmbed;
+using ConeService.Api.Features.Posters;
 using ConeService.Api.Features.Problems;
 using ConeService.Api.Features.Processes;
 using ConeService.Api.Features.Questions;
@@ -73,6 +74,7 @@ internal static class Routes
         DataRoute.Mark(app.MapGroup("")).MapCards();
         DataRoute.Mark(app.MapGroup("")).MapGuide();
         DataRoute.Mark(app.MapGroup("")).MapFigures();
+        DataRoute.Mark(app.MapGroup("")).MapPosters();
         app.MapOEmbed();
         app.MapDatasetFiles();
         app.MapProblemPages();
