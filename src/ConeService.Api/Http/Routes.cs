@@ -25,6 +25,7 @@ using ConeService.Api.Features.Posters;
 using ConeService.Api.Features.Problems;
 using ConeService.Api.Features.Processes;
 using ConeService.Api.Features.Questions;
+using ConeService.Api.Features.Reference;
 using ConeService.Api.Features.Schedules;
 using ConeService.Api.Features.Search;
 using ConeService.Api.Features.Sources;
@@ -80,6 +81,7 @@ internal static class Routes
         app.MapProblemPages();
         app.MapHealth();
         app.MapHome();
+        app.MapReference();
         app.MapDocument();
         Telemetry.Map(app);
     }
