@@ -34,6 +34,17 @@ internal static class HtmlPage
         @media print{:root{--ink:#000;--paper:#fff;--line:#999;--accent:#000}body{max-width:none;padding:0}}
         """;
 
+    /// <summary>On a phone the rows of a table of the class “many” are stacked, each cell under the name of its column
+    /// (<c>data-h</c>).</summary>
+    public const string Stacked = """
+
+        @media screen and (max-width:30rem){
+        .many,.many caption,.many tbody,.many tr,.many td,.many tbody th{display:block}
+        .many thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+        .many td{border:0;padding:.05rem 0;overflow-wrap:anywhere}.many tbody th{border:0;padding-top:.4rem;overflow-wrap:anywhere}
+        .many tr{border-bottom:1px solid var(--line)}.many td[data-h]::before{content:attr(data-h) ": ";font-weight:600}}
+        """;
+
     /// <summary>A whole page around a body of trusted markup.</summary>
     /// <param name="title">Title, plain text.</param>
     /// <param name="body">Markup; the caller has encoded its texts.</param>
@@ -63,7 +74,7 @@ internal static class HtmlPage
         </style>
         </head>
         <body>
-        {body}
+        {(body.Contains("<main", StringComparison.Ordinal) ? body : $"<main>\n{body}\n</main>")}
         </body>
         </html>
 

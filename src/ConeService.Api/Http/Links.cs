@@ -12,6 +12,9 @@ internal static class Links
     /// <summary>Path of the page that shows the document.</summary>
     public const string Documentation = "/docs";
 
+    /// <summary>Path of our own pages over the document: no script, to read and to print.</summary>
+    public const string Reference = "/reference";
+
     /// <summary>Path of the index.</summary>
     public const string Index = "/v1";
 

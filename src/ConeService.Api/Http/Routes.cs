@@ -21,9 +21,11 @@ using ConeService.Api.Features.Limits;
 using ConeService.Api.Features.Loads;
 using ConeService.Api.Features.Materials;
 using ConeService.Api.Features.OEmbed;
+using ConeService.Api.Features.Posters;
 using ConeService.Api.Features.Problems;
 using ConeService.Api.Features.Processes;
 using ConeService.Api.Features.Questions;
+using ConeService.Api.Features.Reference;
 using ConeService.Api.Features.Schedules;
 using ConeService.Api.Features.Search;
 using ConeService.Api.Features.Sources;
@@ -73,11 +75,13 @@ internal static class Routes
         DataRoute.Mark(app.MapGroup("")).MapCards();
         DataRoute.Mark(app.MapGroup("")).MapGuide();
         DataRoute.Mark(app.MapGroup("")).MapFigures();
+        DataRoute.Mark(app.MapGroup("")).MapPosters();
         app.MapOEmbed();
         app.MapDatasetFiles();
         app.MapProblemPages();
         app.MapHealth();
         app.MapHome();
+        app.MapReference();
         app.MapDocument();
         Telemetry.Map(app);
     }

@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Json;
 using ConeService.Api.Http;
 using ConeService.Contract.Texts;
 using Microsoft.AspNetCore.OpenApi;
@@ -18,6 +19,9 @@ internal sealed class PublishedDocument([FromKeyedServices(PublishedDocument.Nam
     /// <summary>The document as JSON.</summary>
     public async Task<PreparedBody> Body() => (await made.Value).Body;
 
+    /// <summary>The document to read in; parsed when it is first asked for.</summary>
+    public async Task<JsonElement> Root() => (await made.Value).Parsed.Value.RootElement;
+
     /// <summary>What each operation answers in a few words, by its name.</summary>
     public async Task<IReadOnlyDictionary<string, string>> Summaries() => (await made.Value).Summaries;
 
@@ -26,13 +30,14 @@ internal sealed class PublishedDocument([FromKeyedServices(PublishedDocument.Nam
         // Its texts are English, whoever asks first; what is said here ends with this method.
         Speech.Use(new(MessageBook.Embedded));
         var document = await documents.GetOpenApiDocumentAsync();
-        var text = await document.SerializeAsJsonAsync(OpenApiSpecVersion.OpenApi3_1);
+        var text = Encoding.UTF8.GetBytes(await document.SerializeAsJsonAsync(OpenApiSpecVersion.OpenApi3_1));
         return new(
-            new PreparedBody(Encoding.UTF8.GetBytes(text), JsonBody.MediaType + "; charset=utf-8").Keep(),
+            new(() => JsonDocument.Parse(text)),
+            new PreparedBody(text, JsonBody.MediaType + "; charset=utf-8").Keep(),
             document.Paths.Values.SelectMany(p => p.Operations?.Values.AsEnumerable() ?? [])
                 .Where(o => o.OperationId is not null)
                 .ToDictionary(o => o.OperationId!, o => o.Summary ?? o.OperationId!, StringComparer.Ordinal));
     }
 
-    private sealed record Made(PreparedBody Body, IReadOnlyDictionary<string, string> Summaries);
+    private sealed record Made(Lazy<JsonDocument> Parsed, PreparedBody Body, IReadOnlyDictionary<string, string> Summaries);
 }

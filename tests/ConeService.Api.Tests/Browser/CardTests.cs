@@ -1,6 +1,5 @@
 using ConeService.Api.Tests.Support;
 using PuppeteerSharp;
-using PuppeteerSharp.Media;
 
 namespace ConeService.Api.Tests.Browser;
 
@@ -12,18 +11,6 @@ public sealed class CardTests(Support.Api api, Chromium chromium) : IClassFixtur
         [document.documentElement.scrollHeight, document.documentElement.scrollWidth,
          Number(document.querySelector('meta[name="cone-service:height"]')?.content ?? 0)]
         """;
-
-    private const string Axe =
-        "axe.run({iframes:false}).then(r => r.violations.map(v => v.id + ': ' + v.nodes.map(n => n.target.join(' ')).join(' | ')))";
-
-    private static readonly object Forced = new { features = new[] { new { name = "forced-colors", value = "active" } } };
-
-    // WCAG 2.2 is tried at the widths of a phone, a tablet and a screen.
-    private static readonly (int Width, string Scheme, MediaType Media, bool Forced)[] Looks =
-    [
-        (320, "light", MediaType.Screen, false), (768, "dark", MediaType.Screen, false), (1280, "light", MediaType.Screen, true),
-        (794, "light", MediaType.Print, false),
-    ];
 
     public static TheoryData<string> OneOfEach => [.. CardAddresses.OneOfEach];
 
@@ -50,14 +37,14 @@ public sealed class CardTests(Support.Api api, Chromium chromium) : IClassFixtur
     [Theory]
     [MemberData(nameof(OneOfEach))]
     public async Task Axe_finds_nothing_and_nothing_scrolls_sideways(string card) =>
-        Assert.Empty(await Faults("/cards/" + card));
+        Assert.Empty(await Looks.Faults(chromium, Address("/cards/" + card)));
 
     [Theory]
     [InlineData("/cards")]
     [InlineData("/cards?card=process/salt")]
     [InlineData("/cards/convert?cone=0")]
     [InlineData("/cards/none")]
-    public async Task So_it_is_with_the_index_and_with_refusals(string url) => Assert.Empty(await Faults(url));
+    public async Task So_it_is_with_the_index_and_with_refusals(string url) => Assert.Empty(await Looks.Faults(chromium, Address(url)));
 
     // Without a mouse: into the field, a cone, Enter.
     [Fact]
@@ -93,32 +80,8 @@ public sealed class CardTests(Support.Api api, Chromium chromium) : IClassFixtur
         });
         var frames = kept.Where(k => k.StartsWith("<iframe", StringComparison.Ordinal));
         Assert.Equal(2, frames.Count(k => k.Contains("raku\"", StringComparison.Ordinal)));
-        Assert.Equal(5, kept.Count(k => k.StartsWith("<img", StringComparison.Ordinal) && k.Contains("alt=", StringComparison.Ordinal)));
+        Assert.Equal(6, kept.Count(k => k.StartsWith("<img", StringComparison.Ordinal) && k.Contains("alt=", StringComparison.Ordinal)));
         Assert.Single(kept, k => k.StartsWith("<a href=", StringComparison.Ordinal));
-    }
-
-    private async Task<List<string>> Faults(string url)
-    {
-        var axe = Chromium.Tool("axe-core/axe.min.js");
-        return await chromium.Inspect(Address(url), async page =>
-        {
-            var all = new List<string>();
-            foreach (var (width, scheme, media, forced) in Looks)
-            {
-                await page.SetViewportAsync(new ViewPortOptions { Width = width, Height = 900 });
-                await page.EmulateMediaTypeAsync(media);
-                List<MediaFeatureValue> features = [new() { MediaFeature = MediaFeature.PrefersColorScheme, Value = scheme }];
-                await page.EmulateMediaFeaturesAsync(features);
-                if (forced) await page.Client.SendAsync("Emulation.setEmulatedMedia", Forced);
-                await page.EvaluateExpressionAsync(axe + ";0");
-                var found = await page.EvaluateExpressionAsync<string[]>(Axe);
-                all.AddRange(found.Select(f => $"{width} {scheme} {media}: {f}"));
-                var wide = await page.EvaluateExpressionAsync<int>("document.documentElement.scrollWidth");
-                if (wide > width) all.Add($"{width} {scheme} {media}: {wide} wide");
-            }
-
-            return all;
-        });
     }
 
     private async Task<int[]> Look(IPage page, string url, int width, int height)

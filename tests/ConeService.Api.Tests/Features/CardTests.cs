@@ -54,6 +54,8 @@ public sealed partial class CardTests(Support.Api api)
     [InlineData("convert?temperature=1222&rate=fast")]
     [InlineData("fit?body=red-earthenware&cone=0")]
     [InlineData("colour-compare?colorant=unobtainium")]
+    [InlineData("glossary?term=unobtainium")]
+    [InlineData("glossary?letter=9")]
     public async Task What_a_form_can_not_answer_is_told_beside_the_form(string card)
     {
         using var response = await api.Get("/cards/" + card);
@@ -69,6 +71,8 @@ public sealed partial class CardTests(Support.Api api)
     [InlineData("/cards/process/raku", 404)]
     [InlineData("/cards/colour/coper", 404)]
     [InlineData("/cards/compare/salt", 404)]
+    [InlineData("/cards/fault/craising", 404)]
+    [InlineData("/cards/landmarks?phase=sideways", 400)]
     [InlineData("/cards/schedule/bisque-quick", 404)]
     [InlineData("/cards/cautions?for=dragons", 400)]
     [InlineData("/cards/chart?unit=K", 400)]
@@ -135,6 +139,12 @@ public sealed partial class CardTests(Support.Api api)
     [InlineData("process/raku-western", "Not for the microwave oven.")]
     [InlineData("fit?body=red-earthenware&cone=6", "No: do not fire it so.")]
     [InlineData("fit?body=mid-range-stoneware-light&glaze=mid-range-gloss&cone=6", "They go together.")]
+    [InlineData("fault/crazing", "What to change")]
+    [InlineData("fault/bloating", "bisque")]
+    [InlineData("glossary?term=candling", "80 to 95 °C")]
+    [InlineData("glossary?term=greenware, dwell", "Soaking")]
+    // Alpha and beta quartz change into each other at 573 °C.
+    [InlineData("landmarks", "573")]
     [InlineData("conditions", "an electric kiln has no flame to reduce with")]
     // In a student's words where there is room: the powder as well as the fume, and one start of reduction.
     [InlineData("conditions", "Start reduction at 860 to 900 °C, and never reduce below 760 °C")]

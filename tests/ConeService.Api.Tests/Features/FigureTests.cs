@@ -11,6 +11,8 @@ public sealed class FigureTests(Support.Api api)
     [InlineData("chart", "998 °C  1828 °F")]
     [InlineData("colours", "Copper")]
     [InlineData("ware", "06 to 02")]
+    // Data package, facts of cones: the end point is a bend of 90 degrees, called 6 o'clock.
+    [InlineData("bending-cone", "6 o'clock90°")]
     [InlineData("cone-6", "1222 °C")]
     [InlineData("cone-06", "998 °C")]
     [InlineData("schedule-mid-range-glaze", "Chart witness-self-supporting")]
@@ -42,7 +44,7 @@ public sealed class FigureTests(Support.Api api)
     {
         using var response = await api.Get("/cards");
         var page = System.Net.WebUtility.HtmlDecode(await response.Content.ReadAsStringAsync(Support.Api.Cancel));
-        foreach (var name in (string[])["chart", "colours", "ware", "cone-6", "schedule-mid-range-glaze"])
+        foreach (var name in (string[])["chart", "colours", "ware", "bending-cone", "cone-6", "schedule-mid-range-glaze"])
             Assert.Matches($"/figures/{name}\\.svg\" alt=\"[^\"]{{20,}}\"", page);
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using ConeService.Api.Features.Figures;
+using ConeService.Api.Features.Posters;
 using ConeService.Api.Http;
 using ConeService.Api.Http.Reach;
 using ConeService.Contract.Answers;
@@ -44,6 +45,7 @@ internal static class CardIndex
         Lines(page, root, full, look, small);
         List(page, reference);
         Figures(page, root);
+        Posters(page, reference);
         Kept(page);
         return HtmlPage.Render("Cards for course pages", page.Append("</main>").ToString(), Style);
     }
@@ -96,6 +98,19 @@ internal static class CardIndex
             var image = $"<img src=\"{HtmlPage.Encode(root)}/figures/{name}.svg\" alt=\"{HtmlPage.Encode(alt)}\" width=\"640\">";
             Line(page, name, HtmlPage.Encode(alt), image);
         }
+    }
+
+    private static void Posters(StringBuilder page, FiringReference reference)
+    {
+        page.Append("<h2 id=\"posters\">Posters and hand-outs to print</h2><p>Each fills a sheet of A4, letter or A3; choose the paper on ")
+            .Append("the page, then print it or keep it as a PDF by the print menu of the browser.</p><ul class=\"names\">");
+        foreach (var (name, tells) in PosterKinds.Names(reference))
+        {
+            page.Append(CultureInfo.InvariantCulture, $"<li><a href=\"{HtmlPage.Encode(new Address("/posters/" + name))}\">")
+                .Append(HtmlPage.Encode(CardWords.Sentence(tells))).Append("</a></li>");
+        }
+
+        page.Append("</ul>");
     }
 
     private static string Choice(string path, string name) =>

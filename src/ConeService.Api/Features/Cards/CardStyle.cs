@@ -22,6 +22,7 @@ internal static class CardStyle
         button{background:var(--accent);color:var(--paper);border-color:var(--accent);font-weight:600}
         :focus-visible{outline:3px solid var(--accent);outline-offset:2px}
         img{max-width:100%;height:auto}footer{border-top:1px solid var(--line);margin-top:.6rem}footer p{margin:.2rem 0}
+        .letters a,.words a{display:inline-block;min-width:1.5rem;min-height:1.5rem}.letters a{text-align:center}
         td.n,th.n{white-space:nowrap}td,th{hyphens:auto}
         @media screen and (max-width:30rem){td:not(.n),tbody th{overflow-wrap:anywhere}
         .many,.many caption,.many tbody,.many tr,.many td,.many tbody th{display:block}

@@ -77,6 +77,19 @@ internal static class ProcessCard
         },
         process.CareNote);
 
+    /// <summary>How it is fired.</summary>
+    public static IEnumerable<string> Firing(FiringProcess process) =>
+    [
+        $"Heat: {CardWords.Cones(process.ConeMin, process.ConeMax)}.",
+        $"Atmosphere: {process.AtmosphereNote}",
+        $"Kiln: {CardWords.Words(process.Kilns)}. {process.KilnNote}".Trim(),
+        Duration(process),
+        $"Good for: {process.Use}",
+    ];
+
+    /// <summary>When a material goes in.</summary>
+    public static string When(AddedMaterial material) => material.When + At(material);
+
     private static string Sentence(string text, string? note) => note is null ? text + "." : $"{text}. {note}";
 
     private static void Write(CardBody body, CardAsk ask, ProcessDetail detail)
@@ -87,19 +100,12 @@ internal static class ProcessCard
         if (ask.Look.IsShort && detail.Cautions.Count > 0) body.Say(CardWords.Of(detail.Cautions[0]), "warn");
         body.List("The ware", [Water(process), Food(process), Microwave(process)]);
         if (!ask.Look.IsShort) body.List("Dangers, and what to do", detail.Cautions.Select(CardWords.InFull));
-        body.List("The firing",
-        [
-            $"Heat: {CardWords.Cones(process.ConeMin, process.ConeMax)}.",
-            $"Atmosphere: {process.AtmosphereNote}",
-            $"Kiln: {CardWords.Words(process.Kilns)}. {process.KilnNote}".Trim(),
-            Duration(process),
-            $"Good for: {process.Use}",
-        ]);
+        body.List("The firing", Firing(process));
         if (detail.AddedMaterials.Count > 0)
         {
             body.Table("What goes in, and when", ["Material", "When"], detail.AddedMaterials.Select(m => (Cell[])
             [
-                CardWords.Sentence(m.Material), m.When + At(m),
+                CardWords.Sentence(m.Material), When(m),
             ]));
         }
 

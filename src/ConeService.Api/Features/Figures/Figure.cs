@@ -32,6 +32,36 @@ internal sealed class Figure
     public void Path(string path, string style) =>
         svg.Append(CultureInfo.InvariantCulture, $"<path class=\"{style}\" fill=\"none\" d=\"{path}\"/>\n");
 
+    /// <summary>A closed outline, filled with the ground of the figure.</summary>
+    public void Shape(string path) => svg.Append(CultureInfo.InvariantCulture, $"<path class=\"d\" d=\"{path}\"/>\n");
+
+    /// <summary>Sentences one under another, broken into lines; where the next line would stand.</summary>
+    public double Lines(double x, double y, IEnumerable<string> sentences)
+    {
+        // Letters of the small style, of which a line of the width holds so many in any font.
+        const int Letters = 96;
+        foreach (var sentence in sentences)
+        {
+            var line = new StringBuilder();
+            foreach (var word in sentence.Split(' '))
+            {
+                if (line.Length + word.Length >= Letters)
+                {
+                    Text(x, y, line.ToString(), "s");
+                    y += 15;
+                    line.Clear();
+                }
+
+                line.Append(line.Length > 0 ? " " : "").Append(word);
+            }
+
+            Text(x, y, line.ToString(), "s");
+            y += 19;
+        }
+
+        return y;
+    }
+
     /// <summary>A dot.</summary>
     public void Dot(double x, double y) => svg.Append(
         CultureInfo.InvariantCulture, $"<circle class=\"r\" cx=\"{x:0.#}\" cy=\"{y:0.#}\" r=\"4\"/>\n");

@@ -20,6 +20,7 @@ internal static class FigureKinds
         ("chart", "Ladder of pyrometric cones from 022 to 14 with the temperature at which each goes down"),
         ("colours", "Colours of the usual oxides in a glaze, oxidation beside reduction"),
         ("ware", "Cones at which clay bodies are mature"),
+        ("bending-cone", BendingCone.Alt),
         ("cone-6", "Temperature at which cone 6 goes down, against the heating rate"),
         ("schedule-mid-range-glaze", "Temperature over time of a mid-range glaze firing, with what the ware passes"),
     ];
@@ -31,6 +32,7 @@ internal static class FigureKinds
         "chart" => Chart(reference),
         "colours" => Colours(reference),
         "ware" => Ware(reference),
+        "bending-cone" => BendingCone.Draw(reference),
         _ when name.StartsWith("cone-", StringComparison.Ordinal) => Cone(reference, name[5..]),
         _ when name.StartsWith("schedule-", StringComparison.Ordinal) => FitFigure.Render(ScheduleCard.Fit(new(
             reference, name[9..], new Dictionary<string, string>(), new(CardSize.Full, CardTheme.Light)))),
@@ -136,9 +138,13 @@ internal static class FigureKinds
         return figure.End(Height, Foot(reference));
     }
 
-    private static string Line(IEnumerable<(double X, double Y)> points) => "M" + string.Join('L', points.Select(
+    private static string Line(IEnumerable<(double X, double Y)> points) => "M" + Points(points);
+
+    /// <summary>Points of a path, after its first letter.</summary>
+    public static string Points(IEnumerable<(double X, double Y)> points) => string.Join('L', points.Select(
         p => string.Create(CultureInfo.InvariantCulture, $"{p.X:0.#} {p.Y:0.#}")));
 
-    private static string Foot(FiringReference reference) =>
+    /// <summary>Where the values come from.</summary>
+    public static string Foot(FiringReference reference) =>
         $"Data package {reference.Dataset.VersionId}, {reference.Dataset.License}. A witness cone decides, not the meter.";
 }

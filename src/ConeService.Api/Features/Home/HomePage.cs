@@ -26,7 +26,7 @@ internal static class HomePage
         {Example("/cards/cone-6", "a card to embed in a course page")}
         {Example("/cards", "all cards, with the lines to paste")}
         </ul>
-        <p>{Link(Links.Index, "Index")} · {Link(Links.Documentation, "All addresses")} ·
+        <p>{Link(Links.Index, "Index")} · {Link(Links.Reference, "Reference")} · {Link(Links.Documentation, "Try the addresses")} ·
         {Link(Links.Document, "OpenAPI")} · {Link("/v1/charts", "Charts")} · {Link("/v1/sources", "Sources")} ·
         {Link("/problems", "Problems")}</p>
         <p>The data package to take away and to cite: {Link("/v1/tables", "tables")} · {Link("/v1/dataset", "downloads and checksums")} ·
