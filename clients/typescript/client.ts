@@ -54,7 +54,8 @@ export function coneClient(service: string | URL, options: Options = {}) {
         const answer = await (options.fetch ?? fetch)(address, { method: method.toUpperCase(), headers, signal, ...sent });
         const told = await answer.json() as unknown;
         if (answer.ok) return told as A;
-        if (answer.status < 500 && answer.status !== 408 && answer.status !== 429) throw new RefusedError(told as Problem);
+        const refused = answer.status < 500 && answer.status !== 408 && answer.status !== 429;
+        if (refused && Array.isArray((told as Problem | null)?.errors)) throw new RefusedError(told as Problem);
         throw new Error(`The service answered ${answer.status}.`);
       } catch (cause) {
         options.signal?.throwIfAborted();

@@ -58,6 +58,10 @@ asked = 0;
 const gaveUp = await rejected(coneClient(service, { ...patient, fetch: flaky(3) }).get("/v1/dataset"));
 expect(gaveUp instanceof AwayError && asked === 3, "and no more than twice");
 
+// A refusal that is not the service's, such as a proxy's, is none.
+const proxy: typeof fetch = async () => new Response(`{"error":"no"}`, { status: 403 });
+expect(await rejected(coneClient(service, { fetch: proxy, retries: 0 }).get("/v1/dataset")) instanceof AwayError, "that is no refusal");
+
 // A service that takes for ever is waited for no longer than said.
 const never: typeof fetch = (_, sent) => new Promise((_go, stop) => sent!.signal!.addEventListener("abort", () => stop(sent!.signal!.reason)));
 // Waits of signals alone don't keep a program alive.
