@@ -10,8 +10,8 @@ namespace ConeService.Client;
 public static class ConeClientSetup
 {
     /// <summary>Adds a client for each area: <see cref="IConesClient"/>, <see cref="IConversionsClient"/>, <see cref="ILoadsClient"/>,
-    /// <see cref="ISchedulesClient"/>, <see cref="IHeatWorkClient"/>, <see cref="IMaterialsClient"/> and
-    /// <see cref="IDatasetClient"/>.</summary>
+    /// <see cref="ISchedulesClient"/>, <see cref="IHeatWorkClient"/>, <see cref="IKilnsClient"/>, <see cref="IMaterialsClient"/>,
+    /// <see cref="IColoursClient"/> and <see cref="IDatasetClient"/>.</summary>
     /// <param name="services">The services of the program.</param>
     /// <param name="configure">Says where the service is, and what answers when it is away.</param>
     public static IServiceCollection AddConeClient(this IServiceCollection services, Action<ConeClientOptions> configure)
@@ -43,7 +43,9 @@ public static class ConeClientSetup
         services.AddSingleton<ILoadsClient, LoadsClient>();
         services.AddSingleton<ISchedulesClient, SchedulesClient>();
         services.AddSingleton<IHeatWorkClient, HeatWorkClient>();
+        services.AddSingleton<IKilnsClient, KilnsClient>();
         services.AddSingleton<IMaterialsClient, MaterialsClient>();
+        services.AddSingleton<IColoursClient, ColoursClient>();
         services.AddSingleton<IDatasetClient, DatasetClient>();
         return services;
     }

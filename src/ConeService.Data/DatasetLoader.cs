@@ -17,6 +17,13 @@ public static class DatasetLoader
     public static Dataset LoadEmbedded(IEnumerable<string>? overlays = null, IReadOnlyList<PackageRequirement>? requirements = null) =>
         Load(new EmbeddedPackageFiles(), (overlays ?? []).Select(PackageFiles.At), requirements);
 
+    /// <summary>
+    /// Loads the package that travels inside this assembly as it was sealed: that its bytes are those is seen to, and the rules, which
+    /// they were held against before, are not gone through again. For programs that must be there at once.
+    /// </summary>
+    /// <exception cref="InvalidPackageException">Its bytes are not those that were sealed; all faults found are listed.</exception>
+    public static Dataset LoadSealed() => Load(new EmbeddedPackageFiles(), [], [], againstRules: false);
+
     /// <summary>Loads a package from a directory or a ZIP archive, in place of the embedded one.</summary>
     /// <param name="path">The directory that holds <c>datapackage.json</c>, or the archive that holds it at its root.</param>
     /// <param name="overlays">Paths of a studio's own packages, in the order in which they are added.</param>
@@ -41,18 +48,22 @@ public static class DatasetLoader
     /// <param name="requirements">What the caller needs beyond the package's own rules.</param>
     /// <exception cref="InvalidPackageException">A package breaks rules or cannot be read; all faults found are listed.</exception>
     public static Dataset Load(
-        IPackageFiles package, IEnumerable<IPackageFiles>? overlays = null, IReadOnlyList<PackageRequirement>? requirements = null)
+        IPackageFiles package, IEnumerable<IPackageFiles>? overlays = null, IReadOnlyList<PackageRequirement>? requirements = null) =>
+        Load(package, overlays ?? [], requirements ?? [], againstRules: true);
+
+    private static Dataset Load(
+        IPackageFiles package, IEnumerable<IPackageFiles> overlays, IReadOnlyList<PackageRequirement> requirements, bool againstRules)
     {
         var faults = new List<PackageFault>();
         var basePackage = LoadedPackage.Read(package, isOverlay: false, faults);
-        var loaded = (overlays ?? []).Select(o => LoadedPackage.Read(o, isOverlay: true, faults)).OfType<LoadedPackage>().ToList();
+        var loaded = overlays.Select(o => LoadedPackage.Read(o, isOverlay: true, faults)).OfType<LoadedPackage>().ToList();
         // Of files that are not those that were sealed nothing more is said: the rows may be anybody's.
         if (basePackage is null || faults.Exists(f => f.Rule == FaultRules.Seal))
             throw new InvalidPackageException(InReadingOrder(faults));
-        var content = PackageValidator.Check(basePackage, loaded, faults);
+        var content = PackageValidator.Check(basePackage, loaded, faults, againstRules);
         ThrowAny(faults);
         var dataset = DatasetBuilder.Build(content);
-        ThrowAny([.. (requirements ?? []).SelectMany(r => r(dataset))]);
+        ThrowAny([.. requirements.SelectMany(r => r(dataset))]);
         return dataset;
     }
 

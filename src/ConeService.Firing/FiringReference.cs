@@ -16,6 +16,8 @@ namespace ConeService.Firing;
 /// </summary>
 public sealed class FiringReference
 {
+    private readonly Lazy<StudyReference> study;
+
     private FiringReference(Dataset dataset)
     {
         Dataset = dataset;
@@ -30,7 +32,7 @@ public sealed class FiringReference
         Colours = new(new ColourCatalogue(charts));
         Loads = new(loads, new LoadRuleCatalogue(dataset), dataset.VersionId);
         Practice = new(dataset);
-        Study = new(dataset, Cones);
+        study = new(() => new(dataset, Cones));
         Package = new(dataset);
     }
 
@@ -62,20 +64,29 @@ public sealed class FiringReference
     public PracticeReference Practice { get; }
 
     /// <summary>Faults, landmarks, terms, and what everyday words are about.</summary>
-    public StudyReference Study { get; }
+    public StudyReference Study => study.Value;
 
     /// <summary>The package and its bibliography.</summary>
     public PackageReference Package { get; }
 
     /// <summary>Builds every computation over a package.</summary>
     /// <exception cref="InvalidPackageException">The package lacks something that a computation needs; carries every fault.</exception>
-    public static FiringReference Open(Dataset dataset)
+    public static FiringReference Open(Dataset dataset) => Open(dataset, whole: true);
+
+    /// <summary>Builds the computations over a package, but for the search and the questions of <see cref="Study"/>, which take as long
+    /// as all others together: they are built when they are first asked for.</summary>
+    /// <exception cref="InvalidPackageException">The package lacks something that a computation needs; carries every fault.</exception>
+    public static FiringReference OpenWithoutStudy(Dataset dataset) => Open(dataset, whole: false);
+
+    private static FiringReference Open(Dataset dataset, bool whole)
     {
         var faults = Requirements.Of(dataset);
         if (faults.Count > 0) throw new InvalidPackageException(faults);
         try
         {
-            return new(dataset);
+            var reference = new FiringReference(dataset);
+            if (whole) _ = reference.Study;
+            return reference;
         }
         catch (Exception failure)
             when (failure is KeyNotFoundException or InvalidOperationException or FormatException or ArgumentException)

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using ConeService.Client.Reading;
+using ConeService.Contract.Batches;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Json;
 using ConeService.Contract.Loads;
@@ -30,6 +31,9 @@ public sealed class ReadingTests
         Same(await client.Schedules.ListAsync(null, Cancel));
         Same(await client.Schedules.DescribeAsync("mid-range-glaze", Cancel));
         Same(await client.Dataset.DescribeAsync(Cancel));
+        Same(await client.Colours.ListColorantsAsync(Cancel));
+        Same(await client.Colours.DescribeColorantAsync("copper", Cancel));
+        Same(await client.Colours.FindAsync(new("copper"), Cancel));
         foreach (var form in (string[])["minimal", "full"])
         {
             Same(await client.Loads.CheckAsync(Vectors.Example<LoadRequest>($"checkLoad.{form}"), null, Cancel));
@@ -39,7 +43,23 @@ public sealed class ReadingTests
             Same(await client.HeatWork.FollowAsync(Vectors.Example<Contract.HeatWork.HeatWorkRequest>($"followFiring.{form}"), Cancel));
             Same(await client.HeatWork.SolveAsync(Vectors.Example<Contract.HeatWork.SolveRequest>($"solveFiring.{form}"), Cancel));
             Same(await client.HeatWork.CompareAsync(Vectors.Example<Contract.HeatWork.CompareRequest>($"compareFiring.{form}"), Cancel));
+            Same(await client.HeatWork.ForecastAsync(Vectors.Example<Contract.HeatWork.ForecastRequest>($"forecastFiring.{form}"), Cancel));
+            Same(await client.Kilns.CalibrateAsync(Vectors.Example<Contract.Kilns.CalibrateRequest>($"calibrateKiln.{form}"), Cancel));
+            Same(await client.Colours.ResolveAsync(Vectors.Example<Contract.Colours.ColourRequest>($"resolveColour.{form}"), Cancel));
+            Same(await client.Colours.ResolveEachAsync(Vectors.Example<ColourBatchRequest>($"resolveColours.{form}"), Cancel));
+            Same(await client.Loads.CheckEachAsync(Vectors.Example<LoadBatchRequest>($"checkLoads.{form}"), null, Cancel));
+            Same(await client.Loads.CheckEachPairingAsync(Vectors.Example<PairingBatchRequest>($"checkPairings.{form}"), Cancel));
+            Same(await client.Schedules.FitEachAsync(Vectors.Example<FitBatchRequest>($"fitSchedules.{form}"), Cancel));
         }
+    }
+
+    [Fact]
+    public async Task Cautions_of_a_detail_are_ids_in_what_it_is_the_detail_of()
+    {
+        var copper = (await TestClients.Local.Colours.DescribeColorantAsync("copper", Cancel)).Value;
+
+        Assert.NotEmpty(copper.Cautions);
+        Assert.Equal(copper.Cautions.Select(c => c.Id), copper.Colorant.Cautions);
     }
 
     [Fact]

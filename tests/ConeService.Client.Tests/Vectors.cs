@@ -1,9 +1,12 @@
 using System.Text.Json;
 using ConeService.Client.Tests.Support;
+using ConeService.Contract.Batches;
+using ConeService.Contract.Colours;
 using ConeService.Contract.Cones;
 using ConeService.Contract.Conversions;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Json;
+using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Schedules;
@@ -19,8 +22,7 @@ internal static class Vectors
     private static Dictionary<string, Func<TestClient, CancellationToken, Task<string>>> Make()
     {
         var all = new Dictionary<string, Func<TestClient, CancellationToken, Task<string>>>();
-        void Add<T>(string name, Func<TestClient, CancellationToken, Task<Answered<T>>> ask) =>
-            all.Add(name, async (c, cancel) => System.Text.Encoding.UTF8.GetString((await ask(c, cancel)).Json.Span));
+        void Add<T>(string name, Func<TestClient, CancellationToken, Task<Answered<T>>> ask) => new Adder(all).Add(name, ask);
 
         Add("cones", (c, cancel) => c.Cones.ListAsync(cancel));
         foreach (var text in (string[])["022", "06", "05.5", "6", "10", "42"])
@@ -63,7 +65,33 @@ internal static class Vectors
             Add($"follow {form}", (c, cancel) => c.HeatWork.FollowAsync(Example<HeatWorkRequest>($"followFiring.{form}"), cancel));
             Add($"solve {form}", (c, cancel) => c.HeatWork.SolveAsync(Example<SolveRequest>($"solveFiring.{form}"), cancel));
             Add($"compare {form}", (c, cancel) => c.HeatWork.CompareAsync(Example<CompareRequest>($"compareFiring.{form}"), cancel));
+            Add($"forecast {form}", (c, cancel) => c.HeatWork.ForecastAsync(Example<ForecastRequest>($"forecastFiring.{form}"), cancel));
+            Add($"calibrate {form}", (c, cancel) => c.Kilns.CalibrateAsync(Example<CalibrateRequest>($"calibrateKiln.{form}"), cancel));
+            Add($"colour {form}", (c, cancel) => c.Colours.ResolveAsync(Example<ColourRequest>($"resolveColour.{form}"), cancel));
+            Add($"colours {form}", (c, cancel) => c.Colours.ResolveEachAsync(Example<ColourBatchRequest>($"resolveColours.{form}"), cancel));
+            Add($"loads {form}", (c, cancel) => c.Loads.CheckEachAsync(Example<LoadBatchRequest>($"checkLoads.{form}"), null, cancel));
+            Add($"pairings {form}", (c, cancel) => c.Loads.CheckEachPairingAsync(
+                Example<PairingBatchRequest>($"checkPairings.{form}"), cancel));
+            Add($"fits {form}", (c, cancel) => c.Schedules.FitEachAsync(Example<FitBatchRequest>($"fitSchedules.{form}"), cancel));
         }
+
+        Add("loads verdicts", (c, cancel) => c.Loads.CheckEachAsync(Example<LoadBatchRequest>("checkLoads.full"), "verdicts", cancel));
+        Add("colorants", (c, cancel) => c.Colours.ListColorantsAsync(cancel));
+        Add("colorant", (c, cancel) => c.Colours.DescribeColorantAsync("copper", cancel));
+        Add("colorant of nobody", (c, cancel) => c.Colours.DescribeColorantAsync("coper", cancel));
+        Add("any colour", (c, cancel) => c.Colours.FindAsync(new(), cancel));
+        Add("green of copper", (c, cancel) => c.Colours.FindAsync(
+            new("copper", "oxidation", "calcium", Cone.Parse("6"), 0.5m, "electric", "green"), cancel));
+        Add("a colour of no base", (c, cancel) => c.Colours.FindAsync(new("copper", Base: "glass", Percent: -1), cancel));
+        AddUploads(new Adder(all));
+        Add("no fits", (c, cancel) => c.Schedules.FitEachAsync(new("C", Items: []), cancel));
+        Add("fits, one of which is of nobody", (c, cancel) => c.Schedules.FitEachAsync(
+            new("C", Items: [new("mid-range-glaze", "6"), new("nobody", "6"), new()]), cancel));
+        Add("too many loads", (c, cancel) => c.Loads.CheckEachAsync(new([.. new LoadRequest?[51]]), null, cancel));
+        Add("no pairings", (c, cancel) => c.Loads.CheckEachPairingAsync(new([]), cancel));
+        Add("no colours", (c, cancel) => c.Colours.ResolveEachAsync(new(null), cancel));
+        Add("a forecast of nothing", (c, cancel) => c.HeatWork.ForecastAsync(new() { Units = "C" }, cancel));
+        Add("a calibration of nothing", (c, cancel) => c.Kilns.CalibrateAsync(new(), cancel));
 
         Add("a line without units", (c, cancel) => c.Conversions.ConvertAsync(new([new(Temperature: 1222), new(Cone: 6)]), cancel));
         Add("no lines", (c, cancel) => c.Conversions.ConvertAsync(new([]), cancel));
@@ -73,7 +101,48 @@ internal static class Vectors
         return all;
     }
 
+    private static void AddUploads(Adder add)
+    {
+        var celsius = new LogSettings { Units = "C" };
+        add.Add("a log followed", (c, cancel) => c.HeatWork.FollowLogAsync(File("followFiring.csv"), celsius, cancel));
+        add.Add("a log followed as it was measured", (c, cancel) => c.HeatWork.FollowLogAsync(
+            File("followFiring.csv"),
+            new()
+            {
+                Units = "C",
+                Chart = "witness-large",
+                Atmosphere = "reduction",
+                Thermocouple = new("S", "iec-60584", "2", 40),
+                Reading = new("minutes", "temperature"),
+            },
+            cancel));
+        add.Add("a log without units", (c, cancel) => c.HeatWork.FollowLogAsync(File("followFiring.csv"), new(), cancel));
+        add.Add("a log in no known units", (c, cancel) => c.HeatWork.FollowLogAsync(
+            File("followFiring.csv"), new() { Units = "K" }, cancel));
+        add.Add("a log of no order of dates", (c, cancel) => c.HeatWork.FollowLogAsync(
+            File("followFiring.csv"), celsius with { Reading = new(DateOrder: "year-last") }, cancel));
+        add.Add("no log", (c, cancel) => c.HeatWork.FollowLogAsync(Array.Empty<byte>(), celsius, cancel));
+        add.Add("a log too large", (c, cancel) => c.HeatWork.FollowLogAsync(new byte[10 * 1024 * 1024 + 1], celsius, cancel));
+        add.Add("a log of a firing under way", (c, cancel) => c.HeatWork.ForecastLogAsync(
+            File("forecastFiring.csv"),
+            new(Cone.Parse("6")) { Segments = [new(60, 1222, 10), new(null, 1100)], CoolingRate = -100.5, Start = "2026-12-04T18:00:00+01:00" },
+            celsius with { Thermocouple = new("K") },
+            cancel));
+        add.Add("a firing that is off", (c, cancel) => c.HeatWork.ForecastLogAsync(
+            File("forecastFiring.csv"), new(Cone.Parse("6")), celsius, cancel));
+        add.Add("a forecast without units", (c, cancel) => c.HeatWork.ForecastLogAsync(
+            File("forecastFiring.csv"), new(Cone.Parse("6")), new(), cancel));
+    }
+
+    private static byte[] File(string name) => System.IO.File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", name));
+
     /// <summary>An example of the document.</summary>
     public static T Example<T>(string name) => JsonSerializer.Deserialize<T>(
-        File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", name + ".json")), ConeJson.Options)!;
+        File(name + ".json"), ConeJson.Options)!;
+
+    private sealed class Adder(Dictionary<string, Func<TestClient, CancellationToken, Task<string>>> all)
+    {
+        public void Add<T>(string name, Func<TestClient, CancellationToken, Task<Answered<T>>> ask) =>
+            all.Add(name, async (c, cancel) => System.Text.Encoding.UTF8.GetString((await ask(c, cancel)).Json.Span));
+    }
 }

@@ -23,6 +23,17 @@ public sealed class FiringReferenceTests
     }
 
     [Fact]
+    public void What_is_built_when_first_asked_for_answers_the_same()
+    {
+        var later = FiringReference.OpenWithoutStudy(DatasetLoader.LoadSealed());
+
+        Assert.Equal(
+            FiringReference.Open(Reference.Dataset).Study.Search("crazing").Items.Select(h => h.Id),
+            later.Study.Search("crazing").Items.Select(h => h.Id));
+        Assert.NotEmpty(later.Study.Search("crazing").Items);
+    }
+
+    [Fact]
     public void A_default_chart_under_another_name_is_a_fault()
     {
         // A name that sorts where the old one did, so that nothing but the code misses it.

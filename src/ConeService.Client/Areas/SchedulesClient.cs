@@ -1,5 +1,6 @@
 using ConeService.Client.Asking;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Batches;
 using ConeService.Contract.Schedules;
 
 namespace ConeService.Client;
@@ -24,6 +25,11 @@ public interface ISchedulesClient
     /// on.</param>
     /// <param name="cancel">Ends the wait.</param>
     Task<Answered<ScheduleFit>> FitAsync(string id, FitRequest request, CancellationToken cancel = default);
+
+    /// <summary>Programmes for one kiln, in the order asked; what is refused carries its problems.</summary>
+    /// <param name="request">The kiln, the tariff and 1 to 100 fits.</param>
+    /// <param name="cancel">Ends the wait.</param>
+    Task<Answered<BatchAnswer<ScheduleFit>>> FitEachAsync(FitBatchRequest request, CancellationToken cancel = default);
 }
 
 internal sealed class SchedulesClient(IAnswerer answerer) : ISchedulesClient
@@ -39,6 +45,14 @@ internal sealed class SchedulesClient(IAnswerer answerer) : ISchedulesClient
         new Question<ScheduleFit>($"/v1/schedules/{Addresses.Part(id)}/fit", (r, now) => r.Schedules.Fit(id, request, now).Answer)
         {
             Check = () => FitCheck.Require(request),
+            IsLong = true,
+        }.With(request),
+        cancel);
+
+    public Task<Answered<BatchAnswer<ScheduleFit>>> FitEachAsync(FitBatchRequest request, CancellationToken cancel) => answerer.AskAsync(
+        new Question<BatchAnswer<ScheduleFit>>("/v1/schedules/fit/batch", (r, now) => r.Schedules.FitEach(request, now))
+        {
+            Check = () => BatchCheck.Require(request.Items),
             IsLong = true,
         }.With(request),
         cancel);

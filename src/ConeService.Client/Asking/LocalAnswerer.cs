@@ -20,16 +20,16 @@ internal sealed class LocalAnswerer(LocalPackage package, TimeProvider time) : I
         question.Check?.Invoke();
         var opened = await package.OpenAsync(cancel);
         // On a thread of its own: a fit computes for a while, and whoever asks may hold the thread of a window.
-        return await Task.Run(() => Answer(question, opened, because, cancel), cancel);
+        return await Task.Run(() => AnswerAsync(question, opened, because, cancel), cancel);
     }
 
-    private Answered<T> Answer<T>(Question<T> question, OpenedPackage opened, AwayReason because, CancellationToken cancel)
+    private async Task<Answered<T>> AnswerAsync<T>(Question<T> question, OpenedPackage opened, AwayReason because, CancellationToken cancel)
     {
         Speech.Use(new(opened.Messages));
         Patience.Use(cancel);
         try
         {
-            var value = question.Local(opened.Reference, time.GetUtcNow());
+            var value = await question.Local(opened.Reference, time.GetUtcNow());
             var json = JsonSerializer.SerializeToUtf8Bytes(value, ConeJson.Options.GetTypeInfo(typeof(T)));
             return new(AnswerReader.Read<T>(json), json, AnswerOrigin.Local, because, opened.Reference.Dataset.VersionId);
         }

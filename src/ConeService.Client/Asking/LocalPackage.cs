@@ -17,8 +17,11 @@ internal sealed class LocalPackage
 
     private static OpenedPackage Open(DatasetOptions options)
     {
-        var dataset = DatasetLoader.Load(options);
-        return new(FiringReference.Open(dataset), MessageBook.For(dataset));
+        // The embedded package was held against its rules before it was sealed; whatever else is opened may be anybody's.
+        var dataset = string.IsNullOrWhiteSpace(options.Path) && options.Overlays.Count == 0
+            ? DatasetLoader.LoadSealed()
+            : DatasetLoader.Load(options);
+        return new(FiringReference.OpenWithoutStudy(dataset), MessageBook.For(dataset));
     }
 }
 

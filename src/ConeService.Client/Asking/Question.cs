@@ -9,13 +9,27 @@ namespace ConeService.Client.Asking;
 /// <typeparam name="T">The answer.</typeparam>
 /// <param name="Address">Path and query from the root of the service.</param>
 /// <param name="Local">The same question to the computations of this process, and the time of asking.</param>
-internal sealed record Question<T>(string Address, Func<FiringReference, DateTimeOffset, T> Local)
+internal sealed record Question<T>(string Address, Func<FiringReference, DateTimeOffset, Task<T>> Local)
 {
+    private const string Json = "application/json";
+    private const string Csv = "text/csv";
+
     private static readonly JsonSerializerOptions Sent =
         new(ConeJson.Options) { DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull };
 
+    /// <summary>A question that is answered here without reading anything.</summary>
+    /// <param name="address">Path and query from the root of the service.</param>
+    /// <param name="local">The same question to the computations of this process, and the time of asking.</param>
+    public Question(string address, Func<FiringReference, DateTimeOffset, T> local)
+        : this(address, (reference, now) => Task.FromResult(local(reference, now)))
+    {
+    }
+
     /// <summary>The body; null: a GET.</summary>
     public byte[]? Body { get; private init; }
+
+    /// <summary>The media type of the body.</summary>
+    public string MediaType { get; private init; } = Json;
 
     /// <summary>Refuses what needs no data to be refused.</summary>
     public Action? Check { get; init; }
@@ -28,6 +42,9 @@ internal sealed record Question<T>(string Address, Func<FiringReference, DateTim
 
     /// <summary>Method and path, for sentences.</summary>
     public string Route => $"{(Body is null ? "GET" : "POST")} {Address.Split('?')[0]}";
+
+    /// <summary>A question with a log as its body.</summary>
+    public Question<T> With(ReadOnlyMemory<byte> log) => this with { Body = log.ToArray(), MediaType = Csv };
 
     /// <summary>A question with a body.</summary>
     public Question<T> With<TBody>(TBody body) =>

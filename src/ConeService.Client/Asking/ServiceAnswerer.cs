@@ -62,7 +62,7 @@ internal sealed class ServiceAnswerer(IHttpClientFactory clients, AnswerCache ca
         if (question.Body is not null)
         {
             request.Content = new ByteArrayContent(question.Body);
-            request.Content.Headers.ContentType = new MediaTypeHeaderValue("application/json");
+            request.Content.Headers.ContentType = new MediaTypeHeaderValue(question.MediaType);
         }
 
         try

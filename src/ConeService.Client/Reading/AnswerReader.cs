@@ -55,8 +55,16 @@ internal static class AnswerReader
             // What is flattened last is taken first: it is read from the members as they came.
             foreach (var member in type.Properties.Where(p => Has<FlatAttribute>(p) is not null))
             {
-                var inner = thing.DeepClone();
-                Unfold(inner, Options.GetTypeInfo(member.PropertyType));
+                var inner = thing.DeepClone().AsObject();
+                var flattened = Options.GetTypeInfo(member.PropertyType);
+                // Cautions that the detail tells in full are ids in what it is the detail of.
+                foreach (var ids in flattened.Properties.Where(p => p.PropertyType == typeof(IReadOnlyList<string>)))
+                {
+                    if (inner[ids.Name] is JsonArray { Count: > 0 } told && told.All(t => t is JsonObject))
+                        inner[ids.Name] = new JsonArray([.. told.Select(t => t!["id"]?.DeepClone())]);
+                }
+
+                Unfold(inner, flattened);
                 thing[member.Name] = inner;
             }
 

@@ -31,4 +31,7 @@ public static class HeatWorkLimits
 
     /// <summary>Most firings to be pooled.</summary>
     public const int MostFirings = 50;
+
+    /// <summary>Largest uploaded log, bytes: a day of samples by the second is 2 MB.</summary>
+    public const int MostUploadBytes = 10 * 1024 * 1024;
 }

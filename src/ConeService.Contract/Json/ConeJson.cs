@@ -101,7 +101,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(StoredRowDetail))]
 // Cells of the data package.
 [JsonSerializable(typeof(string[]))]
-public sealed partial class ConeJsonContext : JsonSerializerContext;
+internal sealed partial class ConeJsonContext : JsonSerializerContext;
 
 /// <summary>The options that <see cref="ConeJsonContext"/> is used with.</summary>
 public static class ConeJson

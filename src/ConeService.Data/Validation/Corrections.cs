@@ -68,6 +68,8 @@ internal static class Corrections
             target.Correct(index, correction.Adopted, part, row.Line);
         }
 
-        TableRow? Row(int[] by) => table.Rows.Where(r => r.Row.Key(by) == correction.Key).Select(r => r.Row).FirstOrDefault();
+        // Most rows are none by the first part of their key, before the whole of it is put together.
+        TableRow? Row(int[] by) => table.Rows.Select(r => r.Row).FirstOrDefault(r =>
+            correction.Key.StartsWith(r.Cells[by[0]], StringComparison.Ordinal) && r.Key(by) == correction.Key);
     }
 }

@@ -22,6 +22,10 @@ internal sealed class TestClient : IAsyncDisposable
 
     public IMaterialsClient Materials => Get<IMaterialsClient>();
 
+    public IKilnsClient Kilns => Get<IKilnsClient>();
+
+    public IColoursClient Colours => Get<IColoursClient>();
+
     public IDatasetClient Dataset => Get<IDatasetClient>();
 
     /// <summary>Of one service, which nothing answers for.</summary>
