@@ -1,0 +1,99 @@
+using ConeService.Contract.Loads;
+using ConeService.Planning.Requests;
+
+namespace ConeService.Planning.Plans;
+
+/// <summary>A firing plan. Moments have the offset of the time zone of the request, or of the start of its horizon.</summary>
+/// <param name="Firings">The firings, by loading.</param>
+/// <param name="Pieces">What becomes of each piece, in the order sent.</param>
+/// <param name="Unplanned">What is left undone, with what binds.</param>
+/// <param name="Summary">The plan in figures.</param>
+/// <param name="WhatIf">What would change it; empty where it was not asked.</param>
+/// <param name="Warnings">What was kept or taken all the same.</param>
+/// <param name="Assumed">What was left out, and what was taken.</param>
+public sealed record Plan(
+    IReadOnlyList<PlanFiring> Firings,
+    IReadOnlyList<PieceOutcome> Pieces,
+    IReadOnlyList<UndonePieces> Unplanned,
+    PlanSummary Summary,
+    IReadOnlyList<WhatIf> WhatIf,
+    IReadOnlyList<PlanFinding> Warnings,
+    IReadOnlyList<PlanAssumption> Assumed);
+
+/// <summary>Something that was left out of a request.</summary>
+/// <param name="Pointer">Where it would stand.</param>
+/// <param name="Value">What was taken, as it would be sent.</param>
+public sealed record PlanAssumption(string Pointer, string Value);
+
+/// <summary>A firing of a plan.</summary>
+/// <param name="Number">Its number in the plan, from 1.</param>
+/// <param name="Kiln">Id of the kiln.</param>
+/// <param name="LoadingFrom">When loading begins.</param>
+/// <param name="Start">When it starts.</param>
+/// <param name="OpeningFrom">When the kiln can be opened.</param>
+/// <param name="UnloadedAt">When it is unloaded, by somebody who is there; the kiln is free again.</param>
+/// <param name="FiringKind">Its kind, as sent.</param>
+/// <param name="Cone">Its cone, as sent.</param>
+/// <param name="Atmosphere">Its atmosphere, as sent.</param>
+/// <param name="Schedule">Id of its schedule; null where neither was sent one nor was one needed.</param>
+/// <param name="FillPercent">How full the kiln is, % of its room in layers.</param>
+/// <param name="Layers">What stands on which shelf, tall first; from the bottom up or the top down as the keeper likes.</param>
+/// <param name="KilowattHours">Energy, kWh; null where not known.</param>
+/// <param name="Cost">Cost, in the currency of the tariff, in kWh, or 1 a firing.</param>
+/// <param name="Why">Why it is fired.</param>
+/// <param name="IsPinned">True for one that stood in the request.</param>
+/// <param name="EndsBeyondHorizon">True where it is unloaded after the end of the horizon.</param>
+public sealed record PlanFiring(
+    int Number,
+    string Kiln,
+    DateTimeOffset LoadingFrom,
+    DateTimeOffset Start,
+    DateTimeOffset OpeningFrom,
+    DateTimeOffset UnloadedAt,
+    string FiringKind,
+    string Cone,
+    string Atmosphere,
+    string? Schedule,
+    double FillPercent,
+    IReadOnlyList<PlanLayer> Layers,
+    double? KilowattHours,
+    double Cost,
+    FiringReason Why,
+    bool IsPinned,
+    bool EndsBeyondHorizon);
+
+/// <summary>A layer of shelves.</summary>
+/// <param name="HeightMillimetres">Free height over the shelf that its ware needs, mm, with the clearance below the next shelf.</param>
+/// <param name="SharePercent">How much of the layer is taken, % of what it holds in practice.</param>
+/// <param name="Pieces">What stands on it, tall first.</param>
+public sealed record PlanLayer(double HeightMillimetres, double SharePercent, IReadOnlyList<LayerPieces> Pieces);
+
+/// <summary>Pieces alike on a layer.</summary>
+/// <param name="Id">Id of the piece.</param>
+/// <param name="Count">How many.</param>
+/// <param name="Stage">Which of its firings this is, from 1.</param>
+public sealed record LayerPieces(string Id, int Count, int Stage);
+
+/// <summary>Why a firing is fired.</summary>
+public enum FiringReason
+{
+    /// <summary>It stood in the request.</summary>
+    Pinned,
+
+    /// <summary>It was in the former plan.</summary>
+    Announced,
+
+    /// <summary>A piece in it has a date within the horizon.</summary>
+    Date,
+
+    /// <summary>It is full enough.</summary>
+    Full,
+}
+
+/// <summary>Pieces that are left undone.</summary>
+/// <param name="Id">Id of the piece.</param>
+/// <param name="Count">How many of those alike.</param>
+/// <param name="Stage">The firing that they do not get, from 1.</param>
+/// <param name="Reason">What binds.</param>
+/// <param name="LoadReasons">What the load check says of the firing that comes nearest, where no firing accepts them; else empty.</param>
+public sealed record UndonePieces(string Id, int Count, int Stage, WaitReason Reason, IReadOnlyList<Reason> LoadReasons);
