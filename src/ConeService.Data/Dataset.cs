@@ -167,6 +167,15 @@ public sealed class Dataset
     /// <summary>What is added to a firing: Materials that a process needs beside clay and glaze, and when they go in.</summary>
     public required IReadOnlyList<ProcessAdditionRow> ProcessAdditions { get; init; }
 
+    /// <summary>Faults of ware, by id; none in packages before 1.7.</summary>
+    public required IReadOnlyList<FaultRow> Faults { get; init; }
+
+    /// <summary>Causes of faults, by id; none in packages before 1.7.</summary>
+    public required IReadOnlyList<FaultCauseRow> FaultCauses { get; init; }
+
+    /// <summary>Terms of the trade, by id; none in packages before 1.7.</summary>
+    public required IReadOnlyList<TermRow> Terms { get; init; }
+
     /// <summary>
     /// Additives: Parts of a glaze that change its colours without colouring by themselves. Opacifiers stand among the colorants.
     /// </summary>

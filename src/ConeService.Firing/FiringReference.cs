@@ -30,6 +30,7 @@ public sealed class FiringReference
         Colours = new(new ColourCatalogue(charts));
         Loads = new(loads, new LoadRuleCatalogue(dataset), dataset.VersionId);
         Practice = new(dataset);
+        Study = new(dataset, Cones);
         Package = new(dataset);
     }
 
@@ -59,6 +60,9 @@ public sealed class FiringReference
 
     /// <summary>Processes, cautions and limits.</summary>
     public PracticeReference Practice { get; }
+
+    /// <summary>Faults, landmarks, terms, and what everyday words are about.</summary>
+    public StudyReference Study { get; }
 
     /// <summary>The package and its bibliography.</summary>
     public PackageReference Package { get; }

@@ -30,6 +30,11 @@ const share = maps => {
   return { covered, all: hits.length, percent: hits.length === 0 ? 100 : (100 * covered) / hits.length };
 };
 const all = [...files.values()];
+// Nothing measured is not everything covered: the symbols or the reports are not where they were looked for.
+if (all.length === 0) {
+  console.error(`${reports.length} reports name no file of src/.`);
+  process.exit(1);
+}
 const lines = share(all.map(f => f.lines));
 const branches = share(all.map(f => f.branches));
 const figure = ({ covered, all, percent }) => `${percent.toFixed(2)} % (${covered} of ${all})`;

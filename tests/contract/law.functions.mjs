@@ -66,6 +66,9 @@ function flat(schema, options, context) {
 function explained(schema, options) {
   // What has an id is a row of the package, whatever was assumed in telling it.
   if (options.whenHas && (!schema.properties?.[options.whenHas] || schema.properties.id)) return [];
+  // A drawn list tells of each item from which row, by which source and how far it can be trusted.
+  const item = schema.properties?.items?.items?.properties;
+  if (["confidence", "sources", "row"].every((p) => item?.[p])) return [];
   const asked = schema.properties?.answered && schema.properties?.refused ? parts(schema).filter((p) => p !== schema) : [schema];
   const isOne = (s) => s.properties?.explain && s.properties?.confidence;
   if (asked.some(isOne)) return [];

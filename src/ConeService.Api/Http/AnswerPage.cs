@@ -24,7 +24,7 @@ internal static class AnswerPage
         Members(page, root, 2, DetailsOf(pattern, context) ? new Address(pattern + "/").ToString() : null);
         page.Append("<p class=\"small\">The same as JSON for programs: without the suffix, or with <code>Accept: application/json</code>. ")
             .AppendLine(CultureInfo.InvariantCulture, $"<a href=\"{HtmlPage.Encode(new Address(Links.Index))}\">Every address</a></p>");
-        return HtmlPage.Render(title, page.ToString(), Speech.Current.Language);
+        return HtmlPage.Render(title, page.ToString(), language: Speech.Current.Language);
     }
 
     private static string Title(JsonElement root, string pattern)

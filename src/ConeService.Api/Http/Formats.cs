@@ -8,7 +8,7 @@ internal static class Formats
     private static readonly (string Suffix, string MediaType)[] All =
     [
         (".json", JsonBody.MediaType), (".txt", OneLine.MediaType), (".csv", Csv.MediaType), (".svg", "image/svg+xml"),
-        (".html", HtmlPage.MediaType), (".ics", "text/calendar"),
+        (".html", HtmlPage.MediaType), (".ics", "text/calendar"), (".zip", "application/zip"), (".gift", "text/x-gift"),
     ];
 
     /// <summary>The media type of a suffix; null for one that no address has.</summary>

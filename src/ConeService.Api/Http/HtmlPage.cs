@@ -9,9 +9,20 @@ internal static class HtmlPage
 {
     public const string MediaType = "text/html";
 
+    /// <summary>Colours on light ground, and on dark; what is printed is always the first.</summary>
+    public const string Light = "--ink:#2b2320;--paper:#fbf8f3;--line:#cfc4b6;--accent:#8a3b12";
+
+    /// <summary>Colours on dark ground.</summary>
+    public const string Dark = "--ink:#eee6dc;--paper:#1d1917;--line:#4a413a;--accent:#f0a070";
+
+    /// <summary>Colours as the reader has them.</summary>
+    public const string AsTheReader = $$$"""
+        :root{color-scheme:light dark;{{{Light}}}}
+        @media (prefers-color-scheme:dark){:root{{{{Dark}}}}}
+        """;
+
     private const string Style = """
-        :root{color-scheme:light dark;--ink:#2b2320;--paper:#fbf8f3;--line:#cfc4b6;--accent:#8a3b12}
-        @media (prefers-color-scheme:dark){:root{--ink:#eee6dc;--paper:#1d1917;--line:#4a413a;--accent:#f0a070}}
+
         body{font:1rem/1.5 system-ui,sans-serif;color:var(--ink);background:var(--paper);margin:0 auto;max-width:44rem;padding:1rem}
         h1,h2{line-height:1.2}a{color:var(--accent)}
         code,pre{font-family:ui-monospace,monospace;overflow-wrap:anywhere}pre{overflow-x:auto;border:1px solid var(--line);padding:.6rem}
@@ -26,24 +37,29 @@ internal static class HtmlPage
     /// <summary>A whole page around a body of trusted markup.</summary>
     /// <param name="title">Title, plain text.</param>
     /// <param name="body">Markup; the caller has encoded its texts.</param>
+    /// <param name="style">Style of this page alone.</param>
     /// <param name="language">Language of its headings.</param>
-    public static PreparedBody Render(string title, string body, string language = MessageBook.English) =>
-        PreparedBody.Text(Text(title, body, language: language), MediaType);
+    public static PreparedBody Render(string title, string body, string style = "", string language = MessageBook.English) =>
+        PreparedBody.Text(Text(title, body, style, language), MediaType);
 
     /// <summary>A whole page as text, for an answer that is not kept.</summary>
     /// <param name="title">Title, plain text.</param>
     /// <param name="body">Markup; the caller has encoded its texts.</param>
     /// <param name="style">Style of this page alone.</param>
     /// <param name="language">Language of its headings.</param>
-    public static string Text(string title, string body, string style = "", string language = MessageBook.English) => $"""
+    /// <param name="head">What else stands in the head: trusted markup.</param>
+    /// <param name="colours">Its colours; those of the reader where nothing is said.</param>
+    public static string Text(
+        string title, string body, string style = "", string language = MessageBook.English, string head = "",
+        string colours = AsTheReader) => $"""
         <!DOCTYPE html>
         <html lang="{language}">
         <head>
         <meta charset="utf-8">
         <meta name="viewport" content="width=device-width, initial-scale=1">
-        <title>{Encode(title)}</title>
+        <title>{Encode(title)}</title>{head}
         <style>
-        {Style}{style}
+        {colours}{Style}{style}
         </style>
         </head>
         <body>

@@ -9,8 +9,8 @@ internal static class ListAnswer
     public static IReadOnlyList<string> Routes { get; } =
     [
         "/v1/cautions", "/v1/charts", "/v1/charts/{chart}", "/v1/clay-bodies", "/v1/colorants", "/v1/cone-facts", "/v1/cones",
-        "/v1/disagreements", "/v1/equations", "/v1/firing-kinds", "/v1/glazes", "/v1/limits", "/v1/load-rules", "/v1/processes",
-        "/v1/reason-codes", "/v1/schedules", "/v1/sources", "/v1/tables",
+        "/v1/disagreements", "/v1/equations", "/v1/faults", "/v1/firing-kinds", "/v1/glazes", "/v1/glossary", "/v1/landmarks", "/v1/limits",
+        "/v1/load-rules", "/v1/processes", "/v1/reason-codes", "/v1/schedules", "/v1/sources", "/v1/tables",
     ];
 
     /// <summary>A list that takes nothing but the package.</summary>

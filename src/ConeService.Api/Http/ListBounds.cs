@@ -1,10 +1,10 @@
 using System.Buffers;
 using System.Collections.Concurrent;
-using System.ComponentModel.DataAnnotations;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Json;
+using ConeService.Contract.Requests;
 
 namespace ConeService.Api.Http;
 
@@ -96,9 +96,8 @@ internal static class ListBounds
         var element = isList ? type.GenericTypeArguments[0] : null;
         var attributes = property.AttributeProvider?.GetCustomAttributes(true) ?? [];
         var most = element is null ? int.MaxValue
-            : attributes.OfType<LengthAttribute>().FirstOrDefault()?.MaximumLength
-            ?? attributes.OfType<MaxLengthAttribute>().FirstOrDefault()?.Length
-            ?? (element == typeof(SentText) ? MostWords : int.MaxValue);
+            : attributes.OfType<ItemsAttribute>().FirstOrDefault() is { Most: < int.MaxValue } items ? items.Most
+            : element == typeof(SentText) ? MostWords : int.MaxValue;
         return new(property.Name, ShapeOf(element ?? type), most);
     }
 

@@ -32,7 +32,8 @@ internal sealed class PreparedBody : IResult
     /// <param name="contentType">Its media type.</param>
     /// <param name="negotiated">True when the same URL has other representations.</param>
     /// <param name="tagged">What the tag is of, where a body tells the moment at which it was asked for; null: the body.</param>
-    public PreparedBody(byte[] bytes, string contentType, bool negotiated = false, byte[]? tagged = null)
+    /// <param name="varies">A further header of the request on which the body depends; null: none.</param>
+    public PreparedBody(byte[] bytes, string contentType, bool negotiated = false, byte[]? tagged = null, string? varies = null)
     {
         this.bytes = bytes;
         this.contentType = contentType;
@@ -42,6 +43,7 @@ internal sealed class PreparedBody : IResult
         language = Language.Named(speech);
         List<string> decides = [];
         if (negotiated) decides.Add(HeaderNames.Accept);
+        if (varies is not null) decides.Add(varies);
         if (bytes.Length >= Encodings.LeastBytes) decides.Add(HeaderNames.AcceptEncoding);
         if (Language.IsChosen(speech)) decides.Add(HeaderNames.AcceptLanguage);
         vary = decides.Count > 0 ? string.Join(", ", decides) : StringValues.Empty;
@@ -63,8 +65,8 @@ internal sealed class PreparedBody : IResult
     public static PreparedBody Unchanging(byte[] bytes, string contentType) => new(bytes, contentType) { isForEver = true };
 
     /// <summary>A text body, UTF-8.</summary>
-    public static PreparedBody Text(string text, string mediaType, bool negotiated = false) =>
-        new(Encoding.UTF8.GetBytes(text), $"{mediaType}; charset=utf-8", negotiated);
+    public static PreparedBody Text(string text, string mediaType, bool negotiated = false, string? varies = null) =>
+        new(Encoding.UTF8.GetBytes(text), $"{mediaType}; charset=utf-8", negotiated, varies: varies);
 
     /// <summary>The body itself, with a page of its own in place of the plain table.</summary>
     /// <param name="make">Makes the page, when it is first asked for.</param>

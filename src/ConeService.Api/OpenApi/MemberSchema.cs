@@ -54,13 +54,13 @@ internal static class MemberSchema
 
     private static OpenApiSchema List(IOpenApiSchema generated, MemberInfo declared, Type element, bool needed)
     {
-        var length = declared.GetCustomAttribute<LengthAttribute>();
+        var items = declared.GetCustomAttribute<ItemsAttribute>();
         return new()
         {
             Type = JsonSchemaType.Array | (needed ? 0 : JsonSchemaType.Null),
             Items = element == typeof(SentText) ? Words(declared, JsonSchemaType.String) : generated.Items,
-            MinItems = length?.MinimumLength ?? declared.GetCustomAttribute<MinLengthAttribute>()?.Length,
-            MaxItems = length?.MaximumLength ?? declared.GetCustomAttribute<MaxLengthAttribute>()?.Length,
+            MinItems = items is { Least: > 0 } ? items.Least : null,
+            MaxItems = items is { Most: < int.MaxValue } ? items.Most : null,
         };
     }
 

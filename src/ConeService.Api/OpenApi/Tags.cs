@@ -9,6 +9,7 @@ internal static class Tags
     public const string Loads = "Loads";
     public const string Colour = "Colour";
     public const string Practice = "Practice";
+    public const string Study = "Study";
     public const string Data = "Data";
     public const string Cards = "Cards";
     public const string Operation = "Operation";
@@ -22,6 +23,7 @@ internal static class Tags
         (Loads, "The load check, with the materials and rules it rests on."),
         (Colour, "What colour a glaze will be, by colorant, base, atmosphere and heat."),
         (Practice, "Firing processes, cautions, and limits of exposure and food contact."),
+        (Study, "Everyday words, questions to ask a class, faults of ware, landmarks of a firing, and terms of the trade."),
         (Data, "The data package and its bibliography."),
         (Cards, "Pages to embed."),
         (Operation, "Probes for whoever runs the service."),

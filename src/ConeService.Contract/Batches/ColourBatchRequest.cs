@@ -1,4 +1,3 @@
-using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Colours;
 using ConeService.Contract.Requests;
 
@@ -7,4 +6,4 @@ namespace ConeService.Contract.Batches;
 /// <summary>Recipes whose colours are asked for.</summary>
 /// <param name="Items">1 to 100 recipes.</param>
 [Needs(nameof(Items))]
-public sealed record ColourBatchRequest([property: Length(1, BatchCheck.Most)] IReadOnlyList<ColourRequest?>? Items);
+public sealed record ColourBatchRequest([property: Items(1, BatchCheck.Most)] IReadOnlyList<ColourRequest?>? Items);

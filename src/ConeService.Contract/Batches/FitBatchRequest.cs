@@ -18,7 +18,7 @@ public sealed record FitBatchRequest(
     [property: AllowedValues("C", "F")] string? Units = null,
     Kiln? Kiln = null,
     FitTariff? Tariff = null,
-    [property: Length(1, BatchCheck.Most)] IReadOnlyList<FitBatchItem?>? Items = null);
+    [property: Items(1, BatchCheck.Most)] IReadOnlyList<FitBatchItem?>? Items = null);
 
 /// <summary>One fit of a batch.</summary>
 /// <param name="Schedule">Name of the schedule, from /v1/schedules.</param>

@@ -1,4 +1,3 @@
-using System.ComponentModel.DataAnnotations;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Requests;
 
@@ -7,4 +6,4 @@ namespace ConeService.Contract.Batches;
 /// <summary>Loads to be judged, each by itself.</summary>
 /// <param name="Items">1 to 50 loads.</param>
 [Needs(nameof(Items))]
-public sealed record LoadBatchRequest([property: Length(1, LoadLimits.MostLoads)] IReadOnlyList<LoadRequest?>? Items);
+public sealed record LoadBatchRequest([property: Items(1, LoadLimits.MostLoads)] IReadOnlyList<LoadRequest?>? Items);

@@ -15,8 +15,8 @@ namespace ConeService.Contract.Colours;
 /// <param name="Kiln">How the kiln is heated: electric, gas, wood, raku or vapour.</param>
 [Needs(nameof(Colorants))]
 public sealed record ColourRequest(
-    [property: Length(1, ColourCheck.Most)] IReadOnlyList<ColorantEntry?>? Colorants,
-    [property: MaxLength(ColourCheck.Most)] IReadOnlyList<AdditiveEntry?>? Additives = null,
+    [property: Items(1, ColourCheck.Most)] IReadOnlyList<ColorantEntry?>? Colorants,
+    [property: Items(0, ColourCheck.Most)] IReadOnlyList<AdditiveEntry?>? Additives = null,
     string? Base = null,
     [property: AtmosphereWords(AtmosphereUse.Colour)] string? Atmosphere = null,
     [property: RegularExpression(ConeSpelling.Pattern)] SentText Cone = default,

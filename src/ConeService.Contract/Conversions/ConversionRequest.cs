@@ -13,7 +13,7 @@ namespace ConeService.Contract.Conversions;
 /// </param>
 [Needs(nameof(Lines))]
 public sealed record ConversionRequest(
-    [property: Length(1, ConversionCheck.MostLines)] IReadOnlyList<ConversionLine?>? Lines,
+    [property: Items(1, ConversionCheck.MostLines)] IReadOnlyList<ConversionLine?>? Lines,
     [property: AllowedValues("C", "F")] string? Units = null);
 
 /// <summary>One conversion: a cone is answered with its end point, a temperature with the cone reached.</summary>

@@ -16,7 +16,7 @@ public record WitnessedFiring : HeatWorkRequest
     public string? Id { get; init; }
 
     /// <summary>What the cones looked like afterwards.</summary>
-    [Length(1, HeatWorkLimits.MostObservations)]
+    [Items(1, HeatWorkLimits.MostObservations)]
     public IReadOnlyList<WitnessCone?>? Observations { get; init; }
 }
 
@@ -24,7 +24,7 @@ public record WitnessedFiring : HeatWorkRequest
 public sealed record CompareRequest : WitnessedFiring
 {
     /// <summary>Several firings of one kiln and thermocouple in the order of time, instead of one.</summary>
-    [Length(1, HeatWorkLimits.MostFirings)]
+    [Items(1, HeatWorkLimits.MostFirings)]
     public IReadOnlyList<WitnessedFiring?>? Firings { get; init; }
 }
 

@@ -17,7 +17,7 @@ public sealed record ForecastRequest
     public string? Units { get; init; }
 
     /// <summary>The samples so far; the last one is now.</summary>
-    [MinLength(2)]
+    [Items(2)]
     public IReadOnlyList<LogSample?>? Log { get; init; }
 
     /// <summary>The cone that is to be put down, as text.</summary>
@@ -26,7 +26,7 @@ public sealed record ForecastRequest
 
     /// <summary>What is left of the programme, from where the log ends: first the segment under way, with what is left of its hold. Left
     /// out: nothing is left, the kiln is off.</summary>
-    [Length(1, HeatWorkCheck.MostSegments)]
+    [Items(1, HeatWorkCheck.MostSegments)]
     public IReadOnlyList<ProgrammeSegment?>? Segments { get; init; }
 
     /// <summary>Rate of the cooling after the last segment, in units per hour; not with a kiln, which decides it.</summary>

@@ -19,7 +19,7 @@ public record HeatWorkRequest
     public double? Start { get; init; }
 
     /// <summary>The segments of a programme, in order, up to 10,000.</summary>
-    [Length(1, HeatWorkCheck.MostSegments)]
+    [Items(1, HeatWorkCheck.MostSegments)]
     public IReadOnlyList<ProgrammeSegment?>? Segments { get; init; }
 
     /// <summary>Rate of the cooling after the last segment, in units per hour; null or absent: the history ends with the last
@@ -35,7 +35,7 @@ public record HeatWorkRequest
     public double? FullSpeedRate { get; init; }
 
     /// <summary>The samples of a log, instead of a programme.</summary>
-    [MinLength(2)]
+    [Items(2)]
     public IReadOnlyList<LogSample?>? Log { get; init; }
 
     /// <summary>The chart whose cones are followed; left out: witness-self-supporting, said in assumed.</summary>

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.Json.Serialization.Metadata;
 using ConeService.Contract.Answers;
@@ -11,6 +12,8 @@ namespace ConeService.Contract.Json;
 internal static class AnswerShapes
 {
     private const string Min = "Min";
+
+    private const string Known = "Each is the type of a member that the source generator knows, and looked up before it is used.";
 
     private static readonly HashSet<Type> Requests = RequestTypes.All();
 
@@ -56,8 +59,8 @@ internal static class AnswerShapes
         {
             var low = type.Properties[i];
             if (low.AttributeProvider?.GetCustomAttributes(typeof(RangeOfAttribute), false) is not [RangeOfAttribute range]) continue;
-            // Come from a flattened member, where it was folded.
-            if (low.Name == range.Name) continue;
+            // Come from a flattened member, where it was folded, or is the twin of one.
+            if (low.PropertyType == typeof(ConeRange) || low.PropertyType == typeof(NumberRange)) continue;
             var stem = low.Name[..^Min.Length];
             var best = type.Properties.FirstOrDefault(p => p.Name == Named(stem, "Best"));
             var high = type.Properties.First(p => p.Name == Named(stem, "Max"));
@@ -94,9 +97,13 @@ internal static class AnswerShapes
         }
     }
 
+    [UnconditionalSuppressMessage("Trimming", "IL2026", Justification = Known)]
+    [UnconditionalSuppressMessage("AOT", "IL3050", Justification = Known)]
     private static JsonPropertyInfo Made(
         JsonTypeInfo type, Type valueType, string name, JsonPropertyInfo like, Func<object, object?> get, bool isDocumented = true)
     {
+        // Once it is known, the member is made by it and without reflection.
+        _ = type.Options.GetTypeInfo(valueType);
         var made = type.CreateJsonPropertyInfo(valueType, name);
         made.Get = get;
         // Never used: an answer is written and not read. Without it the member can't be called required.

@@ -16,6 +16,7 @@ using ConeService.Contract.Practice;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Routes;
 using ConeService.Contract.Schedules;
+using ConeService.Contract.Study;
 
 namespace ConeService.Contract.Json;
 
@@ -55,6 +56,8 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(EndPoint))]
 [JsonSerializable(typeof(EquationDetail))]
 [JsonSerializable(typeof(EquationList))]
+[JsonSerializable(typeof(FaultDetail))]
+[JsonSerializable(typeof(FaultList))]
 [JsonSerializable(typeof(FiringKindList))]
 [JsonSerializable(typeof(FitBatchRequest))]
 [JsonSerializable(typeof(FitRequest))]
@@ -65,6 +68,8 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(HealthStatus))]
 [JsonSerializable(typeof(HeatWorkAnswer))]
 [JsonSerializable(typeof(HeatWorkRequest))]
+[JsonSerializable(typeof(LandmarkDetail))]
+[JsonSerializable(typeof(LandmarkList))]
 [JsonSerializable(typeof(LimitDetail))]
 [JsonSerializable(typeof(LimitList))]
 [JsonSerializable(typeof(LoadAnswer))]
@@ -78,18 +83,24 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(ProcessDetail))]
 [JsonSerializable(typeof(ProcessList))]
+[JsonSerializable(typeof(QuestionList))]
 [JsonSerializable(typeof(ReasonCodeList))]
 [JsonSerializable(typeof(RouteList))]
 [JsonSerializable(typeof(ScheduleDetail))]
 [JsonSerializable(typeof(ScheduleFit))]
 [JsonSerializable(typeof(ScheduleList))]
+[JsonSerializable(typeof(SearchAnswer))]
 [JsonSerializable(typeof(SolveAnswer))]
 [JsonSerializable(typeof(SolveRequest))]
 [JsonSerializable(typeof(SourceDetail))]
 [JsonSerializable(typeof(SourceList))]
+[JsonSerializable(typeof(TermDetail))]
+[JsonSerializable(typeof(TermList))]
 [JsonSerializable(typeof(TableDetail))]
 [JsonSerializable(typeof(TableList))]
 [JsonSerializable(typeof(StoredRowDetail))]
+// Cells of the data package.
+[JsonSerializable(typeof(string[]))]
 public sealed partial class ConeJsonContext : JsonSerializerContext;
 
 /// <summary>The options that <see cref="ConeJsonContext"/> is used with.</summary>
@@ -110,7 +121,7 @@ public static class ConeJson
         options.MaxDepth = 32;
         // °, Δ and quotation marks stay readable; the media type is JSON, never HTML.
         options.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
-        options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
+        options.Converters.Add(new WordConverters());
         options.Converters.Add(new SentTextConverter());
         options.Converters.Add(new MessageConverter());
         options.Converters.Add(new AddressConverter());

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization.Metadata;
 using ConeService.Contract.Colours;
 using ConeService.Contract.Conversions;
 using ConeService.Contract.HeatWork;
@@ -21,15 +22,17 @@ internal static class RequestTypes
     {
         var found = new HashSet<Type>();
         var open = new Queue<Type>(Bodies);
-        while (open.TryDequeue(out var type))
+        while (open.TryDequeue(out var next))
         {
-            if (type.IsGenericType)
+            var type = Nullable.GetUnderlyingType(next) ?? next;
+            if (ConeJsonContext.Default.GetTypeInfo(type) is not { } known) continue;
+            if (known is { Kind: JsonTypeInfoKind.Enumerable, ElementType: { } element })
             {
-                foreach (var argument in type.GetGenericArguments()) open.Enqueue(argument);
+                open.Enqueue(element);
             }
             else if (type.Assembly == typeof(RequestTypes).Assembly && found.Add(type))
             {
-                foreach (var property in type.GetProperties()) open.Enqueue(property.PropertyType);
+                foreach (var property in known.Properties) open.Enqueue(property.PropertyType);
             }
         }
 

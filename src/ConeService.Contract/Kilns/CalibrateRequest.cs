@@ -18,7 +18,7 @@ namespace ConeService.Contract.Kilns;
 public sealed record CalibrateRequest(
     [property: AllowedValues("C", "F")] string? Units = null,
     Kiln? Kiln = null,
-    [property: Length(1, CalibrateRequest.MostFirings)] IReadOnlyList<CalibrationFiring?>? Firings = null,
+    [property: Items(1, CalibrateRequest.MostFirings)] IReadOnlyList<CalibrationFiring?>? Firings = null,
     string? Chart = null,
     ThermocoupleInput? Thermocouple = null,
     [property: AtmosphereWords(AtmosphereUse.Firing)] string? Atmosphere = null)
@@ -37,8 +37,8 @@ public sealed record CalibrateRequest(
 [Needs(nameof(Log))]
 public sealed record CalibrationFiring(
     string? Id = null,
-    [property: MinLength(2)] IReadOnlyList<LogSample?>? Log = null,
-    [property: Length(1, HeatWorkCheck.MostSegments)] IReadOnlyList<ProgrammeSegment?>? Segments = null,
+    [property: Items(2)] IReadOnlyList<LogSample?>? Log = null,
+    [property: Items(1, HeatWorkCheck.MostSegments)] IReadOnlyList<ProgrammeSegment?>? Segments = null,
     FitLoad? Load = null,
     [property: Range(0.0, 100_000.0, MinimumIsExclusive = true)] double? MeterKilowattHours = null,
-    [property: Length(1, HeatWorkLimits.MostObservations)] IReadOnlyList<WitnessCone?>? Observations = null);
+    [property: Items(1, HeatWorkLimits.MostObservations)] IReadOnlyList<WitnessCone?>? Observations = null);

@@ -35,7 +35,7 @@ namespace ConeService.Contract.Kilns;
 public sealed record Kiln(
     SentText Id = default,
     [property: WordsOf(typeof(KilnHeat))] SentText Heat = default,
-    [property: AtmosphereWords(AtmosphereUse.Firing), MinLength(1)] IReadOnlyList<SentText>? Atmospheres = null,
+    [property: AtmosphereWords(AtmosphereUse.Firing), Items(1)] IReadOnlyList<SentText>? Atmospheres = null,
     [property: RegularExpression(ConeSpelling.Pattern)] SentText MaxCone = default,
     [property: Range(500.0, 3272.0)] SentText MaxTemperature = default,
     Interior? Interior = null,

@@ -19,10 +19,10 @@ namespace ConeService.Contract.Loads;
 public sealed record LoadRequest(
     [property: Needs(nameof(Contract.Kilns.Kiln.MaxCone))] Kiln? Kiln,
     FiringRequest? Firing,
-    [property: Length(1, LoadLimits.MostPieces)] IReadOnlyList<PieceRequest?>? Pieces,
+    [property: Items(1, LoadLimits.MostPieces)] IReadOnlyList<PieceRequest?>? Pieces,
     SentText Ref = default,
-    [property: MaxLength(LoadLimits.MostKilns)] IReadOnlyList<Kiln?>? Kilns = null,
-    [property: MaxLength(LoadLimits.MostOffered)] IReadOnlyList<OfferedFiringRequest?>? Offered = null);
+    [property: Items(0, LoadLimits.MostKilns)] IReadOnlyList<Kiln?>? Kilns = null,
+    [property: Items(0, LoadLimits.MostOffered)] IReadOnlyList<OfferedFiringRequest?>? Offered = null);
 
 /// <summary>A firing that a studio runs.</summary>
 /// <param name="FiringKind">bisque, glaze, single, overglaze, raku, salt, soda, wood, pit or saggar.</param>
@@ -66,12 +66,12 @@ public sealed record PieceRequest(
     [property: Range(1, 10_000), DefaultValue(1)] SentText Count = default,
     SentText Body = default,
     OwnBodyRequest? OwnBody = null,
-    [property: MaxLength(LoadLimits.MostCoats)] IReadOnlyList<CoatRequest?>? Coats = null,
+    [property: Items(0, LoadLimits.MostCoats)] IReadOnlyList<CoatRequest?>? Coats = null,
     [property: WordsOf(typeof(PieceState))] SentText State = default,
     [property: Range(0.0, LoadLimits.MostMillimetres, MinimumIsExclusive = true)] SentText ThickestMillimetres = default,
     SizeRequest? Size = null,
     [property: AllowedValues("food", "decorative")] SentText Use = default,
-    [property: MaxLength(LoadLimits.MostEarlierFirings)] IReadOnlyList<EarlierFiringRequest?>? EarlierFirings = null,
+    [property: Items(0, LoadLimits.MostEarlierFirings)] IReadOnlyList<EarlierFiringRequest?>? EarlierFirings = null,
     SentText Ref = default);
 
 /// <summary>A firing that a piece has had.</summary>
@@ -118,7 +118,7 @@ public sealed record OwnRangeRequest(
 public sealed record CoatRequest(
     SentText Glaze = default,
     OwnGlazeRequest? OwnGlaze = null,
-    [property: WordsOf(typeof(Fume)), MinLength(1)] IReadOnlyList<SentText>? Contains = null,
+    [property: WordsOf(typeof(Fume)), Items(1)] IReadOnlyList<SentText>? Contains = null,
     [property: AllowedValues("fresh", "fired")] SentText State = default,
     [property: RegularExpression(ConeSpelling.Pattern)] SentText FiredCone = default,
     [property: AllowedValues("inside", "outside", "both", "foot-free")] SentText Where = default);
@@ -132,7 +132,7 @@ public sealed record CoatRequest(
 public sealed record OwnGlazeRequest(
     SentText Name = default,
     OwnRangeRequest? Cones = null,
-    [property: AtmosphereWords(AtmosphereUse.Firing), MinLength(1)] IReadOnlyList<SentText>? Atmospheres = null,
+    [property: AtmosphereWords(AtmosphereUse.Firing), Items(1)] IReadOnlyList<SentText>? Atmospheres = null,
     SentText Mark = default);
 
 /// <summary>A size, mm.</summary>
@@ -159,10 +159,10 @@ public sealed record SizeRequest(
 public sealed record PairingRequest(
     SentText Body = default,
     OwnBodyRequest? OwnBody = null,
-    [property: MaxLength(LoadLimits.MostCoats)] IReadOnlyList<CoatRequest?>? Coats = null,
+    [property: Items(0, LoadLimits.MostCoats)] IReadOnlyList<CoatRequest?>? Coats = null,
     FiringRequest? Firing = null,
     [property: WordsOf(typeof(PieceState))] SentText State = default,
     [property: AllowedValues("food", "decorative")] SentText Use = default,
     [property: Needs(nameof(Contract.Kilns.Kiln.MaxCone))] Kiln? Kiln = null,
-    [property: MaxLength(LoadLimits.MostEarlierFirings)] IReadOnlyList<EarlierFiringRequest?>? EarlierFirings = null,
+    [property: Items(0, LoadLimits.MostEarlierFirings)] IReadOnlyList<EarlierFiringRequest?>? EarlierFirings = null,
     SentText Ref = default);

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.ComponentModel.DataAnnotations;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Reflection;
 
@@ -18,12 +19,13 @@ public readonly record struct Bounds(double Low, double High)
     /// <typeparam name="T">The record that holds it.</typeparam>
     /// <param name="member">Name of the property.</param>
     /// <exception cref="InvalidOperationException">No range is declared of it.</exception>
-    public static Bounds Of<T>(string member) => Known.GetOrAdd((typeof(T), member), static x => Read(x.Item1, x.Item2));
+    public static Bounds Of<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicProperties)] T>(string member) =>
+        Known.TryGetValue((typeof(T), member), out var known) ? known : Known[(typeof(T), member)] = Read(typeof(T), member);
 
     /// <summary>True when a number lies within, ends included.</summary>
     public bool Contain(double number) => number >= Low && number <= High;
 
-    private static Bounds Read(Type type, string member) =>
+    private static Bounds Read([DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicProperties)] Type type, string member) =>
         type.GetProperty(member)?.GetCustomAttribute<RangeAttribute>() is { } range
             ? new(Number(range.Minimum), Number(range.Maximum))
             : throw new InvalidOperationException($"{type.Name}.{member} has no range.");

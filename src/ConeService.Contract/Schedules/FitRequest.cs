@@ -70,7 +70,7 @@ public sealed record FitLoad(
     [property: AllowedValues("wet", "leather-hard", "bone-dry")] string? Dryness = null,
     [property: WordsOf(typeof(GlazeCoat))] string? Glaze = null,
     [property: WordsOf(typeof(WareForm)), DefaultValue("hollow")] string? Form = null,
-    [property: Length(1, LoadLimits.MostPieces)] IReadOnlyList<PieceRequest?>? Pieces = null);
+    [property: Items(1, LoadLimits.MostPieces)] IReadOnlyList<PieceRequest?>? Pieces = null);
 
 /// <summary>What energy costs.</summary>
 /// <param name="PerKilowattHour">Price of a kWh, of electricity or of the fuel's net heating value; outside the periods.</param>
@@ -80,4 +80,4 @@ public sealed record FitLoad(
 public sealed record FitTariff(
     [property: Range(0.0, 1_000_000.0)] double? PerKilowattHour = null,
     [property: RegularExpression("^[A-Z]{3}$")] string? Currency = null,
-    [property: Length(1, StartMoments.MostPeriods)] IReadOnlyList<TariffPeriod?>? Periods = null);
+    [property: Items(1, StartMoments.MostPeriods)] IReadOnlyList<TariffPeriod?>? Periods = null);

@@ -21,7 +21,7 @@ public sealed record PeakWindow(
 public sealed record TariffPeriod(
     [property: RegularExpression(StartMoments.ClockPattern)] string? From = null,
     [property: RegularExpression(StartMoments.ClockPattern)] string? To = null,
-    [property: WordsOf(typeof(Weekday)), Length(1, 7)] IReadOnlyList<SentText>? Days = null,
+    [property: WordsOf(typeof(Weekday)), Items(1, 7)] IReadOnlyList<SentText>? Days = null,
     [property: Range(0.0, 1_000_000.0)] double? PerKilowattHour = null);
 
 /// <summary>A day of the week.</summary>

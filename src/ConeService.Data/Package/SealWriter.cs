@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -40,7 +41,7 @@ public static class SealWriter
             if (tables.GetValueOrDefault(name) is { } table)
                 Put(table, bytes);
             else
-                others.Add(Put(new() { ["path"] = name }, bytes));
+                others.Add((JsonNode)Put(new() { ["path"] = name }, bytes));
         }
 
         var blank = PackageSeal.Prefix + new string('0', 64);
@@ -83,7 +84,7 @@ public static class SealWriter
     }
 
     private static byte[] Text(JsonObject descriptor) =>
-        [.. JsonSerializer.SerializeToUtf8Bytes(descriptor, Written), (byte)'\n'];
+        [.. Encoding.UTF8.GetBytes(descriptor.ToJsonString(Written)), (byte)'\n'];
 
     private sealed class Sealed(IPackageFiles files, IReadOnlyCollection<string> names, byte[] descriptor) : IPackageFiles
     {

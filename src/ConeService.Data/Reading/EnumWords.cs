@@ -50,7 +50,7 @@ public static class EnumWords
 #pragma warning disable CA2263
         public static readonly string[] Words = Array.ConvertAll(Enum.GetNames(typeof(T)), JsonNamingPolicy.KebabCaseLower.ConvertName);
 
-        private static readonly T[] Values = (T[])Enum.GetValues(typeof(T));
+        private static readonly T[] Values = Array.ConvertAll((int[])Enum.GetValuesAsUnderlyingType(typeof(T)), Value);
 #pragma warning restore CA2263
 
         private static readonly Dictionary<string, int> Places = PlacesOf(Words);
@@ -65,6 +65,9 @@ public static class EnumWords
         }
 
         public static string Word(T value) => Texts[Number(value)];
+
+        // In the order of their numbers, as their names are.
+        private static T Value(int number) => Unsafe.BitCast<int, T>(number);
 
         private static int Number(T value) => Unsafe.SizeOf<T>() == sizeof(int)
             ? Unsafe.BitCast<T, int>(value)

@@ -44,7 +44,7 @@ internal static partial class TypedTables
     public static IReadOnlyList<TypedTable> All => field ??=
     [
         Sources, Cones, Charts, EndPoints, ConeFacts, BendingEnergies, Corrections, RenamedIds, Messages,
-        .. HeatWork, .. Practice, .. Colour, .. Loads, .. Materials, .. Schedules, .. Kilns,
+        .. HeatWork, .. Practice, .. Study, .. Colour, .. Loads, .. Materials, .. Schedules, .. Kilns,
     ];
 
     private static Dictionary<string, TypedTable> ByName => field ??= All.ToDictionary(t => t.Name, StringComparer.Ordinal);

@@ -54,7 +54,8 @@ internal static class EvidenceCases
         Of("a_limit_superseded_by_itself", FaultRules.LimitRegister, "exposure-limits.csv", 2, "superseded_by",
             Limit("dust-limit", "2026-01-01", "work")),
         Of(
-            "a_limit_checked_from_memory", FaultRules.LimitRegister, "exposure-limits.csv", 2, "checked_on", Limit("", "2026-01-01", "memory")),
+            "a_limit_checked_from_memory", FaultRules.LimitRegister, "exposure-limits.csv", 2, "checked_on",
+            Limit("", "2026-01-01", "memory")),
     ];
 
     private static BreakingCase Of(

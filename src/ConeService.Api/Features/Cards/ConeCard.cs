@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using ConeService.Api.Http;
 using ConeService.Contract.Cones;
 using ConeService.Data;
@@ -13,62 +12,65 @@ internal static class ConeCard
     // The middle rate of the default chart, the one most often quoted, °C/h.
     private const decimal LeadRate = 60m;
 
-    public static PreparedBody Render(ConeDescription cone, FiringReference reference)
+    public static Card Of(CardAsk ask)
     {
-        var dataset = reference.Dataset;
-        var titles = dataset.Charts.ToDictionary(c => c.Id, c => c.Title);
-        var body = new StringBuilder()
-            .AppendLine(CultureInfo.InvariantCulture, $"<h1>Cone {HtmlPage.Encode(cone.Cone)}</h1>");
-        if (cone.MixUp is { } mixUp)
-        {
-            body.AppendLine(CultureInfo.InvariantCulture,
-                $"<p><strong>Not cone {HtmlPage.Encode(mixUp.Cone)}.</strong> {HtmlPage.Encode(mixUp.Message.ToString())}</p>");
-        }
-
-        if (cone.EndPoints.FirstOrDefault(p => p.Chart == reference.Cones.DefaultChart && p.RateCelsiusPerHour == LeadRate) is { } lead)
-        {
-            body.AppendLine(CultureInfo.InvariantCulture,
-                $"<p class=\"lead\"><strong>{lead.Celsius} °C ({Whole(lead.Fahrenheit)} °F)</strong> "
-                + $"at {Rate(lead.RateCelsiusPerHour)}, {HtmlPage.Encode(titles[lead.Chart])}.</p>");
-        }
-
-        body.AppendLine("<div class=\"wide\"><table><caption>Where it goes down, chart by chart</caption>")
-            .Append("<thead><tr><th scope=\"col\">Chart</th><th scope=\"col\" class=\"n\">Heating rate</th>")
-            .Append("<th scope=\"col\" class=\"n\">°C</th><th scope=\"col\" class=\"n\">°F</th>")
-            .AppendLine("<th scope=\"col\">How sure</th></tr></thead>");
-        // The chart that answers by default comes first; the others as the package orders them.
-        foreach (var chart in cone.EndPoints.GroupBy(p => p.Chart).OrderByDescending(g => g.Key == reference.Cones.DefaultChart))
-        {
-            body.Append(CultureInfo.InvariantCulture,
-                $"<tbody><tr><th scope=\"rowgroup\" rowspan=\"{chart.Count()}\">{HtmlPage.Encode(titles[chart.Key])}</th>");
-            body.AppendJoin("<tr>", chart.Select(p => string.Create(CultureInfo.InvariantCulture,
-                $"<td class=\"n\">{Rate(p.RateCelsiusPerHour)}</td><td class=\"n\">{p.Celsius}</td>"
-                + $"<td class=\"n\">{Whole(p.Fahrenheit)}</td><td>{Trust(p.Confidence)}</td></tr>\n")));
-            body.AppendLine("</tbody>");
-        }
-
-        body.AppendLine("</table></div>");
-        var sources = string.Join("; ", cone.Sources.Select(id => dataset.Sources.First(s => s.Id == id).Citation));
-        body.Append("<p>A figure for a cone means something only with its chart and its heating rate over the last 100 °C. ")
-            .Append("A witness cone beside the ware decides, not the meter.</p>\n")
-            .AppendLine(CultureInfo.InvariantCulture, $"<p>{HtmlPage.Encode(FromMemory.Of(reference))}</p>")
-            .Append(CultureInfo.InvariantCulture, $"<p class=\"small\">Source: {HtmlPage.Encode(sources)}. ")
-            .Append(CultureInfo.InvariantCulture, $"Data package {HtmlPage.Encode(cone.DatasetVersion)}, ")
-            .AppendLine(CultureInfo.InvariantCulture, $"{HtmlPage.Encode(dataset.License)}.</p>");
-        return HtmlPage.Render("Cone " + cone.Cone, body.ToString());
+        var reference = ask.Reference;
+        var cone = reference.Cones.Describe(reference.Cones.Read(ask.Id, "card"));
+        return new(
+            "cone-" + cone.Cone, "Cone " + cone.Cone, $"Where cone {cone.Cone} goes down on each chart, at which heating rate.",
+            body => Write(body, cone, ask), cone.Sources);
     }
 
-    private static string Rate(decimal? rate) => rate is { } r ? $"{r} °C/h ({r * 9m / 5m:0.#} °F/h)" : "not stated";
-
-    private static string Whole(decimal value) => Math.Round(value, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture);
-
-    private static string Trust(Confidence confidence) => confidence switch
+    /// <summary>The same card as the page of the answer on a cone.</summary>
+    public static PreparedBody Page(Cone cone, FiringReference reference)
     {
-        Confidence.Corroborated => "seen in two places",
-        Confidence.Published => "seen once",
-        Confidence.FromMemory => "from memory",
-        Confidence.CommonPractice => "common practice",
-        Confidence.Derived => "computed",
-        _ => "estimate",
-    };
+        var look = new CardLook(CardSize.Full, CardTheme.Auto, IsChosen: false);
+        var card = Of(new(reference, cone.ToString(), new Dictionary<string, string>(), look));
+        return PreparedBody.Text(CardPage.Render(card, look, reference, null), HtmlPage.MediaType);
+    }
+
+    private static void Write(CardBody body, ConeDescription cone, CardAsk ask)
+    {
+        var reference = ask.Reference;
+        var titles = reference.Dataset.Charts.ToDictionary(c => c.Id, c => c.Title);
+        if (cone.EndPoints.FirstOrDefault(p => p.Chart == reference.Cones.DefaultChart && p.RateCelsiusPerHour == LeadRate) is { } lead)
+        {
+            var figure = $"{CardWords.Number(lead.Celsius)} °C ({CardWords.Whole(lead.Fahrenheit)} °F)";
+            var rest = $" at {CardWords.Rate(lead.RateCelsiusPerHour)}, {titles[lead.Chart]}.";
+            body.Say($"<strong>{figure}</strong>{HtmlPage.Encode(rest)}", figure + rest, "lead", needed: true);
+        }
+
+        if (cone.MixUp is { } mixUp)
+        {
+            var not = $"Not cone {mixUp.Cone}. ";
+            body.Say($"<strong>{HtmlPage.Encode(not)}</strong>{HtmlPage.Encode(mixUp.Message)}", not + mixUp.Message, "warn", needed: true);
+        }
+
+        if (cone.Previous is not null || cone.Next is not null)
+        {
+            string Link(string? other, string text) => other is null ? "" : CardWords.Link(ask.Look, "cone-" + other, text + other);
+            var (cooler, hotter) = (Link(cone.Previous, "Cooler: cone "), Link(cone.Next, "Hotter: cone "));
+            body.Say(string.Join(" · ", new[] { cooler, hotter }.Where(t => t.Length > 0)), "Cooler: cone 00 · Hotter: cone 00", "more");
+        }
+
+        // The chart that answers by default comes first; the others as the package orders them.
+        body.Table(
+            "Where it goes down, chart by chart",
+            ((Cell[])["Heating rate", Cell.Number("°C"), Cell.Number("°F"), "How sure"])[..(ask.Look.IsShort ? 3 : 4)],
+            [.. cone.EndPoints.GroupBy(p => p.Chart).OrderByDescending(g => g.Key == reference.Cones.DefaultChart)
+                .Select(g => (titles[g.Key], (IReadOnlyList<Cell[]>)[.. g.Select(p => Row(p, ask.Look.IsShort))]))]);
+        body.Say(
+            "A figure for a cone means something only with its chart and its heating rate over the last 100 °C. "
+            + "A witness cone beside the ware decides, not the meter.");
+        body.Say(FromMemory.Of(reference), "small");
+    }
+
+    // A short card has no room for a column that mostly says the same: it marks what was not seen in print.
+    private static Cell[] Row(PrintedEndPoint p, bool isShort)
+    {
+        var (celsius, fahrenheit) = (p.Celsius.ToString(CultureInfo.InvariantCulture), Cell.Number(CardWords.Whole(p.Fahrenheit)));
+        if (!isShort) return [CardWords.Rate(p.RateCelsiusPerHour), Cell.Number(celsius), fahrenheit, CardWords.Of(p.Confidence)];
+        var rate = p.RateCelsiusPerHour is { } r ? CardWords.Number(r) + " °C/h" : "rate not stated";
+        return [rate, Cell.Number(celsius + (p.Confidence == Confidence.FromMemory ? " (from memory)" : "")), fahrenheit];
+    }
 }

@@ -35,7 +35,7 @@ internal static class ConeEndpoints
         return snapshot.Prepare("cone/" + found, found, static (r, c) =>
         {
             var answer = r.Cones.Describe(c);
-            return JsonBody.Cacheable(answer).WithPage(() => ConeCard.Render(answer, r));
+            return JsonBody.Cacheable(answer).WithPage(() => ConeCard.Page(c, r));
         });
     }
 

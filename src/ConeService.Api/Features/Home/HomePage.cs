@@ -24,6 +24,7 @@ internal static class HomePage
         {Example("/v1/cones/6/end-point?rate=108F/h", "where it goes down at a heating rate")}
         {Example("/v1/temperatures/2232F/cone?rate=108F/h", "which cone a temperature reaches")}
         {Example("/cards/cone-6", "a card to embed in a course page")}
+        {Example("/cards", "all cards, with the lines to paste")}
         </ul>
         <p>{Link(Links.Index, "Index")} · {Link(Links.Documentation, "All addresses")} ·
         {Link(Links.Document, "OpenAPI")} · {Link("/v1/charts", "Charts")} · {Link("/v1/sources", "Sources")} ·

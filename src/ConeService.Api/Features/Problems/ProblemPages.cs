@@ -48,7 +48,8 @@ internal static class ProblemPages
     private static string Link(string path, Message text) =>
         $"<a href=\"{HtmlPage.Encode(new Address(path))}\">{HtmlPage.Encode(text)}</a>";
 
-    private static PreparedBody Page(Message title, string body) => HtmlPage.Render(title.ToString(), body, Speech.Current.Language);
+    private static PreparedBody Page(Message title, string body) =>
+        HtmlPage.Render(title.ToString(), body, language: Speech.Current.Language);
 
     private static RefusedException Unknown(string code)
     {

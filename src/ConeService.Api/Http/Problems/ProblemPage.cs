@@ -1,4 +1,5 @@
 using System.Text;
+using ConeService.Api.Features.Cards;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
@@ -9,9 +10,18 @@ namespace ConeService.Api.Http.Problems;
 internal static class ProblemPage
 {
     /// <summary>The page, UTF-8.</summary>
-    public static byte[] Bytes(Problem problem) => Encoding.UTF8.GetBytes(
+    /// <param name="problem">The problem.</param>
+    /// <param name="request">The request: within a frame the page looks as a card does, and its links open pages of their own.</param>
+    public static byte[] Bytes(Problem problem, HttpRequest request)
+    {
+        var isCard = request.Path.StartsWithSegments("/cards", StringComparison.OrdinalIgnoreCase);
+        var colours = isCard ? CardStyle.Colours(CardLook.ThemeOf(request)) : HtmlPage.AsTheReader;
+        return Encoding.UTF8.GetBytes(Page(problem, isCard, isCard ? CardStyle.Css : "", colours));
+    }
+
+    private static string Page(Problem problem, bool isCard, string style, string colours) =>
         HtmlPage.Text(problem.Title.ToString(), $"""
-            <h1>{HtmlPage.Encode(problem.Title)}</h1>
+            <main><h1>{HtmlPage.Encode(problem.Title)}</h1>
             <p class="lead">{HtmlPage.Encode(problem.Detail)}</p>
             <p class="small">HTTP {problem.Status}</p>
             <h2>{HtmlPage.Encode(Message.Of("problems.page.found"))}</h2>
@@ -19,10 +29,10 @@ internal static class ProblemPage
             {string.Join("\n", problem.Errors.Select(Entry))}
             {(problem.MoreErrors > 0 ? $"<li>{HtmlPage.Encode(ProblemWriter.More(problem.MoreErrors))}</li>" : "")}
             </ul>
-            <p>{Link(problem.Type, Message.Of("problems.page.kind"))} ·
-            {Link(new Address("/problems").ToString(), Message.Of("problems.page.all"))} ·
-            {Link(new Address(Links.Index).ToString(), Message.Of("problems.page.index"))}</p>
-            """, language: Speech.Current.Language));
+            <p>{Link(problem.Type, Message.Of("problems.page.kind"), isCard)} ·
+            {Link(new Address("/problems").ToString(), Message.Of("problems.page.all"), isCard)} ·
+            {Link(new Address(Links.Index).ToString(), Message.Of("problems.page.index"), isCard)}</p></main>
+            """, style, Speech.Current.Language, colours: colours);
 
     private static string Entry(Finding finding)
     {
@@ -32,6 +42,6 @@ internal static class ProblemPage
         return $"<li>{place}{HtmlPage.Encode(sentences)} <span class=\"small\"><code>{finding.Code}</code>{value}</span></li>";
     }
 
-    private static string Link(string address, Message text) =>
-        $"<a href=\"{HtmlPage.Encode(address)}\">{HtmlPage.Encode(text)}</a>";
+    private static string Link(string address, Message text, bool outside) =>
+        $"<a href=\"{HtmlPage.Encode(address)}\"{(outside ? " target=\"_blank\" rel=\"noopener\"" : "")}>{HtmlPage.Encode(text)}</a>";
 }

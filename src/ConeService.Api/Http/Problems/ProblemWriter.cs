@@ -25,7 +25,7 @@ internal static class ProblemWriter
             Math.Max(0, findings.Count - Told.MostFindings));
         context.Features.Set(new ToldProblem(kind.Code));
         var asPage = Negotiation.PrefersPage(context.Request);
-        var bytes = asPage ? ProblemPage.Bytes(problem) : JsonBody.Bytes(problem);
+        var bytes = asPage ? ProblemPage.Bytes(problem, context.Request) : JsonBody.Bytes(problem);
         var response = context.Response;
         response.StatusCode = kind.Status;
         response.ContentType = (asPage ? HtmlPage.MediaType : MediaType) + "; charset=utf-8";

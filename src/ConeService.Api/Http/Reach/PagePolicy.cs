@@ -16,6 +16,9 @@ internal static class PagePolicy
     // A star stands for addresses of the network; a course page may lie on a disk.
     private static readonly StringValues Framed = Nothing + Style + "frame-ancestors * file:";
 
+    // It shows cards as a course page would.
+    private static readonly StringValues Preview = Nothing + Style + "frame-src 'self'; frame-ancestors 'none'";
+
     // Its scripts and styles are files of this service; it writes styles into the page, and asks the addresses that it shows.
     private static readonly StringValues Documentation =
         Nothing + "script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; font-src 'self'; connect-src 'self'; "
@@ -35,7 +38,7 @@ internal static class PagePolicy
 
     // A refused card is a page in the same frame.
     private static StringValues Of(PathString path) =>
-        path.StartsWithSegments("/cards", StringComparison.OrdinalIgnoreCase) ? Framed
+        path.StartsWithSegments("/cards", StringComparison.OrdinalIgnoreCase, out var card) ? card.Value is "" or "/" ? Preview : Framed
         : path.StartsWithSegments(Links.Documentation, StringComparison.OrdinalIgnoreCase) ? Documentation
         : Alone;
 }

@@ -36,6 +36,9 @@ internal sealed class ServiceAddress
     /// <summary>Path of the configured address, without a slash at its end; empty for the root, null where nothing is configured.</summary>
     public string? ConfiguredPrefix { get; }
 
+    /// <summary>The configured address, without a slash at its end; null where nothing is configured.</summary>
+    public string? Configured => root;
+
     /// <summary>What stands before the paths of this service in a link of a page: empty, or a path such as <c>/cones</c>.</summary>
     public string Prefix(HttpRequest request) => ConfiguredPrefix ?? request.PathBase.ToUriComponent();
 

@@ -1,0 +1,31 @@
+using ConeService.Api.Features.HeatWork;
+using ConeService.Api.Http;
+using ConeService.Contract.Answers;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
+
+namespace ConeService.Api.Features.Figures;
+
+/// <summary>Figures for an img of a course page, where frames are stripped.</summary>
+internal static class FigureEndpoints
+{
+    private const string Suffix = ".svg";
+
+    public static void MapFigures(this IEndpointRouteBuilder routes) => routes.MapRead("/figures/{file}", One).WithQuery()
+        .WithName("getFigure").WithSummary("A figure as SVG: chart, colours, ware, cone-6, schedule-mid-range-glaze.")
+        .Produces<string>(StatusCodes.Status200OK, HeatWorkFigure.MediaType).ExcludeFromDescription();
+
+    private static PreparedBody One(string file, SnapshotHolder snapshots)
+    {
+        var name = file.EndsWith(Suffix, StringComparison.Ordinal) ? file[..^Suffix.Length] : "";
+        // However it is spelled, a cone has one figure.
+        if (name.StartsWith("cone-", StringComparison.Ordinal))
+            name = "cone-" + snapshots.Current.Reference.Cones.Read(name[5..], "figure");
+        return snapshots.Current.Prepare("figure/" + name, (name, file), static (r, x) => PreparedBody.Text(
+            FigureKinds.Draw(r, x.name) ?? throw Unknown(x.file), HeatWorkFigure.MediaType));
+    }
+
+    private static RefusedException Unknown(string file) => new(new Finding(
+        FindingCodes.NotFound, "figure", file, Message.Of("answers.not-found", ("noun", "figure"), ("id", file)),
+        Message.Verbatim(FigureKinds.All.Select(f => f.Name + Suffix))));
+}

@@ -1,0 +1,48 @@
+using System.Xml.Linq;
+
+namespace ConeService.Api.Tests.Features;
+
+/// <summary>Figures for course pages: SVG that stands alone, with title and description, and with the printed values.</summary>
+public sealed class FigureTests(Support.Api api)
+{
+    // Orton, self-supporting cones at 60 °C/h: cone 6 at 1222 °C, 06 at 998 °C. The trade: red earthenware, cone 06 to 02.
+    [Theory]
+    [InlineData("chart", "1222 °C  2232 °F")]
+    [InlineData("chart", "998 °C  1828 °F")]
+    [InlineData("colours", "Copper")]
+    [InlineData("ware", "06 to 02")]
+    [InlineData("cone-6", "1222 °C")]
+    [InlineData("cone-06", "998 °C")]
+    [InlineData("schedule-mid-range-glaze", "Chart witness-self-supporting")]
+    public async Task A_figure_tells_what_the_tables_print(string figure, string text)
+    {
+        using var response = await api.Get($"/figures/{figure}.svg");
+        Assert.Equal(200, (int)response.StatusCode);
+        Assert.Equal("image/svg+xml", response.Content.Headers.ContentType?.MediaType);
+        var svg = XDocument.Parse(await response.Content.ReadAsStringAsync(Support.Api.Cancel)).Root!;
+        Assert.NotEmpty(svg.Element(svg.Name.Namespace + "title")!.Value);
+        Assert.NotEmpty(svg.Element(svg.Name.Namespace + "desc")!.Value);
+        Assert.Contains(text, svg.Value, StringComparison.Ordinal);
+        Assert.DoesNotContain("NaN", svg.ToString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/figures/none.svg", 404)]
+    [InlineData("/figures/chart", 404)]
+    [InlineData("/figures/schedule-none.svg", 404)]
+    [InlineData("/figures/cone-0.svg", 400)]
+    public async Task What_is_no_figure_is_refused(string url, int status)
+    {
+        using var response = await api.Get(url);
+        Assert.Equal(status, (int)response.StatusCode);
+    }
+
+    [Fact]
+    public async Task The_index_offers_each_figure_with_its_alternative_text()
+    {
+        using var response = await api.Get("/cards");
+        var page = System.Net.WebUtility.HtmlDecode(await response.Content.ReadAsStringAsync(Support.Api.Cancel));
+        foreach (var name in (string[])["chart", "colours", "ware", "cone-6", "schedule-mid-range-glaze"])
+            Assert.Matches($"/figures/{name}\\.svg\" alt=\"[^\"]{{20,}}\"", page);
+    }
+}
