@@ -2,6 +2,7 @@ using System.Text.Json;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
+using ConeService.Contract.Plans;
 using ConeService.Data;
 using ConeService.Firing;
 using ConeService.Planning.Requests;

@@ -1,6 +1,6 @@
 using ConeService.Contract.Loads;
+using ConeService.Contract.Plans;
 using ConeService.Planning.Model;
-using ConeService.Planning.Plans;
 using ConeService.Planning.Requests;
 
 namespace ConeService.Planning.Digest;
@@ -11,6 +11,7 @@ namespace ConeService.Planning.Digest;
 /// <param name="Kilns">The kilns.</param>
 /// <param name="Pieces">The pieces, in the order sent.</param>
 /// <param name="Accepted">By kiln, entry of the menu and stage: whether the load check accepts it there, room or not.</param>
+/// <param name="Wares">By stage: the ware before that firing.</param>
 /// <param name="Warnings">What is told all the same.</param>
 /// <param name="Assumed">What was left out.</param>
 internal sealed record Digested(
@@ -19,6 +20,7 @@ internal sealed record Digested(
     IReadOnlyList<DigestedKiln> Kilns,
     IReadOnlyList<DigestedPiece> Pieces,
     IReadOnlyList<bool[][]> Accepted,
+    IReadOnlyList<Ware> Wares,
     IReadOnlyList<PlanFinding> Warnings,
     IReadOnlyList<PlanAssumption> Assumed);
 
@@ -43,3 +45,8 @@ internal sealed record DigestedFiring(MenuFiring Sent, FiringHours Hours, long C
 /// <param name="TooBig">True where that firing is accepted and no kiln has the room.</param>
 internal sealed record DigestedPiece(
     string Id, int Count, int? Item, int Stages, int? Refused, IReadOnlyList<Reason> Reasons, bool TooBig);
+
+/// <summary>Something that was left out of a request.</summary>
+/// <param name="Pointer">Where it would stand.</param>
+/// <param name="Value">What was taken, as it would be sent.</param>
+internal sealed record PlanAssumption(string Pointer, string Value);

@@ -1,7 +1,8 @@
+using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
+using ConeService.Data;
 using ConeService.Firing;
 using ConeService.Planning.Model;
-using ConeService.Planning.Plans;
 using ConeService.Planning.Requests;
 using ConeService.Planning.Room;
 using Problem = ConeService.Planning.Model.Problem;
@@ -23,7 +24,16 @@ internal sealed class Digester(FiringReference reference)
         var numbers = new Numbers(findings);
         var moments = new Moments(request.TimeZone, findings);
         var horizon = Horizon(request, moments, findings);
-        var objective = request.Objective ?? new();
+        var objective = request.Objective ?? new PlanObjective();
+        var basis = CostBasis.Energy;
+        if (objective.Cost is { } word && !EnumWords.TryRead(word, out basis))
+            findings.Add(new(FindingCodes.WordUnknown, "/objective/cost", word));
+        if (objective.Cost is null) assumed.Add(new("/objective/cost", "energy"));
+        if (objective.Tariff is { PerKilowattHour: null }) findings.Add(new(FindingCodes.MemberMissing, "/objective/tariff/perKilowattHour"));
+        if (objective.Tariff is { Currency: null }) findings.Add(new(FindingCodes.MemberMissing, "/objective/tariff/currency"));
+        if (objective.Tariff?.Currency is { } currency && !(currency.Length == 3 && currency.All(char.IsAsciiLetterUpper)))
+            findings.Add(new(FindingCodes.TariffWithoutCurrency, "/objective/tariff/currency", currency));
+        if (objective.Tariff?.PerKilowattHour is { } price) numbers.Within(price, 0, 1_000_000, 0, "/objective/tariff/perKilowattHour");
         var fill = numbers.Within(
             objective.MinimumFillPercent, 0, 100, RoomFactors.MinimumFillPercent, "/objective/minimumFillPercent");
         if (objective.MinimumFillPercent is null) assumed.Add(new("/objective/minimumFillPercent", Moments.Text(fill)));
@@ -31,18 +41,19 @@ internal sealed class Digester(FiringReference reference)
         var staffed = request.Staffed is { Count: > 0 } ? reader.Spans(request.Staffed, "/staffed") : null;
         if (staffed is null) assumed.Add(new("/staffed", "always"));
 
-        numbers.List(request.Kilns?.Count, 20, "/kilns");
-        var kilns = (request.Kilns ?? []).Take(20)
-            .Select((k, i) => reader.Read(k, $"/kilns/{i}", horizon ?? LongestHorizon, staffed, objective)).ToList();
+        numbers.AtMost(request.Staffed?.Count, PlanLimits.MostMoments, "/staffed");
+        numbers.List(request.Kilns?.Count, PlanLimits.MostKilns, "/kilns");
+        var kilns = (request.Kilns ?? []).Take(PlanLimits.MostKilns)
+            .Select((k, i) => reader.Read(k, $"/kilns/{i}", horizon ?? LongestHorizon, staffed, basis, objective)).ToList();
         var ids = (request.Kilns ?? []).Select(k => k?.Kiln?.Id.Text).ToList();
         for (var i = 0; i < ids.Count; i++)
         {
-            if (ids[i] is not null && ids.IndexOf(ids[i]) < i) findings.Add(new(PlanFindingCodes.KilnIdRepeated, $"/kilns/{i}/id", ids[i]));
+            if (ids[i] is not null && ids.IndexOf(ids[i]) < i) findings.Add(new(FindingCodes.KilnIdRepeated, $"/kilns/{i}/kiln/id", ids[i]));
         }
 
         var pieces = new PiecesReader(reference, moments, findings, assumed).Read(request.Pieces);
         if (horizon is not null && kilns.Count > 0 && kilns.TrueForAll(k => k is { Starts.Count: 0 }))
-            findings.Add(new(PlanFindingCodes.NoStartInHorizon, "/kilns"));
+            findings.Add(new(FindingCodes.NoStartInHorizon, "/kilns"));
         var given = new GivenReader(moments, findings, [.. kilns.OfType<ReadKiln>()], pieces);
         var pins = given.Pins(request.Firings);
         var announced = given.Announced(request.Announced);
@@ -61,7 +72,7 @@ internal sealed class Digester(FiringReference reference)
         moments.Begin(from);
         if (moments.Minutes(request.Horizon?.To, "/horizon/to") is not { } length) return null;
         if (length <= 0) findings.Add(new(FindingCodes.RangeInverted, "/horizon", request.Horizon!.From));
-        else if (length > LongestHorizon) findings.Add(new(PlanFindingCodes.HorizonTooLong, "/horizon/to", request.Horizon!.To));
+        else if (length > LongestHorizon) findings.Add(new(FindingCodes.HorizonTooLong, "/horizon/to", request.Horizon!.To));
         else return length;
         return null;
     }

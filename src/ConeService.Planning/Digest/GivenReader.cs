@@ -1,4 +1,6 @@
+using System.Globalization;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
 using ConeService.Planning.Requests;
 
@@ -21,8 +23,8 @@ internal sealed class GivenReader(
         var read = Read(sent, "/announced", told);
         foreach (var found in told)
         {
-            if (found.Code is PlanFindingCodes.PieceUnknown or PlanFindingCodes.FiringNotOnMenu or FindingCodes.KilnUnknown)
-                Warnings.Add(found with { Code = PlanFindingCodes.AnnouncedNotPossible });
+            if (found.Code is FindingCodes.PieceUnknown or FindingCodes.FiringNotOnMenu or FindingCodes.KilnUnknown)
+                Warnings.Add(found with { Code = PlanWarningCodes.AnnouncedNotPossible });
             else findings.Add(found);
         }
 
@@ -38,7 +40,7 @@ internal sealed class GivenReader(
             {
                 var (one, other) = (pins[i], pins[j]);
                 if (one.Kiln == other.Kiln && Begin(one) < End(other) && Begin(other) < End(one))
-                    findings.Add(new(PlanFindingCodes.PinsOverlap, one.Pointer, Moments.Text(j)));
+                    findings.Add(new(FindingCodes.PinsOverlap, one.Pointer, Moments.Text(j)));
             }
         }
     }
@@ -52,6 +54,12 @@ internal sealed class GivenReader(
     {
         var read = new List<ReadGiven>();
         var counted = new Dictionary<string, int>(StringComparer.Ordinal);
+        if (sent?.Count > PlanLimits.MostFirings)
+        {
+            found.Add(new(FindingCodes.TooManyItems, list, Moments.Text(sent.Count)));
+            return read;
+        }
+
         for (var i = 0; i < (sent?.Count ?? 0); i++)
         {
             var at = $"{list}/{i}";
@@ -63,18 +71,18 @@ internal sealed class GivenReader(
 
             if (string.IsNullOrWhiteSpace(firing.Start)) found.Add(new(FindingCodes.MemberMissing, at + "/start"));
             var start = moments.Minutes(firing.Start, at + "/start");
-            var kiln = kilns.ToList().FindIndex(k => k.Id == firing.Kiln);
+            var kiln = kilns.ToList().FindIndex(k => k.Id == firing.KilnId);
             if (kiln < 0)
             {
-                found.Add(new(FindingCodes.KilnUnknown, at + "/kiln", firing.Kiln));
+                found.Add(new(FindingCodes.KilnUnknown, at + "/kilnId", firing.KilnId));
                 continue;
             }
 
             var menu = kilns[kiln].Menu.ToList().FindIndex(m => Same(m.Sent.FiringKind, firing.FiringKind)
                 && Same(m.Sent.Cone, firing.Cone) && Same(m.Sent.Atmosphere, firing.Atmosphere));
-            if (menu < 0) found.Add(new(PlanFindingCodes.FiringNotOnMenu, at, firing.Cone.Text));
+            if (menu < 0) found.Add(new(FindingCodes.FiringNotOnMenu, at, firing.Cone.Text));
             var held = Pieces(firing, at, found, counted);
-            if (start is not null && menu >= 0) read.Add(new(at, kiln, start.Value, menu, firing.Closed, held));
+            if (start is not null && menu >= 0) read.Add(new(at, kiln, start.Value, menu, firing.FillUp != true, held));
         }
 
         return read;
@@ -84,6 +92,12 @@ internal sealed class GivenReader(
         GivenFiring firing, string at, List<PlanFinding> found, Dictionary<string, int> counted)
     {
         var held = new List<(int, int)>();
+        if (firing.Pieces?.Count > PlanLimits.MostPieces)
+        {
+            found.Add(new(FindingCodes.TooManyItems, at + "/pieces", Moments.Text(firing.Pieces.Count)));
+            return held;
+        }
+
         for (var j = 0; j < (firing.Pieces?.Count ?? 0); j++)
         {
             var named = firing.Pieces![j];
@@ -91,20 +105,24 @@ internal sealed class GivenReader(
             var place = $"{at}/pieces/{j}";
             if (piece < 0)
             {
-                found.Add(new(PlanFindingCodes.PieceUnknown, place, named?.Id));
+                found.Add(new(FindingCodes.PieceUnknown, place, named?.Id));
                 continue;
             }
 
-            var count = named!.Count ?? pieces[piece].Count;
+            var count = named!.Count.IsAbsent ? pieces[piece].Count : Counted(named.Count);
             var firings = (pieces[piece].Sent.Then?.Count ?? 0) + 1;
             var all = counted[named.Id!] = counted.GetValueOrDefault(named.Id!) + count;
             if (count < 1 || count > pieces[piece].Count || all > pieces[piece].Count * firings)
-                found.Add(new(PlanFindingCodes.PieceUnknown, place + "/count", Moments.Text(count)));
+                found.Add(new(FindingCodes.PieceUnknown, place + "/count", named.Count.Text));
             else held.Add((piece, count));
         }
 
         return held;
     }
+
+    // What is no count is none of them.
+    private static int Counted(SentText sent) =>
+        int.TryParse(sent.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) ? count : 0;
 
     private static bool Same(SentText one, SentText other) => one.Text?.Trim() == other.Text?.Trim();
 }

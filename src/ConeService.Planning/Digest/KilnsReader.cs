@@ -1,8 +1,8 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
+using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
 using ConeService.Firing;
-using ConeService.Planning.Plans;
 using ConeService.Planning.Requests;
 using ConeService.Planning.Room;
 using NodaTime;
@@ -22,19 +22,22 @@ internal sealed class KilnsReader(
     /// <param name="pointer">Its pointer.</param>
     /// <param name="horizon">End of the horizon, min.</param>
     /// <param name="staffed">When somebody is there; null: always.</param>
-    /// <param name="objective">What a firing costs.</param>
-    public ReadKiln? Read(PlanKiln? sent, string pointer, int horizon, Spans? staffed, PlanObjective objective)
+    /// <param name="basis">What a firing costs.</param>
+    /// <param name="objective">The price of energy.</param>
+    public ReadKiln? Read(PlanKiln? sent, string pointer, int horizon, Spans? staffed, CostBasis basis, PlanObjective objective)
     {
         if (sent?.Kiln is not { } kiln)
         {
-            findings.Add(new(FindingCodes.MemberMissing, pointer));
+            findings.Add(new(FindingCodes.MemberMissing, pointer + "/kiln"));
             return null;
         }
 
         var count = findings.Count;
-        if (kiln.Id.IsAbsent || kiln.Id.Kind != SentKind.Text) findings.Add(new(FindingCodes.MemberMissing, pointer + "/id", kiln.Id.Text));
+        if (kiln.Id.IsAbsent || kiln.Id.Kind != SentKind.Text) findings.Add(new(FindingCodes.MemberMissing, pointer + "/kiln/id", kiln.Id.Text));
         var room = rooms.Room(sent, pointer);
-        numbers.List(sent.Firings?.Count, 20, pointer + "/firings");
+        numbers.List(sent.Firings?.Count, PlanLimits.MostMenu, pointer + "/firings");
+        numbers.AtMost(sent.Starts?.Count, PlanLimits.MostMoments, pointer + "/starts");
+        numbers.AtMost(sent.Closed?.Count, PlanLimits.MostMoments, pointer + "/closed");
         var loading = (int)numbers.Within(sent.LoadingMinutes, 0, 1440, RoomFactors.LoadingMinutes, pointer + "/loadingMinutes");
         var unloading = (int)numbers.Within(sent.UnloadingMinutes, 0, 1440, RoomFactors.UnloadingMinutes, pointer + "/unloadingMinutes");
         if (sent.LoadingMinutes is null) assumed.Add(new(pointer + "/loadingMinutes", Moments.Text(loading)));
@@ -42,11 +45,11 @@ internal sealed class KilnsReader(
         var closed = Spans(sent.Closed, pointer + "/closed");
         var starts = Starts(sent, pointer, horizon, staffed, loading);
         var menu = new List<DigestedFiring>();
-        for (var i = 0; i < (sent.Firings?.Count ?? 0); i++)
+        for (var i = 0; i < Math.Min(sent.Firings?.Count ?? 0, PlanLimits.MostMenu); i++)
         {
             var at = $"{pointer}/firings/{i}";
             if (sent.Firings![i] is not { } firing) findings.Add(new(FindingCodes.MemberMissing, at));
-            else if (Readable(kiln, firing, pointer, at)) Add(menu, kiln, firing, at, objective);
+            else if (Readable(kiln, firing, pointer, at)) Add(menu, kiln, firing, at, basis, objective);
         }
 
         return findings.Count > count || room is null ? null : new(sent, kiln.Id.Text!, room, loading, unloading, closed, starts, menu);
@@ -103,7 +106,7 @@ internal sealed class KilnsReader(
             foreach (var found in refused.Findings)
             {
                 var place = found.Field.StartsWith("/kiln", StringComparison.Ordinal)
-                    ? pointer + found.Field["/kiln".Length..]
+                    ? pointer + found.Field
                     : at + found.Field.Replace("/firing/", "/", StringComparison.Ordinal);
                 if (!findings.Exists(f => f.Pointer == place && f.Code == found.Code)) findings.Add(new(found.Code, place, found.Value, found));
             }
@@ -112,25 +115,25 @@ internal sealed class KilnsReader(
         }
     }
 
-    private void Add(List<DigestedFiring> menu, Contract.Kilns.Kiln kiln, MenuFiring firing, string at, PlanObjective objective)
+    private void Add(List<DigestedFiring> menu, Contract.Kilns.Kiln kiln, MenuFiring firing, string at, CostBasis basis, PlanObjective objective)
     {
-        var hours = numbers.Within(firing.Hours, 0.1, 1000, 0, at + "/hours");
+        var sent = numbers.Within(firing.Minutes, 6, 60_000, 0, at + "/minutes");
         var energy = firing.KilowattHours is null ? (double?)null : numbers.Within(firing.KilowattHours, 0, 1e6, 0, at + "/kilowattHours");
-        var (schedule, minutes) = (firing.Schedule, (int)Math.Ceiling(hours * 60));
-        if (firing.Hours is null || (energy is null && objective.Cost == CostBasis.Energy))
+        var (schedule, minutes) = (firing.Schedule, (int)Math.Ceiling(sent));
+        if (firing.Minutes is null || (energy is null && basis == CostBasis.Energy))
         {
             var (fitted, cause) = schedules.Of(kiln, firing);
             if (fitted is null)
             {
-                findings.Add(new(PlanFindingCodes.HoursUnknown, at, firing.Schedule, cause));
+                findings.Add(new(FindingCodes.HoursUnknown, at, firing.Schedule, cause));
                 return;
             }
 
             schedule = fitted.Schedule;
-            if (firing.Hours is null)
+            if (firing.Minutes is null)
             {
                 minutes = fitted.Minutes;
-                assumed.Add(new(at + "/hours", Moments.Text(Math.Round(minutes / 60.0, 2))));
+                assumed.Add(new(at + "/minutes", Moments.Text(minutes)));
             }
 
             energy ??= fitted.KilowattHours;
@@ -138,7 +141,7 @@ internal sealed class KilnsReader(
             if (firing.Schedule is null) assumed.Add(new(at + "/schedule", fitted.Schedule!));
         }
 
-        var cost = objective.Cost == CostBasis.Firings ? 1 : (energy ?? 0) * (objective.Tariff?.PerKilowattHour ?? 1);
+        var cost = basis == CostBasis.Firings ? 1 : (energy ?? 0) * (objective.Tariff?.PerKilowattHour ?? 1);
         menu.Add(new(firing, new(schedule, minutes, energy), (long)Math.Round(100 * cost)));
     }
 }

@@ -40,6 +40,12 @@ internal sealed class Numbers(List<PlanFinding> findings)
         return 1;
     }
 
+    /// <summary>A list that must not be too long.</summary>
+    public void AtMost(int? count, int most, string pointer)
+    {
+        if (count > most) findings.Add(new(FindingCodes.TooManyItems, pointer, Moments.Text(count.Value)));
+    }
+
     /// <summary>A list that must not be empty nor too long; what is missing is a finding.</summary>
     public void List(int? count, int most, string pointer, string code = FindingCodes.TooManyItems)
     {

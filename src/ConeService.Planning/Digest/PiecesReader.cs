@@ -1,8 +1,8 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
+using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
 using ConeService.Firing;
-using ConeService.Planning.Plans;
 using ConeService.Planning.Requests;
 using ConeService.Planning.Room;
 
@@ -12,7 +12,7 @@ namespace ConeService.Planning.Digest;
 internal sealed class PiecesReader(FiringReference reference, Moments moments, List<PlanFinding> findings, List<PlanAssumption> assumed)
 {
     /// <summary>The most pieces, those alike counted each.</summary>
-    public const int Most = 5000;
+    public const int Most = PlanLimits.MostPieces;
 
     private readonly Numbers numbers = new(findings);
 
@@ -27,11 +27,11 @@ internal sealed class PiecesReader(FiringReference reference, Moments moments, L
             var at = $"/pieces/{i}";
             if (sent[i]?.Piece is not { } piece)
             {
-                findings.Add(new(FindingCodes.MemberMissing, at));
+                findings.Add(new(FindingCodes.MemberMissing, at + "/piece"));
                 continue;
             }
 
-            if (!piece.Id.IsAbsent && !ids.Add(piece.Id.Text!)) findings.Add(new(FindingCodes.PieceIdRepeated, at + "/id", piece.Id.Text));
+            if (!piece.Id.IsAbsent && !ids.Add(piece.Id.Text!)) findings.Add(new(FindingCodes.PieceIdRepeated, at + "/piece/id", piece.Id.Text));
             if (Read(sent[i]!, piece, at) is { } one) read.Add(one);
         }
 
@@ -44,29 +44,33 @@ internal sealed class PiecesReader(FiringReference reference, Moments moments, L
     private ReadPiece? Read(PlanPiece sent, PieceRequest piece, string at)
     {
         var before = findings.Count;
-        if (piece.Id.IsAbsent || piece.Id.Kind != SentKind.Text) findings.Add(new(FindingCodes.MemberMissing, at + "/id", piece.Id.Text));
-        var count = numbers.Count(piece.Count, Most, at + "/count");
-        var height = numbers.Millimetres(piece.Size?.HeightMillimetres ?? default, at + "/size/heightMillimetres");
-        var width = numbers.Millimetres(piece.Size?.WidthMillimetres ?? default, at + "/size/widthMillimetres");
-        var depth = numbers.Millimetres(piece.Size?.DepthMillimetres ?? default, at + "/size/depthMillimetres");
-        if (findings.Count == before && (height is null || width is null)) findings.Add(new(FindingCodes.MemberMissing, at + "/size"));
+        if (piece.Id.IsAbsent || piece.Id.Kind != SentKind.Text) findings.Add(new(FindingCodes.MemberMissing, at + "/piece/id", piece.Id.Text));
+        var count = numbers.Count(piece.Count, Most, at + "/piece/count");
+        var height = numbers.Millimetres(piece.Size?.HeightMillimetres ?? default, at + "/piece/size/heightMillimetres");
+        var width = numbers.Millimetres(piece.Size?.WidthMillimetres ?? default, at + "/piece/size/widthMillimetres");
+        var depth = numbers.Millimetres(piece.Size?.DepthMillimetres ?? default, at + "/piece/size/depthMillimetres");
+        if (findings.Count == before && (height is null || width is null)) findings.Add(new(FindingCodes.MemberMissing, at + "/piece/size"));
         var ready = moments.Minutes(sent.Ready, at + "/ready");
         var due = moments.Minutes(sent.Due, at + "/due");
-        if (due <= (ready ?? 0)) findings.Add(new(PlanFindingCodes.DueBeforeReady, at + "/due", sent.Due));
-        var priority = (int)numbers.Within(sent.Priority, 1, 9, 1, at + "/priority");
-        var handling = numbers.Within(sent.HandlingHours, 0, 1000, RoomFactors.HandlingHours, at + "/handlingHours");
-        if (sent.HandlingHours is null && sent.Then is { Count: > 0 }) assumed.Add(new(at + "/handlingHours", Moments.Text(handling)));
-        if (sent.Then is { Count: > 5 }) findings.Add(new(FindingCodes.TooManyItems, at + "/then"));
+        if (due <= (ready ?? 0)) findings.Add(new(FindingCodes.DueBeforeReady, at + "/due", sent.Due));
+        var priority = numbers.Count(sent.Priority, 9, at + "/priority");
+        var handling = numbers.Within(sent.HandlingMinutes, 0, 60_000, RoomFactors.HandlingMinutes, at + "/handlingMinutes");
+        if (sent.HandlingMinutes is null && sent.Then is { Count: > 0 }) assumed.Add(new(at + "/handlingMinutes", Moments.Text(handling)));
+        numbers.AtMost(sent.Then?.Count, PlanLimits.MostThen, at + "/then");
+        ReadStack? stacked = null;
         if (sent.BisqueStack is { } stack)
         {
-            numbers.Within(stack.Count, 1, 50, 1, at + "/bisqueStack/count");
-            numbers.Within(stack.StepMillimetres, 0, 5000, 0, at + "/bisqueStack/stepMillimetres");
+            if (stack.Count.IsAbsent) findings.Add(new(FindingCodes.MemberMissing, at + "/bisqueStack/count"));
+            if (stack.StepMillimetres is null) findings.Add(new(FindingCodes.MemberMissing, at + "/bisqueStack/stepMillimetres"));
+            stacked = new(
+                numbers.Count(stack.Count, 50, at + "/bisqueStack/count"),
+                numbers.Within(stack.StepMillimetres, 0, 5000, 0, at + "/bisqueStack/stepMillimetres"));
         }
 
         if (findings.Count > before) return null;
         return new(
             piece.Id.Text!, at, sent, Ware.Of(piece), count, new(height!.Value, width!.Value, depth), ready ?? ReadPiece.ReadyAlready, due,
-            priority, (int)(handling * 60));
+            priority, (int)handling, stacked);
     }
 
     // What stands in body and coats, each sort once; of later coats each by themselves.
@@ -76,10 +80,10 @@ internal sealed class PiecesReader(FiringReference reference, Moments moments, L
         for (var i = 0; i < sent.Count; i++)
         {
             if (sent[i]?.Piece is not { } piece) continue;
-            wares.TryAdd(Ware.Of(piece).Key, (piece, $"/pieces/{i}"));
-            for (var j = 0; j < (sent[i]!.Then?.Count ?? 0); j++)
+            wares.TryAdd(Ware.Of(piece).Key, (piece, $"/pieces/{i}/piece"));
+            for (var j = 0; j < Math.Min(sent[i]!.Then?.Count ?? 0, PlanLimits.MostThen); j++)
             {
-                var later = piece with { Coats = sent[i]!.Then![j] };
+                var later = piece with { Coats = sent[i]!.Then![j]?.Coats };
                 wares.TryAdd("then " + Ware.Of(later).Key, (later, $"/pieces/{i}/then/{j}"));
             }
         }
@@ -116,7 +120,6 @@ internal sealed class PiecesReader(FiringReference reference, Moments moments, L
         {
             // The piece itself is told of where it stands.
             if (!rest.StartsWith("coats", StringComparison.Ordinal)) return;
-            rest = rest["coats".Length..].TrimStart('/');
         }
 
         var at = rest.Length == 0 ? pointer : $"{pointer}/{rest}";
@@ -126,11 +129,15 @@ internal sealed class PiecesReader(FiringReference reference, Moments moments, L
 
 /// <summary>A piece as read.</summary>
 internal sealed record ReadPiece(
-    string Id, string Pointer, PlanPiece Sent, Ware Ware, int Count, PieceSize Size, int Ready, int? Due, int Priority, int Handling)
+    string Id, string Pointer, PlanPiece Sent, Ware Ware, int Count, PieceSize Size, int Ready, int? Due, int Priority, int Handling,
+    ReadStack? Stack)
 {
     /// <summary>Ready before anything can be loaded.</summary>
     public const int ReadyAlready = -2 * Model.Problem.Day;
 
     /// <summary>Sorts of equal key are accepted by the same firings.</summary>
     public string SortKey { get; } = Ware.Key + System.Text.Json.JsonSerializer.Serialize(Sent.Then);
+
+    /// <summary>Coats of its later firings.</summary>
+    public IReadOnlyList<IReadOnlyList<CoatRequest?>> Then { get; } = [.. (Sent.Then ?? []).Select(t => t?.Coats ?? [])];
 }

@@ -1,3 +1,4 @@
+using ConeService.Contract.Plans;
 using ConeService.Planning.Model;
 using ConeService.Planning.Requests;
 using ConeService.Planning.Room;
@@ -20,10 +21,10 @@ internal sealed class PinMaker(
         var start = model.Starts.ToList().IndexOf(pin.Start);
         var packing = new Packing(model.Room);
         foreach (var (stage, count) in contents) packing.Add(model.Slots[stage], count);
-        if (contents.Exists(c => !model.Types[type].Takes[c.Stage])) warnings.Add(new(PlanFindingCodes.PinNotAccepted, pin.Pointer));
-        if (!packing.IsWithin) warnings.Add(new(PlanFindingCodes.PinOverfull, pin.Pointer));
+        if (contents.Exists(c => !model.Types[type].Takes[c.Stage])) warnings.Add(new(PlanWarningCodes.PinNotAccepted, pin.Pointer));
+        if (!packing.IsWithin) warnings.Add(new(PlanWarningCodes.PinOverfull, pin.Pointer));
         if (contents.Exists(c => stages[c.Stage].Number == 0 && items[stages[c.Stage].Item].Ready > model.LoadAt(start)))
-            warnings.Add(new(PlanFindingCodes.PinNotReady, pin.Pointer));
+            warnings.Add(new(PlanWarningCodes.PinNotReady, pin.Pointer));
         return new Pin(pin.Kiln, start, type, pin.Closed, contents);
     })];
 
@@ -34,7 +35,7 @@ internal sealed class PinMaker(
         foreach (var firing in given.OrderBy(g => g.Start))
         {
             var start = models[firing.Kiln].Starts.ToList().IndexOf(firing.Start);
-            if (start < 0) warnings.Add(new(PlanFindingCodes.AnnouncedNotPossible, firing.Pointer));
+            if (start < 0) warnings.Add(new(PlanWarningCodes.AnnouncedNotPossible, firing.Pointer));
             else told.Add(new(firing.Kiln, start, firing.Menu, Contents(firing)));
         }
 

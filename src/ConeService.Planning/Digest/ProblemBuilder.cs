@@ -1,6 +1,6 @@
+using ConeService.Contract.Plans;
 using ConeService.Firing;
 using ConeService.Planning.Model;
-using ConeService.Planning.Plans;
 using ConeService.Planning.Requests;
 using ConeService.Planning.Room;
 using Problem = ConeService.Planning.Model.Problem;
@@ -40,7 +40,7 @@ internal sealed class ProblemBuilder(
         return new(
             problem, moments, [.. kilns.Select(k => new DigestedKiln(k.Id, k.Menu))], digested,
             [.. kilns.Select((k, i) => k.Menu.Select((_, m) => wares.Select(w => w.Sort.Accepted[i][m]).ToArray()).ToArray())],
-            warnings, assumed);
+            [.. wares.Select(w => w.Sort.Ware)], warnings, assumed);
     }
 
     private (List<int> Starts, List<int[]> Ends) Ends(ReadKiln kiln, List<ReadGiven> pins)
@@ -65,7 +65,7 @@ internal sealed class ProblemBuilder(
         {
             var p = pieces[i];
             // What somebody was told of by name stays by itself.
-            var key = (p.SortKey, (object)(p.Ready, p.Due, p.Priority, p.Handling, p.Sent.BisqueStack, named.Contains(i) ? i : -1));
+            var key = (p.SortKey, (object)(p.Ready, p.Due, p.Priority, p.Handling, p.Stack, named.Contains(i) ? i : -1));
             if (groups.TryGetValue(key, out var alike)) alike.Add(i);
             else groups[key] = [i];
         }
@@ -81,7 +81,7 @@ internal sealed class ProblemBuilder(
             foreach (var i in group)
                 digested[i] = new(pieces[i].Id, pieces[i].Count, item, sort.Then.Count + 1, refused, tooBig ? [] : sort.Reasons, tooBig);
             if (item is not null) Add(piece, group.Sum(i => pieces[i].Count), chain, refused is null, last);
-            if (chain.Exists(c => c.ToLookAt)) warnings.AddRange(group.Select(i => new PlanFinding(PlanFindingCodes.LookAtPiece, pieces[i].Pointer, pieces[i].Id)));
+            if (chain.Exists(c => c.ToLookAt)) warnings.AddRange(group.Select(i => new PlanFinding(PlanWarningCodes.LookAtPiece, pieces[i].Pointer, pieces[i].Id)));
         }
 
         return [.. digested];
@@ -93,7 +93,7 @@ internal sealed class ProblemBuilder(
         foreach (var stage in sort.Stages)
         {
             if (!kilns.Where((k, i) => stage.Accepted[i].Contains(true)
-                && rooms.Slot(k.Room, piece.Size, stage.IsBisque, piece.Sent.BisqueStack).Share > 0).Any()) return (chain, true);
+                && rooms.Slot(k.Room, piece.Size, stage.IsBisque, piece.Stack).Share > 0).Any()) return (chain, true);
             chain.Add(stage);
         }
 
@@ -120,7 +120,7 @@ internal sealed class ProblemBuilder(
 
     private KilnModel Model(ReadKiln kiln, int index, (List<int> Starts, List<int[]> Ends) times, RoomReader rooms)
     {
-        var slots = wares.Select(w => rooms.Slot(kiln.Room, w.Piece.Size, w.Sort.IsBisque, w.Piece.Sent.BisqueStack)).ToList();
+        var slots = wares.Select(w => rooms.Slot(kiln.Room, w.Piece.Size, w.Sort.IsBisque, w.Piece.Stack)).ToList();
         var types = new List<FiringType>();
         for (var m = 0; m < kiln.Menu.Count; m++)
         {

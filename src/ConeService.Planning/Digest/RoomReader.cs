@@ -1,8 +1,8 @@
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
+using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
 using ConeService.Planning.Model;
-using ConeService.Planning.Plans;
 using ConeService.Planning.Requests;
 using ConeService.Planning.Room;
 using Problem = ConeService.Planning.Model.Problem;
@@ -19,18 +19,18 @@ internal sealed class RoomReader(RoomFactors factors, List<PlanFinding> findings
     {
         if (sent.Kiln?.Interior is not { } inside)
         {
-            findings.Add(new(FindingCodes.MemberMissing, pointer + "/interior"));
+            findings.Add(new(FindingCodes.MemberMissing, pointer + "/kiln/interior"));
             return null;
         }
 
         var count = findings.Count;
-        var height = numbers.Millimetres(inside.HeightMillimetres, pointer + "/interior/heightMillimetres");
-        var width = numbers.Millimetres(inside.WidthMillimetres, pointer + "/interior/widthMillimetres");
-        var depth = numbers.Millimetres(inside.DepthMillimetres, pointer + "/interior/depthMillimetres");
-        var diameter = numbers.Millimetres(inside.DiameterMillimetres, pointer + "/interior/diameterMillimetres");
+        var height = numbers.Millimetres(inside.HeightMillimetres, pointer + "/kiln/interior/heightMillimetres");
+        var width = numbers.Millimetres(inside.WidthMillimetres, pointer + "/kiln/interior/widthMillimetres");
+        var depth = numbers.Millimetres(inside.DepthMillimetres, pointer + "/kiln/interior/depthMillimetres");
+        var diameter = numbers.Millimetres(inside.DiameterMillimetres, pointer + "/kiln/interior/diameterMillimetres");
         if (height is null || (diameter ?? width) is null)
         {
-            if (findings.Count == count) findings.Add(new(FindingCodes.MemberMissing, pointer + "/interior"));
+            if (findings.Count == count) findings.Add(new(FindingCodes.MemberMissing, pointer + "/kiln/interior"));
             return null;
         }
 
@@ -39,7 +39,7 @@ internal sealed class RoomReader(RoomFactors factors, List<PlanFinding> findings
         var shelf = Shelves(sent.Kiln.Shelves, across, along, diameter is not null, usable, pointer);
         if (usable <= shelf.Thickness)
         {
-            findings.Add(new(FindingCodes.NumberOutOfRange, pointer + "/interior/heightMillimetres", height.ToString()));
+            findings.Add(new(FindingCodes.NumberOutOfRange, pointer + "/kiln/interior/heightMillimetres", height.ToString()));
             return null;
         }
 
@@ -55,7 +55,7 @@ internal sealed class RoomReader(RoomFactors factors, List<PlanFinding> findings
     /// <param name="size">Its size.</param>
     /// <param name="bisque">True in a bisque, where pieces may touch and be stacked.</param>
     /// <param name="stack">How it may be stacked.</param>
-    public Slot Slot(ReadRoom room, PieceSize size, bool bisque, BisqueStack? stack)
+    public Slot Slot(ReadRoom room, PieceSize size, bool bisque, ReadStack? stack)
     {
         var apart = bisque ? 0 : (double)factors.Apart;
         var (width, depth) = ((double)size.Width + apart, (double)(size.Depth ?? size.Width) + apart);
@@ -72,7 +72,7 @@ internal sealed class RoomReader(RoomFactors factors, List<PlanFinding> findings
         return new(height, share, (int)Math.Ceiling(volume / room.MostVolume * 1000 * Problem.Whole));
     }
 
-    private int HowHigh(KilnRoom room, decimal plain, BisqueStack stack)
+    private int HowHigh(KilnRoom room, decimal plain, ReadStack stack)
     {
         var high = 1;
         while (high < stack.Count && plain + (high * (decimal)stack.StepMillimetres) + room.Shelf <= room.Height) high++;
@@ -86,7 +86,7 @@ internal sealed class RoomReader(RoomFactors factors, List<PlanFinding> findings
 
     private ReadShelf Shelves(KilnShelves? sent, decimal across, decimal along, bool isRound, int usable, string pointer)
     {
-        var at = pointer + "/shelves";
+        var at = pointer + "/kiln/shelves";
         var width = sent is null ? null : numbers.Millimetres(sent.WidthMillimetres, at + "/widthMillimetres");
         var depth = sent is null ? null : numbers.Millimetres(sent.DepthMillimetres, at + "/depthMillimetres");
         var diameter = sent is null ? null : numbers.Millimetres(sent.DiameterMillimetres, at + "/diameterMillimetres");
@@ -143,3 +143,8 @@ internal sealed record ReadShelf(
 /// <param name="Width">Width, or diameter.</param>
 /// <param name="Depth">Depth; null for round ware.</param>
 internal sealed record PieceSize(decimal Height, decimal Width, decimal? Depth);
+
+/// <summary>How a piece may be stacked in a bisque.</summary>
+/// <param name="Count">How many at most.</param>
+/// <param name="StepMillimetres">How much each one more adds to the height, mm.</param>
+internal sealed record ReadStack(int Count, double StepMillimetres);

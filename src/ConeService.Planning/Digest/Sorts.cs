@@ -1,4 +1,5 @@
 using ConeService.Contract.Loads;
+using ConeService.Contract.Plans;
 using ConeService.Planning.Requests;
 
 namespace ConeService.Planning.Digest;
@@ -13,7 +14,7 @@ internal sealed class Sorts(Acceptance acceptance, IReadOnlyList<ReadKiln> kilns
     public Dictionary<string, Sort> Of(IEnumerable<ReadPiece> pieces)
     {
         var sorts = new Dictionary<string, Sort>(StringComparer.Ordinal);
-        foreach (var piece in pieces) sorts.TryAdd(piece.SortKey, new(piece.Ware, piece.Sent.Then ?? []));
+        foreach (var piece in pieces) sorts.TryAdd(piece.SortKey, new(piece.Ware, piece.Then));
         for (var number = 0; ; number++)
         {
             var going = sorts.Values.Where(s => s.Refused is null && number <= s.Then.Count).ToList();
@@ -49,7 +50,7 @@ internal sealed class Sorts(Acceptance acceptance, IReadOnlyList<ReadKiln> kilns
         sort.Variants =
         [
             .. Entries(accepted).Select(m => (m.FiringKind.Text!, m.Cone.Text!)).Distinct().Take(MostHistories)
-                .Select(m => sort.Variants[0].After(m.Item1, m.Item2, sort.Then[number] ?? [])),
+                .Select(m => sort.Variants[0].After(m.Item1, m.Item2, sort.Then[number])),
         ];
     }
 
@@ -73,10 +74,10 @@ internal sealed class Sorts(Acceptance acceptance, IReadOnlyList<ReadKiln> kilns
 }
 
 /// <summary>A sort of piece.</summary>
-internal sealed class Sort(Ware ware, IReadOnlyList<IReadOnlyList<CoatRequest?>?> then)
+internal sealed class Sort(Ware ware, IReadOnlyList<IReadOnlyList<CoatRequest?>> then)
 {
     /// <summary>Coats of its later firings.</summary>
-    public IReadOnlyList<IReadOnlyList<CoatRequest?>?> Then { get; } = then;
+    public IReadOnlyList<IReadOnlyList<CoatRequest?>> Then { get; } = then;
 
     /// <summary>It before its next firing, by what it may have had before.</summary>
     public IReadOnlyList<Ware> Variants { get; set; } = [ware];

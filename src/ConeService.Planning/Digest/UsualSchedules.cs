@@ -1,5 +1,6 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Kilns;
+using ConeService.Contract.Plans;
 using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing;

@@ -26,8 +26,8 @@ internal sealed class RoomFactors
     /// <summary>Unloading, min.</summary>
     public const int UnloadingMinutes = 30;
 
-    /// <summary>From unloading until ware can be loaded again, h.</summary>
-    public const double HandlingHours = 48;
+    /// <summary>From unloading until ware can be loaded again, min.</summary>
+    public const double HandlingMinutes = 2880;
 
     /// <summary>How full a kiln must be, %.</summary>
     public const double MinimumFillPercent = 70;

@@ -37,10 +37,14 @@ internal sealed class CalendarSearch
     /// <summary>Calendars tried so far.</summary>
     public long Steps { get; private set; }
 
+    /// <summary>Calendars beyond which a question of this size is hardly ever bettered.</summary>
+    public long WorthTrying => 2000 + (200L * possible.Count);
+
     /// <summary>Searches from a plan on.</summary>
     /// <param name="from">The plan.</param>
     /// <param name="progress">From 0 to 1: how much of the time or of the steps is gone; at 1 it ends.</param>
-    public Draft Search(Draft from, Func<long, double> progress)
+    /// <param name="isEnough">Whether a plan needs no bettering.</param>
+    public Draft Search(Draft from, Func<long, double> progress, Func<Draft, bool>? isEnough = null)
     {
         var best = from;
         if (possible.Count == 0) return best;
@@ -55,7 +59,9 @@ internal sealed class CalendarSearch
             var heat = dear * 0.5 * Math.Pow(0.01, gone);
             if (worse > 0 && random.NextDouble() >= Math.Exp(-worse / heat)) continue;
             (now, calendar) = (tried, [.. FirstPlanner.Calendar(tried)]);
-            best = FirstPlanner.Better(best, tried);
+            if (ReferenceEquals(FirstPlanner.Better(best, tried), best)) continue;
+            best = tried;
+            if (isEnough?.Invoke(best) == true) break;
         }
 
         return best;

@@ -1,6 +1,6 @@
 using ConeService.Contract.Loads;
+using ConeService.Contract.Plans;
 using ConeService.Planning.Digest;
-using ConeService.Planning.Requests;
 using ConeService.Planning.Tests.Support;
 
 namespace ConeService.Planning.Tests.Digest;
@@ -39,7 +39,7 @@ public sealed class DigestTests
 
         Assert.Equal(["bisque-mixed-ware", "mid-range-glaze"], digested.Kilns[0].Menu.Select(m => m.Hours.Schedule));
         Assert.All(digested.Kilns[0].Menu, m => Assert.InRange(m.Hours.Minutes, 10 * 60, 48 * 60));
-        Assert.Contains(digested.Assumed, a => a.Pointer == "/kilns/0/firings/0/hours");
+        Assert.Contains(digested.Assumed, a => a.Pointer == "/kilns/0/firings/0/minutes");
     }
 
     [Fact]
@@ -76,10 +76,10 @@ public sealed class DigestTests
         var found = Studio.Findings(request);
 
         Assert.Contains("/pieces/0/due due-before-ready", found);
-        Assert.Contains("/pieces/1/size member-missing", found);
+        Assert.Contains("/pieces/1/piece/size member-missing", found);
         Assert.Contains("/kilns/0/starts/0 start-in-skipped-hour", found);
-        Assert.Contains("/kilns/1/id kiln-id-repeated", found);
-        Assert.Contains("/firings/0/kiln kiln-unknown", found);
+        Assert.Contains("/kilns/1/kiln/id kiln-id-repeated", found);
+        Assert.Contains("/firings/0/kilnId kiln-unknown", found);
     }
 
     [Theory]
@@ -103,7 +103,7 @@ public sealed class DigestTests
     {
         var request = Studio.Request(Studio.Mug("a", 2), Studio.Mug("b", 2, bisqued: true));
         GivenFiring Pin(string start, string kind, string cone, string piece) => new(
-            "one", start, kind, cone, "oxidation", true, [new(piece)]);
+            "one", start, kind, cone, "oxidation", false, [new(piece)]);
 
         Assert.Contains("/firings/1 pins-overlap", Studio.Findings(request with
         {
@@ -111,6 +111,6 @@ public sealed class DigestTests
         }));
         var kept = Studio.Digest(request with { Firings = [Pin("2026-12-02T08:00", "bisque", "06", "b")] });
         Assert.Single(kept.Problem.Pins);
-        Assert.Equal([PlanFindingCodes.PinNotAccepted], kept.Warnings.Select(w => w.Code));
+        Assert.Equal([PlanWarningCodes.PinNotAccepted], kept.Warnings.Select(w => w.Code));
     }
 }

@@ -1,7 +1,7 @@
+using ConeService.Contract.Plans;
 using ConeService.Planning.FirstPlan;
 using ConeService.Planning.Judge;
 using ConeService.Planning.Model;
-using ConeService.Planning.Requests;
 using ConeService.Planning.Search;
 using ConeService.Planning.Tests.Support;
 
@@ -49,7 +49,7 @@ public sealed class PlanTests
     {
         var problem = Studio.Digest(Studio.Request(Studio.Mug("a", 20), Studio.Mug("b", 20, due: "2026-12-10T00:00", bisqued: true)) with
         {
-            Firings = [new GivenFiring("one", "2026-12-03T09:30", "bisque", "06", "oxidation", false, [new("a", 5)])],
+            Firings = [new GivenFiring("one", "2026-12-03T09:30", "bisque", "06", "oxidation", true, [new("a", 5)])],
         }).Problem;
         var first = FirstPlanner.Of(problem);
         var searched = new CalendarSearch(problem, 3).Search(first, s => s / 200.0);

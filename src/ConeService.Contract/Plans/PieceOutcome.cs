@@ -1,4 +1,4 @@
-namespace ConeService.Planning.Plans;
+namespace ConeService.Contract.Plans;
 
 /// <summary>What becomes of a piece, or of several alike.</summary>
 /// <param name="Id">Id of the piece.</param>
@@ -16,14 +16,15 @@ public sealed record PieceOutcome(
 /// <param name="Count">How many of those alike are in it.</param>
 public sealed record PieceFiring(int Firing, int Stage, int Count);
 
-/// <summary>A time in which a piece waits though it could be loaded.</summary>
-/// <param name="Stage">The firing it waits for, from 1.</param>
-/// <param name="From">From when it could be loaded.</param>
-/// <param name="To">When it is loaded; null when it never is.</param>
+/// <summary>A time in which pieces wait though they could be loaded.</summary>
+/// <param name="Stage">The firing they wait for, from 1.</param>
+/// <param name="Count">How many of those alike.</param>
+/// <param name="From">From when they could be loaded.</param>
+/// <param name="To">When they are loaded; null when they never are.</param>
 /// <param name="Reasons">Why, each once.</param>
-public sealed record PieceWait(int Stage, DateTimeOffset From, DateTimeOffset? To, IReadOnlyList<WaitReason> Reasons);
+public sealed record PieceWait(int Stage, int Count, DateTimeOffset From, DateTimeOffset? To, IReadOnlyList<WaitReason> Reasons);
 
-/// <summary>Why a piece is not in a firing. In words: kebab-case of the name.</summary>
+/// <summary>Why a piece is not in a firing.</summary>
 public enum WaitReason
 {
     /// <summary>A firing that suits it is loaded before it is ready.</summary>
