@@ -22,6 +22,7 @@ using ConeService.Api.Features.Loads;
 using ConeService.Api.Features.Materials;
 using ConeService.Api.Features.OEmbed;
 using ConeService.Api.Features.Posters;
+using ConeService.Api.Features.Plans;
 using ConeService.Api.Features.Problems;
 using ConeService.Api.Features.Processes;
 using ConeService.Api.Features.Questions;
@@ -54,6 +55,7 @@ internal static class Routes
         v1.MapForecast();
         v1.MapSchedules();
         v1.MapKilns();
+        v1.MapPlans();
         v1.MapMaterials();
         v1.MapLoads();
         v1.MapColorants();

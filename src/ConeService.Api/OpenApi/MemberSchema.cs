@@ -28,6 +28,7 @@ internal static class MemberSchema
         var type = Nullable.GetUnderlyingType(member.PropertyType) ?? member.PropertyType;
         if (type == typeof(SentText) || type == typeof(string)) return Scalar(declared, JsonSchemaType.String, needed);
         if (type == typeof(double)) return Scalar(declared, JsonSchemaType.Number, needed);
+        if (type == typeof(bool)) return Scalar(declared, JsonSchemaType.Boolean, needed);
         return Object(generated, declared, needed);
     }
 

@@ -7,6 +7,7 @@ internal static class Tags
     public const string HeatWork = "Heat work";
     public const string Schedules = "Schedules";
     public const string Loads = "Loads";
+    public const string Plans = "Plans";
     public const string Colour = "Colour";
     public const string Practice = "Practice";
     public const string Study = "Study";
@@ -21,6 +22,7 @@ internal static class Tags
         (HeatWork, "What a programme or a log does to the cones, what would put one down, and how far the meter is off."),
         (Schedules, "Firing schedules, and programmes made of them for a cone, a kiln and a load."),
         (Loads, "The load check, with the materials and rules it rests on."),
+        (Plans, "Firing plans of a studio: which firings run when, with which pieces."),
         (Colour, "What colour a glaze will be, by colorant, base, atmosphere and heat."),
         (Practice, "Firing processes, cautions, and limits of exposure and food contact."),
         (Study, "Everyday words, questions to ask a class, faults of ware, landmarks of a firing, and terms of the trade."),

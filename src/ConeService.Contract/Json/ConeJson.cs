@@ -12,6 +12,7 @@ using ConeService.Contract.HeatWork;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Materials;
+using ConeService.Contract.Plans;
 using ConeService.Contract.Practice;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Routes;
@@ -59,6 +60,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(FaultDetail))]
 [JsonSerializable(typeof(FaultList))]
 [JsonSerializable(typeof(FiringKindList))]
+[JsonSerializable(typeof(FiringPlan))]
 [JsonSerializable(typeof(FitBatchRequest))]
 [JsonSerializable(typeof(FitRequest))]
 [JsonSerializable(typeof(ForecastAnswer))]
@@ -80,6 +82,7 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(PairingAnswer))]
 [JsonSerializable(typeof(PairingBatchRequest))]
 [JsonSerializable(typeof(PairingRequest))]
+[JsonSerializable(typeof(PlanRequest))]
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(ProcessDetail))]
 [JsonSerializable(typeof(ProcessList))]

@@ -4,6 +4,7 @@ using ConeService.Contract.Conversions;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
+using ConeService.Contract.Plans;
 using ConeService.Contract.Schedules;
 
 namespace ConeService.Contract.Json;
@@ -14,7 +15,8 @@ internal static class RequestTypes
     private static readonly Type[] Bodies =
     [
         typeof(CalibrateRequest), typeof(ColourRequest), typeof(CompareRequest), typeof(ConversionRequest), typeof(FitRequest),
-        typeof(ForecastRequest), typeof(HeatWorkRequest), typeof(LoadRequest), typeof(PairingRequest), typeof(SolveRequest),
+        typeof(ForecastRequest), typeof(HeatWorkRequest), typeof(LoadRequest), typeof(PairingRequest), typeof(PlanRequest),
+        typeof(SolveRequest),
     ];
 
     /// <summary>All of them: the bodies and whatever these hold.</summary>

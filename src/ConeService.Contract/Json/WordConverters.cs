@@ -7,6 +7,7 @@ using ConeService.Contract.HeatWork;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Materials;
+using ConeService.Contract.Plans;
 using ConeService.Contract.Practice;
 using ConeService.Contract.Requests;
 using ConeService.Contract.Schedules;
@@ -37,11 +38,13 @@ internal sealed class WordConverters : JsonConverterFactory
         [typeof(ColourWordKind)] = Of<ColourWordKind>,
         [typeof(ConeOddity)] = Of<ConeOddity>,
         [typeof(Confidence)] = Of<Confidence>,
+        [typeof(CostBasis)] = Of<CostBasis>,
         [typeof(Exposed)] = Of<Exposed>,
         [typeof(ExposureAveraging)] = Of<ExposureAveraging>,
         [typeof(ExposureLimitKind)] = Of<ExposureLimitKind>,
         [typeof(FahrenheitBasis)] = Of<FahrenheitBasis>,
         [typeof(FiringKind)] = Of<FiringKind>,
+        [typeof(FiringReason)] = Of<FiringReason>,
         [typeof(FiringStage)] = Of<FiringStage>,
         [typeof(FirstStep)] = Of<FirstStep>,
         [typeof(FitChangeCode)] = Of<FitChangeCode>,
@@ -87,6 +90,7 @@ internal sealed class WordConverters : JsonConverterFactory
         [typeof(ThermalShock)] = Of<ThermalShock>,
         [typeof(VentSetting)] = Of<VentSetting>,
         [typeof(Verdict)] = Of<Verdict>,
+        [typeof(WaitReason)] = Of<WaitReason>,
         [typeof(WareAnswer)] = Of<WareAnswer>,
         [typeof(WareFood)] = Of<WareFood>,
         [typeof(WareForm)] = Of<WareForm>,

@@ -79,6 +79,9 @@ public static class FindingCodes
     /// <summary>Another data package is served.</summary>
     public const string DatasetNotServed = "dataset-not-served";
 
+    /// <summary>A piece of a plan is due before it is ready.</summary>
+    public const string DueBeforeReady = "due-before-ready";
+
     /// <summary>Nothing was asked.</summary>
     public const string EmptyRequest = "empty-request";
 
@@ -87,6 +90,15 @@ public static class FindingCodes
 
     /// <summary>Programme or log?</summary>
     public const string FiringAmbiguous = "firing-ambiguous";
+
+    /// <summary>A firing that stands is not among those that its kiln runs.</summary>
+    public const string FiringNotOnMenu = "firing-not-on-menu";
+
+    /// <summary>More than 26 weeks lie between the ends of the horizon of a plan.</summary>
+    public const string HorizonTooLong = "horizon-too-long";
+
+    /// <summary>No schedule fits a firing of a kiln, and how long it takes was not sent.</summary>
+    public const string HoursUnknown = "hours-unknown";
 
     /// <summary>Ingredient given twice.</summary>
     public const string IngredientRepeated = "ingredient-repeated";
@@ -99,6 +111,9 @@ public static class FindingCodes
 
     /// <summary>The kiln ends below the cone.</summary>
     public const string KilnBelowCone = "kiln-below-cone";
+
+    /// <summary>Two kilns of a plan have the same id.</summary>
+    public const string KilnIdRepeated = "kiln-id-repeated";
 
     /// <summary>Number no kiln has.</summary>
     public const string KilnNumberOutOfRange = "kiln-number-out-of-range";
@@ -188,6 +203,9 @@ public static class FindingCodes
     /// <summary>Method not allowed.</summary>
     public const string MethodNotAllowed = "method-not-allowed";
 
+    /// <summary>No kiln can be started within the horizon of a plan.</summary>
+    public const string NoStartInHorizon = "no-start-in-horizon";
+
     /// <summary>Not available in that media type.</summary>
     public const string NotAcceptable = "not-acceptable";
 
@@ -217,6 +235,12 @@ public static class FindingCodes
 
     /// <summary>Piece named twice.</summary>
     public const string PieceIdRepeated = "piece-id-repeated";
+
+    /// <summary>A firing that stands names a piece that is not in the backlog, or more of them than there are.</summary>
+    public const string PieceUnknown = "piece-unknown";
+
+    /// <summary>Two firings that stand take the same kiln at the same time.</summary>
+    public const string PinsOverlap = "pins-overlap";
 
     /// <summary>Programme does nothing.</summary>
     public const string ProgrammeDoesNothing = "programme-does-nothing";

@@ -77,7 +77,8 @@ internal sealed class Computations : IDisposable
 
         var started = Stopwatch.GetTimestamp();
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted);
-        patience.CancelAfter(TimeSpan.FromSeconds(settings.SecondsAtMost));
+        var seconds = settings.SecondsAtMost + (http.GetEndpoint()?.Metadata.GetMetadata<LongComputation>()?.Seconds ?? 0);
+        patience.CancelAfter(TimeSpan.FromSeconds(seconds));
         Patience.Use(patience.Token);
         try
         {
@@ -87,7 +88,7 @@ internal sealed class Computations : IDisposable
         {
             metrics.GivenUp(route);
             http.Response.Headers.RetryAfter = RetryAfter;
-            throw Refuse(FindingCodes.TookTooLong, Message.Of("http.took-too-long", ("seconds", settings.SecondsAtMost)));
+            throw Refuse(FindingCodes.TookTooLong, Message.Of("http.took-too-long", ("seconds", seconds)));
         }
         finally
         {

@@ -1,0 +1,52 @@
+using ConeService.Contract.Loads;
+using ConeService.Contract.Plans;
+using ConeService.Planning.Model;
+using ConeService.Planning.Requests;
+
+namespace ConeService.Planning.Digest;
+
+/// <summary>A request as a problem, with what is needed to tell its plan in the words of the request.</summary>
+/// <param name="Problem">The problem.</param>
+/// <param name="Moments">Minutes as moments.</param>
+/// <param name="Kilns">The kilns.</param>
+/// <param name="Pieces">The pieces, in the order sent.</param>
+/// <param name="Accepted">By kiln, entry of the menu and stage: whether the load check accepts it there, room or not.</param>
+/// <param name="Wares">By stage: the ware before that firing.</param>
+/// <param name="Warnings">What is told all the same.</param>
+/// <param name="Assumed">What was left out.</param>
+internal sealed record Digested(
+    Problem Problem,
+    Moments Moments,
+    IReadOnlyList<DigestedKiln> Kilns,
+    IReadOnlyList<DigestedPiece> Pieces,
+    IReadOnlyList<bool[][]> Accepted,
+    IReadOnlyList<Ware> Wares,
+    IReadOnlyList<PlanFinding> Warnings,
+    IReadOnlyList<PlanAssumption> Assumed);
+
+/// <summary>A kiln.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Menu">The firings it runs.</param>
+internal sealed record DigestedKiln(string Id, IReadOnlyList<DigestedFiring> Menu);
+
+/// <summary>A firing of a menu.</summary>
+/// <param name="Sent">As sent.</param>
+/// <param name="Hours">What it takes.</param>
+/// <param name="Cost">What it costs, in 1/100.</param>
+internal sealed record DigestedFiring(MenuFiring Sent, FiringHours Hours, long Cost);
+
+/// <summary>A piece of the request.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Count">How many alike.</param>
+/// <param name="Item">Its item; null where nothing of it can be planned.</param>
+/// <param name="Stages">How many firings it asks for.</param>
+/// <param name="Refused">Place of the firing, from 0, that no menu accepts; null where each is accepted.</param>
+/// <param name="Reasons">What the load check says of that.</param>
+/// <param name="TooBig">True where that firing is accepted and no kiln has the room.</param>
+internal sealed record DigestedPiece(
+    string Id, int Count, int? Item, int Stages, int? Refused, IReadOnlyList<Reason> Reasons, bool TooBig);
+
+/// <summary>Something that was left out of a request.</summary>
+/// <param name="Pointer">Where it would stand.</param>
+/// <param name="Value">What was taken, as it would be sent.</param>
+internal sealed record PlanAssumption(string Pointer, string Value);

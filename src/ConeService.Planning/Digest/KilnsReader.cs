@@ -1,0 +1,152 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Loads;
+using ConeService.Contract.Plans;
+using ConeService.Contract.Problems;
+using ConeService.Firing;
+using ConeService.Planning.Requests;
+using ConeService.Planning.Room;
+using NodaTime;
+
+namespace ConeService.Planning.Digest;
+
+/// <summary>Reads the kilns of a request.</summary>
+internal sealed class KilnsReader(
+    FiringReference reference, UsualSchedules schedules, Moments moments, List<PlanFinding> findings, List<PlanAssumption> assumed)
+{
+    private static readonly LocalTime[] UsualStarts = [new(8, 0), new(20, 0)];
+    private readonly Numbers numbers = new(findings);
+    private readonly RoomReader rooms = new(new RoomFactors(reference.Dataset), findings, assumed);
+
+    /// <summary>Reads a kiln; null where it can't be used.</summary>
+    /// <param name="sent">The kiln.</param>
+    /// <param name="pointer">Its pointer.</param>
+    /// <param name="horizon">End of the horizon, min.</param>
+    /// <param name="staffed">When somebody is there; null: always.</param>
+    /// <param name="basis">What a firing costs.</param>
+    /// <param name="objective">The price of energy.</param>
+    public ReadKiln? Read(PlanKiln? sent, string pointer, int horizon, Spans? staffed, CostBasis basis, PlanObjective objective)
+    {
+        if (sent?.Kiln is not { } kiln)
+        {
+            findings.Add(new(FindingCodes.MemberMissing, pointer + "/kiln"));
+            return null;
+        }
+
+        var count = findings.Count;
+        if (kiln.Id.IsAbsent || kiln.Id.Kind != SentKind.Text) findings.Add(new(FindingCodes.MemberMissing, pointer + "/kiln/id", kiln.Id.Text));
+        var room = rooms.Room(sent, pointer);
+        numbers.List(sent.Firings?.Count, PlanLimits.MostMenu, pointer + "/firings");
+        numbers.AtMost(sent.Starts?.Count, PlanLimits.MostMoments, pointer + "/starts");
+        numbers.AtMost(sent.Closed?.Count, PlanLimits.MostMoments, pointer + "/closed");
+        var loading = (int)numbers.Within(sent.LoadingMinutes, 0, 1440, RoomFactors.LoadingMinutes, pointer + "/loadingMinutes");
+        var unloading = (int)numbers.Within(sent.UnloadingMinutes, 0, 1440, RoomFactors.UnloadingMinutes, pointer + "/unloadingMinutes");
+        if (sent.LoadingMinutes is null) assumed.Add(new(pointer + "/loadingMinutes", Moments.Text(loading)));
+        if (sent.UnloadingMinutes is null) assumed.Add(new(pointer + "/unloadingMinutes", Moments.Text(unloading)));
+        var closed = Spans(sent.Closed, pointer + "/closed");
+        var starts = Starts(sent, pointer, horizon, staffed, loading);
+        var menu = new List<DigestedFiring>();
+        for (var i = 0; i < Math.Min(sent.Firings?.Count ?? 0, PlanLimits.MostMenu); i++)
+        {
+            var at = $"{pointer}/firings/{i}";
+            if (sent.Firings![i] is not { } firing) findings.Add(new(FindingCodes.MemberMissing, at));
+            else if (Readable(kiln, firing, pointer, at)) Add(menu, kiln, firing, at, basis, objective);
+        }
+
+        return findings.Count > count || room is null ? null : new(sent, kiln.Id.Text!, room, loading, unloading, closed, starts, menu);
+    }
+
+    /// <summary>Reads times.</summary>
+    public Spans Spans(IReadOnlyList<PlanSpan?>? sent, string pointer)
+    {
+        var spans = new List<(int, int)>();
+        for (var i = 0; i < (sent?.Count ?? 0); i++)
+        {
+            var at = $"{pointer}/{i}";
+            if (sent![i]?.From is null) findings.Add(new(FindingCodes.MemberMissing, at + "/from"));
+            if (sent[i]?.To is null) findings.Add(new(FindingCodes.MemberMissing, at + "/to"));
+            if (moments.Minutes(sent[i]?.From, at + "/from") is not { } from || moments.Minutes(sent[i]?.To, at + "/to") is not { } to) continue;
+            if (to <= from) findings.Add(new(FindingCodes.RangeInverted, at, sent[i]!.From));
+            spans.Add((from, to));
+        }
+
+        return new(spans);
+    }
+
+    private List<int> Starts(PlanKiln sent, string pointer, int horizon, Spans? staffed, int loading)
+    {
+        var starts = new List<int>();
+        for (var i = 0; i < (sent.Starts?.Count ?? 0); i++)
+        {
+            if (moments.Minutes(sent.Starts![i], $"{pointer}/starts/{i}") is { } start) starts.Add(start);
+            else if (string.IsNullOrWhiteSpace(sent.Starts[i])) findings.Add(new(FindingCodes.MemberMissing, $"{pointer}/starts/{i}"));
+        }
+
+        if (sent.Starts is null or [])
+        {
+            assumed.Add(new(pointer + "/starts", staffed is null ? "08:00, 20:00" : "begin and end of the times with somebody there"));
+            if (staffed is null) starts.AddRange(moments.Daily(UsualStarts, horizon));
+            else starts.AddRange(staffed.All.SelectMany(s => s.From + loading < s.To ? new[] { s.From + loading, s.To } : [s.To]));
+        }
+
+        return [.. starts.Where(s => s >= 0 && s < horizon).Distinct().Order()];
+    }
+
+    // A piece that everybody knows stands for those to come: what is found then is wrong with kiln or firing.
+    private bool Readable(Contract.Kilns.Kiln kiln, MenuFiring firing, string pointer, string at)
+    {
+        try
+        {
+            var probe = new PieceRequest("probe", Body: reference.Dataset.ClayBodies[0].Id, State: "bone-dry");
+            _ = reference.Loads.Check(
+                new LoadRequest(kiln, new FiringRequest(firing.FiringKind, firing.Cone, firing.Atmosphere), [probe]), "verdicts");
+            return true;
+        }
+        catch (RefusedException refused)
+        {
+            foreach (var found in refused.Findings)
+            {
+                var place = found.Field.StartsWith("/kiln", StringComparison.Ordinal)
+                    ? pointer + found.Field
+                    : at + found.Field.Replace("/firing/", "/", StringComparison.Ordinal);
+                if (!findings.Exists(f => f.Pointer == place && f.Code == found.Code)) findings.Add(new(found.Code, place, found.Value, found));
+            }
+
+            return false;
+        }
+    }
+
+    private void Add(List<DigestedFiring> menu, Contract.Kilns.Kiln kiln, MenuFiring firing, string at, CostBasis basis, PlanObjective objective)
+    {
+        var sent = numbers.Within(firing.Minutes, 6, 60_000, 0, at + "/minutes");
+        var energy = firing.KilowattHours is null ? (double?)null : numbers.Within(firing.KilowattHours, 0, 1e6, 0, at + "/kilowattHours");
+        var (schedule, minutes) = (firing.Schedule, (int)Math.Ceiling(sent));
+        if (firing.Minutes is null || (energy is null && basis == CostBasis.Energy))
+        {
+            var (fitted, cause) = schedules.Of(kiln, firing);
+            if (fitted is null)
+            {
+                findings.Add(new(FindingCodes.HoursUnknown, at, firing.Schedule, cause));
+                return;
+            }
+
+            schedule = fitted.Schedule;
+            if (firing.Minutes is null)
+            {
+                minutes = fitted.Minutes;
+                assumed.Add(new(at + "/minutes", Moments.Text(minutes)));
+            }
+
+            energy ??= fitted.KilowattHours;
+            if (firing.KilowattHours is null) assumed.Add(new(at + "/kilowattHours", Moments.Text(Math.Round(energy ?? 0, 1))));
+            if (firing.Schedule is null) assumed.Add(new(at + "/schedule", fitted.Schedule!));
+        }
+
+        var cost = basis == CostBasis.Firings ? 1 : (energy ?? 0) * (objective.Tariff?.PerKilowattHour ?? 1);
+        menu.Add(new(firing, new(schedule, minutes, energy), (long)Math.Round(100 * cost)));
+    }
+}
+
+/// <summary>A kiln as read.</summary>
+internal sealed record ReadKiln(
+    PlanKiln Sent, string Id, ReadRoom Room, int Loading, int Unloading, Spans Closed, IReadOnlyList<int> Starts,
+    IReadOnlyList<DigestedFiring> Menu);

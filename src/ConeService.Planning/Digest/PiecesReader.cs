@@ -1,0 +1,143 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Loads;
+using ConeService.Contract.Plans;
+using ConeService.Contract.Problems;
+using ConeService.Firing;
+using ConeService.Planning.Requests;
+using ConeService.Planning.Room;
+
+namespace ConeService.Planning.Digest;
+
+/// <summary>Reads the pieces of a request.</summary>
+internal sealed class PiecesReader(FiringReference reference, Moments moments, List<PlanFinding> findings, List<PlanAssumption> assumed)
+{
+    /// <summary>The most pieces, those alike counted each.</summary>
+    public const int Most = PlanLimits.MostPieces;
+
+    private readonly Numbers numbers = new(findings);
+
+    /// <summary>Reads them; what can't be read is a finding.</summary>
+    public IReadOnlyList<ReadPiece> Read(IReadOnlyList<PlanPiece?>? sent)
+    {
+        numbers.List(sent?.Count, Most, "/pieces", FindingCodes.TooManyPieces);
+        if (sent is null || sent.Count > Most) return [];
+        var (read, ids) = (new List<ReadPiece>(), new HashSet<string>(StringComparer.Ordinal));
+        for (var i = 0; i < sent.Count; i++)
+        {
+            var at = $"/pieces/{i}";
+            if (sent[i]?.Piece is not { } piece)
+            {
+                findings.Add(new(FindingCodes.MemberMissing, at + "/piece"));
+                continue;
+            }
+
+            if (!piece.Id.IsAbsent && !ids.Add(piece.Id.Text!)) findings.Add(new(FindingCodes.PieceIdRepeated, at + "/piece/id", piece.Id.Text));
+            if (Read(sent[i]!, piece, at) is { } one) read.Add(one);
+        }
+
+        var all = read.Sum(p => p.Count);
+        if (all > Most) findings.Add(new(FindingCodes.TooManyPieces, "/pieces", Moments.Text(all)));
+        CheckWare(sent);
+        return read;
+    }
+
+    private ReadPiece? Read(PlanPiece sent, PieceRequest piece, string at)
+    {
+        var before = findings.Count;
+        if (piece.Id.IsAbsent || piece.Id.Kind != SentKind.Text) findings.Add(new(FindingCodes.MemberMissing, at + "/piece/id", piece.Id.Text));
+        var count = numbers.Count(piece.Count, Most, at + "/piece/count");
+        var height = numbers.Millimetres(piece.Size?.HeightMillimetres ?? default, at + "/piece/size/heightMillimetres");
+        var width = numbers.Millimetres(piece.Size?.WidthMillimetres ?? default, at + "/piece/size/widthMillimetres");
+        var depth = numbers.Millimetres(piece.Size?.DepthMillimetres ?? default, at + "/piece/size/depthMillimetres");
+        if (findings.Count == before && (height is null || width is null)) findings.Add(new(FindingCodes.MemberMissing, at + "/piece/size"));
+        var ready = moments.Minutes(sent.Ready, at + "/ready");
+        var due = moments.Minutes(sent.Due, at + "/due");
+        if (due <= (ready ?? 0)) findings.Add(new(FindingCodes.DueBeforeReady, at + "/due", sent.Due));
+        var priority = numbers.Count(sent.Priority, 9, at + "/priority");
+        var handling = numbers.Within(sent.HandlingMinutes, 0, 60_000, RoomFactors.HandlingMinutes, at + "/handlingMinutes");
+        if (sent.HandlingMinutes is null && sent.Then is { Count: > 0 }) assumed.Add(new(at + "/handlingMinutes", Moments.Text(handling)));
+        numbers.AtMost(sent.Then?.Count, PlanLimits.MostThen, at + "/then");
+        ReadStack? stacked = null;
+        if (sent.BisqueStack is { } stack)
+        {
+            if (stack.Count.IsAbsent) findings.Add(new(FindingCodes.MemberMissing, at + "/bisqueStack/count"));
+            if (stack.StepMillimetres is null) findings.Add(new(FindingCodes.MemberMissing, at + "/bisqueStack/stepMillimetres"));
+            stacked = new(
+                numbers.Count(stack.Count, 50, at + "/bisqueStack/count"),
+                numbers.Within(stack.StepMillimetres, 0, 5000, 0, at + "/bisqueStack/stepMillimetres"));
+        }
+
+        if (findings.Count > before) return null;
+        return new(
+            piece.Id.Text!, at, sent, Ware.Of(piece), count, new(height!.Value, width!.Value, depth), ready ?? ReadPiece.ReadyAlready, due,
+            priority, (int)handling, stacked);
+    }
+
+    // What stands in body and coats, each sort once; of later coats each by themselves.
+    private void CheckWare(IReadOnlyList<PlanPiece?> sent)
+    {
+        var wares = new Dictionary<string, (PieceRequest Piece, string Pointer)>();
+        for (var i = 0; i < sent.Count; i++)
+        {
+            if (sent[i]?.Piece is not { } piece) continue;
+            wares.TryAdd(Ware.Of(piece).Key, (piece, $"/pieces/{i}/piece"));
+            for (var j = 0; j < Math.Min(sent[i]!.Then?.Count ?? 0, PlanLimits.MostThen); j++)
+            {
+                var later = piece with { Coats = sent[i]!.Then![j]?.Coats };
+                wares.TryAdd("then " + Ware.Of(later).Key, (later, $"/pieces/{i}/then/{j}"));
+            }
+        }
+
+        foreach (var chunk in wares.Values.Chunk(LoadLimits.MostPieces / 2))
+        {
+            try
+            {
+                _ = reference.Loads.Check(
+                    new LoadRequest(
+                        new Contract.Kilns.Kiln(Heat: "electric", MaxCone: "10"), new FiringRequest("bisque", "06", "oxidation"),
+                        [.. chunk.Select((w, n) => Ware.Of(w.Piece).Named(n))],
+                        Offered: [new OfferedFiringRequest("bisque", "06", "oxidation")]),
+                    "verdicts");
+            }
+            catch (RefusedException refused)
+            {
+                foreach (var found in refused.Findings) Tell(found, chunk);
+            }
+        }
+    }
+
+    private void Tell(Finding found, (PieceRequest Piece, string Pointer)[] chunk)
+    {
+        var parts = found.Field.Split('/', 4);
+        if (parts.Length < 3 || !int.TryParse(parts[2], out var place))
+        {
+            findings.Add(new(found.Code, "/pieces", found.Value, found));
+            return;
+        }
+
+        var (pointer, rest) = (chunk[place].Pointer, parts.Length > 3 ? parts[3] : "");
+        if (pointer.Contains("/then/", StringComparison.Ordinal))
+        {
+            // The piece itself is told of where it stands.
+            if (!rest.StartsWith("coats", StringComparison.Ordinal)) return;
+        }
+
+        var at = rest.Length == 0 ? pointer : $"{pointer}/{rest}";
+        if (!findings.Exists(f => f.Pointer == at)) findings.Add(new(found.Code, at, found.Value, found));
+    }
+}
+
+/// <summary>A piece as read.</summary>
+internal sealed record ReadPiece(
+    string Id, string Pointer, PlanPiece Sent, Ware Ware, int Count, PieceSize Size, int Ready, int? Due, int Priority, int Handling,
+    ReadStack? Stack)
+{
+    /// <summary>Ready before anything can be loaded.</summary>
+    public const int ReadyAlready = -2 * Model.Problem.Day;
+
+    /// <summary>Sorts of equal key are accepted by the same firings.</summary>
+    public string SortKey { get; } = Ware.Key + System.Text.Json.JsonSerializer.Serialize(Sent.Then);
+
+    /// <summary>Coats of its later firings.</summary>
+    public IReadOnlyList<IReadOnlyList<CoatRequest?>> Then { get; } = [.. (Sent.Then ?? []).Select(t => t?.Coats ?? [])];
+}

@@ -1,0 +1,144 @@
+using ConeService.Contract.Plans;
+using ConeService.Firing;
+using ConeService.Planning.Model;
+using ConeService.Planning.Requests;
+using ConeService.Planning.Room;
+using Problem = ConeService.Planning.Model.Problem;
+
+namespace ConeService.Planning.Digest;
+
+/// <summary>Puts a problem together from what was read.</summary>
+internal sealed class ProblemBuilder(
+    Acceptance acceptance, FiringReference reference, Moments moments, IReadOnlyList<ReadKiln> kilns, IReadOnlyList<ReadPiece> pieces,
+    int horizon, Spans? staffed, List<PlanAssumption> assumed)
+{
+    private readonly List<Item> items = [];
+    private readonly List<Stage> stages = [];
+    private readonly List<(SortStage Sort, ReadPiece Piece)> wares = [];
+    private readonly List<PlanFinding> warnings = [];
+
+    /// <summary>Builds it.</summary>
+    public Digested Build(int fill, IReadOnlyList<ReadGiven> pins, IReadOnlyList<ReadGiven> announced, IEnumerable<PlanFinding> told)
+    {
+        warnings.AddRange(told);
+        var sorts = new Sorts(acceptance, kilns).Of(pieces);
+        var rooms = new RoomReader(new RoomFactors(reference.Dataset), [], []);
+        var ends = kilns.Select((k, i) => Ends(k, [.. pins.Where(p => p.Kiln == i)])).ToList();
+        var last = Math.Max(horizon, ends.SelectMany(e => e.Ends).SelectMany(e => e).DefaultIfEmpty().Max());
+        var digested = AddItems(sorts, pins, announced, last, rooms);
+        var models = kilns.Select((k, i) => Model(k, i, ends[i], rooms)).ToList();
+        var problem = new Problem
+        {
+            Horizon = horizon,
+            Kilns = models,
+            Items = items,
+            Stages = stages,
+            MinimumFill = fill,
+            Pins = [.. new PinMaker(kilns, models, items, stages, wares, digested, warnings).Pins(pins).OrderBy(p => models[p.Kiln].LoadAt(p.Start))],
+            Announced = new PinMaker(kilns, models, items, stages, wares, digested, warnings).Announced(announced),
+        };
+        return new(
+            problem, moments, [.. kilns.Select(k => new DigestedKiln(k.Id, k.Menu))], digested,
+            [.. kilns.Select((k, i) => k.Menu.Select((_, m) => wares.Select(w => w.Sort.Accepted[i][m]).ToArray()).ToArray())],
+            [.. wares.Select(w => w.Sort.Ware)], warnings, assumed);
+    }
+
+    private (List<int> Starts, List<int[]> Ends) Ends(ReadKiln kiln, List<ReadGiven> pins)
+    {
+        var starts = kiln.Starts.Concat(pins.Select(p => p.Start)).Distinct().Order().ToList();
+        return (starts, [.. kiln.Menu.Select((m, menu) => starts.Select(start =>
+        {
+            var opening = start + m.Hours.Minutes;
+            // Of what lies beyond nobody told when somebody is there.
+            var end = (staffed is null ? opening : staffed.NextWithin(opening) ?? Math.Max(opening, horizon)) + kiln.Unloading;
+            return kiln.Closed.Overlap(start - kiln.Loading, end) && !pins.Exists(p => p.Start == start && p.Menu == menu) ? -1 : end;
+        }).ToArray())]);
+    }
+
+    private List<DigestedPiece> AddItems(
+        Dictionary<string, Sort> sorts, IReadOnlyList<ReadGiven> pins, IReadOnlyList<ReadGiven> announced, int last, RoomReader rooms)
+    {
+        var named = pins.Concat(announced).SelectMany(g => g.Pieces.Select(p => p.Piece)).ToHashSet();
+        var pinned = pins.SelectMany(g => g.Pieces.Select(p => p.Piece)).ToHashSet();
+        var groups = new Dictionary<(string, object), List<int>>();
+        for (var i = 0; i < pieces.Count; i++)
+        {
+            var p = pieces[i];
+            // What somebody was told of by name stays by itself.
+            var key = (p.SortKey, (object)(p.Ready, p.Due, p.Priority, p.Handling, p.Stack, named.Contains(i) ? i : -1));
+            if (groups.TryGetValue(key, out var alike)) alike.Add(i);
+            else groups[key] = [i];
+        }
+
+        var digested = new DigestedPiece[pieces.Count];
+        foreach (var group in groups.Values)
+        {
+            var (piece, sort) = (pieces[group[0]], sorts[pieces[group[0]].SortKey]);
+            var (chain, tooBig) = Chain(piece, sort, rooms);
+            if (chain.Count == 0 && pinned.Contains(group[0])) chain = [Forced(piece)];
+            int? item = chain.Count == 0 ? null : items.Count;
+            int? refused = chain.Count > (sort.Then.Count) ? null : chain.Count;
+            foreach (var i in group)
+                digested[i] = new(pieces[i].Id, pieces[i].Count, item, sort.Then.Count + 1, refused, tooBig ? [] : sort.Reasons, tooBig);
+            if (item is not null) Add(piece, group.Sum(i => pieces[i].Count), chain, refused is null, last);
+            if (chain.Exists(c => c.ToLookAt)) warnings.AddRange(group.Select(i => new PlanFinding(PlanWarningCodes.LookAtPiece, pieces[i].Pointer, pieces[i].Id)));
+        }
+
+        return [.. digested];
+    }
+
+    private (List<SortStage> Chain, bool TooBig) Chain(ReadPiece piece, Sort sort, RoomReader rooms)
+    {
+        var chain = new List<SortStage>();
+        foreach (var stage in sort.Stages)
+        {
+            if (!kilns.Where((k, i) => stage.Accepted[i].Contains(true)
+                && rooms.Slot(k.Room, piece.Size, stage.IsBisque, piece.Stack).Share > 0).Any()) return (chain, true);
+            chain.Add(stage);
+        }
+
+        return (chain, false);
+    }
+
+    private SortStage Forced(ReadPiece piece) =>
+        new([.. kilns.Select(k => new bool[k.Menu.Count])], piece.Sent.Piece!.State.Text == "bone-dry", piece.Ware, false);
+
+    private void Add(ReadPiece piece, int count, List<SortStage> chain, bool whole, int last)
+    {
+        var least = kilns.SelectMany((k, i) => k.Menu.Where((_, m) => chain[^1].Accepted[i][m]).Select(m => m.Hours.Minutes)).DefaultIfEmpty().Min();
+        // A chain that stops short of its end has no date to meet.
+        var due = whole ? piece.Due : null;
+        var binds = due < horizon + least;
+        var undone = binds ? Problem.Lateness(new(0, 1, 0, due, piece.Priority, 0, 0, 0, true, 0), last + Problem.Day) : 0;
+        items.Add(new(items.Count, count, piece.Ready, due, piece.Priority, piece.Handling, stages.Count, chain.Count, binds, undone));
+        for (var n = 0; n < chain.Count; n++)
+        {
+            stages.Add(new(stages.Count, items.Count - 1, n, n == chain.Count - 1));
+            wares.Add((chain[n], piece));
+        }
+    }
+
+    private KilnModel Model(ReadKiln kiln, int index, (List<int> Starts, List<int[]> Ends) times, RoomReader rooms)
+    {
+        var slots = wares.Select(w => rooms.Slot(kiln.Room, w.Piece.Size, w.Sort.IsBisque, w.Piece.Stack)).ToList();
+        var types = new List<FiringType>();
+        for (var m = 0; m < kiln.Menu.Count; m++)
+        {
+            var entry = kiln.Menu[m];
+            bool Goes(int stage) => wares[stage].Sort.Accepted[index][m] && slots[stage].Share > 0;
+            var coats = Enumerable.Range(0, stages.Count).Where(Goes).GroupBy(s => wares[s].Sort.Ware.Coats).ToList();
+            var first = coats.ConvertAll(c => wares[c.First()].Sort.Ware);
+            foreach (var set in Companies.Of(coats.Count, (i, j) => acceptance.MayShare(kiln.Sent.Kiln!, entry.Sent, first[i], first[j])))
+            {
+                var takes = new bool[stages.Count];
+                foreach (var stage in set.SelectMany(c => coats[c])) takes[stage] = true;
+                if (set.Count > 0) types.Add(new(m, takes, entry.Cost));
+            }
+        }
+
+        return new()
+        {
+            Index = index, Room = kiln.Room.Room, Starts = times.Starts, Loading = kiln.Loading, Types = types, Ends = times.Ends, Slots = slots,
+        };
+    }
+}

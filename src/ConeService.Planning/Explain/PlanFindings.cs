@@ -1,0 +1,78 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Plans;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
+using ConeService.Planning.Requests;
+
+namespace ConeService.Planning.Explain;
+
+/// <summary>Puts findings and warnings of a plan into sentences.</summary>
+internal static class PlanFindings
+{
+    /// <summary>A finding, with what was said by load check or fit where they said it.</summary>
+    public static Finding Told(PlanFinding found) => found switch
+    {
+        { Code: FindingCodes.HoursUnknown } => Make(
+            FindingCodes.HoursUnknown, found, Message.Of("plans.hours-unknown"), Message.Of("plans.send-minutes")),
+        { Cause: { } cause } => cause with { Field = found.Pointer },
+        { Code: FindingCodes.MemberMissing } => Make(
+            FindingCodes.MemberMissing, found, Message.Of("members.member-missing", ("member", Last(found.Pointer)))),
+        { Code: FindingCodes.NumberOutOfRange } => Make(
+            FindingCodes.NumberOutOfRange, found, Message.Of("answers.number-out-of-range", ("value", found.Value))),
+        { Code: FindingCodes.WordUnknown } => Make(
+            FindingCodes.WordUnknown, found, Message.Of("plans.word-unknown", ("word", found.Value)), Message.Verbatim("energy"),
+            Message.Verbatim("firings")),
+        { Code: FindingCodes.TariffWithoutCurrency } => Make(
+            FindingCodes.TariffWithoutCurrency, found, Message.Of("plans.currency-unreadable"), Message.Verbatim("EUR")),
+        { Code: FindingCodes.TooManyItems } => Make(
+            FindingCodes.TooManyItems, found, Message.Of("plans.too-many-items", ("count", found.Value))),
+        { Code: FindingCodes.TooManyPieces } => Make(
+            FindingCodes.TooManyPieces, found, Message.Of("plans.too-many-pieces", ("count", found.Value)),
+            Message.Of("plans.pieces-allowed", ("most", PlanLimits.MostPieces))),
+        { Code: FindingCodes.PieceIdRepeated } => Make(
+            FindingCodes.PieceIdRepeated, found, Message.Of("plans.piece-id-repeated", ("id", found.Value))),
+        { Code: FindingCodes.KilnIdRepeated } => Make(
+            FindingCodes.KilnIdRepeated, found, Message.Of("plans.kiln-id-repeated", ("id", found.Value))),
+        { Code: FindingCodes.KilnUnknown } => Make(
+            FindingCodes.KilnUnknown, found, Message.Of("plans.kiln-unknown", ("id", found.Value))),
+        { Code: FindingCodes.RangeInverted } => Make(FindingCodes.RangeInverted, found, Message.Of("plans.span-inverted")),
+        { Code: FindingCodes.TimeZoneUnknown } => Make(
+            FindingCodes.TimeZoneUnknown, found, Message.Of("plans.time-zone-unknown", ("zone", found.Value)),
+            Message.Verbatim("Europe/Berlin")),
+        { Code: FindingCodes.StartUnreadable } => Make(
+            FindingCodes.StartUnreadable, found, Message.Of("plans.moment-unreadable", ("moment", found.Value)),
+            Message.Verbatim("2026-12-04T18:00")),
+        { Code: FindingCodes.StartWithoutOffset } => Make(
+            FindingCodes.StartWithoutOffset, found, Message.Of("plans.moment-without-offset", ("moment", found.Value)),
+            Message.Verbatim("2026-12-04T18:00+01:00")),
+        { Code: FindingCodes.StartInSkippedHour } => Make(
+            FindingCodes.StartInSkippedHour, found, Message.Of("plans.moment-skipped", ("moment", found.Value))),
+        { Code: FindingCodes.HorizonTooLong } => Make(FindingCodes.HorizonTooLong, found, Message.Of("plans.horizon-too-long")),
+        { Code: FindingCodes.NoStartInHorizon } => Make(FindingCodes.NoStartInHorizon, found, Message.Of("plans.no-start-in-horizon")),
+        { Code: FindingCodes.DueBeforeReady } => Make(FindingCodes.DueBeforeReady, found, Message.Of("plans.due-before-ready")),
+        { Code: FindingCodes.FiringNotOnMenu } => Make(FindingCodes.FiringNotOnMenu, found, Message.Of("plans.firing-not-on-menu")),
+        { Code: FindingCodes.PinsOverlap } => Make(
+            FindingCodes.PinsOverlap, found, Message.Of("plans.pins-overlap", ("other", "/firings/" + found.Value))),
+        { Code: FindingCodes.PieceUnknown } => Make(FindingCodes.PieceUnknown, found, Message.Of("plans.piece-unknown")),
+        _ => throw new InvalidOperationException($"A finding {found.Code} has no sentence."),
+    };
+
+    /// <summary>A warning.</summary>
+    public static PlanWarning Warning(PlanFinding told) => new(
+        told.Code,
+        told.Code switch
+        {
+            PlanWarningCodes.PinNotAccepted => Message.Of("plans.pin-not-accepted"),
+            PlanWarningCodes.PinOverfull => Message.Of("plans.pin-overfull"),
+            PlanWarningCodes.PinNotReady => Message.Of("plans.pin-not-ready"),
+            PlanWarningCodes.LookAtPiece => Message.Of("plans.look-at-piece", ("id", told.Value)),
+            PlanWarningCodes.AnnouncedNotPossible => Message.Of("plans.announced-not-possible"),
+            _ => throw new InvalidOperationException($"A warning {told.Code} has no sentence."),
+        },
+        told.Pointer);
+
+    private static Finding Make(string code, PlanFinding found, Message message, params Message[] allowed) =>
+        new(code, found.Pointer, found.Value, message, allowed);
+
+    private static string Last(string pointer) => pointer[(pointer.LastIndexOf('/') + 1)..];
+}

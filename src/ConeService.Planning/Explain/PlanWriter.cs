@@ -1,0 +1,147 @@
+using ConeService.Contract.Answers;
+using ConeService.Contract.Loads;
+using ConeService.Contract.Plans;
+using ConeService.Contract.Texts;
+using ConeService.Data;
+using ConeService.Firing;
+using ConeService.Planning.Digest;
+using ConeService.Planning.Model;
+using ConeService.Planning.Room;
+using Problem = ConeService.Planning.Model.Problem;
+
+namespace ConeService.Planning.Explain;
+
+/// <summary>Tells a plan in the words of its request.</summary>
+internal sealed class PlanWriter
+{
+    private readonly FiringReference reference;
+    private readonly PlanRequest request;
+    private readonly Digested digested;
+    private readonly Problem problem;
+    private readonly Moments moments;
+    private readonly List<string> cones;
+
+    /// <summary>Makes a writer.</summary>
+    public PlanWriter(FiringReference reference, PlanRequest request, Digested digested)
+    {
+        (this.reference, this.request, this.digested) = (reference, request, digested);
+        (problem, moments) = (digested.Problem, digested.Moments);
+        cones = [.. reference.Dataset.Cones.Where(c => c.Kind == "whole").OrderBy(c => c.Position).Select(c => c.Id)];
+    }
+
+    /// <summary>Writes the plan.</summary>
+    public FiringPlan Write(Searched searched, int seed)
+    {
+        var plan = searched.Plan;
+        var course = new Course(digested, plan);
+        var loads = plan.Firings.Select(f => LoadSent.Check(reference, request, digested, f)).OfType<LoadAnswer>().ToList();
+        var outcomes = new Outcomes(digested, course, new(digested, plan));
+        return new(
+            reference.Dataset.VersionId,
+            [.. plan.Firings.Select((f, i) => Firing(f, i, course))],
+            outcomes.Pieces,
+            outcomes.Undone,
+            Summary(searched, outcomes, seed),
+            [.. loads.SelectMany(l => l.Cautions).DistinctBy(c => c.Id).OrderByDescending(c => c.Severity)
+                .ThenBy(c => c.Id, StringComparer.Ordinal)],
+            [.. digested.Warnings.Select(PlanFindings.Warning)],
+            Basis.Printed,
+            [.. loads.SelectMany(l => l.Sources).Distinct().Order(StringComparer.Ordinal)],
+            [.. digested.Assumed.Select(a => new Assumption(a.Pointer, a.Value, Message.Of("plans.assumed")))],
+            Confidence.Estimate);
+    }
+
+    private PlanSummary Summary(Searched searched, Outcomes outcomes, int seed)
+    {
+        var (score, bounds) = (searched.Plan.Score, searched.Bounds);
+        var best = bounds.IsBestInDates(score);
+        var energies = searched.Plan.Firings.Select(Menu).Select(m => m.Hours.KilowattHours).ToList();
+        return new(
+            outcomes.Pieces.Sum(p => p.Late),
+            score.Late,
+            outcomes.Undone.Sum(u => u.Count),
+            (int)score.Undone,
+            score.Cost / 100.0,
+            request.Objective?.Cost == "firings" ? null : request.Objective?.Tariff?.Currency,
+            energies.TrueForAll(e => e is not null) ? Math.Round(energies.Sum(e => e!.Value), 1) : null,
+            score.Changes,
+            score.Waiting * 60.0,
+            bounds.Late,
+            bounds.Undone,
+            best ? bounds.Cost / 100.0 : null,
+            best && score.Cost > 0 ? Math.Round((score.Cost - bounds.Cost) / (double)score.Cost, 4) : best ? 0 : null,
+            best && score.Cost <= bounds.Cost,
+            searched.Steps,
+            seed);
+    }
+
+    private DigestedFiring Menu(DraftFiring firing) =>
+        digested.Kilns[firing.Kiln].Menu[problem.Kilns[firing.Kiln].Types[firing.Type].Menu];
+
+    private PlanFiring Firing(DraftFiring firing, int place, Course course)
+    {
+        var (model, menu) = (problem.Kilns[firing.Kiln], Menu(firing));
+        var (start, end) = (model.Starts[firing.Start], model.EndOf(firing.Start, firing.Type));
+        var packing = new Packing(model.Room);
+        foreach (var (stage, count) in firing.Contents) packing.Add(model.Slots[stage], count);
+        return new(
+            place + 1,
+            digested.Kilns[firing.Kiln].Id,
+            moments.At(model.LoadAt(firing.Start)),
+            moments.At(start),
+            moments.At(start + menu.Hours.Minutes),
+            moments.At(end),
+            menu.Sent.FiringKind.Text!,
+            menu.Sent.Cone.Text!,
+            menu.Sent.Atmosphere.Text!,
+            menu.Hours.Schedule,
+            FittedAddress.Of(reference, request.Kilns![firing.Kiln]!.Kiln!, menu, moments.At(start)),
+            Witnesses(menu.Sent.Cone.Text!),
+            Math.Round(packing.Fill / 100.0, 1),
+            Layers(firing, model, place, course),
+            menu.Hours.KilowattHours is { } energy ? Math.Round(energy, 1) : null,
+            menu.Cost / 100.0,
+            Why(firing, model),
+            firing.IsPinned,
+            end > problem.Horizon);
+    }
+
+    private List<PlanLayer> Layers(DraftFiring firing, KilnModel model, int place, Course course)
+    {
+        // Of each stage the pieces in the order of the request.
+        var queues = firing.Contents.ToDictionary(c => c.Stage, c => new Queue<int>(
+            course.Singles[problem.Stages[c.Stage].Item]
+                .Where(s => s.Stays.Any(y => y.Firing == place && y.Number == problem.Stages[c.Stage].Number)).Select(s => s.Piece).Order()));
+        var layers = new List<PlanLayer>();
+        foreach (var layer in ShelfPlan.Of(problem, model, firing.Contents))
+        {
+            var pieces = new List<LayerPieces>();
+            foreach (var (stage, count) in layer.Contents)
+            {
+                var queue = queues[stage];
+                foreach (var group in Enumerable.Range(0, Math.Min(count, queue.Count)).Select(_ => queue.Dequeue()).GroupBy(p => p).ToList())
+                    pieces.Add(new(digested.Pieces[group.Key].Id, group.Count(), problem.Stages[stage].Number + 1));
+            }
+
+            layers.Add(new(layers.Count + 1, layer.Height, Math.Round(layer.Share / 100.0, 1), pieces));
+        }
+
+        return layers;
+    }
+
+    private FiringReason Why(DraftFiring firing, KilnModel model)
+    {
+        if (firing.IsPinned) return FiringReason.Pinned;
+        var menu = model.Types[firing.Type].Menu;
+        if (problem.Announced.Any(a => a.Kiln == firing.Kiln && a.Start == firing.Start && a.Menu == menu)) return FiringReason.Announced;
+        return firing.Contents.Any(c => problem.ItemOf(c.Stage).DueBinds) ? FiringReason.Date : FiringReason.Full;
+    }
+
+    // Guide, target and guard: the whole cones before and after.
+    private List<string> Witnesses(string cone)
+    {
+        var target = reference.Cones.Read(cone).ToString();
+        var at = cones.IndexOf(target);
+        return at < 0 ? [target] : [.. cones.Skip(Math.Max(0, at - 1)).Take(at == 0 ? 2 : 3)];
+    }
+}
