@@ -68,7 +68,8 @@ internal static class Vectors
             Add($"forecast {form}", (c, cancel) => c.HeatWork.ForecastAsync(Example<ForecastRequest>($"forecastFiring.{form}"), cancel));
             Add($"calibrate {form}", (c, cancel) => c.Kilns.CalibrateAsync(Example<CalibrateRequest>($"calibrateKiln.{form}"), cancel));
             Add($"colour {form}", (c, cancel) => c.Colours.ResolveAsync(Example<ColourRequest>($"resolveColour.{form}"), cancel));
-            Add($"colours {form}", (c, cancel) => c.Colours.ResolveEachAsync(Example<ColourBatchRequest>($"resolveColours.{form}"), cancel));
+            Add($"colours {form}", (c, cancel) => c.Colours.ResolveEachAsync(
+                Example<ColourBatchRequest>($"resolveColours.{form}"), cancel));
             Add($"loads {form}", (c, cancel) => c.Loads.CheckEachAsync(Example<LoadBatchRequest>($"checkLoads.{form}"), null, cancel));
             Add($"pairings {form}", (c, cancel) => c.Loads.CheckEachPairingAsync(
                 Example<PairingBatchRequest>($"checkPairings.{form}"), cancel));
@@ -125,7 +126,12 @@ internal static class Vectors
         add.Add("a log too large", (c, cancel) => c.HeatWork.FollowLogAsync(new byte[10 * 1024 * 1024 + 1], celsius, cancel));
         add.Add("a log of a firing under way", (c, cancel) => c.HeatWork.ForecastLogAsync(
             File("forecastFiring.csv"),
-            new(Cone.Parse("6")) { Segments = [new(60, 1222, 10), new(null, 1100)], CoolingRate = -100.5, Start = "2026-12-04T18:00:00+01:00" },
+            new(Cone.Parse("6"))
+            {
+                Segments = [new(60, 1222, 10), new(null, 1100)],
+                CoolingRate = -100.5,
+                Start = "2026-12-04T18:00:00+01:00",
+            },
             celsius with { Thermocouple = new("K") },
             cancel));
         add.Add("a firing that is off", (c, cancel) => c.HeatWork.ForecastLogAsync(

@@ -63,7 +63,9 @@ const proxy: typeof fetch = async () => new Response(`{"error":"no"}`, { status:
 expect(await rejected(coneClient(service, { fetch: proxy, retries: 0 }).get("/v1/dataset")) instanceof AwayError, "that is no refusal");
 
 // A service that takes for ever is waited for no longer than said.
-const never: typeof fetch = (_, sent) => new Promise((_go, stop) => sent!.signal!.addEventListener("abort", () => stop(sent!.signal!.reason)));
+const never: typeof fetch = (_, sent) => new Promise((_go, stop) => {
+  sent!.signal!.addEventListener("abort", () => stop(sent!.signal!.reason));
+});
 // Waits of signals alone don't keep a program alive.
 const alive = setInterval(() => undefined, 1_000);
 const began = Date.now();
