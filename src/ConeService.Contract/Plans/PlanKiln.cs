@@ -66,4 +66,4 @@ public sealed record GivenFiring(
 [Needs(nameof(Id))]
 public sealed record GivenPieces(
     string? Id = null,
-    [property: Range(1, PlanLimits.MostPieces)] SentText Count = default);
+    [property: SentAs(SentForm.Number)] SentText Count = default);

@@ -20,7 +20,9 @@ internal static class AloneBounds
             if (pinned.Contains(item.Index)) continue;
             var (done, end) = Alone(problem, item);
             undone += item.Count * (item.StageCount - done);
-            late += item.Count * (done < item.StageCount ? item.UndoneLateness : Math.Min(item.UndoneLateness, Problem.Lateness(item, end)));
+            late += item.Count * (done < item.StageCount
+                ? item.UndoneLateness
+                : Math.Min(item.UndoneLateness, Problem.Lateness(item, end)));
             for (var n = 0; n < done; n++) left[item.FirstStage + n] = item.Count;
         }
 

@@ -47,6 +47,18 @@ internal static class RouteQuestions
              "chart":"witness-large","start":"2026-12-07T05:00:00Z"}
             """
         },
+        {
+            "/v1/plans", "/v1/plans?seconds=0.5",
+            """
+            {"horizon":{"from":"2026-12-01T00:00","to":"2026-12-15T00:00"},"timeZone":"Europe/Berlin",
+             "kilns":[{"kiln":{"id":"small","heat":"electric","maxCone":"10","interior":{"heightMillimetres":500,"diameterMillimetres":450}},
+                       "firings":[{"firingKind":"bisque","cone":"06","atmosphere":"oxidation"},
+                                  {"firingKind":"glaze","cone":"6","atmosphere":"oxidation"}]}],
+             "pieces":[{"piece":{"id":"mug","count":24,"body":"mid-range-stoneware-light","state":"bone-dry",
+                                 "size":{"heightMillimetres":100,"widthMillimetres":85}},
+                        "then":[{"coats":[{"glaze":"mid-range-gloss"}]}],"due":"2026-12-12T18:00"}]}
+            """
+        },
         { "/v1/schedules", "/v1/schedules", null },
         { "/v1/schedules/{schedule}", "/v1/schedules/gas-reduction", null },
         { "/v1/schedules/{schedule}", "/v1/schedules/candle?units=F", null },
