@@ -1,5 +1,4 @@
 using ConeService.Contract.Texts;
-using ConeService.Data;
 using ConeService.Firing.Tests.Support;
 
 namespace ConeService.Firing.Tests.Practice;
