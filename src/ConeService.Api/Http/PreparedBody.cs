@@ -79,7 +79,8 @@ internal sealed class PreparedBody : IResult
     /// <summary>The body itself, ready to answer many requests: it keeps what it compresses.</summary>
     public PreparedBody Keep()
     {
-        if (bytes.Length < Encodings.LeastBytes) return this;
+        // A picture is compressed as it is.
+        if (bytes.Length < Encodings.LeastBytes || contentType == "image/png") return this;
         brotli ??= new(() => new(this, Encodings.Brotli));
         gzip ??= new(() => new(this, Encodings.Gzip));
         return this;
