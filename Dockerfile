@@ -1,7 +1,7 @@
 FROM mcr.microsoft.com/dotnet/sdk:10.0 AS build
 WORKDIR /source
 # What decides the packages comes first: a change of source or data leaves this layer as it is.
-COPY global.json Directory.Build.props Directory.Packages.props ./
+COPY global.json Directory.Build.props Directory.Build.targets Directory.Packages.props ./
 COPY src/ConeService.Data/ConeService.Data.csproj src/ConeService.Data/
 COPY src/ConeService.Packaging/ConeService.Packaging.csproj src/ConeService.Packaging/
 COPY src/ConeService.Contract/ConeService.Contract.csproj src/ConeService.Contract/
@@ -20,7 +20,10 @@ ARG COMMIT=
 RUN dotnet publish src/ConeService.Api -c Release --no-restore -o /app -p:OpenApiGenerateDocuments=false -p:UseAppHost=false \
       -p:DebugType=none -p:SourceRevisionId=$COMMIT \
     # What only a compiler reads.
-    && rm -f /app/*.xml /app/*.pdb
+    && rm -f /app/*.xml /app/*.pdb \
+    # Native libraries of other systems than this image's.
+    && case $(uname -m) in x86_64) other=arm64 ;; *) other=x64 ;; esac \
+    && rm -rf /app/runtimes/linux-musl-* /app/runtimes/linux-$other
 
 FROM mcr.microsoft.com/dotnet/aspnet:10.0
 WORKDIR /app

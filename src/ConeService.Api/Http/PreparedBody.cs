@@ -87,7 +87,8 @@ internal sealed class PreparedBody : IResult
     public PreparedBody Keep()
     {
         IsKept = true;
-        if (bytes.Length < Encodings.LeastBytes) return this;
+        // A picture is compressed as it is.
+        if (bytes.Length < Encodings.LeastBytes || contentType == "image/png") return this;
         brotli ??= new(() => new(this, Encodings.Brotli));
         gzip ??= new(() => new(this, Encodings.Gzip));
         return this;

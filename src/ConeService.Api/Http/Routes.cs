@@ -6,6 +6,7 @@ using ConeService.Api.Features.ConeFacts;
 using ConeService.Api.Features.Cones;
 using ConeService.Api.Features.Conversions;
 using ConeService.Api.Features.Datasets;
+using ConeService.Api.Features.Embedding;
 using ConeService.Api.Features.Equations;
 using ConeService.Api.Features.Faults;
 using ConeService.Api.Features.Figures;
@@ -78,6 +79,7 @@ internal static class Routes
         DataRoute.Mark(app.MapGroup("")).MapGuide();
         DataRoute.Mark(app.MapGroup("")).MapFigures();
         DataRoute.Mark(app.MapGroup("")).MapPosters();
+        app.MapEmbedding();
         app.MapOEmbed();
         app.MapDatasetFiles();
         app.MapProblemPages();

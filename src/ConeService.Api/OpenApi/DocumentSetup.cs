@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using ConeService.Api.Features.Embedding;
 using ConeService.Api.Http;
 using ConeService.Api.Http.Reach;
 using ConeService.Contract.Answers;
@@ -45,6 +46,7 @@ internal static partial class DocumentSetup
                 // From the page, so that it is found behind a path prefix too.
                 ui.SwaggerEndpoint(".." + Links.Document, "ConeService v1");
                 ui.DocumentTitle = "ConeService: all addresses";
+                ui.InjectStylesheet(EmbeddingEndpoints.Style);
             }));
     }
 

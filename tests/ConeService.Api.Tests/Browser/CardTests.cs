@@ -79,7 +79,7 @@ public sealed class CardTests(Support.Api api, Chromium chromium) : IClassFixtur
                 """);
         });
         var frames = kept.Where(k => k.StartsWith("<iframe", StringComparison.Ordinal));
-        Assert.Equal(2, frames.Count(k => k.Contains("raku\"", StringComparison.Ordinal)));
+        Assert.Equal(3, frames.Count(k => k.Contains("raku\"", StringComparison.Ordinal)));
         Assert.Equal(6, kept.Count(k => k.StartsWith("<img", StringComparison.Ordinal) && k.Contains("alt=", StringComparison.Ordinal)));
         Assert.Single(kept, k => k.StartsWith("<a href=", StringComparison.Ordinal));
     }

@@ -5,7 +5,8 @@ using PuppeteerSharp.Media;
 
 namespace ConeService.Api.Tests.Browser;
 
-/// <summary>Posters as they come out of a printer: on as many sheets as they should, of the paper that was asked for, with nothing cut off.</summary>
+/// <summary>Posters as they come out of a printer: on as many sheets as they should, of the paper that was asked for, and nothing is
+/// cut off.</summary>
 public sealed partial class PosterTests(Support.Api api, Chromium chromium) : IClassFixture<Chromium>
 {
     // px are 1/96 in (CSS Values 4). What reaches beyond a sheet, in either direction, and the smallest letters.
@@ -13,10 +14,12 @@ public sealed partial class PosterTests(Support.Api api, Chromium chromium) : IC
         (height => {
           const wrong = [];
           for (const sheet of document.querySelectorAll('.sheet')) {
-            if (sheet.getBoundingClientRect().height > height) wrong.push('higher than the paper by ' + (sheet.getBoundingClientRect().height - height));
+            const own = sheet.getBoundingClientRect().height;
+            if (own > height) wrong.push(`higher than the paper: ${own} of ${height}`);
             for (const e of sheet.querySelectorAll('*')) {
-              if (e.getBoundingClientRect().right > innerWidth + 1) wrong.push(e.tagName + ' wider than the paper: ' + e.textContent.slice(0, 40));
-              if (e.children.length === 0 && e.textContent.trim() && parseFloat(getComputedStyle(e).fontSize) < 8) wrong.push('letters too small');
+              if (e.getBoundingClientRect().right > innerWidth + 1) wrong.push('wider than the paper: ' + e.textContent.slice(0, 40));
+              const size = parseFloat(getComputedStyle(e).fontSize);
+              if (e.children.length === 0 && e.textContent.trim() && size < 8) wrong.push(`letters of ${size} px`);
             }
           }
           for (const image of document.images) if (!image.complete || image.naturalWidth === 0) wrong.push('no image');

@@ -28,7 +28,49 @@ public sealed class FigureTests(Support.Api api)
         Assert.DoesNotContain("NaN", svg.ToString(), StringComparison.Ordinal);
     }
 
+    // PNG (ISO/IEC 15948): signature, then IHDR with width and height. Letters come with the service: without any, a figure would be
+    // paths alone, and a tenth of the bytes.
     [Theory]
+    [InlineData("chart", 1280)]
+    [InlineData("colours", 1280)]
+    [InlineData("ware", 1280)]
+    [InlineData("bending-cone", 1280)]
+    [InlineData("cone-6", 1280)]
+    [InlineData("schedule-mid-range-glaze", 1520)]
+    public async Task Every_figure_is_a_picture_too(string figure, int width)
+    {
+        using var response = await api.Get($"/figures/{figure}.png");
+        Assert.Equal(200, (int)response.StatusCode);
+        Assert.Equal("image/png", response.Content.Headers.ContentType?.MediaType);
+        var png = await response.Content.ReadAsByteArrayAsync(Support.Api.Cancel);
+        Assert.Equal("\x89PNG\r\n\x1a\n", System.Text.Encoding.Latin1.GetString(png, 0, 8));
+        Assert.Equal(width, System.Buffers.Binary.BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(16)));
+        Assert.InRange(png.Length, 40_000, 600_000);
+    }
+
+    [Fact]
+    public async Task The_picture_in_the_head_of_every_card_is_there()
+    {
+        var pictures = new HashSet<string>();
+        foreach (var card in await Support.CardAddresses.All(api))
+        {
+            using var response = await api.Get("/cards/" + card);
+            var page = await response.Content.ReadAsStringAsync(Support.Api.Cancel);
+            var picture = System.Text.RegularExpressions.Regex.Match(page, "og:image\" content=\"([^\"]+)\\.png\"");
+            Assert.True(picture.Success, card);
+            Assert.Matches("og:image:alt\" content=\"[^\"]{20,}\"", page);
+            pictures.Add(picture.Groups[1].Value);
+        }
+
+        foreach (var picture in pictures)
+        {
+            using var response = await api.Get(picture + ".svg");
+            Assert.True(response.IsSuccessStatusCode, picture);
+        }
+    }
+
+    [Theory]
+    [InlineData("/figures/none.png", 404)]
     [InlineData("/figures/none.svg", 404)]
     [InlineData("/figures/chart", 404)]
     [InlineData("/figures/schedule-none.svg", 404)]

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ConeService.Api.Features.Embedding;
 using ConeService.Api.Features.Figures;
 using ConeService.Api.Features.Posters;
 using ConeService.Api.Http;
@@ -59,6 +60,9 @@ internal static class CardIndex
         page.Append("</div>");
         Line(page, "short", "Short card", CardLine.Frame(root, card, small, CardLook.ShortWidth, CardLook.ShortHeight));
         Line(page, "full", "Full card", CardLine.Frame(root, card, look, null, height));
+        Line(page, "live", "Full card, live where scripts are allowed, and elsewhere as it is", "<cone-service>"
+            + CardLine.Frame(root, card, look, null, height) + "</cone-service>"
+            + $"<script src=\"{HtmlPage.Encode(root + EmbeddingEndpoints.Script)}\" defer></script>");
         Line(page, "link", "Link", $"<a href=\"{HtmlPage.Encode(address)}\">{HtmlPage.Encode(card.Title)}</a>");
     }
 
@@ -124,6 +128,9 @@ internal static class CardIndex
         allowed; until then paste a figure or the link.</li>
         <li>A figure (img) is kept nearly everywhere.</li>
         <li>Forms are stripped from course pages and work only inside the frame, where the card is its own page.</li>
+        <li>Where scripts are allowed, the line with <code>cone-service</code> makes the card part of the page: it answers while one
+        types, and is as high as it needs to be. <code>&lt;cone-service frame&gt;</code> keeps the frame and gives it its height. The page
+        must allow this host for scripts and connections (<code>script-src</code>, <code>connect-src</code>).</li>
         <li>A card is light in a frame. <code>?theme=dark</code> makes it dark, <code>?theme=auto</code> as the reader has set the screen;
         <code>?size=short</code> fits into 320 × 360.</li>
         </ul>

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using ConeService.Api.Features.Figures;
 using ConeService.Api.Http;
 using ConeService.Contract.Answers;
 using ConeService.Firing;
@@ -67,6 +68,7 @@ internal static class CardPage
     private static string Head(Card card, CardBody body, FiringReference reference, string? origin)
     {
         var page = Whole(origin, "/cards/" + card.Path);
+        var figure = FigureKinds.Of(reference, card.Path);
         var (title, description) = (HtmlPage.Encode(card.Title), HtmlPage.Encode(card.Description));
         var embed = HtmlPage.Encode(Whole(origin, "/oembed?url=" + Uri.EscapeDataString(page)));
         return $"""
@@ -75,6 +77,8 @@ internal static class CardPage
             <meta property="og:title" content="{title}"><meta property="og:type" content="article">
             <meta property="og:description" content="{description}"><meta property="og:site_name" content="ConeService">
             <meta property="og:url" content="{HtmlPage.Encode(page)}">
+            <meta property="og:image" content="{HtmlPage.Encode(Whole(origin, $"/figures/{figure}.png"))}">
+            <meta property="og:image:alt" content="{HtmlPage.Encode(FigureKinds.Alt(figure))}">
             <link rel="canonical" href="{HtmlPage.Encode(page)}">
             <link rel="alternate" type="application/json+oembed" href="{embed}&amp;format=json" title="{title}">
             <link rel="alternate" type="text/xml+oembed" href="{embed}&amp;format=xml" title="{title}">

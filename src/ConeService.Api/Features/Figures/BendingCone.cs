@@ -30,7 +30,7 @@ internal static class BendingCone
         figure.Text(16, 46, "Look at the tip: the hour to which it points, seen from the base, tells how far the cone has gone.", "s");
         for (var hour = 0; hour <= 6; hour++)
         {
-            var x = 46 + (hour * 88);
+            var x = 46 + (hour * 86);
             var lean = hour == 0 ? AsSet : hour * Hour;
             Cone(figure, x, lean);
             figure.Text(x + 6, Ground + 34, hour == 0 ? "as set" : $"{hour} o'clock", anchor: "middle");

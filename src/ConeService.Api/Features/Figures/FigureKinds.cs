@@ -1,6 +1,7 @@
 using System.Globalization;
 using ConeService.Api.Features.Cards;
 using ConeService.Api.Features.Schedules;
+using ConeService.Contract.Cones;
 using ConeService.Firing;
 
 namespace ConeService.Api.Features.Figures;
@@ -24,6 +25,31 @@ internal static class FigureKinds
         ("cone-6", "Temperature at which cone 6 goes down, against the heating rate"),
         ("schedule-mid-range-glaze", "Temperature over time of a mid-range glaze firing, with what the ware passes"),
     ];
+
+    /// <summary>Name of the figure that stands for a card where a link is shown as a picture.</summary>
+    /// <param name="reference">The data in use.</param>
+    /// <param name="card">Address of the card below /cards.</param>
+    public static string Of(FiringReference reference, string card)
+    {
+        var parts = card.Split('?')[0].Split('/');
+        return parts[0] switch
+        {
+            "chart" or "convert" => "chart",
+            "colour" or "colour-compare" or "conditions" => "colours",
+            "ware" or "fit" => "ware",
+            "schedule" => "schedule-" + parts[1],
+            // Where no rate can be computed for a cone there is no curve to draw.
+            _ => parts[0].StartsWith("cone-", StringComparison.Ordinal) && Points(reference, parts[0][5..]).Any()
+                ? parts[0]
+                : "bending-cone",
+        };
+    }
+
+    /// <summary>Alternative text of a figure.</summary>
+    public static string Alt(string name) => Array.Find(All, f => f.Name == name).Alt
+        ?? (name.StartsWith("cone-", StringComparison.Ordinal)
+            ? $"Temperature at which cone {name[5..]} goes down, against the heating rate"
+            : "Temperature over time of a firing, with what the ware passes");
 
     /// <summary>The figure; null where there is none of that name.</summary>
     /// <exception cref="Contract.Answers.RefusedException">What its name says is not in the data.</exception>
@@ -109,7 +135,7 @@ internal static class FigureKinds
     {
         const int Height = 380;
         var cone = reference.Cones.Read(sent, "figure").ToString();
-        var points = Rates.SelectMany(r => CardFrame.Try(() => reference.Cones.EndPoint(cone, $"{r}C/h"))).ToList();
+        var points = Points(reference, cone).ToList();
         if (points.Count == 0) _ = reference.Cones.EndPoint(cone);
         var (low, high) = ((double)points.Min(p => p.Celsius) - 10, (double)points.Max(p => p.Celsius) + 10);
         double X(decimal rate) => 80 + (((double)rate - 15) / 135 * 500);
@@ -137,6 +163,9 @@ internal static class FigureKinds
         figure.Text(Figure.Width - 16, 352, "°C/h over the last 100 °C; dots are printed", "s", "end");
         return figure.End(Height, Foot(reference));
     }
+
+    private static IEnumerable<EndPoint> Points(FiringReference reference, string cone) =>
+        Rates.SelectMany(r => CardFrame.Try(() => reference.Cones.EndPoint(cone, $"{r}C/h")));
 
     private static string Line(IEnumerable<(double X, double Y)> points) => "M" + Points(points);
 

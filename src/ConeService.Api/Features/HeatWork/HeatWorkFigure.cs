@@ -18,7 +18,7 @@ internal static class HeatWorkFigure
 
     private const string Style = $$$"""
         <style>
-        text{font:13px system-ui,-apple-system,"Segoe UI",sans-serif;fill:#222}
+        text{font-family:system-ui,-apple-system,"Segoe UI",sans-serif;font-size:13px;fill:#222}
         .h{font-size:17px;font-weight:600}.s{font-size:11px;fill:#555}
         .g{stroke:#ccc;stroke-width:1}.a{stroke:#444;stroke-width:1}
         .t{fill:none;stroke:#1f4e79;stroke-width:2;stroke-linejoin:round}
