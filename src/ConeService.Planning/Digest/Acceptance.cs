@@ -5,7 +5,6 @@ using ConeService.Contract.Loads;
 using ConeService.Contract.Plans;
 using ConeService.Data;
 using ConeService.Firing;
-using ConeService.Planning.Requests;
 
 namespace ConeService.Planning.Digest;
 

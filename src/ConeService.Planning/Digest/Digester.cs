@@ -2,7 +2,6 @@ using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
 using ConeService.Data;
 using ConeService.Firing;
-using ConeService.Planning.Model;
 using ConeService.Planning.Requests;
 using ConeService.Planning.Room;
 using Problem = ConeService.Planning.Model.Problem;

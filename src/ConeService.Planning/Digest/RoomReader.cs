@@ -1,5 +1,4 @@
 using ConeService.Contract.Kilns;
-using ConeService.Contract.Loads;
 using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
 using ConeService.Planning.Model;
@@ -72,7 +71,7 @@ internal sealed class RoomReader(RoomFactors factors, List<PlanFinding> findings
         return new(height, share, (int)Math.Ceiling(volume / room.MostVolume * 1000 * Problem.Whole));
     }
 
-    private int HowHigh(KilnRoom room, decimal plain, ReadStack stack)
+    private static int HowHigh(KilnRoom room, decimal plain, ReadStack stack)
     {
         var high = 1;
         while (high < stack.Count && plain + (high * (decimal)stack.StepMillimetres) + room.Shelf <= room.Height) high++;

@@ -1,6 +1,5 @@
 using ConeService.Contract.Loads;
 using ConeService.Contract.Plans;
-using ConeService.Planning.Requests;
 
 namespace ConeService.Planning.Digest;
 

@@ -4,7 +4,6 @@ using ConeService.Contract.Plans;
 using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing;
-using ConeService.Planning.Requests;
 
 namespace ConeService.Planning.Digest;
 

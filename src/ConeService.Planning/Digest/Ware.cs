@@ -1,5 +1,4 @@
 using System.Text.Json;
-using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
 
 namespace ConeService.Planning.Digest;

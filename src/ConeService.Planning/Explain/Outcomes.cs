@@ -1,6 +1,5 @@
 using ConeService.Contract.Plans;
 using ConeService.Planning.Digest;
-using ConeService.Planning.Model;
 
 namespace ConeService.Planning.Explain;
 

@@ -28,9 +28,9 @@ internal static class Looks
     }
 
     /// <summary>How many looks each page is tried in.</summary>
-    public static int Count => Tried.Count;
+    public static int Count => Tried.Length;
 
-    private static IReadOnlyList<(int Width, Kind Kind)> Tried =>
+    private static (int Width, Kind Kind)[] Tried =>
         Environment.GetEnvironmentVariable("CONESERVICE_ALL_LOOKS") == "1"
             ? [.. Widths.SelectMany(w => Enum.GetValues<Kind>().Select(k => (w, k)))]
             : Sample;

@@ -1,4 +1,3 @@
-using ConeService.Api.Http;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Study;

@@ -1,4 +1,3 @@
-using ConeService.Api.Features.Cards;
 using ConeService.Contract.Practice;
 using ConeService.Data;
 using ConeService.Firing;

@@ -1,6 +1,5 @@
 using ConeService.Api.Features.Cards;
 using ConeService.Api.Features.Figures;
-using ConeService.Contract.Study;
 using ConeService.Firing;
 
 namespace ConeService.Api.Features.Posters;

@@ -4,7 +4,6 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using ConeService.Api.Http;
-using ConeService.Contract.Problems;
 using Markdig;
 
 namespace ConeService.Api.Features.Reference;
