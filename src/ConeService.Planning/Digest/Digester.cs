@@ -65,13 +65,19 @@ internal sealed class Digester(FiringReference reference)
 
     private static int? Horizon(PlanRequest request, Moments moments, List<PlanFinding> findings)
     {
-        if (string.IsNullOrWhiteSpace(request.Horizon?.From)) findings.Add(new(FindingCodes.MemberMissing, "/horizon/from"));
-        if (string.IsNullOrWhiteSpace(request.Horizon?.To)) findings.Add(new(FindingCodes.MemberMissing, "/horizon/to"));
-        if (moments.Read(request.Horizon?.From, "/horizon/from") is not { } from) return null;
+        if (request.Horizon is not { } sent)
+        {
+            findings.Add(new(FindingCodes.MemberMissing, "/horizon"));
+            return null;
+        }
+
+        if (string.IsNullOrWhiteSpace(sent.From)) findings.Add(new(FindingCodes.MemberMissing, "/horizon/from"));
+        if (string.IsNullOrWhiteSpace(sent.To)) findings.Add(new(FindingCodes.MemberMissing, "/horizon/to"));
+        if (moments.Read(sent.From, "/horizon/from") is not { } from) return null;
         moments.Begin(from);
-        if (moments.Minutes(request.Horizon?.To, "/horizon/to") is not { } length) return null;
-        if (length <= 0) findings.Add(new(FindingCodes.RangeInverted, "/horizon", request.Horizon!.From));
-        else if (length > LongestHorizon) findings.Add(new(FindingCodes.HorizonTooLong, "/horizon/to", request.Horizon!.To));
+        if (moments.Minutes(sent.To, "/horizon/to") is not { } length) return null;
+        if (length <= 0) findings.Add(new(FindingCodes.RangeInverted, "/horizon", sent.From));
+        else if (length > LongestHorizon) findings.Add(new(FindingCodes.HorizonTooLong, "/horizon/to", sent.To));
         else return length;
         return null;
     }

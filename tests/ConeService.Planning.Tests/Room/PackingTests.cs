@@ -59,7 +59,13 @@ public sealed class PackingTests
             var slots = Enumerable.Range(0, 5).Select(_ => new Slot(40 + random.Next(300), 500 + random.Next(6000), 0)).ToList();
             var kiln = new KilnModel
             {
-                Index = 0, Room = Chamber, Starts = [0], Loading = 0, Types = [], Ends = [], Slots = slots,
+                Index = 0,
+                Room = Chamber,
+                Starts = [0],
+                Loading = 0,
+                Types = [],
+                Ends = [],
+                Slots = slots,
             };
             var contents = slots.Select((_, i) => new StageCount(i, 1 + random.Next(3))).ToList();
             var packing = new Packing(Chamber);
