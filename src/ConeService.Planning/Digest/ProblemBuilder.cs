@@ -138,7 +138,13 @@ internal sealed class ProblemBuilder(
 
         return new()
         {
-            Index = index, Room = kiln.Room.Room, Starts = times.Starts, Loading = kiln.Loading, Types = types, Ends = times.Ends, Slots = slots,
+            Index = index,
+            Room = kiln.Room.Room,
+            Starts = times.Starts,
+            Loading = kiln.Loading,
+            Types = types,
+            Ends = times.Ends,
+            Slots = slots,
         };
     }
 }
