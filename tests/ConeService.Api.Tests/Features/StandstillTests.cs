@@ -7,7 +7,9 @@ public class StandstillTests(Support.Api api)
 {
     [Theory]
     [InlineData("/v1/heat-work/solve", """{"units":"C","cone":"6","find":"peak","segments":[{"rate":5e-324,"target":1000},{"rate":60}]}""")]
-    [InlineData("/v1/heat-work/solve", """{"units":"C","cone":"6","find":"hold","segments":[{"rate":1e-20,"target":1000},{"rate":60,"target":1200}]}""")]
+    [InlineData("/v1/heat-work/solve", """
+        {"units":"C","cone":"6","find":"hold","segments":[{"rate":1e-20,"target":1000},{"rate":60,"target":1200}]}
+        """)]
     [InlineData("/v1/heat-work", """{"units":"C","segments":[{"rate":-1e-20,"target":-20},{"rate":60,"target":1200}]}""")]
     [InlineData("/v1/heat-work", """{"units":"F","segments":[{"rate":0.0017,"target":1800},{"rate":108,"target":2200}]}""")]
     public async Task A_segment_that_does_not_move_is_refused(string url, string body)
@@ -24,6 +26,14 @@ public class StandstillTests(Support.Api api)
     {
         var finding = await Refused("/v1/heat-work", $$"""{"units":"C","segments":[{"target":1200}],"{{member}}":{{rate}}}""");
         Assert.Equal("/" + member, finding.GetProperty("pointer").GetString());
+    }
+
+    // 0.0017 °F/h is no rate, and would look like one beside “0.001” alone.
+    [Fact]
+    public async Task What_is_allowed_is_told_in_both_units()
+    {
+        var finding = await Refused("/v1/heat-work", """{"units":"F","segments":[{"rate":0.0017,"target":1800}]}""");
+        Assert.Equal("0.001 to 3,000 °C/h (0.0018 to 5,400 °F/h)", finding.GetProperty("allowed")[0].GetString());
     }
 
     [Fact]
