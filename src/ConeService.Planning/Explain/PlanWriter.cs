@@ -46,7 +46,7 @@ internal sealed class PlanWriter
                 .ThenBy(c => c.Id, StringComparer.Ordinal)],
             [.. digested.Warnings.Select(PlanFindings.Warning)],
             Basis.Printed,
-            [.. loads.SelectMany(l => l.Sources).Distinct().Order(StringComparer.Ordinal)],
+            [.. loads.SelectMany(l => l.Sources).Concat(ScheduleSources(searched.Plan)).Distinct().Order(StringComparer.Ordinal)],
             [.. digested.Assumed.Select(a => new Assumption(a.Pointer, a.Value, Message.Of("plans.assumed")))],
             Confidence.Estimate);
     }
@@ -74,6 +74,14 @@ internal sealed class PlanWriter
             searched.Steps,
             seed);
     }
+
+    // Hours and energy are computed from these schedules, unless both were sent.
+    private IEnumerable<string> ScheduleSources(Draft plan) =>
+        from id in plan.Firings.Select(f => Menu(f).Hours.Schedule).Distinct()
+        from template in reference.Dataset.ScheduleTemplates
+        where template.Id == id
+        from source in template.Sources
+        select source;
 
     private DigestedFiring Menu(DraftFiring firing) =>
         digested.Kilns[firing.Kiln].Menu[problem.Kilns[firing.Kiln].Types[firing.Type].Menu];
