@@ -6,6 +6,7 @@ COPY src/ConeService.Data/ConeService.Data.csproj src/ConeService.Data/
 COPY src/ConeService.Packaging/ConeService.Packaging.csproj src/ConeService.Packaging/
 COPY src/ConeService.Contract/ConeService.Contract.csproj src/ConeService.Contract/
 COPY src/ConeService.Firing/ConeService.Firing.csproj src/ConeService.Firing/
+COPY src/ConeService.Planning/ConeService.Planning.csproj src/ConeService.Planning/
 COPY src/ConeService.Api/ConeService.Api.csproj src/ConeService.Api/
 RUN dotnet restore src/ConeService.Api
 # The data package is embedded, so the image needs no data beside the assemblies.

@@ -47,6 +47,10 @@ internal static class CardWords
     public static string InFull(CautionLink caution) =>
         $"{caution.Hazard} ({EnumWords.Word(caution.Severity)}): {caution.Student?.ToString() ?? caution.Control}";
 
+    /// <summary>Cautions as there is room: in a student's words on a full card, what and what to do on a short one.</summary>
+    public static IEnumerable<string> Told(IEnumerable<CautionLink> cautions, CardLook look) =>
+        cautions.Select(c => look.IsShort ? Of(c) : InFull(c));
+
     /// <summary>The words of a list of enumerated ones.</summary>
     public static string Words<T>(IEnumerable<T> words)
         where T : struct, Enum => string.Join(", ", words.Select(w => EnumWords.Word(w).Replace('-', ' ')));

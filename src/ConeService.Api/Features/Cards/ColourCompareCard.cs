@@ -70,7 +70,7 @@ internal static class ColourCompareCard
         }
 
         foreach (var colour in answer.Answers) Tell(body, colour);
-        body.List("Cautions", answer.Cautions.Select(CardWords.Of));
+        body.List("Cautions", CardWords.Told(answer.Cautions, ask.Look));
         body.Say(answer.FoodContact.ToString());
         foreach (var notice in answer.Notices) body.Say(notice.ToString(), "small");
     }

@@ -37,7 +37,7 @@ internal static class FaultCard
             body.Say($"Easily mistaken for: {links}.", $"Easily mistaken for: {string.Join(", ", detail.Unlike.Select(u => u.Name))}.", "");
         }
 
-        body.List("Dangers, and what to do", detail.Cautions.Select(CardWords.Of));
+        body.List("Dangers, and what to do", CardWords.Told(detail.Cautions, ask.Look));
         body.Say($"How sure: {CardWords.Of(Weakest(fault))}. Change one thing at a time, and fire a test tile first. {fault.Note}".Trim(),
             "small");
     }

@@ -36,7 +36,7 @@ internal static class ProcessCard
 
         return new(
             "compare/" + string.Join(',', ids), string.Join(" or ", all.Select(d => d.Process.Name)),
-            "The same facts of several processes beside each other.", body => Beside(body, all),
+            "The same facts of several processes beside each other.", body => Beside(body, ask, all),
             [.. all.SelectMany(d => d.Sources).Distinct()]);
     }
 
@@ -99,7 +99,7 @@ internal static class ProcessCard
         // On a short card the gravest danger stands before what the ware is good for.
         if (ask.Look.IsShort && detail.Cautions.Count > 0) body.Say(CardWords.Of(detail.Cautions[0]), "warn");
         body.List("The ware", [Water(process), Food(process), Microwave(process)]);
-        if (!ask.Look.IsShort) body.List("Dangers, and what to do", detail.Cautions.Select(CardWords.InFull));
+        if (!ask.Look.IsShort) body.List("Dangers, and what to do", CardWords.Told(detail.Cautions, ask.Look));
         body.List("The firing", Firing(process));
         if (detail.AddedMaterials.Count > 0)
         {
@@ -129,7 +129,7 @@ internal static class ProcessCard
         return $"Time: {QuantityFormat.Duration((double)low)}{high}. {process.DurationNote}".Trim();
     }
 
-    private static void Beside(CardBody body, List<ProcessDetail> all)
+    private static void Beside(CardBody body, CardAsk ask, List<ProcessDetail> all)
     {
         Cell[] Row(string what, Func<ProcessDetail, string> of) => [what, .. all.Select(d => (Cell)of(d))];
         body.Table("Beside each other", ["What is asked", .. all.Select(d => (Cell)d.Process.Name)],
@@ -147,7 +147,7 @@ internal static class ProcessCard
             Row("Good for", d => d.Process.Use),
             Row("How sure", d => CardWords.Sentence(CardWords.Of(d.Process.Confidence))),
         ]);
-        body.List("Dangers, and what to do", all.SelectMany(d => d.Cautions).DistinctBy(c => c.Id).Select(CardWords.Of));
+        body.List("Dangers, and what to do", CardWords.Told(all.SelectMany(d => d.Cautions).DistinctBy(c => c.Id), ask.Look));
         body.Say(all[0].FoodContact.Statement.ToString());
         body.Say(all[0].Notice.ToString());
     }

@@ -10,8 +10,8 @@ internal static class ProcessPoster
     {
         var detail = reference.Practice.Process(id);
         var process = detail.Process;
-        var sheet = new PosterSheet().Say(process.Effect, "lead")
-            .List("Dangers, and what to do", detail.Cautions.Select(CardWords.Of))
+        var sheet = new PosterSheet().Say(process.Student?.ToString() ?? process.Effect, "lead")
+            .List("Dangers, and what to do", detail.Cautions.Select(CardWords.InFull))
             .List("The ware", [ProcessCard.Water(process), ProcessCard.Food(process), ProcessCard.Microwave(process)])
             .List("The firing", ProcessCard.Firing(process));
         if (detail.AddedMaterials.Count > 0)
