@@ -51,7 +51,7 @@ internal static class AnswerPage
         var single = members.Where(m => !IsTable(m.Value) && m.Value.ValueKind != JsonValueKind.Object).ToList();
         if (single.Count > 0)
         {
-            page.AppendLine("<div class=\"wide\"><table><tbody>");
+            page.Append(HtmlPage.Wide("Single values")).AppendLine("<table><tbody>");
             foreach (var member in single)
             {
                 page.AppendLine(CultureInfo.InvariantCulture,
@@ -80,7 +80,7 @@ internal static class AnswerPage
     {
         var columns = list.Value.EnumerateArray().SelectMany(r => r.EnumerateObject().Select(m => m.Name)).Distinct().ToList();
         page.AppendLine(CultureInfo.InvariantCulture,
-            $"<div class=\"wide\"><table><caption>{HtmlPage.Encode(Words(list.Name))}</caption><thead><tr>");
+            $"{HtmlPage.Wide(Words(list.Name))}<table><caption>{HtmlPage.Encode(Words(list.Name))}</caption><thead><tr>");
         foreach (var column in columns)
             page.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{HtmlPage.Encode(Words(column))}</th>");
         page.AppendLine("</tr></thead><tbody>");
@@ -120,10 +120,15 @@ internal static class AnswerPage
     private static string Text(string name, string text)
     {
         // Without its parameters a template is the address itself (RFC 6570, 3.2.8).
-        var address = name == "href" ? text.Split("{?")[0] : text.StartsWith("https://", StringComparison.Ordinal) ? text : "{}";
+        var address = name == "href" ? Rooted(text.Split("{?")[0]) : text.StartsWith("https://", StringComparison.Ordinal) ? text : "{}";
         var shown = HtmlPage.Encode(text);
         return address.AsSpan().ContainsAny('{', ' ') ? shown : $"<a href=\"{HtmlPage.Encode(address)}\">{shown}</a>";
     }
+
+    // A cell of the package is an address without what stands before those of this service.
+    private static string Rooted(string address) =>
+        address.StartsWith('/') && !address.StartsWith(Speech.Current.Root + "/", StringComparison.Ordinal)
+            ? new Address(address).ToString() : address;
 
     // “endPoints” and “clay-bodies” as a person writes them.
     private static string Words(string name)

@@ -45,6 +45,10 @@ internal static class HtmlPage
         .many tr{border-bottom:1px solid var(--line)}.many td[data-h]::before{content:attr(data-h) ": ";font-weight:600}}
         """;
 
+    /// <summary>The beginning of a part that scrolls sideways where there is no room, by keyboard too; a div.</summary>
+    /// <param name="name">What it holds, plain text.</param>
+    public static string Wide(string name) => $"<div class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"{Encode(name)}\">";
+
     /// <summary>A whole page around a body of trusted markup.</summary>
     /// <param name="title">Title, plain text.</param>
     /// <param name="body">Markup; the caller has encoded its texts.</param>

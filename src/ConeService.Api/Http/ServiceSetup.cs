@@ -4,6 +4,7 @@ using ConeService.Api.OpenApi;
 using ConeService.Api.Operation.Signals;
 using ConeService.Api.Operation.Work;
 using ConeService.Contract.Json;
+using Microsoft.AspNetCore.Builder.Extensions;
 using Microsoft.AspNetCore.Cors.Infrastructure;
 using Microsoft.Extensions.Options;
 using Microsoft.Net.Http.Headers;
@@ -58,7 +59,8 @@ internal static class ServiceSetup
         app.UseMiddleware<AccessLog>();
         if (ProxySettings.Read(app.Services.GetRequiredService<IOptions<AddressSettings>>().Value) is { } proxies)
             app.UseForwardedHeaders(proxies);
-        if (address.ConfiguredPrefix is { Length: > 0 } prefix) app.UsePathBase(prefix);
+        // Not UsePathBase, which routes too: the suffix of a path would come off too late.
+        if (address.ConfiguredPrefix is { Length: > 0 } prefix) app.Use(next => new UsePathBaseMiddleware(next, prefix).Invoke);
         app.Use(AnyOrigin.Middleware);
         app.Use(PagePolicy.Middleware);
         app.UseResponseCompression();

@@ -6,6 +6,7 @@ using ConeService.Contract.HeatWork;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Materials;
+using ConeService.Contract.Plans;
 using ConeService.Contract.Practice;
 using ConeService.Contract.Requests;
 using ConeService.Contract.Schedules;
@@ -34,11 +35,13 @@ internal static class WordReaders
         new WordReader<ColourWordKind>(),
         new WordReader<ConeOddity>(),
         new WordReader<Confidence>(),
+        new WordReader<CostBasis>(),
         new WordReader<Exposed>(),
         new WordReader<ExposureAveraging>(),
         new WordReader<ExposureLimitKind>(),
         new WordReader<FahrenheitBasis>(),
         new WordReader<FiringKind>(),
+        new WordReader<FiringReason>(),
         new WordReader<FiringStage>(),
         new WordReader<FirstStep>(),
         new WordReader<FitChangeCode>(),
@@ -84,6 +87,7 @@ internal static class WordReaders
         new WordReader<ThermalShock>(),
         new WordReader<VentSetting>(),
         new WordReader<Verdict>(),
+        new WordReader<WaitReason>(),
         new WordReader<WareAnswer>(),
         new WordReader<WareFood>(),
         new WordReader<WareForm>(),

@@ -12,8 +12,8 @@
     .replace(/:root/g, ':host').replace(/(^|[\s},])body(?=[{,])/g, '$1.card')
     .replace(/@media screen and \(max-width:30rem\)/g, '@container (max-width:30rem)')
     .replace(/([\d.]*\d)rem\b/g, (_, n) => n * 16 + 'px')
-    + ':host{display:block;container-type:inline-size}.card{margin:0;max-width:none}'
-    + '.measured{position:absolute;visibility:hidden;left:0;right:0}'
+    + ':host{display:block}.box{container-type:inline-size}.card{margin:0;max-width:none}'
+    + '.measured{position:absolute;visibility:hidden;height:0;overflow:hidden}'
     + '.status{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}';
 
   class ConeService extends HTMLElement {
@@ -29,19 +29,22 @@
       const frame = this.querySelector('iframe');
       const address = frame?.src ?? (this.getAttribute('card') && cards + this.getAttribute('card'));
       if (this.shadowRoot || !address?.startsWith(cards)) return;
-      this.attachShadow({ mode: 'open' }).innerHTML = '<slot></slot><div class="card"></div><p class="status" role="status"></p>';
-      const [slot, card, status] = this.shadowRoot.children;
-      Object.assign(this, { slotted: slot, card, status, kept: frame && this.hasAttribute('frame') ? frame : null });
+      this.attachShadow({ mode: 'open' }).innerHTML = '<slot></slot><div class="box"><div class="card"></div></div><p class="status" role="status"></p>';
+      const [slot, box, status] = this.shadowRoot.children;
+      const card = box.firstChild;
+      Object.assign(this, { slotted: slot, box, card, status, kept: frame && this.hasAttribute('frame') ? frame : null });
       if (this.kept) {
-        card.className += ' measured';
-        card.inert = true;
-        card.ariaHidden = 'true';
-        new ResizeObserver(() => this.#measure()).observe(this);
+        box.className += ' measured';
+        box.inert = true;
+        box.ariaHidden = 'true';
+        new ResizeObserver(() => this.#measure()).observe(frame);
       } else {
         card.addEventListener('submit', (e) => { e.preventDefault(); this.#ask(e.target); });
         card.addEventListener('input', (e) => {
           clearTimeout(this.#timer);
-          this.#timer = setTimeout(() => this.#ask(e.target.form), wait);
+          // The field is forgotten once the event is over: to the page it is this element.
+          const { form } = e.target;
+          this.#timer = setTimeout(() => this.#ask(form), wait);
         });
         card.addEventListener('click', (e) => {
           const link = e.target.closest('a');
@@ -102,7 +105,9 @@
     }
 
     #measure() {
-      if (this.card.firstChild) this.kept.style.height = Math.ceil(this.card.scrollHeight) + 'px';
+      if (!this.card.firstChild) return;
+      this.box.style.width = this.kept.clientWidth + 'px';
+      this.kept.style.height = Math.ceil(this.card.scrollHeight) + 'px';
     }
   }
 

@@ -47,7 +47,10 @@ internal static class GuidePage
         var document = Markdown.Parse(Text(name), Pipeline.Value);
         foreach (var link in document.Descendants<LinkInline>().ToList()) Redirect(link);
         var title = document.Descendants<HeadingBlock>().First().Inline!.Descendants<LiteralInline>().First().Content.ToString();
-        var body = new StringBuilder(document.ToHtml(Pipeline.Value));
+        // What may be wider than a phone scrolls by itself, and is reached by keyboard.
+        var body = new StringBuilder(document.ToHtml(Pipeline.Value))
+            .Replace("<table>", HtmlPage.Wide("Table") + "<table>").Replace("</table>", "</table></div>")
+            .Replace("<pre>", "<pre tabindex=\"0\">");
         var own = equations.Where(e => e.Page.Path.StartsWith($"/guide/{name}#", StringComparison.Ordinal)).ToList();
         if (own.Count > 0) body.AppendLine("<h2>What answers are explained by</h2>");
         foreach (var equation in own) Equation(body, equation);

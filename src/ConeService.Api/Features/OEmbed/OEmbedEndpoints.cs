@@ -34,7 +34,7 @@ internal static class OEmbedEndpoints
         var (wide, high) = (Most(maxwidth, "maxwidth"), Most(maxheight, "maxheight"));
         var root = address.Root(context.Request);
         var reference = snapshots.Current.Reference;
-        var below = Below(url, root);
+        var below = Below(url, root, address.Prefix(context.Request));
         var (card, look) = CardAddress.Read(reference, below, "url");
         var height = CardPage.Height(card, look);
         // What has no room for the whole card gets the short one.
@@ -63,10 +63,12 @@ internal static class OEmbedEndpoints
     }
 
     // The card that an address names, from where cards begin. Other services have no answer here (2.3.4: 404).
-    private static string Below(string? url, string root)
+    private static string Below(string? url, string root, string prefix)
     {
         var sent = url?.Trim() ?? "";
+        // A card's own link to here may name it by its path, which has the prefix before it where the service has one.
         var path = sent.StartsWith(root + "/", StringComparison.OrdinalIgnoreCase) ? sent[root.Length..]
+            : sent.StartsWith(prefix + "/", StringComparison.OrdinalIgnoreCase) ? sent[prefix.Length..]
             : sent.StartsWith('/') ? sent : "";
         if (path.StartsWith(Cards, StringComparison.Ordinal)) return path[Cards.Length..].Split('#')[0];
         throw new RefusedException(new Finding(

@@ -9,10 +9,15 @@ namespace ConeService.Api.Features.Posters;
 /// <summary>Pages to print: posters for the kiln room, hand-outs for a class.</summary>
 internal static class PosterEndpoints
 {
-    public static void MapPosters(this IEndpointRouteBuilder routes) => routes
-        .MapRead("/posters/{poster}", One).WithQuery("paper")
-        .WithName("getPoster").WithSummary("A page to print on A4, letter or A3: chart, cautions, before-you-load, cones, process-salt.")
-        .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).ExcludeFromDescription();
+    public static void MapPosters(this IEndpointRouteBuilder routes)
+    {
+        routes
+            .MapRead("/posters/{poster}", One).WithQuery("paper")
+            .WithName("getPoster").WithSummary("A page to print on A4, letter or A3: chart, cautions, before-you-load, cones, process-salt.")
+            .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).ExcludeFromDescription();
+        // They are listed where the cards are.
+        routes.MapGet("/posters", () => Results.Redirect(new Address("/cards").ToString() + "#posters")).ExcludeFromDescription();
+    }
 
     private static PreparedBody One(string poster, string? paper, SnapshotHolder snapshots)
     {

@@ -52,9 +52,9 @@ internal static class OperationPage
     private static void Examples(StringBuilder page, Operation operation, string service)
     {
         page.Append("<h2>Ask</h2>");
-        var address = service + Asked(operation);
         if (!operation.Told.TryGetProperty("requestBody", out var body))
         {
+            var address = service + Asked(operation, withQuery: true);
             Copy(page, $"curl '{address}'");
             page.Append(CultureInfo.InvariantCulture, $"<p><a href=\"{HtmlPage.Encode(address)}\">See the answer</a></p>");
             return;
@@ -62,6 +62,7 @@ internal static class OperationPage
 
         foreach (var content in body.GetProperty("content").EnumerateObject())
         {
+            var address = service + Asked(operation, withQuery: content.Name != JsonBody.MediaType);
             foreach (var (summary, value) in Values(content.Value))
             {
                 page.Append(CultureInfo.InvariantCulture, $"<p>{HtmlPage.Encode($"{content.Name}: {summary}")}</p>");
@@ -89,8 +90,8 @@ internal static class OperationPage
     private static void Copy(StringBuilder page, string text) =>
         page.Append("<pre><code>").Append(HtmlPage.Encode(text)).Append("</code></pre>");
 
-    // The address with the examples of its parameters; of the query those that must be there, or the first that changes something.
-    private static string Asked(Operation operation)
+    // The address with the examples of its parameters. A JSON body says by itself what the query says beside others.
+    private static string Asked(Operation operation, bool withQuery)
     {
         var (path, query) = (operation.Path, new List<string>());
         if (!operation.Told.TryGetProperty("parameters", out var parameters)) return path;
@@ -99,7 +100,7 @@ internal static class OperationPage
             var name = parameter.GetProperty("name").GetString()!;
             var example = Uri.EscapeDataString(Text(parameter.GetProperty("example")));
             if (parameter.GetProperty("in").GetString() == "path") path = path.Replace($"{{{name}}}", example, StringComparison.Ordinal);
-            else if (parameter.TryGetProperty("required", out var must) && must.GetBoolean()) query.Add($"{name}={example}");
+            else if (withQuery && name != PinnedDataset.Parameter) query.Add($"{name}={example}");
         }
 
         return query.Count == 0 ? path : $"{path}?{string.Join('&', query)}";

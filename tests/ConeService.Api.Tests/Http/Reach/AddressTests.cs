@@ -32,6 +32,27 @@ public class AddressTests
         }
     }
 
+    // Routing by the prefix once came before the suffix was taken off, so that /v1/cones/06.json asked for a cone “06.json”.
+    [Theory]
+    [InlineData("/v1/cones/06.json", "\"cone\":\"06\"")]
+    [InlineData("/v1/processes/bisque.html", "<h1>")]
+    [InlineData("/v1/cones/6/end-point.txt?rate=60C/h&unit=C", "1222")]
+    [InlineData("/oembed?url=/pottery/cards/cone-6", "/pottery/cards/cone-6")]
+    [InlineData("/oembed?url=http://inner.example/pottery/cards/cone-6", "/pottery/cards/cone-6")]
+    [InlineData("/v1/tables/terms.html", "href=\"/pottery/v1/charts\"")]
+    public async Task What_works_without_a_path_works_with_one(string url, string holds)
+    {
+        using var host = new OwnHost([("ConeService:PathBase", "/pottery")]);
+        foreach (var handedOn in new[] { "", "/pottery" })
+        {
+            using var request = new HttpRequestMessage(HttpMethod.Get, handedOn + url);
+            request.Headers.Host = "inner.example";
+            using var answer = await host.Client.SendAsync(request, Support.Api.Cancel);
+            Assert.Equal((url, 200), (url, (int)answer.StatusCode));
+            Assert.Contains(holds, await answer.Content.ReadAsStringAsync(Support.Api.Cancel), StringComparison.Ordinal);
+        }
+    }
+
     [Theory]
     [InlineData("studio")]
     [InlineData("//studio")]
