@@ -82,7 +82,7 @@ public sealed class EmbeddingTests(Support.Api api, Chromium chromium) : IClassF
         Assert.True(isThere);
     }
 
-    private static Task Until(IPage page, string what) => page.WaitForExpressionAsync(what, new() { Timeout = 60_000 });
+    private static Task<IJSHandle> Until(IPage page, string what) => page.WaitForExpressionAsync(what, new() { Timeout = 60_000 });
 
     // A course page on a disk, which allows the service and nothing else.
     private string Course(string path, string attribute)
