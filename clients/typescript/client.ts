@@ -63,6 +63,9 @@ export function coneClient(service: string | URL, options: Options = {}) {
         if (failed >= (options.retries ?? 2) || all[0]?.aborted) throw new AwayError(`Nobody answered ${address}.`, { cause });
         // Twice as long each time, and not at the same moment as everybody else.
         await new Promise((go) => setTimeout(go, 100 * 2 ** failed * (0.5 + Math.random())));
+        // Not asked once more after the whole time: a fetch in place of the usual one need not look at what has ended already.
+        options.signal?.throwIfAborted();
+        if (all[0]?.aborted) throw new AwayError(`Nobody answered ${address}.`, { cause });
       }
     }
   }

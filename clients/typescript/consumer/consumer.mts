@@ -71,6 +71,9 @@ const alive = setInterval(() => undefined, 1_000);
 const began = Date.now();
 const slow = await rejected(coneClient(service, { fetch: never, attemptMilliseconds: 200, totalMilliseconds: 500 }).get("/v1/dataset"));
 expect(slow instanceof AwayError && Date.now() - began < 2_000, "the wait ends");
+// The whole time ends while it waits to ask again: after 120 ms at the earliest 50 and at the latest 150 later.
+const paused = await rejected(coneClient(service, { fetch: never, attemptMilliseconds: 120, totalMilliseconds: 150 }).get("/v1/dataset"));
+expect(paused instanceof AwayError && Date.now() - began < 4_000, "the wait ends between two attempts too");
 const mine = new AbortController();
 setTimeout(() => mine.abort(new Error("closed")), 50);
 const closed = await rejected(coneClient(service, { fetch: never, signal: mine.signal }).get("/v1/dataset"));
