@@ -9,6 +9,26 @@ const kiln = { heat: "electric", volumeLitres: 150, kilowatts: 11, maxTemperatur
 const firing = { firingKind: "glaze", cone: "6", atmosphere: "oxidation" };
 const checked = { heat: "electric", maxCone: "8", atmospheres: ["oxidation"] };
 const csv = (rows, cell) => `minutes,temperature_c\n${list(rows, i => `${i},${cell(i)}`).join("\n")}\n`;
+const planned = (pieces, kilns) => JSON.stringify({
+  horizon: { from: "2026-12-01T00:00", to: "2027-01-26T00:00" }, timeZone: "Europe/Berlin",
+  kilns: list(kilns, i => ({
+    kiln: {
+      id: `kiln-${i}`, ...checked, interior: { heightMillimetres: 600, diameterMillimetres: 600 },
+      shelves: { layers: 6, perLayer: 1, thicknessMillimetres: 20, diameterMillimetres: 540 },
+    },
+    firings: [
+      { firingKind: "bisque", cone: "06", atmosphere: "oxidation", minutes: 1200, kilowattHours: 60 },
+      { firingKind: "glaze", cone: "6", atmosphere: "oxidation", minutes: 1320, kilowattHours: 90 },
+    ],
+  })),
+  pieces: list(pieces, i => ({
+    piece: {
+      id: `p${i}`, body: "mid-range-stoneware-light", state: "bone-dry", use: "decorative",
+      size: { heightMillimetres: 80 + (i % 60), widthMillimetres: 80 + (i % 40) },
+    },
+    then: [{ coats: [{ glaze: "mid-range-gloss" }] }], handlingMinutes: 2880,
+  })),
+});
 const lines = (count, make) => JSON.stringify({ lines: list(count, make) });
 
 export async function bodies(ids) {
@@ -48,6 +68,10 @@ export async function bodies(ids) {
     ["/v1/loads/check/batch", "loads", JSON.stringify({ items: list(50, n => ({ kiln: checked, firing, pieces: list(200, i => piece(n * 200 + i, i % 5 ? 0 : 4)) })) })],
     ["/v1/loads/check", "wrong pieces", JSON.stringify({ pieces: list(2000, () => ({ id: 1, count: "x", body: "x".repeat(60), coats: list(12, () => ({ glaze: "x".repeat(60), state: "y", where: "z" })) })) })],
     ["/v1/loads/check", "empty words", `{"kiln":{"heat":"gas","atmospheres":[${"1,".repeat(2_000_000)}1]}}`],
+    // A plan takes the time that is asked for, on both cores: what is counted is what it takes beside that.
+    ["/v1/plans?seconds=0.5", "pieces", planned(2000, 4)],
+    ["/v1/plans?seconds=0.5", "too many pieces", planned(9000, 4)],
+    ["/v1/plans?seconds=0.5", "empty pieces", `{"pieces":[${"{},".repeat(1_300_000)}{}]}`],
     ["/v1/pairings/check", "coats", JSON.stringify(pairing(0))],
     ["/v1/pairings/check/batch", "pairings", JSON.stringify({ items: list(100, pairing) })],
     ["/v1/colours/resolve", "recipe", JSON.stringify(recipe(0))],
