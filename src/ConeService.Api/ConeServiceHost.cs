@@ -38,6 +38,7 @@ internal static class ConeServiceHost
         }
     }
 
+    // Reading and checking the package takes about as long as making the routes: both are done at once. A bad package stops the start.
     private static WebApplication Build(string[] args)
     {
         SettingNames.CheckOptions(args);
@@ -50,8 +51,13 @@ internal static class ConeServiceHost
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
         builder.AddConeService();
         var app = builder.Build();
+        var reading = Task.Run(app.Services.GetRequiredService<SnapshotHolder>);
         app.UseConeService();
         app.MapConeService();
+        // Handlers are compiled when somebody asks for the routes, which would be the first request.
+        app.UseEndpoints(static _ => { });
+        _ = app.Services.GetRequiredService<EndpointDataSource>().Endpoints;
+        _ = reading.GetAwaiter().GetResult();
         return app;
     }
 }

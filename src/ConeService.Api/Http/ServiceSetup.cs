@@ -51,9 +51,8 @@ internal static class ServiceSetup
 
     public static void UseConeService(this WebApplication app)
     {
-        // The package is read before the first request, so that a bad one stops the start.
-        var snapshots = app.Services.GetRequiredService<SnapshotHolder>();
-        _ = snapshots.Current;
+        // Asked for when the pipeline is made: until then the package is being read.
+        SnapshotHolder Snapshots() => app.Services.GetRequiredService<SnapshotHolder>();
         _ = app.Services.GetRequiredService<Computations>();
         var address = app.Services.GetRequiredService<ServiceAddress>();
         app.UseMiddleware<AccessLog>();
@@ -65,8 +64,8 @@ internal static class ServiceSetup
         app.Use(PagePolicy.Middleware);
         app.UseResponseCompression();
         // Before what follows: problems are told in the language asked for too.
-        app.Use(next => Language.Middleware(next, snapshots, address));
-        app.Use(next => KnownPath.Middleware(next, snapshots));
+        app.Use(next => Language.Middleware(next, Snapshots(), address));
+        app.Use(next => KnownPath.Middleware(next, Snapshots()));
         app.UseMiddleware<ProblemMiddleware>();
         app.Use(Suffix.Strip);
         app.UseRouting();
