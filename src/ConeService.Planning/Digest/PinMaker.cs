@@ -1,7 +1,6 @@
 using ConeService.Contract.Plans;
 using ConeService.Planning.Model;
 using ConeService.Planning.Requests;
-using ConeService.Planning.Room;
 
 namespace ConeService.Planning.Digest;
 

@@ -6,7 +6,6 @@ using ConeService.Data;
 using ConeService.Firing;
 using ConeService.Planning.Digest;
 using ConeService.Planning.Model;
-using ConeService.Planning.Room;
 using Problem = ConeService.Planning.Model.Problem;
 
 namespace ConeService.Planning.Explain;
@@ -121,7 +120,7 @@ internal sealed class PlanWriter
             course.Singles[problem.Stages[c.Stage].Item]
                 .Where(s => s.Stays.Any(y => y.Firing == place && y.Number == problem.Stages[c.Stage].Number)).Select(s => s.Piece).Order()));
         var layers = new List<PlanLayer>();
-        foreach (var layer in ShelfPlan.Of(problem, model, firing.Contents))
+        foreach (var layer in ShelfPlan.Of(firing.Contents.Select(c => (c.Stage, c.Count, model.Slots[c.Stage]))))
         {
             var pieces = new List<LayerPieces>();
             foreach (var (stage, count) in layer.Contents)

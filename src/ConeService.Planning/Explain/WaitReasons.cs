@@ -2,7 +2,6 @@ using ConeService.Contract.Plans;
 using ConeService.Planning.Digest;
 using ConeService.Planning.FirstPlan;
 using ConeService.Planning.Model;
-using ConeService.Planning.Room;
 
 namespace ConeService.Planning.Explain;
 

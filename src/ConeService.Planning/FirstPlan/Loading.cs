@@ -1,5 +1,4 @@
 using ConeService.Planning.Model;
-using ConeService.Planning.Room;
 
 namespace ConeService.Planning.FirstPlan;
 
