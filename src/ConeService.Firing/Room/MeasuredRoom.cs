@@ -95,7 +95,11 @@ internal sealed record MeasuredRoom(KilnRoom Room, ShelfLayer Shelf, double Fact
 /// <param name="Width">Width, mm; null: not told.</param>
 /// <param name="Depth">Depth, mm; null: as wide.</param>
 /// <param name="Diameter">Diameter of round ones, mm; null: not told.</param>
-internal sealed record ToldShelves(int? Layers, int Beside, decimal? Thickness, decimal? Width, decimal? Depth, decimal? Diameter);
+internal sealed record ToldShelves(int? Layers, int Beside, decimal? Thickness, decimal? Width, decimal? Depth, decimal? Diameter)
+{
+    /// <summary>Nothing was told.</summary>
+    public static ToldShelves Nothing { get; } = new(null, 1, null, null, null, null);
+}
 
 /// <summary>A layer of shelves.</summary>
 /// <param name="Thickness">mm.</param>
