@@ -42,7 +42,7 @@ Parallel.ForEach(
                 var taken = Taken(room, backlogs[i]);
                 if (!packer.GoesIn(taken, tries)) over++;
                 if (ShelfPlan.Of(taken.Select((p, n) => (n, 1, Slot(room, p)))).Any(l => !packer.GoOnOne([.. l.Contents.Select(c => taken[c.Key])], tries))) amiss++;
-                if (best[i] == 0) best[i] = Weight(Most(packer, backlogs[i]));
+                if (best[i] == 0) best[i] = Weight(Most(packer, backlogs[i], Taken(MeasuredRoom.Of(factors, kiln.Height, kiln.Across, kiln.Along, kiln.IsRound, kiln.Shelf, usual)!, backlogs[i])));
                 shares.Add(Weight(taken) / best[i]);
             }
 
@@ -74,15 +74,19 @@ List<Piece> Taken(MeasuredRoom room, List<Piece> backlog)
 
 static Slot Slot(MeasuredRoom room, Piece p) => room.Slot(new(p.Height, p.Width, p.Depth), bisque: false, null) with { Volume = 0 };
 
-static List<Piece> Most(LoadPacker packer, List<Piece> backlog)
+// Begun with what the rule lets in, as far as it goes in; then each piece of the backlog that is found to go in beside it.
+static List<Piece> Most(LoadPacker packer, List<Piece> backlog, List<Piece> begun)
 {
-    var (taken, misses) = (new List<Piece>(), 0);
-    foreach (var piece in backlog)
+    var taken = new List<Piece>(begun);
+    while (!packer.GoesIn(taken, 40)) taken.RemoveAt(taken.Count - 1);
+    var (misses, left) = (0, new HashSet<Piece>(backlog, ReferenceEqualityComparer.Instance));
+    left.ExceptWith(taken);
+    foreach (var piece in backlog.Where(left.Contains))
     {
         taken.Add(piece);
-        if (packer.GoesIn(taken, misses > 0 ? 4 : 12)) continue;
+        if (packer.GoesIn(taken, 8)) continue;
         taken.RemoveAt(taken.Count - 1);
-        if (++misses == 40) break;
+        if (++misses == 15) break;
     }
 
     return taken;
