@@ -65,11 +65,14 @@ internal sealed class LayerPacker(Board board, int rule)
         {
             for (var j = 0; j < i; j++)
             {
+                var (dx, dy, reach) = (circles[i].X - circles[j].X, circles[i].Y - circles[j].Y, circles[i].R + circles[j].R);
+                if ((dx * dx) + (dy * dy) > reach * reach) continue;
                 foreach (var (x, y) in Meet(circles[i], circles[j])) yield return new(foot, x, y);
             }
 
             foreach (var line in lines)
             {
+                if (Math.Abs(line.At - (line.IsX ? circles[i].X : circles[i].Y)) > circles[i].R) continue;
                 foreach (var (x, y) in Meet(circles[i], line)) yield return new(foot, x, y);
             }
         }

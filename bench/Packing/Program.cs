@@ -3,7 +3,7 @@ using ConeService.Bench.Packing;
 using ConeService.Data;
 using ConeService.Firing.Room;
 
-// What the rule of layers lets into a kiln, beside what geometry finds to go in. Arguments: loads a kiln, tries a load.
+// What the rule of layers lets into a kiln, beside what geometry finds to go in. Arguments: loads a kiln, tries a load, which kiln (from 0).
 var loads = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 40;
 var tries = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 60;
 var factors = RoomFactors.Of(DatasetLoader.LoadEmbedded())!;
@@ -18,7 +18,7 @@ Console.WriteLine("| kiln | ware | factor | side by side | taken of what goes in
 Console.WriteLine("| --- | --- | --- | --- | --- | --- | --- |");
 var rows = new List<(int Order, string Text)>();
 Parallel.ForEach(
-    from k in Enumerable.Range(0, kilns.Length) from mixed in new[] { true, false } select (k, mixed),
+    from k in args.Length > 2 ? [int.Parse(args[2], CultureInfo.InvariantCulture)] : Enumerable.Range(0, kilns.Length) from mixed in new[] { true, false } select (k, mixed),
     new ParallelOptions { MaxDegreeOfParallelism = 2 },
     job =>
     {
