@@ -16,9 +16,6 @@ namespace ConeService.Planning;
 /// <param name="reference">What judges loads and fits schedules.</param>
 public sealed class Planner(FiringReference reference)
 {
-    // Writing the answer, and having the load check judge it, take their time too.
-    private const double ShareOfSearch = 0.85;
-
     /// <summary>Makes a plan.</summary>
     /// <param name="request">The backlog, the kilns and the calendar.</param>
     /// <param name="effort">How hard it is searched for.</param>
@@ -47,28 +44,7 @@ public sealed class Planner(FiringReference reference)
     }
 
     /// <summary>The same in whole numbers.</summary>
-    internal static async Task<Searched> SearchAsync(Problem problem, PlanEffort effort, long begun)
-    {
-        var first = FirstPlanner.Of(problem);
-        var bounds = AloneBounds.Of(problem);
-        if (bounds.Reached(first.Score)) return new(first, bounds, 0);
-        var searches = Enumerable.Range(0, effort.Workers).Select(w => Task.Run(() =>
-        {
-            var search = new CalendarSearch(problem, effort.Seed + w);
-            var found = search.Search(first, Progress(search), plan => bounds.Reached(plan.Score));
-            return (Plan: found, search.Steps);
-        }));
-        var found = await Task.WhenAll(searches);
-        return new(found.Select(f => f.Plan).Aggregate(FirstPlanner.Better), bounds, found.Sum(f => f.Steps));
-
-        Func<long, double> Progress(CalendarSearch search)
-        {
-            var most = effort.Steps > 0 ? effort.Steps : search.WorthTrying;
-            return steps => Math.Max(
-                steps / (double)most,
-                effort.Seconds > 0 ? Stopwatch.GetElapsedTime(begun).TotalSeconds / (effort.Seconds * ShareOfSearch) : 0);
-        }
-    }
+    internal static Task<Searched> SearchAsync(Problem problem, PlanEffort effort, long begun) => new Effort(problem, effort, begun).SearchAsync();
 
     private Digested Digest(PlanRequest request)
     {
@@ -82,9 +58,3 @@ public sealed class Planner(FiringReference reference)
         }
     }
 }
-
-/// <summary>What was found.</summary>
-/// <param name="Plan">The best plan.</param>
-/// <param name="Bounds">What no plan betters.</param>
-/// <param name="Steps">Calendars tried.</param>
-internal sealed record Searched(Draft Plan, PlanBounds Bounds, long Steps);

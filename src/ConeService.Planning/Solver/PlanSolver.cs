@@ -1,0 +1,41 @@
+using ConeService.Planning.Bounds;
+using ConeService.Planning.FirstPlan;
+using ConeService.Planning.Model;
+
+namespace ConeService.Planning.Solver;
+
+/// <summary>Betters plans by CP-SAT: the whole question where it is small, windows of the calendar otherwise.</summary>
+internal sealed class PlanSolver
+{
+    /// <summary>Openings and what may be in them, together, up to which a question is solved whole.</summary>
+    public const int MostWhole = 1400;
+
+    private readonly Problem problem;
+    private readonly IReadOnlyList<Opening> openings;
+    private readonly int seed;
+
+    /// <summary>Makes a solver.</summary>
+    public PlanSolver(Problem problem, int seed)
+    {
+        (this.problem, this.seed) = (problem, seed);
+        openings = Openings.Of(problem);
+    }
+
+    /// <summary>Whether the question is small enough to be solved whole.</summary>
+    public bool IsSmall => openings.Sum(o => 1 + o.Most.Count) <= MostWhole;
+
+    /// <summary>Solves the whole question as far as the time goes.</summary>
+    public (Draft Best, PlanBounds Bounds) Whole(Draft from, PlanBounds known, SolverTime time)
+    {
+        var start = Twins.Order(problem, Openings.Normal(problem, openings, from));
+        var plan = new PlanModel(problem, openings, [.. start.Firings.Where(f => f.IsPinned).Select(Bare)]);
+        Twins.Add(problem, plan);
+        var (best, bounds) = new LevelSolver(problem, plan, seed).Solve(start, known, time);
+        return (FirstPlanner.Better(from, best), bounds);
+    }
+
+    private DraftFiring Bare(DraftFiring pinned) => pinned with
+    {
+        Contents = problem.Pins.First(p => p.Kiln == pinned.Kiln && p.Start == pinned.Start).Contents,
+    };
+}
