@@ -74,17 +74,12 @@ internal sealed class Effort(Problem problem, PlanEffort effort, long begun)
         var most = effort.Steps > 0 ? effort.Steps : search.WorthTrying;
         var time = effort.Seconds > 0 ? SecondsLeft * share : double.PositiveInfinity;
         var from = Stopwatch.GetTimestamp();
-        var found = search.Search(best, Gone, plan => IsReached(plan.Score));
+        var found = search.Search(best, Gone, plan => bounds.Reached(Take(plan).Score), effort.Seconds > 0 ? Best : null);
         Interlocked.Add(ref steps, search.Steps);
         Take(found);
 
         double Gone(long done) => enough.IsCancellationRequested ? 1 : Math.Max(
             done / (double)most, double.IsInfinity(time) ? 0 : Stopwatch.GetElapsedTime(from).TotalSeconds / Math.Max(0.001, time));
-    }
-
-    private bool IsReached(Score score)
-    {
-        lock (gate) return bounds.Reached(score);
     }
 
     private void Solve()
@@ -94,9 +89,34 @@ internal sealed class Effort(Problem problem, PlanEffort effort, long begun)
         var time = new SolverTime(SecondsLeft, work, enough.Token);
         if (solver.IsSmall)
         {
-            var (found, known) = solver.Whole(best, bounds, time);
+            var (found, known) = solver.Whole(Best(), bounds, time);
             Take(found, known);
+            return;
         }
+
+        var windows = solver.Windows();
+        Better(windows, time.Share(0.6), time);
+        if (time.IsOver) return;
+        var part = time.Share(0.5);
+        var counted = solver.Count(Best(), bounds, part);
+        Take(Best(), counted);
+        Better(windows, time, time);
+    }
+
+    private void Better(WindowSearch windows, SolverTime part, SolverTime whole)
+    {
+        while (!part.IsOver)
+        {
+            Firing.Patience.Check();
+            var before = part.Work;
+            Take(windows.Better(Best(), bounds, part));
+            if (!ReferenceEquals(part, whole) && !double.IsInfinity(before)) whole.Spend(before - part.Work);
+        }
+    }
+
+    private Draft Best()
+    {
+        lock (gate) return best;
     }
 }
 

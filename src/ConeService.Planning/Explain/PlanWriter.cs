@@ -54,7 +54,7 @@ internal sealed class PlanWriter
     private PlanSummary Summary(Searched searched, Outcomes outcomes, int seed)
     {
         var (score, bounds) = (searched.Plan.Score, searched.Bounds);
-        var best = bounds.IsBestInDates(score);
+        var least = bounds.CostOf(score);
         var energies = searched.Plan.Firings.Select(Menu).Select(m => m.Hours.KilowattHours).ToList();
         return new(
             outcomes.Pieces.Sum(p => p.Late),
@@ -68,9 +68,9 @@ internal sealed class PlanWriter
             score.Waiting * 60.0,
             bounds.Late,
             bounds.Undone,
-            best ? bounds.Cost / 100.0 : null,
-            best && score.Cost > 0 ? Math.Round((score.Cost - bounds.Cost) / (double)score.Cost, 4) : best ? 0 : null,
-            best && score.Cost <= bounds.Cost,
+            least / 100.0,
+            least is null ? null : score.Cost == 0 ? 0 : Math.Round((score.Cost - least.Value) / (double)score.Cost, 4),
+            bounds.IsBestInDates(score) && score.Cost <= least,
             searched.Steps,
             seed);
     }

@@ -15,11 +15,12 @@ internal sealed class LevelSolver(Problem problem, PlanModel plan, int seed)
     /// <param name="from">A plan to begin with; what is not open for change in it stands in the model too.</param>
     /// <param name="known">What no plan of this model betters; for a part of a problem what it can't better either.</param>
     /// <param name="time">What may be spent.</param>
-    public (Draft Best, PlanBounds Bounds) Solve(Draft from, PlanBounds known, SolverTime time)
+    /// <param name="levels">How many of the levels are solved.</param>
+    public (Draft Best, PlanBounds Bounds) Solve(Draft from, PlanBounds known, SolverTime time, int levels = 5)
     {
         var (best, bounds, proven) = (from, known, true);
         plan.Hint(from);
-        for (var level = 0; level < Shares.Length && !time.IsOver; level++)
+        for (var level = 0; level < levels && !time.IsOver; level++)
         {
             var (sum, now, least) = Level(level, best.Score, bounds);
             if (sum.IsConstant) continue;
@@ -40,7 +41,7 @@ internal sealed class LevelSolver(Problem problem, PlanModel plan, int seed)
                     run.Hint();
                 }
 
-                if (proven) bounds = Bounds(level, bounds, (long)Math.Ceiling(run.Bound - 1e-6));
+                if (proven) bounds = Bounds(level, bounds, (long)Math.Ceiling(run.Bound - 1e-6), best.Score);
                 proven &= status == CpSolverStatus.Optimal;
                 now = Level(level, best.Score, bounds).Now;
             }
@@ -55,7 +56,7 @@ internal sealed class LevelSolver(Problem problem, PlanModel plan, int seed)
     {
         0 => (plan.Late, score.Late, bounds.Late),
         1 => (plan.Undone, score.Undone, bounds.Undone),
-        2 => (Weighed(), score.Weighed, problem.Announced.Count == 0 ? bounds.Cost : 0),
+        2 => (Weighed(), score.Weighed, problem.Announced.Count == 0 ? bounds.CostOf(score) ?? 0 : 0),
         3 => (plan.Changes, score.Changes, 0),
         _ => (plan.Waiting, score.Waiting, 0),
     };
@@ -68,12 +69,12 @@ internal sealed class LevelSolver(Problem problem, PlanModel plan, int seed)
         return weighed;
     }
 
-    private PlanBounds Bounds(int level, PlanBounds bounds, long found) => level switch
+    // The cost of one level is that of plans no worse than the best in those before.
+    private PlanBounds Bounds(int level, PlanBounds bounds, long found, Score best) => level switch
     {
-        // The cost known before was that of plans better than there are.
-        0 when found > bounds.Late => bounds with { Late = found, Cost = 0 },
-        1 when found > bounds.Undone => bounds with { Undone = (int)found, Cost = 0 },
-        2 when problem.Announced.Count == 0 => bounds with { Cost = Math.Max(bounds.Cost, found) },
+        0 => bounds with { Late = Math.Max(bounds.Late, found) },
+        1 => bounds with { Undone = (int)Math.Max(bounds.Undone, found) },
+        2 when problem.Announced.Count == 0 => bounds.WithCost(found, best),
         _ => bounds,
     };
 }

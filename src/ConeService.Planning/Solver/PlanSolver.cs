@@ -34,6 +34,12 @@ internal sealed class PlanSolver
         return (FirstPlanner.Better(from, best), bounds);
     }
 
+    /// <summary>A search that betters plans window by window.</summary>
+    public WindowSearch Windows() => new(problem, openings, seed);
+
+    /// <summary>What plans that are late and undone no more than one cost at least, as far as the time goes.</summary>
+    public PlanBounds Count(Draft plan, PlanBounds known, SolverTime time) => new CountingBound(problem, openings, seed).Of(plan.Score, known, time);
+
     private DraftFiring Bare(DraftFiring pinned) => pinned with
     {
         Contents = problem.Pins.First(p => p.Kiln == pinned.Kiln && p.Start == pinned.Start).Contents,
