@@ -11,7 +11,7 @@ namespace ConeService.Planning;
 /// One question searched for a time: a first plan, then search on one thread and the solver on another, or one after the other with one
 /// worker. With seconds left out only steps and the solver's own work are counted.
 /// </summary>
-internal sealed class Effort(Problem problem, PlanEffort effort, long begun)
+internal sealed class Effort(Problem problem, PlanEffort effort, long begun) : IDisposable
 {
     // Writing the answer, and having the load check judge it, take their time too.
     private const double ShareOfSearch = 0.85;
@@ -46,9 +46,11 @@ internal sealed class Effort(Problem problem, PlanEffort effort, long begun)
         }
 
         Firing.Patience.Check();
-        enough.Dispose();
         return new(best, bounds, steps, solver);
     }
+
+    /// <inheritdoc/>
+    public void Dispose() => enough.Dispose();
 
     private double SecondsLeft => effort.Seconds > 0
         ? (effort.Seconds * ShareOfSearch) - Stopwatch.GetElapsedTime(begun).TotalSeconds
@@ -94,12 +96,12 @@ internal sealed class Effort(Problem problem, PlanEffort effort, long begun)
             return;
         }
 
+        // A little first: where the question is nearly small it may be all.
+        Take(Best(), solver.Count(Best(), bounds, time.Share(0.1)));
         var windows = solver.Windows();
         Better(windows, time.Share(0.6), time);
         if (time.IsOver) return;
-        var part = time.Share(0.5);
-        var counted = solver.Count(Best(), bounds, part);
-        Take(Best(), counted);
+        Take(Best(), solver.Count(Best(), bounds, time.Share(0.6)));
         Better(windows, time, time);
     }
 

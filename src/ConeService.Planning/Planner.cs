@@ -2,13 +2,10 @@ using System.Diagnostics;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Plans;
 using ConeService.Firing;
-using ConeService.Planning.Bounds;
 using ConeService.Planning.Digest;
 using ConeService.Planning.Explain;
-using ConeService.Planning.FirstPlan;
 using ConeService.Planning.Model;
 using ConeService.Planning.Requests;
-using ConeService.Planning.Search;
 
 namespace ConeService.Planning;
 
@@ -44,7 +41,11 @@ public sealed class Planner(FiringReference reference)
     }
 
     /// <summary>The same in whole numbers.</summary>
-    internal static Task<Searched> SearchAsync(Problem problem, PlanEffort effort, long begun) => new Effort(problem, effort, begun).SearchAsync();
+    internal static async Task<Searched> SearchAsync(Problem problem, PlanEffort effort, long begun)
+    {
+        using var search = new Effort(problem, effort, begun);
+        return await search.SearchAsync();
+    }
 
     private Digested Digest(PlanRequest request)
     {

@@ -1,5 +1,4 @@
 using ConeService.Planning.Model;
-using Google.OrTools.Sat;
 
 namespace ConeService.Planning.Solver;
 

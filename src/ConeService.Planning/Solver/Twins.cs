@@ -18,6 +18,10 @@ internal static class Twins
         return pairs;
     }
 
+    /// <summary>By kiln: the first that is alike, which may be itself.</summary>
+    public static int[] Firsts(Problem problem) =>
+        [.. problem.Kilns.Select(k => Enumerable.Range(0, k.Index).Where(o => Alike(problem, o, k.Index)).Append(k.Index).First())];
+
     /// <summary>Adds that order to a model.</summary>
     public static void Add(Problem problem, PlanModel plan)
     {

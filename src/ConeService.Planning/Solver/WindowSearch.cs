@@ -9,12 +9,12 @@ namespace ConeService.Planning.Solver;
 /// </summary>
 internal sealed class WindowSearch
 {
-    private const double LongestRun = 0.6;
+    private const double LongestRun = 0.4;
     private const int LeastSize = 60;
     private readonly Problem problem;
     private readonly IReadOnlyList<Opening> openings;
     private readonly Random random;
-    private int size = 300;
+    private int size = 200;
 
     /// <summary>Makes a search.</summary>
     public WindowSearch(Problem problem, IReadOnlyList<Opening> openings, int seed)
