@@ -13,8 +13,8 @@ namespace ConeService.Planning;
 /// </summary>
 internal sealed class Effort(Problem problem, PlanEffort effort, long begun) : IDisposable
 {
-    // Writing the answer, and having the load check judge it, take their time too.
-    private const double ShareOfSearch = 0.85;
+    // What-if takes its time too, and writing the answer, and having the load check judge it.
+    private const double ShareOfSearch = 0.8;
 
     // How much work of the solver goes with a step of search where steps alone are counted.
     private const double WorkOfStep = 0.004;
@@ -46,7 +46,7 @@ internal sealed class Effort(Problem problem, PlanEffort effort, long begun) : I
         }
 
         Firing.Patience.Check();
-        return new(best, bounds, steps, solver);
+        return new(best, bounds, steps, effort.Solver && !solver);
     }
 
     /// <inheritdoc/>
@@ -126,5 +126,5 @@ internal sealed class Effort(Problem problem, PlanEffort effort, long begun) : I
 /// <param name="Plan">The best plan.</param>
 /// <param name="Bounds">What no plan betters.</param>
 /// <param name="Steps">Calendars tried.</param>
-/// <param name="Solver">True where the solver took part.</param>
-internal sealed record Searched(Draft Plan, PlanBounds Bounds, long Steps, bool Solver = false);
+/// <param name="SolverMissing">True where the solver was asked for and can't be loaded.</param>
+internal sealed record Searched(Draft Plan, PlanBounds Bounds, long Steps, bool SolverMissing = false);

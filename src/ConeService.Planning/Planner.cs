@@ -6,6 +6,7 @@ using ConeService.Planning.Digest;
 using ConeService.Planning.Explain;
 using ConeService.Planning.Model;
 using ConeService.Planning.Requests;
+using ConeService.Planning.WhatIf;
 
 namespace ConeService.Planning;
 
@@ -13,6 +14,9 @@ namespace ConeService.Planning;
 /// <param name="reference">What judges loads and fits schedules.</param>
 public sealed class Planner(FiringReference reference)
 {
+    // Of the time asked for.
+    private const double ShareOfWhatIf = 0.08;
+
     /// <summary>Makes a plan.</summary>
     /// <param name="request">The backlog, the kilns and the calendar.</param>
     /// <param name="effort">How hard it is searched for.</param>
@@ -23,7 +27,9 @@ public sealed class Planner(FiringReference reference)
         var begun = Stopwatch.GetTimestamp();
         var digested = Digest(request);
         var searched = await SearchAsync(digested.Problem, effort, begun);
-        return new PlanWriter(reference, request, digested).Write(searched, effort.Seed);
+        var alternatives = new Alternatives(
+            digested.Problem, searched.Plan, effort.Seconds * ShareOfWhatIf, effort.Seconds > 0 ? 0 : Math.Max(20, effort.Steps / 10), effort.Seed).All();
+        return new PlanWriter(reference, request, digested).Write(searched, effort.Seed, alternatives);
     }
 
     /// <summary>What is wrong with a request; empty where a plan can be made of it.</summary>

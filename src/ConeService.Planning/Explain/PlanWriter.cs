@@ -6,7 +6,9 @@ using ConeService.Data;
 using ConeService.Firing;
 using ConeService.Planning.Digest;
 using ConeService.Planning.Model;
+using ConeService.Planning.Requests;
 using ConeService.Planning.Room;
+using ConeService.Planning.WhatIf;
 using Problem = ConeService.Planning.Model.Problem;
 
 namespace ConeService.Planning.Explain;
@@ -30,7 +32,10 @@ internal sealed class PlanWriter
     }
 
     /// <summary>Writes the plan.</summary>
-    public FiringPlan Write(Searched searched, int seed)
+    /// <param name="searched">What was found.</param>
+    /// <param name="seed">Seed of the search.</param>
+    /// <param name="alternatives">What was found for changed questions.</param>
+    public FiringPlan Write(Searched searched, int seed, IReadOnlyList<Alternative> alternatives)
     {
         var plan = searched.Plan;
         var course = new Course(digested, plan);
@@ -44,11 +49,14 @@ internal sealed class PlanWriter
             Summary(searched, outcomes, seed),
             [.. loads.SelectMany(l => l.Cautions).DistinctBy(c => c.Id).OrderByDescending(c => c.Severity)
                 .ThenBy(c => c.Id, StringComparer.Ordinal)],
-            [.. digested.Warnings.Select(PlanFindings.Warning)],
+            [.. digested.Warnings.Concat(searched.SolverMissing ? [new PlanFinding(PlanWarningCodes.WithoutSolver, "")] : []).Select(PlanFindings.Warning)],
             Basis.Printed,
             [.. loads.SelectMany(l => l.Sources).Concat(ScheduleSources(searched.Plan)).Distinct().Order(StringComparer.Ordinal)],
             [.. digested.Assumed.Select(a => new Assumption(a.Pointer, a.Value, Message.Of("plans.assumed")))],
-            Confidence.Estimate);
+            Confidence.Estimate)
+        {
+            WhatIf = [.. alternatives.Select(new WhatIfWriter(digested).Told)],
+        };
     }
 
     private PlanSummary Summary(Searched searched, Outcomes outcomes, int seed)

@@ -38,6 +38,18 @@ internal sealed class Problem
         ? 0
         : (Kilns.SelectMany(k => k.Types).Select(t => t.Cost).DefaultIfEmpty().Max() / Scorer.FiringMoved) + 1;
 
+    /// <summary>The same with other kilns or items.</summary>
+    public Problem With(IReadOnlyList<KilnModel>? kilns = null, IReadOnlyList<Item>? items = null) => new()
+    {
+        Horizon = Horizon,
+        Kilns = kilns ?? Kilns,
+        Items = items ?? Items,
+        Stages = Stages,
+        MinimumFill = MinimumFill,
+        Pins = Pins,
+        Announced = Announced,
+    };
+
     /// <summary>The item of a stage.</summary>
     public Item ItemOf(int stage) => Items[Stages[stage].Item];
 
