@@ -96,6 +96,14 @@ internal sealed class Effort(Problem problem, PlanEffort effort, long begun) : I
             return;
         }
 
+        if (!solver.IsWithinReach)
+        {
+            // Too large for windows to pay: what is counted is taken, and search goes on with a seed of its own.
+            Take(Best(), solver.Count(Best(), bounds, time.Share(0.3)));
+            Search(effort.Workers, 1);
+            return;
+        }
+
         // A little first: where the question is nearly small it may be all.
         Take(Best(), solver.Count(Best(), bounds, time.Share(0.1)));
         var windows = solver.Windows();

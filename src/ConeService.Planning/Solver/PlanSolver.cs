@@ -10,6 +10,9 @@ internal sealed class PlanSolver
     /// <summary>Openings and what may be in them, together, up to which a question is solved whole.</summary>
     public const int MostWhole = 1400;
 
+    /// <summary>The same up to which windows of it are solved: beyond it a window holds too little of the question.</summary>
+    private const int MostInWindows = 20_000;
+
     private readonly Problem problem;
     private readonly IReadOnlyList<Opening> openings;
     private readonly int seed;
@@ -23,6 +26,9 @@ internal sealed class PlanSolver
 
     /// <summary>Whether the question is small enough to be solved whole.</summary>
     public bool IsSmall => openings.Sum(o => 1 + o.Most.Count) <= MostWhole;
+
+    /// <summary>Whether windows of the question are worth solving.</summary>
+    public bool IsWithinReach => openings.Sum(o => 1 + o.Most.Count) <= MostInWindows;
 
     /// <summary>Solves the whole question as far as the time goes.</summary>
     public (Draft Best, PlanBounds Bounds) Whole(Draft from, PlanBounds known, SolverTime time)
