@@ -105,7 +105,7 @@ internal sealed class PlannedYear(Studio studio, int horizonWeeks, int steps, in
     {
         var (problem, ware) = Ask(null);
         var begun = System.Diagnostics.Stopwatch.GetTimestamp();
-        var plan = (await Planner.SearchAsync(problem, new(Seconds: 0, Steps: steps, Workers: 1, Seed: seed), begun)).Plan;
+        var plan = (await Planner.SearchAsync(problem, new(Seconds: 0, Steps: steps, Workers: 1, Seed: seed, Solver: false), begun)).Plan;
         var made = plan.Firings.Select(f => Read(problem, ware, f)).OrderBy(f => f.Load).ToList();
         // What was announced for the time to come and is no more.
         undone += told.Count(t => t.Load >= now && !made.Exists(m => m.Kiln == t.Kiln && m.Start == t.Start && m.Menu == t.Menu));
@@ -122,7 +122,7 @@ internal sealed class PlannedYear(Studio studio, int horizonWeeks, int steps, in
         {
             var (problem, _) = Ask(not, margin * Studio.Day);
             var begun = System.Diagnostics.Stopwatch.GetTimestamp();
-            return (await Planner.SearchAsync(problem, new(Seconds: 0, Steps: Math.Max(50, steps / 4), Workers: 1, Seed: seed), begun)).Plan.Score;
+            return (await Planner.SearchAsync(problem, new(Seconds: 0, Steps: Math.Max(50, steps / 4), Workers: 1, Seed: seed, Solver: false), begun)).Plan.Score;
         }
 
         var soon = await Best(null);

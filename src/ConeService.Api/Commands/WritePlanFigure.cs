@@ -13,7 +13,7 @@ namespace ConeService.Api.Commands;
 /// on one worker, so that the same request gives the same figure.</summary>
 internal static class WritePlanFigure
 {
-    private static readonly PlanEffort Fixed = new(Seconds: 0, Steps: 1500, Workers: 1);
+    private static readonly PlanEffort Fixed = new(Seconds: 0, Steps: 1500, Workers: 1, Solver: false);
 
     public static async Task<int> RunAsync(string[] args, TextWriter output)
     {

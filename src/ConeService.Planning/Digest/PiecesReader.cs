@@ -3,6 +3,7 @@ using ConeService.Contract.Loads;
 using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
 using ConeService.Firing;
+using ConeService.Firing.Room;
 using ConeService.Planning.Requests;
 
 namespace ConeService.Planning.Digest;
@@ -51,7 +52,8 @@ internal sealed class PiecesReader(FiringReference reference, RoomFactors factor
         if (findings.Count == before && (height is null || width is null)) findings.Add(new(FindingCodes.MemberMissing, at + "/piece/size"));
         var ready = moments.Minutes(sent.Ready, at + "/ready");
         var due = moments.Minutes(sent.Due, at + "/due");
-        if (due <= (ready ?? 0)) findings.Add(new(FindingCodes.DueBeforeReady, at + "/due", sent.Due));
+        // A date that is past when the plan is made is kept: the piece is late already, and counts. Only one before its own ready is a slip.
+        if (due <= ready) findings.Add(new(FindingCodes.DueBeforeReady, at + "/due", sent.Due));
         var priority = numbers.Count(sent.Priority, 9, at + "/priority");
         var handling = numbers.Within(sent.HandlingMinutes, 0, 60_000, factors.HandlingMinutes, at + "/handlingMinutes");
         if (sent.HandlingMinutes is null && sent.Then is { Count: > 0 }) assumed.Add(new(at + "/handlingMinutes", Moments.Text(handling)));

@@ -1,3 +1,5 @@
+using ConeService.Firing.Room;
+
 namespace ConeService.Planning.Model;
 
 /// <summary>
@@ -37,6 +39,18 @@ internal sealed class Problem
     public long ChangePrice => Announced.Count == 0
         ? 0
         : (Kilns.SelectMany(k => k.Types).Select(t => t.Cost).DefaultIfEmpty().Max() / Scorer.FiringMoved) + 1;
+
+    /// <summary>The same with other kilns or items.</summary>
+    public Problem With(IReadOnlyList<KilnModel>? kilns = null, IReadOnlyList<Item>? items = null) => new()
+    {
+        Horizon = Horizon,
+        Kilns = kilns ?? Kilns,
+        Items = items ?? Items,
+        Stages = Stages,
+        MinimumFill = MinimumFill,
+        Pins = Pins,
+        Announced = Announced,
+    };
 
     /// <summary>The item of a stage.</summary>
     public Item ItemOf(int stage) => Items[Stages[stage].Item];
