@@ -2,6 +2,7 @@ using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
 using ConeService.Data;
 using ConeService.Firing;
+using ConeService.Firing.Room;
 using ConeService.Planning.Requests;
 using Problem = ConeService.Planning.Model.Problem;
 

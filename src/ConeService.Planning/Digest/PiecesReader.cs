@@ -3,6 +3,7 @@ using ConeService.Contract.Loads;
 using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
 using ConeService.Firing;
+using ConeService.Firing.Room;
 using ConeService.Planning.Requests;
 
 namespace ConeService.Planning.Digest;

@@ -1,6 +1,7 @@
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
+using ConeService.Firing.Room;
 using ConeService.Planning.Requests;
 
 namespace ConeService.Planning.Digest;

@@ -4,6 +4,7 @@ using ConeService.Contract.Plans;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing;
+using ConeService.Firing.Room;
 using ConeService.Planning.Digest;
 using ConeService.Planning.Model;
 using Problem = ConeService.Planning.Model.Problem;

@@ -1,4 +1,5 @@
 using ConeService.Contract.Plans;
+using ConeService.Firing.Room;
 using ConeService.Planning.Digest;
 using ConeService.Planning.FirstPlan;
 using ConeService.Planning.Model;

@@ -1,3 +1,4 @@
+using ConeService.Firing.Room;
 using ConeService.Planning.Model;
 
 namespace ConeService.Planning.FirstPlan;

@@ -1,3 +1,5 @@
+using ConeService.Firing.Room;
+
 namespace ConeService.Planning.Model;
 
 /// <summary>
