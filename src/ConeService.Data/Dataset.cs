@@ -118,6 +118,9 @@ public sealed class Dataset
     /// <summary>Usual walls and power, by heat and size.</summary>
     public required IReadOnlyList<KilnSizeRow> KilnSizes { get; init; }
 
+    /// <summary>What room and times of loading are reckoned with where nobody says otherwise; none before 1.7.</summary>
+    public IReadOnlyList<LoadingDefaultRow> LoadingDefaults { get; init; } = [];
+
     /// <summary>What heats kilns, one row for each word of the contract.</summary>
     public required IReadOnlyList<KilnHeatRow> KilnHeats { get; init; }
 

@@ -4,6 +4,7 @@ using ConeService.Firing.Cones;
 using ConeService.Firing.Equations;
 using ConeService.Firing.HeatWork;
 using ConeService.Firing.Loads;
+using ConeService.Firing.Room;
 using ConeService.Firing.Schedules;
 using ConeService.Firing.Schedules.Fitting;
 
@@ -25,6 +26,7 @@ internal static class Requirements
         .. FitLandmarks.Requires(dataset),
         .. ColourCatalogue.Requires(dataset),
         .. LoadTables.Requires(dataset),
+        .. RoomFactors.Requires(dataset),
         .. EquationCatalogue.Requires(dataset),
     ];
 

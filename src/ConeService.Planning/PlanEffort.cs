@@ -5,4 +5,5 @@ namespace ConeService.Planning;
 /// <param name="Steps">Calendars that each worker tries at most; 0: as many as the size of the question makes worth trying.</param>
 /// <param name="Workers">Searches at the same time, each with a seed of its own.</param>
 /// <param name="Seed">Seed of the first.</param>
-public sealed record PlanEffort(double Seconds = 5, long Steps = 0, int Workers = 2, int Seed = 1);
+/// <param name="Solver">False: the native solver is not loaded.</param>
+public sealed record PlanEffort(double Seconds = 5, long Steps = 0, int Workers = 2, int Seed = 1, bool Solver = true);

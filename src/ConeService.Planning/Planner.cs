@@ -2,13 +2,11 @@ using System.Diagnostics;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Plans;
 using ConeService.Firing;
-using ConeService.Planning.Bounds;
 using ConeService.Planning.Digest;
 using ConeService.Planning.Explain;
-using ConeService.Planning.FirstPlan;
 using ConeService.Planning.Model;
 using ConeService.Planning.Requests;
-using ConeService.Planning.Search;
+using ConeService.Planning.WhatIf;
 
 namespace ConeService.Planning;
 
@@ -16,8 +14,8 @@ namespace ConeService.Planning;
 /// <param name="reference">What judges loads and fits schedules.</param>
 public sealed class Planner(FiringReference reference)
 {
-    // Writing the answer, and having the load check judge it, take their time too.
-    private const double ShareOfSearch = 0.85;
+    // Of the time asked for.
+    private const double ShareOfWhatIf = 0.08;
 
     /// <summary>Makes a plan.</summary>
     /// <param name="request">The backlog, the kilns and the calendar.</param>
@@ -29,7 +27,9 @@ public sealed class Planner(FiringReference reference)
         var begun = Stopwatch.GetTimestamp();
         var digested = Digest(request);
         var searched = await SearchAsync(digested.Problem, effort, begun);
-        return new PlanWriter(reference, request, digested).Write(searched, effort.Seed);
+        var alternatives = new Alternatives(
+            digested.Problem, searched.Plan, effort.Seconds * ShareOfWhatIf, effort.Seconds > 0 ? 0 : Math.Max(20, effort.Steps / 10), effort.Seed).All();
+        return new PlanWriter(reference, request, digested).Write(searched, effort.Seed, alternatives);
     }
 
     /// <summary>What is wrong with a request; empty where a plan can be made of it.</summary>
@@ -49,25 +49,8 @@ public sealed class Planner(FiringReference reference)
     /// <summary>The same in whole numbers.</summary>
     internal static async Task<Searched> SearchAsync(Problem problem, PlanEffort effort, long begun)
     {
-        var first = FirstPlanner.Of(problem);
-        var bounds = AloneBounds.Of(problem);
-        if (bounds.Reached(first.Score)) return new(first, bounds, 0);
-        var searches = Enumerable.Range(0, effort.Workers).Select(w => Task.Run(() =>
-        {
-            var search = new CalendarSearch(problem, effort.Seed + w);
-            var found = search.Search(first, Progress(search), plan => bounds.Reached(plan.Score));
-            return (Plan: found, search.Steps);
-        }));
-        var found = await Task.WhenAll(searches);
-        return new(found.Select(f => f.Plan).Aggregate(FirstPlanner.Better), bounds, found.Sum(f => f.Steps));
-
-        Func<long, double> Progress(CalendarSearch search)
-        {
-            var most = effort.Steps > 0 ? effort.Steps : search.WorthTrying;
-            return steps => Math.Max(
-                steps / (double)most,
-                effort.Seconds > 0 ? Stopwatch.GetElapsedTime(begun).TotalSeconds / (effort.Seconds * ShareOfSearch) : 0);
-        }
+        using var search = new Effort(problem, effort, begun);
+        return await search.SearchAsync();
     }
 
     private Digested Digest(PlanRequest request)
@@ -82,9 +65,3 @@ public sealed class Planner(FiringReference reference)
         }
     }
 }
-
-/// <summary>What was found.</summary>
-/// <param name="Plan">The best plan.</param>
-/// <param name="Bounds">What no plan betters.</param>
-/// <param name="Steps">Calendars tried.</param>
-internal sealed record Searched(Draft Plan, PlanBounds Bounds, long Steps);

@@ -161,7 +161,7 @@ public sealed class OlderPackageTests
         "sources.witness", "exposure-limits.instrument", "exposure-limits.section", "exposure-limits.effective_from",
         "exposure-limits.superseded_by", "exposure-limits.checked_on", "exposure-limits.seen_via", "food-contact-limits.section",
         "food-contact-limits.effective_from", "food-contact-limits.superseded_by", "food-contact-limits.checked_on",
-        "food-contact-limits.seen_via",
+        "food-contact-limits.seen_via", "schedule-templates.usual",
     ];
 
     private static void WithoutLaterColumns(InMemoryPackage package)

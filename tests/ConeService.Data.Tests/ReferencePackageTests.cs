@@ -61,6 +61,7 @@ public sealed class ReferencePackageTests
         "kiln-defaults",
         "kiln-materials",
         "kiln-sizes",
+        "loading-defaults",
         "schedule-templates",
         "schedule-segments",
         "thickness-limits",
@@ -209,6 +210,7 @@ public sealed class ReferencePackageTests
         "kiln-defaults" => Embedded.KilnDefaults.Count,
         "kiln-materials" => Embedded.KilnMaterials.Count,
         "kiln-sizes" => Embedded.KilnSizes.Count,
+        "loading-defaults" => Embedded.LoadingDefaults.Count,
         _ => throw new ArgumentOutOfRangeException(nameof(table)),
     };
 }

@@ -9,6 +9,7 @@ internal static class CommandLine
     [
         ("check-data [path] [--overlay path]… [--seal]", "says what is wrong with a data package; seals it"),
         ("data-dictionary file", "writes the description of the embedded package"),
+        ("plan-figure request out", "plans a request and draws the plan, the same each time"),
         ("probe [url]", "exit code 0 when the service answers ready"),
         ("version", "version and commit of the code"),
     ];
@@ -18,6 +19,7 @@ internal static class CommandLine
     {
         "check-data" => CheckData.Run(args[1..], Console.Out),
         "data-dictionary" => WriteDataDictionary.Run(args[1..], Console.Out),
+        "plan-figure" => await WritePlanFigure.RunAsync(args[1..], Console.Out),
         "probe" => await Probe.RunAsync(args[1..]),
         "version" or "--version" => Say($"{BuildInfo.Version} {BuildInfo.Commit}"),
         { } word when Help.IsAsked(word) => Told(),

@@ -26,6 +26,7 @@ internal static class SettingNames
         ("ConeService:Computations:AtOnce", "computations that run at the same time; left out: one for each processor, at least 2"),
         ("ConeService:Computations:Waiting", "computations that may wait for one to end before 503 is answered; left out: 64"),
         ("ConeService:Computations:SecondsAtMost", "a request that computes longer is given up with 503; left out: 20"),
+        ("ConeService:Computations:Solver", "false: plans are made without the native solver; left out: true"),
     ];
 
     // What else the command line takes: the framework's own.

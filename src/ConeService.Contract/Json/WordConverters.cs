@@ -96,6 +96,7 @@ internal sealed class WordConverters : JsonConverterFactory
         [typeof(WareForm)] = Of<WareForm>,
         [typeof(WaterBand)] = Of<WaterBand>,
         [typeof(Weekday)] = Of<Weekday>,
+        [typeof(WhatIfChange)] = Of<WhatIfChange>,
         [typeof(WorkStage)] = Of<WorkStage>,
         [typeof(YesNo)] = Of<YesNo>,
     };

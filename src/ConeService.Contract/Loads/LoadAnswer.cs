@@ -39,7 +39,8 @@ public enum Verdict
 /// True when the firing booked is to be fired for what it accepts, and the suggestions take the rest; false when it accepts nothing, or
 /// when the suggestions take the whole load in fewer firings.
 /// </param>
-/// <param name="TotalFirings">How many firings the whole load takes, the one booked included where it is kept.</param>
+/// <param name="TotalFirings">How many firings the whole load takes, the one booked included where it is kept; what does not go in at once
+/// counts for each load.</param>
 public sealed record LoadAnswer(
     string DatasetVersion,
     Verdict Verdict,
@@ -107,7 +108,7 @@ public sealed record LoadReasons(IReadOnlyList<Reason> Reasons);
 /// <param name="Remaining">Notes that remain in it: what whoever fires should still know.</param>
 /// <param name="PercentFull">
 /// How full the kiln is, % of what it holds in practice; above 100 it takes several loads. Null where the kiln, its interior or the
-/// size of a piece is not known.
+/// size of a piece is not known. By layers of shelves; in a bisque, of which nobody told how pieces stand in one another, by volume.
 /// </param>
 /// <param name="LoadsNeeded">How many loads of the kiln it takes at least; 1 where that is not known.</param>
 public sealed record SuggestedFiring(

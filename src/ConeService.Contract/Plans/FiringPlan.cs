@@ -30,6 +30,9 @@ public sealed record FiringPlan(
     IReadOnlyList<Assumption> Assumed,
     Confidence Confidence) : IComputed
 {
+    /// <summary>What one firing more, one layer of shelves more, or a due date a week later would bring; those that can be asked.</summary>
+    public IReadOnlyList<WhatIf> WhatIf { get; init; } = [];
+
     Address IComputed.Explain => new("/v1/load-rules");
 }
 

@@ -15,6 +15,9 @@ public static class PlanWarningCodes
     /// <summary>No firing accepts the piece without its being looked at; one that would have it looked at is taken.</summary>
     public const string LookAtPiece = "look-at-piece";
 
+    /// <summary>The native solver can't be loaded on this machine: the plan was made by search alone.</summary>
+    public const string WithoutSolver = "without-solver";
+
     /// <summary>A firing of the former plan can't be held, since kiln, start or piece are not there any more.</summary>
     public const string AnnouncedNotPossible = "announced-not-possible";
 }

@@ -46,6 +46,7 @@ internal static class DatasetBuilder
             KilnDefaults = Rows(content, TypedTables.KilnDefaults),
             KilnMaterials = Rows(content, TypedTables.KilnMaterials),
             KilnSizes = Rows(content, TypedTables.KilnSizes),
+            LoadingDefaults = Rows(content, TypedTables.LoadingDefaults),
             KilnHeats = Rows(content, TypedTables.KilnHeats),
             FiringKinds = Rows(content, TypedTables.FiringKinds),
             ClayBodies = Rows(content, TypedTables.ClayBodies),

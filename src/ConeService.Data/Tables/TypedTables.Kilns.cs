@@ -1,10 +1,14 @@
 namespace ConeService.Data;
 
-/// <summary>The tables behind the kiln model.</summary>
+/// <summary>The tables behind the kiln model and the model of room.</summary>
 internal static partial class TypedTables
 {
     public static TypedTable<KilnDefaultRow> KilnDefaults { get; } = new("kiln-defaults", since: new(1, 4), keyFields: 1, r => new(
         r.Text("id"), r.Number("value"), r.Text("unit"), r.Text("meaning"), r.SourceList(), r.Confidence(),
+        r.OptionalText("note"), r.Evidence()));
+
+    public static TypedTable<LoadingDefaultRow> LoadingDefaults { get; } = new("loading-defaults", since: new(1, 7), keyFields: 1, r => new(
+        r.Text("id"), r.Number("value"), r.Text("unit"), r.Text("statement"), r.SourceList(), r.Confidence(),
         r.OptionalText("note"), r.Evidence()));
 
     public static TypedTable<KilnMaterialRow> KilnMaterials { get; } = new("kiln-materials", since: new(1, 4), keyFields: 1, r => new(
@@ -18,5 +22,5 @@ internal static partial class TypedTables
         r.Number("wall_millimetres"), r.Number("kilowatts_per_square_metre"), r.SourceList(), r.Confidence(),
         r.OptionalText("note"), r.Evidence()));
 
-    private static IReadOnlyList<TypedTable> Kilns => [KilnDefaults, KilnMaterials, KilnSizes];
+    private static IReadOnlyList<TypedTable> Kilns => [KilnDefaults, KilnMaterials, KilnSizes, LoadingDefaults];
 }

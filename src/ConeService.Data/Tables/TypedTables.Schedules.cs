@@ -10,7 +10,10 @@ internal static partial class TypedTables
         r.OptionalWord<Confidence>("range_confidence"), r.Word("atmosphere", Atmospheres.OfFirings),
         r.WordList<KilnHeat>("kiln_heats"), r.WordList<PieceState>("takes"), r.OptionalNumber("thickness_max_millimetres"),
         r.OptionalNumber("hours_min"), r.OptionalNumber("hours_max"), r.OptionalText("hours_note"), r.SourceList(),
-        r.Confidence(), r.OptionalText("note"), r.Evidence()));
+        r.Confidence(), r.OptionalText("note"), r.Evidence())
+    {
+        IsUsual = r.Since(1, 7).OptionalWord<YesNo>("usual") == YesNo.Yes,
+    });
 
     public static TypedTable<ScheduleSegmentRow> ScheduleSegments { get; } = new(
         "schedule-segments", since: new(1, 4), keyFields: 2, r => new(

@@ -8,6 +8,7 @@ using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Reading;
+using ConeService.Firing.Room;
 
 namespace ConeService.Firing.Kilns;
 
@@ -26,6 +27,10 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
 
     // Nobody sells shelves as thick; more is a slip, and the load check reads shelves only by the way.
     private const decimal ThickestShelf = 50;
+
+    // As plans take them.
+    private const decimal MostLayers = 100;
+    private const decimal MostBeside = 20;
 
     private readonly MemberReader members = new(findings);
 
@@ -78,10 +83,17 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
     }
 
     /// <summary>Thickness of its shelves, mm; 0 where nothing, or nothing that can be used, is said of it.</summary>
-    public decimal ShelfThickness() =>
-        sent.Shelves?.ThicknessMillimetres is { Kind: SentKind.Number } thickness
-        && decimal.TryParse(thickness.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var millimetres)
-        && millimetres is > 0 and <= ThickestShelf ? millimetres : 0;
+    public decimal ShelfThickness() => Usable(sent.Shelves?.ThicknessMillimetres, ThickestShelf) ?? 0;
+
+    /// <summary>What is said of its shelves, as far as it can be used.</summary>
+    public ToldShelves Shelves()
+    {
+        if (sent.Shelves is not { } told) return ToldShelves.Nothing;
+        return new(
+            (int?)Usable(told.Layers, MostLayers), (int)(Usable(told.PerLayer, MostBeside) ?? 1), Usable(told.ThicknessMillimetres, ThickestShelf),
+            Usable(told.WidthMillimetres, MostMillimetres), Usable(told.DepthMillimetres, MostMillimetres),
+            Usable(told.DiameterMillimetres, MostMillimetres));
+    }
 
     /// <summary>The hottest that its maker allows, °C; null when left out.</summary>
     /// <param name="fahrenheit">True when temperatures were sent in °F.</param>
@@ -123,6 +135,12 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
         members.Missing(field + "/heightMillimetres", [Message.Of("members.any-millimetres")]);
         return false;
     }
+
+    // The load check reads shelves only by the way: what can't be used is as if it were not told.
+    private static decimal? Usable(SentText? sent, decimal most) =>
+        sent is { Kind: SentKind.Number } number
+        && decimal.TryParse(number.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
+        && value > 0 && value <= most ? value : null;
 
     private double? Number(SentText number, string member) => members.Number(number, $"{at}/{member}");
 }

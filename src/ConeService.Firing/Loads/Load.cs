@@ -2,6 +2,7 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Materials;
+using ConeService.Firing.Room;
 
 namespace ConeService.Firing.Loads;
 
@@ -34,6 +35,9 @@ internal sealed record Kiln(KilnHeat Heat, int MaxOrder, string MaxCone, EnumSet
 
     /// <summary>Thickness of its shelves, mm; 0 where not told.</summary>
     public decimal ShelfThickness { get; init; }
+
+    /// <summary>What was told of its shelves.</summary>
+    public ToldShelves Shelves { get; init; } = ToldShelves.Nothing;
 }
 
 /// <summary>The firing as it is planned.</summary>
@@ -48,7 +52,11 @@ internal sealed record PlannedFiring(FiringNeeds Needs, PotterCone Cone, Atmosph
 }
 
 /// <summary>A size, mm.</summary>
-internal sealed record Size(decimal Height, decimal? Width, decimal? Depth);
+internal sealed record Size(decimal Height, decimal? Width, decimal? Depth)
+{
+    /// <summary>True where no depth was told: round ware, as deep as it is wide.</summary>
+    public bool IsRound { get; init; }
+}
 
 /// <summary>What a piece is for.</summary>
 internal enum PieceUse

@@ -66,7 +66,7 @@ internal sealed class LoadCheck
             LoadCautions.Of(tables, load, classes),
             Basis.Printed,
             [.. reasons.SelectMany(r => r.Sources).Distinct().Order(StringComparer.Ordinal)],
-            [.. load.Assumed, .. LoadAssumptions.Of(load)],
+            [.. load.Assumed, .. LoadAssumptions.Of(tables, load)],
             ConfidenceOrder.Weakest(
             [
                 // What no reason names was held against rules that are practice, most of them.
@@ -77,7 +77,7 @@ internal sealed class LoadCheck
             load.Ref,
             table?.Reasons ?? [],
             suggestion.KeepsBooked,
-            suggestion.Firings.Count + (suggestion.KeepsBooked ? 1 : 0));
+            suggestion.Firings.Sum(f => f.LoadsNeeded) + suggestion.BookedLoads);
     }
 
     private static PieceAnswer[] Pieces(Load load, IReadOnlyList<PieceClass> classes, ReasonTable? table)

@@ -5,6 +5,7 @@ using ConeService.Firing.Cones;
 using ConeService.Firing.Loads.Reading;
 using ConeService.Firing.Loads.Suggesting;
 using ConeService.Firing.Materials;
+using ConeService.Firing.Room;
 
 namespace ConeService.Firing.Loads;
 
@@ -33,6 +34,7 @@ internal sealed class LoadTables
         cautions = Dataset.Cautions.ToFrozenDictionary(c => c.Id, StringComparer.Ordinal);
         usual = [.. Dataset.UsualFirings.SelectMany(f => f.Atmospheres.Select(a => (f.FiringKind, PotterScale.Of(f.Cone).Order, a)))];
         TradeWords = new(Dataset.TradeWords);
+        RoomFactors = RoomFactors.Of(Dataset);
         menu = new(() => FiringMenu.Usual(this));
         var describer = new ConeDescriber(charts);
         mixUpCelsius = charts.Scale.Cones
@@ -64,6 +66,9 @@ internal sealed class LoadTables
 
     /// <summary>The data package.</summary>
     public Dataset Dataset { get; }
+
+    /// <summary>Figures of the model of room; null in packages of before 1.7.</summary>
+    public RoomFactors? RoomFactors { get; }
 
     /// <summary>All cones, to read them with.</summary>
     public ConeScale Cones { get; }

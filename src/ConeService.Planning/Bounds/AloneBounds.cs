@@ -26,7 +26,7 @@ internal static class AloneBounds
             for (var n = 0; n < done; n++) left[item.FirstStage + n] = item.Count;
         }
 
-        return new(late, undone, Cost(problem, left));
+        return new(late, undone, Cost(problem, left), CostUndone: undone);
     }
 
     // How many firings a piece gets that has the studio to itself, and when it comes out of the last.

@@ -2,8 +2,8 @@ using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
 using ConeService.Data;
 using ConeService.Firing;
+using ConeService.Firing.Room;
 using ConeService.Planning.Requests;
-using ConeService.Planning.Room;
 using Problem = ConeService.Planning.Model.Problem;
 
 namespace ConeService.Planning.Digest;
@@ -14,6 +14,9 @@ internal sealed class Digester(FiringReference reference)
     private const int LongestHorizon = 26 * 7 * Problem.Day;
     private readonly Acceptance acceptance = new(reference);
     private readonly UsualSchedules schedules = new(reference);
+
+    private readonly RoomFactors factors = RoomFactors.Of(reference.Dataset)
+        ?? throw new InvalidOperationException("Plans need a package with loading-defaults, of 1.7 or later.");
 
     /// <summary>Reads a request and makes a problem of it.</summary>
     /// <exception cref="PlanRefusedException">Something is wrong; carries every finding.</exception>
@@ -34,9 +37,9 @@ internal sealed class Digester(FiringReference reference)
             findings.Add(new(FindingCodes.TariffWithoutCurrency, "/objective/tariff/currency", currency));
         if (objective.Tariff?.PerKilowattHour is { } price) numbers.Within(price, 0, 1_000_000, 0, "/objective/tariff/perKilowattHour");
         var fill = numbers.Within(
-            objective.MinimumFillPercent, 0, 100, RoomFactors.MinimumFillPercent, "/objective/minimumFillPercent");
+            objective.MinimumFillPercent, 0, 100, factors.MinimumFillPercent, "/objective/minimumFillPercent");
         if (objective.MinimumFillPercent is null) assumed.Add(new("/objective/minimumFillPercent", Moments.Text(fill)));
-        var reader = new KilnsReader(reference, schedules, moments, findings, assumed);
+        var reader = new KilnsReader(reference, factors, schedules, moments, findings, assumed);
         var staffed = request.Staffed is { Count: > 0 } ? reader.Spans(request.Staffed, "/staffed") : null;
         if (staffed is null) assumed.Add(new("/staffed", "always"));
 
@@ -50,7 +53,7 @@ internal sealed class Digester(FiringReference reference)
             if (ids[i] is not null && ids.IndexOf(ids[i]) < i) findings.Add(new(FindingCodes.KilnIdRepeated, $"/kilns/{i}/kiln/id", ids[i]));
         }
 
-        var pieces = new PiecesReader(reference, moments, findings, assumed).Read(request.Pieces);
+        var pieces = new PiecesReader(reference, factors, moments, findings, assumed).Read(request.Pieces);
         if (horizon is not null && kilns.Count > 0 && kilns.TrueForAll(k => k is { Starts.Count: 0 }))
             findings.Add(new(FindingCodes.NoStartInHorizon, "/kilns"));
         var given = new GivenReader(moments, findings, [.. kilns.OfType<ReadKiln>()], pieces);
@@ -59,7 +62,7 @@ internal sealed class Digester(FiringReference reference)
         if (findings.Count > 0) throw new PlanRefusedException(findings);
         given.RequireApart(pins);
         if (findings.Count > 0) throw new PlanRefusedException(findings);
-        return new ProblemBuilder(acceptance, reference, moments, [.. kilns.Select(k => k!)], pieces, horizon!.Value, staffed, assumed)
+        return new ProblemBuilder(acceptance, moments, [.. kilns.Select(k => k!)], pieces, horizon!.Value, staffed, assumed)
             .Build((int)Math.Round(fill * 100), pins, announced, given.Warnings);
     }
 

@@ -3,19 +3,19 @@ using ConeService.Contract.Loads;
 using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
 using ConeService.Firing;
+using ConeService.Firing.Room;
 using ConeService.Planning.Requests;
-using ConeService.Planning.Room;
 using NodaTime;
 
 namespace ConeService.Planning.Digest;
 
 /// <summary>Reads the kilns of a request.</summary>
 internal sealed class KilnsReader(
-    FiringReference reference, UsualSchedules schedules, Moments moments, List<PlanFinding> findings, List<PlanAssumption> assumed)
+    FiringReference reference, RoomFactors factors, UsualSchedules schedules, Moments moments, List<PlanFinding> findings, List<PlanAssumption> assumed)
 {
     private static readonly LocalTime[] UsualStarts = [new(8, 0), new(20, 0)];
     private readonly Numbers numbers = new(findings);
-    private readonly RoomReader rooms = new(new RoomFactors(reference.Dataset), findings, assumed);
+    private readonly RoomReader rooms = new(factors, findings, assumed);
 
     /// <summary>Reads a kiln; null where it can't be used.</summary>
     /// <param name="sent">The kiln.</param>
@@ -38,8 +38,8 @@ internal sealed class KilnsReader(
         numbers.List(sent.Firings?.Count, PlanLimits.MostMenu, pointer + "/firings");
         numbers.AtMost(sent.Starts?.Count, PlanLimits.MostMoments, pointer + "/starts");
         numbers.AtMost(sent.Closed?.Count, PlanLimits.MostMoments, pointer + "/closed");
-        var loading = (int)numbers.Within(sent.LoadingMinutes, 0, 1440, RoomFactors.LoadingMinutes, pointer + "/loadingMinutes");
-        var unloading = (int)numbers.Within(sent.UnloadingMinutes, 0, 1440, RoomFactors.UnloadingMinutes, pointer + "/unloadingMinutes");
+        var loading = (int)numbers.Within(sent.LoadingMinutes, 0, 1440, factors.LoadingMinutes, pointer + "/loadingMinutes");
+        var unloading = (int)numbers.Within(sent.UnloadingMinutes, 0, 1440, factors.UnloadingMinutes, pointer + "/unloadingMinutes");
         if (sent.LoadingMinutes is null) assumed.Add(new(pointer + "/loadingMinutes", Moments.Text(loading)));
         if (sent.UnloadingMinutes is null) assumed.Add(new(pointer + "/unloadingMinutes", Moments.Text(unloading)));
         var closed = Spans(sent.Closed, pointer + "/closed");
@@ -148,5 +148,5 @@ internal sealed class KilnsReader(
 
 /// <summary>A kiln as read.</summary>
 internal sealed record ReadKiln(
-    PlanKiln Sent, string Id, ReadRoom Room, int Loading, int Unloading, Spans Closed, IReadOnlyList<int> Starts,
+    PlanKiln Sent, string Id, MeasuredRoom Room, int Loading, int Unloading, Spans Closed, IReadOnlyList<int> Starts,
     IReadOnlyList<DigestedFiring> Menu);

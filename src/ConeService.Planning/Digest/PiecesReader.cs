@@ -3,13 +3,13 @@ using ConeService.Contract.Loads;
 using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
 using ConeService.Firing;
+using ConeService.Firing.Room;
 using ConeService.Planning.Requests;
-using ConeService.Planning.Room;
 
 namespace ConeService.Planning.Digest;
 
 /// <summary>Reads the pieces of a request.</summary>
-internal sealed class PiecesReader(FiringReference reference, Moments moments, List<PlanFinding> findings, List<PlanAssumption> assumed)
+internal sealed class PiecesReader(FiringReference reference, RoomFactors factors, Moments moments, List<PlanFinding> findings, List<PlanAssumption> assumed)
 {
     /// <summary>The most pieces, those alike counted each.</summary>
     public const int Most = PlanLimits.MostPieces;
@@ -52,12 +52,13 @@ internal sealed class PiecesReader(FiringReference reference, Moments moments, L
         if (findings.Count == before && (height is null || width is null)) findings.Add(new(FindingCodes.MemberMissing, at + "/piece/size"));
         var ready = moments.Minutes(sent.Ready, at + "/ready");
         var due = moments.Minutes(sent.Due, at + "/due");
-        if (due <= (ready ?? 0)) findings.Add(new(FindingCodes.DueBeforeReady, at + "/due", sent.Due));
+        // A date that is past when the plan is made is kept: the piece is late already, and counts. Only one before its own ready is a slip.
+        if (due <= ready) findings.Add(new(FindingCodes.DueBeforeReady, at + "/due", sent.Due));
         var priority = numbers.Count(sent.Priority, 9, at + "/priority");
-        var handling = numbers.Within(sent.HandlingMinutes, 0, 60_000, RoomFactors.HandlingMinutes, at + "/handlingMinutes");
+        var handling = numbers.Within(sent.HandlingMinutes, 0, 60_000, factors.HandlingMinutes, at + "/handlingMinutes");
         if (sent.HandlingMinutes is null && sent.Then is { Count: > 0 }) assumed.Add(new(at + "/handlingMinutes", Moments.Text(handling)));
         numbers.AtMost(sent.Then?.Count, PlanLimits.MostThen, at + "/then");
-        ReadStack? stacked = null;
+        Stack? stacked = null;
         if (sent.BisqueStack is { } stack)
         {
             if (stack.Count.IsAbsent) findings.Add(new(FindingCodes.MemberMissing, at + "/bisqueStack/count"));
@@ -130,7 +131,7 @@ internal sealed class PiecesReader(FiringReference reference, Moments moments, L
 /// <summary>A piece as read.</summary>
 internal sealed record ReadPiece(
     string Id, string Pointer, PlanPiece Sent, Ware Ware, int Count, PieceSize Size, int Ready, int? Due, int Priority, int Handling,
-    ReadStack? Stack)
+    Stack? Stack)
 {
     /// <summary>Ready before anything can be loaded.</summary>
     public const int ReadyAlready = -2 * Model.Problem.Day;

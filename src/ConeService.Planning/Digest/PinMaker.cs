@@ -1,7 +1,7 @@
 using ConeService.Contract.Plans;
+using ConeService.Firing.Room;
 using ConeService.Planning.Model;
 using ConeService.Planning.Requests;
-using ConeService.Planning.Room;
 
 namespace ConeService.Planning.Digest;
 

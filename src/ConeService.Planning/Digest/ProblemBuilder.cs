@@ -1,15 +1,13 @@
 using ConeService.Contract.Plans;
-using ConeService.Firing;
 using ConeService.Planning.Model;
 using ConeService.Planning.Requests;
-using ConeService.Planning.Room;
 using Problem = ConeService.Planning.Model.Problem;
 
 namespace ConeService.Planning.Digest;
 
 /// <summary>Puts a problem together from what was read.</summary>
 internal sealed class ProblemBuilder(
-    Acceptance acceptance, FiringReference reference, Moments moments, IReadOnlyList<ReadKiln> kilns, IReadOnlyList<ReadPiece> pieces,
+    Acceptance acceptance, Moments moments, IReadOnlyList<ReadKiln> kilns, IReadOnlyList<ReadPiece> pieces,
     int horizon, Spans? staffed, List<PlanAssumption> assumed)
 {
     private readonly List<Item> items = [];
@@ -22,11 +20,10 @@ internal sealed class ProblemBuilder(
     {
         warnings.AddRange(told);
         var sorts = new Sorts(acceptance, kilns).Of(pieces);
-        var rooms = new RoomReader(new RoomFactors(reference.Dataset), [], []);
         var ends = kilns.Select((k, i) => Ends(k, [.. pins.Where(p => p.Kiln == i)])).ToList();
         var last = Math.Max(horizon, ends.SelectMany(e => e.Ends).SelectMany(e => e).DefaultIfEmpty().Max());
-        var digested = AddItems(sorts, pins, announced, last, rooms);
-        var models = kilns.Select((k, i) => Model(k, i, ends[i], rooms)).ToList();
+        var digested = AddItems(sorts, pins, announced, last);
+        var models = kilns.Select((k, i) => Model(k, i, ends[i])).ToList();
         var problem = new Problem
         {
             Horizon = horizon,
@@ -56,7 +53,7 @@ internal sealed class ProblemBuilder(
     }
 
     private List<DigestedPiece> AddItems(
-        Dictionary<string, Sort> sorts, IReadOnlyList<ReadGiven> pins, IReadOnlyList<ReadGiven> announced, int last, RoomReader rooms)
+        Dictionary<string, Sort> sorts, IReadOnlyList<ReadGiven> pins, IReadOnlyList<ReadGiven> announced, int last)
     {
         var named = pins.Concat(announced).SelectMany(g => g.Pieces.Select(p => p.Piece)).ToHashSet();
         var pinned = pins.SelectMany(g => g.Pieces.Select(p => p.Piece)).ToHashSet();
@@ -74,7 +71,7 @@ internal sealed class ProblemBuilder(
         foreach (var group in groups.Values)
         {
             var (piece, sort) = (pieces[group[0]], sorts[pieces[group[0]].SortKey]);
-            var (chain, tooBig) = Chain(piece, sort, rooms);
+            var (chain, tooBig) = Chain(piece, sort);
             if (chain.Count == 0 && pinned.Contains(group[0])) chain = [Forced(piece)];
             int? item = chain.Count == 0 ? null : items.Count;
             int? refused = chain.Count > (sort.Then.Count) ? null : chain.Count;
@@ -87,13 +84,13 @@ internal sealed class ProblemBuilder(
         return [.. digested];
     }
 
-    private (List<SortStage> Chain, bool TooBig) Chain(ReadPiece piece, Sort sort, RoomReader rooms)
+    private (List<SortStage> Chain, bool TooBig) Chain(ReadPiece piece, Sort sort)
     {
         var chain = new List<SortStage>();
         foreach (var stage in sort.Stages)
         {
             if (!kilns.Where((k, i) => stage.Accepted[i].Contains(true)
-                && rooms.Slot(k.Room, piece.Size, stage.IsBisque, piece.Stack).Share > 0).Any()) return (chain, true);
+                && k.Room.Slot(piece.Size, stage.IsBisque, piece.Stack).Share > 0).Any()) return (chain, true);
             chain.Add(stage);
         }
 
@@ -118,9 +115,9 @@ internal sealed class ProblemBuilder(
         }
     }
 
-    private KilnModel Model(ReadKiln kiln, int index, (List<int> Starts, List<int[]> Ends) times, RoomReader rooms)
+    private KilnModel Model(ReadKiln kiln, int index, (List<int> Starts, List<int[]> Ends) times)
     {
-        var slots = wares.Select(w => rooms.Slot(kiln.Room, w.Piece.Size, w.Sort.IsBisque, w.Piece.Stack)).ToList();
+        var slots = wares.Select(w => kiln.Room.Slot(w.Piece.Size, w.Sort.IsBisque, w.Piece.Stack)).ToList();
         var types = new List<FiringType>();
         for (var m = 0; m < kiln.Menu.Count; m++)
         {

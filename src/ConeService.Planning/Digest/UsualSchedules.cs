@@ -10,10 +10,6 @@ namespace ConeService.Planning.Digest;
 /// <summary>Hours and energy of firings, by the fit of their schedule.</summary>
 internal sealed class UsualSchedules(FiringReference reference)
 {
-    // Of several templates that suit, the one that a studio takes without saying so; it belongs into a table of the data package.
-    private static readonly string[] Preferred =
-        ["bisque-mixed-ware", "low-fire-glaze", "mid-range-glaze", "high-fire-oxidation", "gas-reduction", "single-fire", "lustre", "china-paint"];
-
     private readonly Dictionary<string, (FiringHours? Hours, Finding? Cause)> known = [];
 
     /// <summary>Hours and energy of a firing; null where no schedule suits or the fit refuses, with what it said.</summary>
@@ -31,11 +27,7 @@ internal sealed class UsualSchedules(FiringReference reference)
             var heat = EnumWords.Of<KilnHeat>(kiln.Heat.Text!);
             var template = firing.Schedule is { } named
                 ? reference.Schedules.Detail(named).Schedule
-                : reference.Schedules.List(firing.FiringKind.Text, firing.Cone.Text).Items
-                    .Where(s => s.KilnHeats.Contains(heat))
-                    .OrderBy(s => EnumWords.Word(s.Atmosphere) == firing.Atmosphere.Text ? 0 : 1)
-                    .ThenBy(s => Array.IndexOf(Preferred, s.Id) is var at && at < 0 ? Preferred.Length : at)
-                    .ThenBy(s => s.Id, StringComparer.Ordinal).FirstOrDefault();
+                : Usual(firing, heat);
             if (template is null) return (null, null);
             var fit = reference.Schedules.Fit(template.Id, new FitRequest(
                 Cone: template.EndCone is null ? default : firing.Cone, Units: "C", Kiln: kiln with { Shelves = null })).Answer;
@@ -46,6 +38,20 @@ internal sealed class UsualSchedules(FiringReference reference)
         {
             return (null, refused.Findings[0]);
         }
+    }
+
+    // Of several that suit, what a studio takes without saying so; of several of those the one written for the nearest cone.
+    private ScheduleSummary? Usual(MenuFiring firing, KilnHeat heat)
+    {
+        var usual = reference.Dataset.ScheduleTemplates.Where(t => t.IsUsual).Select(t => t.Id).ToHashSet(StringComparer.Ordinal);
+        var positions = reference.Dataset.Cones.ToDictionary(c => c.Id, c => c.Position, StringComparer.Ordinal);
+        var asked = positions[reference.Cones.Read(firing.Cone.Text!).ToString()];
+        return reference.Schedules.List(firing.FiringKind.Text, firing.Cone.Text).Items
+            .Where(s => s.KilnHeats.Contains(heat))
+            .OrderBy(s => EnumWords.Word(s.Atmosphere) == firing.Atmosphere.Text ? 0 : 1)
+            .ThenBy(s => usual.Contains(s.Id) ? 0 : 1)
+            .ThenBy(s => s.EndCone is { } end ? Math.Abs(positions[end] - asked) : 0)
+            .ThenBy(s => s.Id, StringComparer.Ordinal).FirstOrDefault();
     }
 
     // Gas is a span without a factor of one's own; its middle is what is planned with.

@@ -66,6 +66,7 @@ internal static class PlanFindings
             PlanWarningCodes.PinOverfull => Message.Of("plans.pin-overfull"),
             PlanWarningCodes.PinNotReady => Message.Of("plans.pin-not-ready"),
             PlanWarningCodes.LookAtPiece => Message.Of("plans.look-at-piece", ("id", told.Value)),
+            PlanWarningCodes.WithoutSolver => Message.Of("plans.without-solver"),
             PlanWarningCodes.AnnouncedNotPossible => Message.Of("plans.announced-not-possible"),
             _ => throw new InvalidOperationException($"A warning {told.Code} has no sentence."),
         },

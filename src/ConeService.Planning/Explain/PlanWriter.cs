@@ -4,9 +4,11 @@ using ConeService.Contract.Plans;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing;
+using ConeService.Firing.Room;
 using ConeService.Planning.Digest;
 using ConeService.Planning.Model;
-using ConeService.Planning.Room;
+using ConeService.Planning.Requests;
+using ConeService.Planning.WhatIf;
 using Problem = ConeService.Planning.Model.Problem;
 
 namespace ConeService.Planning.Explain;
@@ -30,7 +32,10 @@ internal sealed class PlanWriter
     }
 
     /// <summary>Writes the plan.</summary>
-    public FiringPlan Write(Searched searched, int seed)
+    /// <param name="searched">What was found.</param>
+    /// <param name="seed">Seed of the search.</param>
+    /// <param name="alternatives">What was found for changed questions.</param>
+    public FiringPlan Write(Searched searched, int seed, IReadOnlyList<Alternative> alternatives)
     {
         var plan = searched.Plan;
         var course = new Course(digested, plan);
@@ -44,17 +49,20 @@ internal sealed class PlanWriter
             Summary(searched, outcomes, seed),
             [.. loads.SelectMany(l => l.Cautions).DistinctBy(c => c.Id).OrderByDescending(c => c.Severity)
                 .ThenBy(c => c.Id, StringComparer.Ordinal)],
-            [.. digested.Warnings.Select(PlanFindings.Warning)],
+            [.. digested.Warnings.Concat(searched.SolverMissing ? [new PlanFinding(PlanWarningCodes.WithoutSolver, "")] : []).Select(PlanFindings.Warning)],
             Basis.Printed,
             [.. loads.SelectMany(l => l.Sources).Concat(ScheduleSources(searched.Plan)).Distinct().Order(StringComparer.Ordinal)],
             [.. digested.Assumed.Select(a => new Assumption(a.Pointer, a.Value, Message.Of("plans.assumed")))],
-            Confidence.Estimate);
+            Confidence.Estimate)
+        {
+            WhatIf = [.. alternatives.Select(new WhatIfWriter(digested).Told)],
+        };
     }
 
     private PlanSummary Summary(Searched searched, Outcomes outcomes, int seed)
     {
         var (score, bounds) = (searched.Plan.Score, searched.Bounds);
-        var best = bounds.IsBestInDates(score);
+        var least = bounds.CostOf(score);
         var energies = searched.Plan.Firings.Select(Menu).Select(m => m.Hours.KilowattHours).ToList();
         return new(
             outcomes.Pieces.Sum(p => p.Late),
@@ -68,9 +76,9 @@ internal sealed class PlanWriter
             score.Waiting * 60.0,
             bounds.Late,
             bounds.Undone,
-            best ? bounds.Cost / 100.0 : null,
-            best && score.Cost > 0 ? Math.Round((score.Cost - bounds.Cost) / (double)score.Cost, 4) : best ? 0 : null,
-            best && score.Cost <= bounds.Cost,
+            least / 100.0,
+            least is null ? null : score.Cost == 0 ? 0 : Math.Round((score.Cost - least.Value) / (double)score.Cost, 4),
+            bounds.IsBestInDates(score) && score.Cost <= least,
             searched.Steps,
             seed);
     }
@@ -121,7 +129,7 @@ internal sealed class PlanWriter
             course.Singles[problem.Stages[c.Stage].Item]
                 .Where(s => s.Stays.Any(y => y.Firing == place && y.Number == problem.Stages[c.Stage].Number)).Select(s => s.Piece).Order()));
         var layers = new List<PlanLayer>();
-        foreach (var layer in ShelfPlan.Of(problem, model, firing.Contents))
+        foreach (var layer in ShelfPlan.Of(firing.Contents.Select(c => (c.Stage, c.Count, model.Slots[c.Stage]))))
         {
             var pieces = new List<LayerPieces>();
             foreach (var (stage, count) in layer.Contents)

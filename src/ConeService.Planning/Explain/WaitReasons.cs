@@ -1,8 +1,8 @@
 using ConeService.Contract.Plans;
+using ConeService.Firing.Room;
 using ConeService.Planning.Digest;
 using ConeService.Planning.FirstPlan;
 using ConeService.Planning.Model;
-using ConeService.Planning.Room;
 
 namespace ConeService.Planning.Explain;
 

@@ -1,5 +1,5 @@
+using ConeService.Firing.Room;
 using ConeService.Planning.Model;
-using ConeService.Planning.Room;
 
 namespace ConeService.Planning.FirstPlan;
 

@@ -1,3 +1,5 @@
+using ConeService.Firing.Room;
+
 namespace ConeService.Planning.Model;
 
 /// <summary>
@@ -7,7 +9,7 @@ namespace ConeService.Planning.Model;
 internal sealed class Problem
 {
     /// <summary>A whole layer, and a whole room.</summary>
-    public const int Whole = 10_000;
+    public const int Whole = KilnRoom.WholeLayer;
 
     /// <summary>Minutes of a day.</summary>
     public const int Day = 1440;
@@ -37,6 +39,18 @@ internal sealed class Problem
     public long ChangePrice => Announced.Count == 0
         ? 0
         : (Kilns.SelectMany(k => k.Types).Select(t => t.Cost).DefaultIfEmpty().Max() / Scorer.FiringMoved) + 1;
+
+    /// <summary>The same with other kilns or items.</summary>
+    public Problem With(IReadOnlyList<KilnModel>? kilns = null, IReadOnlyList<Item>? items = null) => new()
+    {
+        Horizon = Horizon,
+        Kilns = kilns ?? Kilns,
+        Items = items ?? Items,
+        Stages = Stages,
+        MinimumFill = MinimumFill,
+        Pins = Pins,
+        Announced = Announced,
+    };
 
     /// <summary>The item of a stage.</summary>
     public Item ItemOf(int stage) => Items[Stages[stage].Item];
@@ -114,18 +128,6 @@ internal sealed class KilnModel
 /// <param name="Takes">By stage: whether it may be in it.</param>
 /// <param name="Cost">What it costs, in 1/100.</param>
 internal sealed record FiringType(int Menu, bool[] Takes, long Cost);
-
-/// <summary>The room of a kiln.</summary>
-/// <param name="Height">Height for ware and shelves, mm, the clearance below the lid taken off.</param>
-/// <param name="Shelf">Thickness of a shelf, mm.</param>
-/// <param name="Layers">Layers of shelves that there are.</param>
-internal sealed record KilnRoom(int Height, int Shelf, int Layers);
-
-/// <summary>What one piece takes of the room of a kiln.</summary>
-/// <param name="Height">Height with the clearance above it, mm.</param>
-/// <param name="Share">Share of a layer, in 1/10,000; 0: it does not go in.</param>
-/// <param name="Volume">Share of the most that the load check lets into the kiln, in 1/10,000,000.</param>
-internal readonly record struct Slot(int Height, int Share, int Volume);
 
 /// <summary>A firing that stands.</summary>
 /// <param name="Kiln">The kiln.</param>

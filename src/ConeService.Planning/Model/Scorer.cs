@@ -39,6 +39,23 @@ internal static class Scorer
         return new(late, undone, cost, Changes(problem, firings), waiting, problem.ChangePrice);
     }
 
+    /// <summary>How many pieces are late in a plan.</summary>
+    public static int LatePieces(Problem problem, IReadOnlyList<DraftFiring> firings)
+    {
+        var late = problem.Items.Where(i => i.UndoneLateness > 0).Sum(i => i.Count);
+        foreach (var firing in firings)
+        {
+            var end = problem.Kilns[firing.Kiln].EndOf(firing.Start, firing.Type);
+            foreach (var (stage, count) in firing.Contents)
+            {
+                var item = problem.ItemOf(stage);
+                if (problem.Stages[stage].IsLast && item.UndoneLateness > 0 && Problem.Lateness(item, end) == 0) late -= count;
+            }
+        }
+
+        return late;
+    }
+
     /// <summary>Whole hours of a time, none below 0.</summary>
     public static int Hours(int minutes) => Math.Max(0, minutes) / 60;
 

@@ -7,6 +7,7 @@ namespace ConeService.Planning.Search;
 /// <summary>Simulated annealing over calendars. With a seed and a number of steps it gives the same plan again.</summary>
 internal sealed class CalendarSearch
 {
+    private const int OthersAsked = 256;
     private readonly Problem problem;
     private readonly CalendarFiller filler;
     private readonly Random random;
@@ -44,7 +45,8 @@ internal sealed class CalendarSearch
     /// <param name="from">The plan.</param>
     /// <param name="progress">From 0 to 1: how much of the time or of the steps is gone; at 1 it ends.</param>
     /// <param name="isEnough">Whether a plan needs no bettering.</param>
-    public Draft Search(Draft from, Func<long, double> progress, Func<Draft, bool>? isEnough = null)
+    /// <param name="elsewhere">The best plan that others found, asked for now and then.</param>
+    public Draft Search(Draft from, Func<long, double> progress, Func<Draft, bool>? isEnough = null, Func<Draft>? elsewhere = null)
     {
         var best = from;
         if (possible.Count == 0) return best;
@@ -52,6 +54,8 @@ internal sealed class CalendarSearch
         for (double gone; (gone = progress(Steps)) < 1; Steps++)
         {
             Patience.Check();
+            if (elsewhere is not null && Steps % OthersAsked == 0 && FirstPlanner.Better(best, elsewhere()) is var other && other != best)
+                (best, now, calendar) = (other, other, [.. FirstPlanner.Calendar(other)]);
             var next = new List<Booking>(calendar);
             for (var moves = 1 + random.Next(2); moves > 0; moves--) Move(next);
             var tried = filler.Fill(next);

@@ -55,6 +55,7 @@ public class SettingTests
     [InlineData("AtOnce", "0")]
     [InlineData("Waiting", "-1")]
     [InlineData("SecondsAtMost", "many")]
+    [InlineData("Solver", "perhaps")]
     public void A_bound_of_computations_that_is_none_is_named(string name, string value) => Assert.Contains(
         $"“{value}”",
         Assert.Throws<InvalidSettingException>(() => ComputationSettings.Read(Of(("ConeService:Computations:" + name, value)))).Message,

@@ -12,6 +12,7 @@ internal static class LaterColumns
         field.EndsWith("_rank", StringComparison.Ordinal) || field == "value_confidence" || table switch
         {
             "sources" => OfSources.Contains(field),
+            "schedule-templates" => field is "usual" or "locator",
             "exposure-limits" => OfLimits.Contains(field) || field is "instrument" or "locator",
             "food-contact-limits" => OfLimits.Contains(field) || field == "locator",
             _ => field == "locator",

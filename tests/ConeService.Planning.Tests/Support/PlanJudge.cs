@@ -27,6 +27,7 @@ internal static class PlanJudge
             if (firing.Layers.Sum(l => l.HeightMillimetres + thick) > Number(kiln.Interior!.HeightMillimetres.Text) - 25)
                 faults.Add($"firing {firing.Number} is too high");
             if (firing.Layers.Count > Number(kiln.Shelves.Layers.Text)) faults.Add($"firing {firing.Number} has too many layers");
+            if (!firing.IsPinned && firing.FiringKind != "bisque") StandBeside(firing, kiln, sent, faults);
             foreach (var (layer, piece) in firing.Layers.SelectMany(l => l.Pieces.Select(p => (l, p))))
             {
                 if (Number(sent[piece.Id].Piece!.Size!.HeightMillimetres.Text) > layer.HeightMillimetres)
@@ -36,6 +37,29 @@ internal static class PlanJudge
 
         foreach (var piece in request.Pieces!) Chain(piece!, plan, faults);
         return faults;
+    }
+
+    // Glazed ware stands apart and nothing on it: on a shelf discs cover no more than hexagonally packed ones do, 0.907 of it, and no two
+    // stand there of which each is wider than half of it.
+    private static void StandBeside(
+        PlanFiring firing, Contract.Kilns.Kiln kiln, Dictionary<string, PlanPiece> sent, List<string> faults)
+    {
+        var shelves = kiln.Shelves!;
+        var round = shelves.DiameterMillimetres.IsAbsent ? 0 : Number(shelves.DiameterMillimetres.Text);
+        var beside = shelves.PerLayer.IsAbsent ? 1 : Number(shelves.PerLayer.Text);
+        var area = beside * (round > 0
+            ? Math.PI / 4 * round * round
+            : Number(shelves.WidthMillimetres.Text) * Number((shelves.DepthMillimetres.IsAbsent ? shelves.WidthMillimetres : shelves.DepthMillimetres).Text));
+        foreach (var layer in firing.Layers)
+        {
+            var discs = layer.Pieces.Select(p => (p.Count, Size: sent[p.Id].Piece!.Size!)).ToList();
+            var covered = discs.Sum(d => d.Count * (d.Size.DepthMillimetres.IsAbsent
+                ? Math.PI / 4 * Math.Pow(Number(d.Size.WidthMillimetres.Text), 2)
+                : Number(d.Size.WidthMillimetres.Text) * Number(d.Size.DepthMillimetres.Text)));
+            if (covered > 0.907 * area) faults.Add($"layer {layer.Number} of firing {firing.Number} is covered by more than goes");
+            var wide = discs.Where(d => d.Size.DepthMillimetres.IsAbsent && 2 * Number(d.Size.WidthMillimetres.Text) > round).Sum(d => d.Count);
+            if (round > 0 && wide > beside) faults.Add($"layer {layer.Number} of firing {firing.Number} holds {wide} pieces wider than half a shelf");
+        }
     }
 
     /// <summary>A firing of it as the load check takes it.</summary>

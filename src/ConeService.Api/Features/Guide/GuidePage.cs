@@ -27,7 +27,8 @@ internal static class GuidePage
     /// <summary>Names of the pages.</summary>
     public static IReadOnlyList<string> Names { get; } =
     [
-        .. Home.GetManifestResourceNames().Where(n => n.StartsWith(Prefix, StringComparison.Ordinal))
+        .. Home.GetManifestResourceNames()
+            .Where(n => n.StartsWith(Prefix, StringComparison.Ordinal) && n.EndsWith(Suffix, StringComparison.Ordinal))
             .Select(n => n[Prefix.Length..^Suffix.Length]).Order(StringComparer.Ordinal),
     ];
 
@@ -54,7 +55,7 @@ internal static class GuidePage
         var own = equations.Where(e => e.Page.Path.StartsWith($"/guide/{name}#", StringComparison.Ordinal)).ToList();
         if (own.Count > 0) body.AppendLine("<h2>What answers are explained by</h2>");
         foreach (var equation in own) Equation(body, equation);
-        return HtmlPage.Render(title, body.ToString());
+        return HtmlPage.Render(title, body.ToString(), "\nmain img{max-width:100%;height:auto}");
     }
 
     private static string Text(string name)
@@ -63,11 +64,19 @@ internal static class GuidePage
         return reader.ReadToEnd();
     }
 
-    // Files of docs/ are pages here; what else lies in the repository has no address.
+    // Files of docs/ are pages here, and its figures part of them; what else lies in the repository has no address.
     private static void Redirect(LinkInline link)
     {
         var address = link.Url ?? "";
         if (address.StartsWith('#') || address.StartsWith("https://", StringComparison.Ordinal)) return;
+        if (link.IsImage && Home.GetManifestResourceStream(Prefix + address) is { } figure)
+        {
+            using var bytes = new MemoryStream();
+            using (figure) figure.CopyTo(bytes);
+            link.Url = "data:image/svg+xml;base64," + Convert.ToBase64String(bytes.GetBuffer(), 0, (int)bytes.Length);
+            return;
+        }
+
         var parts = address.Split('#', 2);
         if (parts[0].EndsWith(Suffix, StringComparison.Ordinal) && Names.Contains(parts[0][..^Suffix.Length], StringComparer.Ordinal))
         {

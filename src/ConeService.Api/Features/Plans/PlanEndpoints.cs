@@ -38,12 +38,14 @@ internal static class PlanEndpoints
     /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
     /// <param name="time">The clock, for the stamp of calendar entries.</param>
+    /// <param name="computations">Whether the native solver is used.</param>
     internal static async Task<IResult> PlanFirings(
-        JsonRequest<PlanRequest> body, string? seconds, HttpRequest request, SnapshotHolder snapshots, TimeProvider time)
+        JsonRequest<PlanRequest> body, string? seconds, HttpRequest request, SnapshotHolder snapshots, TimeProvider time,
+        Computations computations)
     {
         var type = Negotiation.Choose(
             request, JsonBody.MediaType, Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType);
-        var effort = new PlanEffort(Seconds(seconds), Workers: Math.Min(2, Environment.ProcessorCount));
+        var effort = new PlanEffort(Seconds(seconds), Workers: Math.Min(2, Environment.ProcessorCount), Solver: computations.Solver);
         var plan = await Ask(body, new Planner(snapshots.Current.Reference), effort);
         return type switch
         {

@@ -7,50 +7,76 @@ using ConeService.Data;
 namespace ConeService.Api.Features.Plans;
 
 /// <summary>
-/// A plan to print: the weeks with kilns across and days down, then a loading list for each firing: layer by layer, tall first, with the
-/// cones to set and the sheet of the fitted schedule.
+/// A plan to print: the weeks with kilns across and days down, then a loading list for each firing, each on a page of its own.
 /// </summary>
 internal static class PlanSheet
 {
+    // More kilns than these side by side would be cut off by the edge of the paper.
+    private const int KilnsAcross = 5;
+
     private const string Css = """
 
-        body:has(.plan){max-width:60rem}.plan td,.plan th{border:1px solid var(--line);padding:.2rem .4rem}
-        .week td{height:2.2rem}.load{border-top:2px solid var(--ink);margin-top:1.2rem}.load h2{margin:.4rem 0}
-        .tick{display:inline-block;width:.9rem;height:.9rem;border:1px solid var(--ink);vertical-align:-.1rem}
-        .line{display:inline-block;border-bottom:1px solid var(--ink);min-width:8rem;height:1.2rem}
+        body:has(.plan){max-width:60rem}.plan td,.plan th{border:1px solid var(--line);padding:.25rem .45rem}
+        .plan{overflow-wrap:break-word}.plan caption{padding:.7rem 0 .3rem}.plan thead th{text-align:left;font-weight:600}
+        .plan thead th.n{text-align:right}
+        .week{table-layout:fixed}.week td{height:2.1rem}.week thead th:first-child{width:6.2rem}.week ul{margin:0;padding:0;list-style:none}
+        .week b{font-size:1.05em}.load{border-top:2px solid var(--ink);margin-top:1.6rem}.load h2{margin:.5rem 0 .3rem}
+        .facts{display:grid;grid-template-columns:repeat(auto-fit,minmax(11rem,1fr));gap:.4rem;margin:.5rem 0;padding:0}
+        .facts div{border:1px solid var(--line);padding:.2rem .5rem}.facts dt{font-size:.8rem}.facts dd{margin:0;font-weight:600}
+        .cones{font-size:1.3rem;letter-spacing:.02em}.goal{text-decoration:underline;text-underline-offset:.2em}
+        .standing{margin:0;padding:0;list-style:none}.standing li{margin:.15rem 0}.standing small{display:block;padding-left:1.4rem}
+        .tick{display:inline-block;width:.9rem;height:.9rem;border:1px solid var(--ink);vertical-align:-.1rem;margin-right:.25rem}
+        .line{display:inline-block;border-bottom:1px solid var(--ink);min-width:8rem;height:1.3rem;margin-right:1rem}
+        .address{overflow-wrap:anywhere}
         @page{size:A4;margin:12mm}
-        @media print{.load{break-before:page;border:0}tr{break-inside:avoid}.plan{font-size:10pt}}
+        @media print{.load,.undone{break-before:page;border:0;margin-top:0}tr,.facts div,.week{break-inside:avoid}.plan{font-size:10pt}
+        .week td{height:6mm}.plan td,.plan th{padding:.8mm 1.5mm}.wide{overflow:visible}.facts{grid-template-columns:repeat(3,1fr)}}
+        @media screen and (max-width:40rem){
+        .week,.week caption,.week tbody,.week tr,.week td,.week tbody th{display:block;width:auto}
+        .week thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+        .week tr{border:1px solid var(--line);margin:.3rem 0;padding:.2rem .4rem}.week tr:not(:has(li)){display:none}
+        .week td,.week tbody th{border:0;height:auto;padding:.1rem 0}.week tbody th{font-weight:600}
+        .week td:empty{display:none}.week td::before{content:attr(data-h);font-weight:600}
+        .shelves,.shelves tbody,.shelves tr,.shelves td,.shelves tbody th{display:block;width:auto}
+        .shelves thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+        .shelves tr{border:1px solid var(--line);margin:.3rem 0;padding:.2rem .4rem}.shelves td,.shelves tbody th{border:0;padding:.1rem 0}
+        .shelves td.n{text-align:left}.shelves tbody th{font-weight:600}.shelves [data-h]::before{content:attr(data-h) ": ";font-weight:600}}
         """;
 
     /// <summary>Writes the sheet.</summary>
     /// <param name="plan">The plan.</param>
-    /// <param name="request">Its request, for the kilns that are not fired.</param>
+    /// <param name="request">Its request, for the kilns that are not fired and for what the pieces are.</param>
     public static string Render(FiringPlan plan, PlanRequest request)
     {
         var body = new StringBuilder("<main class=\"plan\"><h1>Firing plan</h1>");
         var s = plan.Summary;
         body.Append(CultureInfo.InvariantCulture, $"<p>{plan.Firings.Count} firings. Late: {s.Late} pieces. Undone: {s.Undone} pieces.");
         if (s.KilowattHours is { } energy) body.Append(CultureInfo.InvariantCulture, $" Energy about {energy:0} kWh.");
+        if (request.TimeZone is { } zone) body.Append(CultureInfo.InvariantCulture, $" Times by the clock of {E(zone)}.");
         body.AppendLine("</p>");
         foreach (var warning in plan.Warnings) body.Append(CultureInfo.InvariantCulture, $"<p><strong>{E(warning.Message.ToString())}</strong></p>");
         var kilns = request.Kilns!.Select(k => k!.Kiln!.Id.Text!).ToList();
-        Weeks(body, plan, kilns);
+        if (plan.Firings.Count > 0)
+        {
+            foreach (var across in kilns.Chunk(KilnsAcross)) Weeks(body, plan, across);
+        }
+
         Undone(body, plan);
-        foreach (var firing in plan.Firings) Load(body, firing);
+        var list = new PlanLoadingList(plan, request);
+        foreach (var firing in plan.Firings) list.Write(body, firing);
         Cautions(body, plan);
         body.Append("</main>");
         return HtmlPage.Text("Firing plan", body.ToString(), Css);
     }
 
-    private static void Weeks(StringBuilder body, FiringPlan plan, List<string> kilns)
+    private static void Weeks(StringBuilder body, FiringPlan plan, string[] kilns)
     {
-        if (plan.Firings.Count == 0) return;
         var first = plan.Firings.Min(f => f.LoadingFrom).Date;
         first = first.AddDays(-(((int)first.DayOfWeek + 6) % 7));
         var last = plan.Firings.Max(f => f.UnloadedAt).Date;
         for (var monday = first; monday <= last; monday = monday.AddDays(7))
         {
-            body.Append(CultureInfo.InvariantCulture, $"<div class=\"wide\"><table class=\"week\"><caption>Week of {monday:d MMM yyyy}</caption>");
+            body.Append(CultureInfo.InvariantCulture, $"<table class=\"week\"><caption>Week of {monday:d MMM yyyy}</caption>");
             body.Append("<thead><tr><th scope=\"col\">Day</th>");
             foreach (var kiln in kilns) body.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{E(kiln)}</th>");
             body.Append("</tr></thead><tbody>");
@@ -59,60 +85,41 @@ internal static class PlanSheet
                 body.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{day:ddd d MMM}</th>");
                 foreach (var kiln in kilns)
                 {
-                    var told = plan.Firings.Where(f => f.KilnId == kiln).SelectMany(f => OnDay(f, day));
-                    body.Append(CultureInfo.InvariantCulture, $"<td>{string.Join("<br>", told.Select(E))}</td>");
+                    var told = plan.Firings.Where(f => f.KilnId == kiln).SelectMany(f => OnDay(f, day)).ToList();
+                    body.Append(CultureInfo.InvariantCulture, $"<td data-h=\"{E(kiln)}\">");
+                    if (told.Count > 0) body.Append("<ul>").Append(string.Concat(told.Select(t => $"<li>{t}</li>"))).Append("</ul>");
+                    body.Append("</td>");
                 }
 
                 body.Append("</tr>");
             }
 
-            body.AppendLine("</tbody></table></div>");
+            body.AppendLine("</tbody></table>");
         }
     }
 
+    // By the clock: what is begun on a day stands before what comes out later that day.
     private static IEnumerable<string> OnDay(PlanFiring f, DateTime day)
     {
-        if (f.LoadingFrom.Date == day) yield return $"{PlanWords.Time(f.LoadingFrom)} load {f.Number}";
+        var number = string.Create(CultureInfo.InvariantCulture, $"<b>{f.Number}</b>");
+        if (f.LoadingFrom.Date == day) yield return $"{PlanWords.Time(f.LoadingFrom)} load {number}";
         if (f.Start.Date == day)
-            yield return $"{PlanWords.Time(f.Start)} start {f.Number}: {f.FiringKind}, cone {f.Cone}{(f.IsPinned ? ", stands" : "")}";
-        if (f.UnloadedAt.Date == day) yield return $"{PlanWords.Time(f.UnloadedAt)} {f.Number} unloaded";
-        else if (f.Start.Date < day && day < f.UnloadedAt.Date) yield return $"{f.Number} fires or cools";
+            yield return $"{PlanWords.Time(f.Start)} start {number}: {E(f.FiringKind)}, cone\u00a0{E(f.Cone)}{(f.IsPinned ? ", stands" : "")}";
+        if (f.UnloadedAt.Date == day) yield return $"unload {number}, done by {PlanWords.Time(f.UnloadedAt)}";
+        else if (f.Start.Date < day && day < f.UnloadedAt.Date) yield return $"{number} fires or cools";
     }
 
     private static void Undone(StringBuilder body, FiringPlan plan)
     {
         if (plan.Unplanned.Count == 0) return;
-        body.Append("<h2>Left undone</h2><ul>");
+        body.Append("<section class=\"undone\"><h2>Left undone</h2><ul>");
         foreach (var left in plan.Unplanned)
         {
             var why = left.LoadReasons.Count > 0 ? left.LoadReasons[0].Message.ToString() : EnumWords.Word(left.Reason).Replace('-', ' ');
             body.Append(CultureInfo.InvariantCulture, $"<li>{left.Count} × {E(left.Id)}, firing {left.Stage} of theirs: {E(why)}</li>");
         }
 
-        body.AppendLine("</ul>");
-    }
-
-    private static void Load(StringBuilder body, PlanFiring firing)
-    {
-        body.Append(CultureInfo.InvariantCulture, $"<section class=\"load\"><h2>Firing {E(PlanWords.Name(firing))}</h2><p>");
-        body.Append(CultureInfo.InvariantCulture, $"Load from {PlanWords.Moment(firing.LoadingFrom)}, start {PlanWords.Moment(firing.Start)}, ");
-        body.Append(CultureInfo.InvariantCulture, $"can be opened from {PlanWords.Moment(firing.OpeningFrom)}, unloaded by ");
-        body.Append(CultureInfo.InvariantCulture, $"{PlanWords.Moment(firing.UnloadedAt)}. {E(PlanWords.Summary(firing))}</p>");
-        body.Append(CultureInfo.InvariantCulture, $"<p>Cones to set, coolest first: <strong>{E(string.Join(", ", firing.WitnessCones))}</strong>; ");
-        body.Append(CultureInfo.InvariantCulture, $"{E(firing.Cone)} is the target.");
-        if (firing.FittedSchedule is { } sheet)
-            body.Append(CultureInfo.InvariantCulture, $" <a href=\"{HtmlPage.Encode(sheet)}\">Sheet of the fitted schedule</a>.");
-        body.Append("</p><table><thead><tr><th scope=\"col\">Layer</th><th scope=\"col\" class=\"n\">Height, mm</th>");
-        body.Append("<th scope=\"col\">Pieces, tall first</th><th scope=\"col\" class=\"n\">Shelf taken</th></tr></thead><tbody>");
-        foreach (var layer in firing.Layers)
-        {
-            var pieces = layer.Pieces.Select(p => $"<span class=\"tick\"></span> {E(PlanWords.Pieces(p))}");
-            body.Append(CultureInfo.InvariantCulture,
-                $"<tr><th scope=\"row\">{layer.Number}</th><td class=\"n\">{layer.HeightMillimetres:0}</td><td>{string.Join("<br>", pieces)}</td>"
-                + $"<td class=\"n\">{layer.SharePercent:0} %</td></tr>");
-        }
-
-        body.AppendLine("</tbody></table><p>Loaded by <span class=\"line\"></span> Unloaded by <span class=\"line\"></span></p></section>");
+        body.AppendLine("</ul></section>");
     }
 
     private static void Cautions(StringBuilder body, FiringPlan plan)

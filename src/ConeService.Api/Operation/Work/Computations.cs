@@ -33,6 +33,9 @@ internal sealed class Computations : IDisposable
         });
     }
 
+    /// <summary>Whether plans may be made with the native solver.</summary>
+    public bool Solver => settings.Solver;
+
     /// <summary>Bounds every POST of a group.</summary>
     public static T BoundPosts<T>(T builder)
         where T : IEndpointConventionBuilder

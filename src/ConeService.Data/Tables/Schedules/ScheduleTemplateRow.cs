@@ -25,4 +25,8 @@ public sealed record ScheduleTemplateRow(
     IReadOnlyList<KilnHeat> KilnHeats, IReadOnlyList<PieceState> Takes, decimal? ThicknessMaxMillimetres, decimal? HoursMin,
     decimal? HoursMax, string? HoursNote,
     IReadOnlyList<string> Sources, Confidence Confidence, string? Note,
-    RowEvidence? Evidence = null);
+    RowEvidence? Evidence = null)
+{
+    /// <summary>True for what a studio takes where nobody names a schedule.</summary>
+    public bool IsUsual { get; init; }
+}

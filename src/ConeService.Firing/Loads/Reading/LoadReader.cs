@@ -103,6 +103,7 @@ internal sealed class LoadReader
             Id = id,
             IsRound = sent.Interior is { DiameterMillimetres.IsAbsent: false },
             ShelfThickness = reader.ShelfThickness(),
+            Shelves = reader.Shelves(),
         };
     }
 
@@ -247,6 +248,6 @@ internal sealed class LoadReader
         var height = fields.Millimetres(sent.HeightMillimetres, fields.At(at, "/heightMillimetres"), (decimal)LoadLimits.MostMillimetres);
         var width = fields.Millimetres(sent.WidthMillimetres, fields.At(at, "/widthMillimetres"), (decimal)LoadLimits.MostMillimetres);
         var depth = fields.Millimetres(sent.DepthMillimetres, fields.At(at, "/depthMillimetres"), (decimal)LoadLimits.MostMillimetres);
-        return height is null ? null : new(height.Value, width, depth ?? width);
+        return height is null ? null : new(height.Value, width, depth ?? width) { IsRound = depth is null };
     }
 }

@@ -16,13 +16,14 @@ internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
     public Suggestion Suggest(IReadOnlyList<PieceClass> classes)
     {
         var accepted = classes.Where(c => c.Verdict == Verdict.Accept).ToList();
-        if (accepted.Count == classes.Count) return new([], [], SuggestionBasis.Exact, KeepsBooked: true);
+        var booked = accepted.Count == 0 ? 0 : LoadsOf(load.Kiln, load.Firing, accepted);
+        if (accepted.Count == classes.Count) return new([], [], SuggestionBasis.Exact, KeepsBooked: true, booked);
         var all = classes.Where(c => c.Verdict != Verdict.Accept)
             .Select(c => Placement.Of(tables, judge, c, load.Firing.Kind, menu)).ToList();
         var placed = all.Where(p => !p.IsEmpty).ToList();
         var explaining = new Unplaceable(tables, judge, load, menu);
         var unplaced = all.Where(p => p.IsEmpty).Select(p => explaining.Explain(p.Classes[0])).ToList();
-        if (placed.Count == 0) return new([], unplaced, SuggestionBasis.Exact, accepted.Count > 0);
+        if (placed.Count == 0) return new([], unplaced, SuggestionBasis.Exact, accepted.Count > 0, booked);
 
         ShareUnusual(placed);
         var beside = Plan.Of(tables, load, menu, Placement.Join(placed));
@@ -30,12 +31,38 @@ internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
         var instead = accepted.Count > 0 && WithAccepted(placed, accepted) is { } whole
             ? Plan.Of(tables, load, menu, Placement.Join(whole))
             : null;
-        var better = instead is not null && instead.Chosen.Count <= beside.Chosen.Count;
-        var plan = better ? instead! : beside;
+        var groups = beside.Assign().Select(Best).ToList();
+        var others = instead?.Assign().Select(Best).ToList();
+        var better = others is not null && others.Sum(g => g.Count) < groups.Sum(g => g.Count) + booked;
         var exact = beside.Basis == SuggestionBasis.Exact && (better || instead is null || instead.Basis == SuggestionBasis.Exact);
         return new(
-            [.. plan.Assign().Select((g, i) => Describe(g, i + 1))], unplaced, exact ? SuggestionBasis.Exact : SuggestionBasis.Heuristic,
-            accepted.Count > 0 && !better);
+            [.. (better ? others! : groups).Select((g, i) => Describe(g, i + 1))], unplaced,
+            exact ? SuggestionBasis.Exact : SuggestionBasis.Heuristic, accepted.Count > 0 && !better, better ? 0 : booked);
+    }
+
+    private int LoadsOf(Kiln kiln, PlannedFiring firing, IEnumerable<PieceClass> classes) =>
+        KilnLoads.Of(tables, kiln, firing, Pieces(classes))?.Loads ?? 1;
+
+    private static List<Piece> Pieces(IEnumerable<PieceClass> classes) =>
+        [.. classes.SelectMany(c => c.Members).OrderBy(m => m.Place).Select(m => m.Piece)];
+
+    // This kiln where it can, else the one that is suggested; another of the studio where it takes fewer loads. None where no kiln was told.
+    private BestKiln Best(PlannedGroup group)
+    {
+        var (item, classes) = (group.Candidate.Item, group.Classes);
+        var here = Accepts(load.Kiln);
+        var kiln = here ? load.Kiln : load.Kilns.FirstOrDefault(k => ReferenceEquals(k, item.Kiln));
+        var pieces = Pieces(classes);
+        var least = kiln is null ? null : KilnLoads.Of(tables, kiln, item.Firing, pieces);
+        if (least is not { Loads: > 1 }) return new(group, kiln, here, least);
+        foreach (var other in load.Kilns.Where(k => !ReferenceEquals(k, kiln) && Accepts(k)))
+        {
+            if (KilnLoads.Of(tables, other, item.Firing, pieces) is { } loads && loads.Loads < least.Value.Loads) (kiln, least) = (other, loads);
+        }
+
+        return new(group, kiln, here, least);
+
+        bool Accepts(Kiln k) => classes.TrueForAll(c => judge.Accepts(c.First, k, item.Firing));
     }
 
     // A firing that one piece can't do without may take others too.
@@ -66,19 +93,17 @@ internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
         return whole;
     }
 
-    private SuggestedFiring Describe(PlannedGroup group, int number)
+    private SuggestedFiring Describe(BestKiln best, int number)
     {
+        var (group, kiln, here, loads) = best;
         var (item, classes) = (group.Candidate.Item, group.Classes);
         var firing = item.Firing;
-        var here = classes.TrueForAll(c => judge.Accepts(c.First, load.Kiln, firing));
-        var kiln = here ? load.Kiln : load.Kilns.FirstOrDefault(k => ReferenceEquals(k, item.Kiln));
         var instead = Message.Of(
             "loads.instead-firing",
             ("kind", firing.Needs.Kind), ("firing", firing.Needs.Name), ("cone", firing.Cone.Text),
             ("atmosphere", EnumWords.Word(firing.Atmosphere)));
         foreach (var c in classes) (c.Instead, c.SuggestedFiring) = (instead, number);
-        var pieces = classes.SelectMany(c => c.Members).OrderBy(m => m.Place).Select(m => m.Piece).ToList();
-        var full = kiln is null ? null : LoadRoom.PercentFull(tables, kiln, firing, pieces);
+        var pieces = Pieces(classes);
         return new(
             firing.Kind,
             firing.Cone.Text,
@@ -90,8 +115,8 @@ internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
             item.IsUsual,
             Why(group, pieces.Count),
             Notes(classes, kiln ?? item.Kiln, firing),
-            full is { } percent ? decimal.Round(percent, 0, MidpointRounding.AwayFromZero) : null,
-            full is > 100 ? (int)decimal.Ceiling(full.Value / 100) : 1);
+            loads is { } known ? decimal.Round(known.Percent, 0, MidpointRounding.AwayFromZero) : null,
+            loads?.Loads ?? 1);
     }
 
     private Message Why(PlannedGroup group, int pieces)
@@ -120,5 +145,11 @@ internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
 
         return [.. notes.Select(n => new RemainingNote(
             n.Key, ReasonMaker.Title(n.Key), [.. n.Value.OrderBy(m => m.Place).Select(m => m.Piece.Id)]))];
+    }
+
+    // In which kiln a group is fired, and how many loads that takes.
+    private sealed record BestKiln(PlannedGroup Group, Kiln? Kiln, bool Here, (int Loads, decimal Percent)? Loads)
+    {
+        public int Count => Loads?.Loads ?? 1;
     }
 }

@@ -1,6 +1,4 @@
-using ConeService.Planning.Model;
-
-namespace ConeService.Planning.Room;
+namespace ConeService.Firing.Room;
 
 /// <summary>
 /// What stands in one kiln. Pieces of a height or more need together a whole number of layers, rounded up, at every height; the layers stand
@@ -9,7 +7,6 @@ namespace ConeService.Planning.Room;
 /// </summary>
 internal sealed class Packing(KilnRoom room)
 {
-    private const long WholeVolume = 10_000_000;
     private readonly List<(int Height, long Share)> levels = [];
     private long volume;
 
@@ -36,7 +33,7 @@ internal sealed class Packing(KilnRoom room)
     public int MostOf(Slot slot, int most)
     {
         if (slot.Share == 0 || most <= 0) return 0;
-        if (slot.Volume > 0) most = (int)Math.Min(most, (WholeVolume - volume) / slot.Volume);
+        if (slot.Volume > 0) most = (int)Math.Min(most, (KilnRoom.WholeVolume - volume) / slot.Volume);
         if (most <= 0 || Fits(slot, most)) return Math.Max(0, most);
         var (none, some) = (0, most);
         while (some - none > 1)
@@ -61,7 +58,7 @@ internal sealed class Packing(KilnRoom room)
     }
 
     /// <summary>Whether what is in it fits.</summary>
-    public bool IsWithin => volume <= WholeVolume && Fits(default, 0);
+    public bool IsWithin => volume <= KilnRoom.WholeVolume && Fits(default, 0);
 
     /// <summary>Takes everything out.</summary>
     public void Clear()
@@ -90,7 +87,7 @@ internal sealed class Packing(KilnRoom room)
         bool Step(int height, long share)
         {
             sum += share;
-            var needed = (sum + Problem.Whole - 1) / Problem.Whole;
+            var needed = (sum + KilnRoom.WholeLayer - 1) / KilnRoom.WholeLayer;
             used += (needed - layers) * (height + room.Shelf);
             layers = needed;
             return used <= room.Height && layers <= room.Layers;

@@ -1,7 +1,6 @@
-using ConeService.Planning.Model;
-using ConeService.Planning.Room;
+using ConeService.Firing.Room;
 
-namespace ConeService.Planning.Tests.Room;
+namespace ConeService.Firing.Tests.Room;
 
 /// <summary>The rule of layers, by hand: 600 mm, shelves of 20 mm, six of them.</summary>
 public sealed class PackingTests
@@ -48,30 +47,5 @@ public sealed class PackingTests
         Assert.Equal(5000, packing.Fill);
         packing.Clear();
         Assert.True(packing.IsEmpty);
-    }
-
-    [Fact]
-    public void The_judge_counts_the_same_room_in_its_own_way()
-    {
-        var random = new Random(18);
-        for (var round = 0; round < 500; round++)
-        {
-            var slots = Enumerable.Range(0, 5).Select(_ => new Slot(40 + random.Next(300), 500 + random.Next(6000), 0)).ToList();
-            var kiln = new KilnModel
-            {
-                Index = 0,
-                Room = Chamber,
-                Starts = [0],
-                Loading = 0,
-                Types = [],
-                Ends = [],
-                Slots = slots,
-            };
-            var contents = slots.Select((_, i) => new StageCount(i, 1 + random.Next(3))).ToList();
-            var packing = new Packing(Chamber);
-            foreach (var (stage, count) in contents) packing.Add(slots[stage], count);
-
-            Assert.Equal(Planning.Judge.DraftJudge.HasRoom(kiln, contents), packing.IsWithin);
-        }
     }
 }
