@@ -105,7 +105,7 @@ internal sealed class Effort(Problem problem, PlanEffort effort, long begun) : I
         }
 
         // A little first: where the question is nearly small it may be all.
-        Take(Best(), solver.Count(Best(), bounds, time.Share(0.1)));
+        Take(Best(), solver.Count(Best(), bounds, time.Share(0.2)));
         var windows = solver.Windows();
         Better(windows, time.Share(0.6), time);
         if (time.IsOver) return;

@@ -1,5 +1,6 @@
 using ConeService.Planning.FirstPlan;
 using ConeService.Planning.Model;
+using ConeService.Planning.Search;
 using Google.OrTools.Sat;
 
 namespace ConeService.Planning.Solver;
