@@ -105,11 +105,11 @@ internal sealed class Effort(Problem problem, PlanEffort effort, long begun) : I
         }
 
         // A little first: where the question is nearly small it may be all.
-        Take(Best(), solver.Count(Best(), bounds, time.Share(0.2)));
+        Take(Best(), solver.Count(Best(), bounds, time.Share(0.35)));
         var windows = solver.Windows();
-        Better(windows, time.Share(0.6), time);
+        Better(windows, time.Share(0.5), time);
         if (time.IsOver) return;
-        Take(Best(), solver.Count(Best(), bounds, time.Share(0.6)));
+        Take(Best(), solver.Count(Best(), bounds, time.Share(0.7)));
         Better(windows, time, time);
     }
 
