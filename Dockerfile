@@ -24,7 +24,7 @@ RUN dotnet publish src/ConeService.Api -c Release --no-restore -o /app -p:OpenAp
     && rm -f /app/*.xml /app/*.pdb \
     # Native libraries of other systems than this image's.
     && case $(uname -m) in x86_64) other=arm64 ;; *) other=x64 ;; esac \
-    && rm -rf /app/runtimes/linux-musl-* /app/runtimes/linux-$other
+    && rm -rf /app/runtimes/linux-musl-* /app/runtimes/linux-$other /app/runtimes/win* /app/runtimes/osx*
 
 FROM mcr.microsoft.com/dotnet/aspnet:10.0
 WORKDIR /app
