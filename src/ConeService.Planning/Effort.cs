@@ -91,26 +91,45 @@ internal sealed class Effort(Problem problem, PlanEffort effort, long begun) : I
         var time = new SolverTime(SecondsLeft, work, enough.Token);
         if (solver.IsSmall)
         {
-            var (found, known) = solver.Whole(Best(), bounds, time);
-            Take(found, known);
+            // What is not proven at first is tried once more with what is left.
+            for (var tries = 0; tries < 2; tries++)
+            {
+                if (time.IsOver) return;
+                var part = time.Share(1);
+                var before = part.Work;
+                var (found, known) = solver.Whole(Best(), bounds, part);
+                if (!double.IsInfinity(before)) time.Spend(before - part.Work);
+                Take(found, known);
+            }
+
             return;
         }
 
         if (!solver.IsWithinReach)
         {
             // Too large for windows to pay: what is counted is taken, and search goes on with a seed of its own.
-            Take(Best(), solver.Count(Best(), bounds, time.Share(0.3)));
+            Count(solver, time, 0.3);
             Search(effort.Workers, 1);
             return;
         }
 
-        // A little first: where the question is nearly small it may be all.
-        Take(Best(), solver.Count(Best(), bounds, time.Share(0.1)));
         var windows = solver.Windows();
+        Better(windows, time.Share(0.25), time);
+        Count(solver, time, 0.55);
         Better(windows, time.Share(0.6), time);
-        if (time.IsOver) return;
-        Take(Best(), solver.Count(Best(), bounds, time.Share(0.6)));
+        // Where the plan has become better in late or undone, what was counted for the one before holds for others.
+        if (bounds.CostLate != Best().Score.Late || bounds.CostUndone != Best().Score.Undone) Count(solver, time, 0.8);
         Better(windows, time, time);
+    }
+
+    private void Count(PlanSolver solver, SolverTime time, double share)
+    {
+        if (time.IsOver) return;
+        var part = time.Share(share);
+        var before = part.Work;
+        var counted = solver.Count(Best(), bounds, part);
+        if (!double.IsInfinity(before)) time.Spend(before - part.Work);
+        Take(Best(), counted);
     }
 
     private void Better(WindowSearch windows, SolverTime part, SolverTime whole)

@@ -1,4 +1,5 @@
 using ConeService.Planning.Model;
+using ConeService.Planning.Search;
 
 namespace ConeService.Planning.Bounds;
 
@@ -15,10 +16,11 @@ internal static class AloneBounds
         var left = Enumerable.Repeat(0, problem.Stages.Count).ToArray();
         // What pins hold, and what follows in the chains of it, is theirs: nothing is claimed of it.
         var pinned = problem.Pins.SelectMany(p => p.Contents).Select(c => problem.Stages[c.Stage].Item).ToHashSet();
+        var chances = Chances(problem);
         foreach (var item in problem.Items)
         {
             if (pinned.Contains(item.Index)) continue;
-            var (done, end) = Alone(problem, item);
+            var (done, end) = Alone(chances, item);
             undone += item.Count * (item.StageCount - done);
             late += item.Count * (done < item.StageCount
                 ? item.UndoneLateness
@@ -29,23 +31,37 @@ internal static class AloneBounds
         return new(late, undone, Cost(problem, left), CostUndone: undone);
     }
 
+    // By stage when it can be loaded and unloaded. A firing that stands and may be filled up is open to all that it takes.
+    private static List<(int Load, int End)>[] Chances(Problem problem)
+    {
+        var chances = problem.Stages.Select(_ => new List<(int, int)>()).ToArray();
+        foreach (var opening in Openings.Of(problem))
+        {
+            foreach (var (stage, _) in opening.Most) chances[stage].Add((opening.Load, opening.End));
+        }
+
+        foreach (var pin in problem.Pins.Where(p => !p.Closed))
+        {
+            var kiln = problem.Kilns[pin.Kiln];
+            for (var s = 0; s < chances.Length; s++)
+            {
+                if (kiln.Types[pin.Type].Takes[s]) chances[s].Add((kiln.LoadAt(pin.Start), kiln.EndOf(pin.Start, pin.Type)));
+            }
+        }
+
+        return chances;
+    }
+
     // How many firings a piece gets that has the studio to itself, and when it comes out of the last.
-    private static (int Done, int End) Alone(Problem problem, Item item)
+    private static (int Done, int End) Alone(List<(int Load, int End)>[] chances, Item item)
     {
         var (ready, end) = (item.Ready, 0);
         for (var n = 0; n < item.StageCount; n++)
         {
             var earliest = int.MaxValue;
-            foreach (var kiln in problem.Kilns)
+            foreach (var (load, at) in chances[item.FirstStage + n])
             {
-                for (var t = 0; t < kiln.Types.Count; t++)
-                {
-                    if (!kiln.Types[t].Takes[item.FirstStage + n]) continue;
-                    for (var i = 0; i < kiln.Starts.Count; i++)
-                    {
-                        if (kiln.LoadAt(i) >= ready && kiln.EndOf(i, t) is var at && at >= 0) earliest = Math.Min(earliest, at);
-                    }
-                }
+                if (load >= ready && at < earliest) earliest = at;
             }
 
             if (earliest == int.MaxValue) return (n, end);

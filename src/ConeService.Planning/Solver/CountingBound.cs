@@ -1,5 +1,6 @@
 using ConeService.Planning.Bounds;
 using ConeService.Planning.Model;
+using ConeService.Planning.Search;
 
 namespace ConeService.Planning.Solver;
 
@@ -26,7 +27,7 @@ internal sealed class CountingBound(Problem problem, IReadOnlyList<Opening> open
         {
             if (time.IsOver || bounds.Reached(score)) break;
             var before = time.Work;
-            var part = time.Share(spans == Spans[^1] ? 1 : 0.5);
+            var part = time.Share(spans == Spans[^1] ? 1 : 0.75);
             var had = part.Work;
             bounds = new CountingModel(problem, openings, spans, score.Late == 0).Bounds(score, bounds, part, seed);
             if (!double.IsInfinity(before)) time.Spend(had - part.Work);

@@ -1,6 +1,9 @@
+using System.Globalization;
+using System.Text;
 using ConeService.Firing.Room;
 using ConeService.Planning.Bounds;
 using ConeService.Planning.Model;
+using ConeService.Planning.Search;
 using Google.OrTools.Sat;
 
 namespace ConeService.Planning.Solver;
@@ -38,7 +41,8 @@ internal sealed class CountingModel
         for (var g = 0; g < groups.Count; g++) cost.Add(fired[g], groups[g].Openings[0].Cost);
         Calendars(groups.ConvertAll(g => g.Key), fired);
         var contents = groups.ConvertAll(_ => new List<(int Stage, IntVar Count)>());
-        foreach (var alike in problem.Stages.GroupBy(s => Sort(s, groups))) Place(alike.Key, [.. alike], groups.ConvertAll(g => g.Key.Kiln), fired, contents);
+        var sorts = Sorts(groups);
+        foreach (var same in problem.Stages.GroupBy(s => sorts[s.Index])) Place(same.Key, [.. same], groups.ConvertAll(g => g.Key.Kiln), fired, contents);
         for (var g = 0; g < groups.Count; g++) Room(problem.Kilns[groups[g].Key.Kiln], fired[g], contents[g]);
     }
 
@@ -71,53 +75,55 @@ internal sealed class CountingModel
 
     private int SpanOf(Opening opening) => edges.Count(e => e <= opening.Load);
 
-    // What decides where a stage may be and what it takes there: equal for stages alike.
-    private string Sort(Stage stage, List<(Group Key, List<Opening> Openings)> groups)
+    // What decides where each stage may be and what it takes there: equal for stages alike.
+    private string[] Sorts(List<(Group Key, List<Opening> Openings)> groups)
     {
-        var item = problem.Items[stage.Item];
-        var places = new List<string> { $"{item.DueBinds} {(stage.IsLast ? Weight(item.UndoneLateness) : 0)}" };
+        var sorts = problem.Stages.Select(s => new StringBuilder(string.Create(
+            CultureInfo.InvariantCulture, $"{problem.Items[s.Item].DueBinds} {(s.IsLast ? Weight(problem.Items[s.Item].UndoneLateness) : 0)}"))).ToList();
         for (var g = 0; g < groups.Count; g++)
         {
-            var (each, lateness) = (0, long.MaxValue);
+            var least = new Dictionary<int, long>();
             foreach (var opening in groups[g].Openings)
             {
-                foreach (var held in opening.Most)
+                foreach (var (stage, _) in opening.Most)
                 {
-                    if (held.Stage != stage.Index) continue;
-                    var now = stage.IsLast ? Weight(Problem.Lateness(item, opening.End)) : 0;
-                    if (inTime && now > 0) continue;
-                    (each, lateness) = (held.Count, Math.Min(lateness, now));
+                    var lateness = problem.Stages[stage].IsLast ? Weight(Problem.Lateness(problem.ItemOf(stage), opening.End)) : 0;
+                    if (inTime && lateness > 0) continue;
+                    least[stage] = least.TryGetValue(stage, out var known) ? Math.Min(known, lateness) : lateness;
                 }
             }
 
-            var slot = problem.Kilns[groups[g].Key.Kiln].Slots[stage.Index];
-            if (each > 0) places.Add($"{g} {lateness} {slot.Height} {slot.Share} {slot.Volume}");
+            foreach (var (stage, lateness) in least)
+            {
+                var slot = problem.Kilns[groups[g].Key.Kiln].Slots[stage];
+                sorts[stage].Append(CultureInfo.InvariantCulture, $";{g} {lateness} {slot.Height} {slot.Share} {slot.Volume}");
+            }
         }
 
-        return string.Join(';', places);
+        return [.. sorts.Select(s => s.ToString())];
     }
 
     private long Weight(long lateness) => inTime ? Math.Min(1, lateness) : lateness;
 
     private void Place(
-        string sort, List<Stage> alike, List<int> kilns, List<IntVar> fired, List<List<(int Stage, IntVar Count)>> contents)
+        string sort, List<Stage> stages, List<int> kilns, List<IntVar> fired, List<List<(int Stage, IntVar Count)>> contents)
     {
-        var first = problem.Items[alike[0].Item];
-        var all = alike.Sum(s => problem.Items[s.Item].Count);
+        var first = problem.Items[stages[0].Item];
+        var all = stages.Sum(s => problem.Items[s.Item].Count);
         undone.Add(all);
-        var weight = alike[0].IsLast ? Weight(first.UndoneLateness) : 0;
+        var weight = stages[0].IsLast ? Weight(first.UndoneLateness) : 0;
         late.Add(all * weight);
         var placed = new Sum();
         foreach (var place in sort.Split(';').Skip(1).Select(p => p.Split(' ')))
         {
-            var group = int.Parse(place[0], System.Globalization.CultureInfo.InvariantCulture);
+            var group = int.Parse(place[0], CultureInfo.InvariantCulture);
             var x = model.NewIntVar(0, all, "");
             var kiln = problem.Kilns[kilns[group]];
-            model.Add(x <= new Packing(kiln.Room).MostOf(kiln.Slots[alike[0].Index], all) * (LinearExpr)fired[group]);
-            contents[group].Add((alike[0].Index, x));
+            model.Add(x <= new Packing(kiln.Room).MostOf(kiln.Slots[stages[0].Index], all) * (LinearExpr)fired[group]);
+            contents[group].Add((stages[0].Index, x));
             placed.Add(x);
             undone.Add(x, -1);
-            late.Add(x, long.Parse(place[1], System.Globalization.CultureInfo.InvariantCulture) - weight);
+            late.Add(x, long.Parse(place[1], CultureInfo.InvariantCulture) - weight);
         }
 
         if (!placed.IsConstant) model.Add(placed.Expression <= all);

@@ -1,6 +1,7 @@
 using ConeService.Firing.Room;
 using ConeService.Planning.FirstPlan;
 using ConeService.Planning.Model;
+using ConeService.Planning.Search;
 using Google.OrTools.Sat;
 
 namespace ConeService.Planning.Solver;

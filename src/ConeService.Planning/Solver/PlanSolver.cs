@@ -1,6 +1,7 @@
 using ConeService.Planning.Bounds;
 using ConeService.Planning.FirstPlan;
 using ConeService.Planning.Model;
+using ConeService.Planning.Search;
 
 namespace ConeService.Planning.Solver;
 

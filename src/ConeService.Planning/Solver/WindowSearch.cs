@@ -1,5 +1,6 @@
 using ConeService.Planning.Bounds;
 using ConeService.Planning.Model;
+using ConeService.Planning.Search;
 
 namespace ConeService.Planning.Solver;
 

@@ -83,7 +83,7 @@ internal sealed class Alternatives(Problem problem, Draft plan, double seconds, 
     }
 
     // The first always, and of the others as many as the time allows, spread evenly.
-    private IEnumerable<T> Some<T>(IReadOnlyList<T> all, int most, double until)
+    private IEnumerable<T> Some<T>(List<T> all, int most, double until)
     {
         var count = Math.Clamp(most, 1, Math.Max(1, all.Count));
         for (var i = 0; i < Math.Min(count, all.Count); i++)

@@ -2,7 +2,7 @@ using ConeService.Firing.Room;
 using ConeService.Planning.FirstPlan;
 using ConeService.Planning.Model;
 
-namespace ConeService.Planning.Solver;
+namespace ConeService.Planning.Search;
 
 /// <summary>A firing that a kiln could run, and what could be in it.</summary>
 /// <param name="Booking">Kiln, start and type.</param>
@@ -41,12 +41,27 @@ internal static class Openings
                         if (kiln.Types[t].Takes[s] && most[kiln.Index][s] > 0 && earliest[s] <= load) held.Add(new(s, most[kiln.Index][s]));
                     }
 
-                    if (held.Count > 0) openings.Add(new(new(kiln.Index, i, t), load, end, kiln.Types[t].Cost, held));
+                    if (held.Count > 0 && (problem.Pins.Count > 0 || CanBeFull(problem, kiln, held))) openings.Add(new(new(kiln.Index, i, t), load, end, kiln.Types[t].Cost, held));
                 }
             }
         }
 
         return openings;
+    }
+
+    // A date lets it be as empty as it is; else all that there is must make it full enough.
+    private static bool CanBeFull(Problem problem, KilnModel kiln, List<StageCount> held)
+    {
+        if (held.Exists(h => problem.ItemOf(h.Stage).DueBinds)) return true;
+        long heights = 0, shares = 0;
+        foreach (var (stage, _) in held)
+        {
+            var share = (long)kiln.Slots[stage].Share * problem.ItemOf(stage).Count;
+            shares += share;
+            heights += share * (kiln.Slots[stage].Height + kiln.Room.Shelf);
+        }
+
+        return Math.Max(heights / kiln.Room.Height, shares / kiln.Room.Layers) >= problem.MinimumFill;
     }
 
     /// <summary>A plan with every firing moved to an opening that is as good in everything.</summary>
