@@ -17,8 +17,10 @@ var factors = RoomFactors.Of(DatasetLoader.LoadEmbedded())!;
 Console.WriteLine("| kiln | ware | factor | side by side | taken of what goes in: least, mean, most | overfilled loads | lists that do not stand |");
 Console.WriteLine("| --- | --- | --- | --- | --- | --- | --- |");
 var rows = new List<(int Order, string Text)>();
+var asked = args.Length > 2 ? [int.Parse(args[2], CultureInfo.InvariantCulture)] : Enumerable.Range(0, kilns.Length);
+bool[] wares = [true, false];
 Parallel.ForEach(
-    from k in args.Length > 2 ? [int.Parse(args[2], CultureInfo.InvariantCulture)] : Enumerable.Range(0, kilns.Length) from mixed in new[] { true, false } select (k, mixed),
+    from k in asked from mixed in wares select (k, mixed),
     new ParallelOptions { MaxDegreeOfParallelism = 2 },
     job =>
     {

@@ -11,9 +11,9 @@ internal static partial class TypedTables
         r.WordList<KilnHeat>("kiln_heats"), r.WordList<PieceState>("takes"), r.OptionalNumber("thickness_max_millimetres"),
         r.OptionalNumber("hours_min"), r.OptionalNumber("hours_max"), r.OptionalText("hours_note"), r.SourceList(),
         r.Confidence(), r.OptionalText("note"), r.Evidence())
-    {
-        IsUsual = r.Since(1, 7).OptionalWord<YesNo>("usual") == YesNo.Yes,
-    });
+        {
+            IsUsual = r.Since(1, 7).OptionalWord<YesNo>("usual") == YesNo.Yes,
+        });
 
     public static TypedTable<ScheduleSegmentRow> ScheduleSegments { get; } = new(
         "schedule-segments", since: new(1, 4), keyFields: 2, r => new(

@@ -102,7 +102,8 @@ public sealed class LoadRoomTests
         var answer = Loads.Check.Check(load with { Kilns = [Loads.Kiln("electric", "8", "oxidation", large) with { Id = "large" }] });
         var few = Loads.Check.Check(load with
         {
-            Kilns = [Loads.Kiln("electric", "8", "oxidation", large) with { Id = "large" }], Pieces = [Mugs("bisqued", 50)],
+            Kilns = [Loads.Kiln("electric", "8", "oxidation", large) with { Id = "large" }],
+            Pieces = [Mugs("bisqued", 50)],
         });
 
         Assert.Equal(("large", 1, true), (answer.SuggestedFirings[0].KilnId, answer.SuggestedFirings[0].LoadsNeeded, answer.SuggestedFirings[0].InThisKiln));

@@ -16,7 +16,11 @@ internal static class DrawnProblems
         if (kilns.Count == 2 && random.Next(3) == 0) kilns[1] = Twin(kilns[0]);
         var problem = new Problem
         {
-            Horizon = horizon, Kilns = kilns, Items = items, Stages = stages, MinimumFill = random.Next(4) * 2000,
+            Horizon = horizon,
+            Kilns = kilns,
+            Items = items,
+            Stages = stages,
+            MinimumFill = random.Next(4) * 2000,
         };
         return random.Next(4) == 0 ? WithPin(problem, random) : problem;
     }
@@ -74,7 +78,13 @@ internal static class DrawnProblems
     // No slot, no firing: the digest sees to that.
     private static KilnModel Twin(KilnModel kiln) => new()
     {
-        Index = 1, Room = kiln.Room, Starts = kiln.Starts, Loading = kiln.Loading, Types = kiln.Types, Ends = kiln.Ends, Slots = kiln.Slots,
+        Index = 1,
+        Room = kiln.Room,
+        Starts = kiln.Starts,
+        Loading = kiln.Loading,
+        Types = kiln.Types,
+        Ends = kiln.Ends,
+        Slots = kiln.Slots,
     };
 
     private static Problem WithPin(Problem problem, Random random)
@@ -90,7 +100,10 @@ internal static class DrawnProblems
                     if (item.Ready > kiln.LoadAt(i) || !kiln.Types[t].Takes[item.FirstStage] || kiln.Slots[item.FirstStage].Share == 0) continue;
                     return new()
                     {
-                        Horizon = problem.Horizon, Kilns = problem.Kilns, Items = problem.Items, Stages = problem.Stages,
+                        Horizon = problem.Horizon,
+                        Kilns = problem.Kilns,
+                        Items = problem.Items,
+                        Stages = problem.Stages,
                         MinimumFill = problem.MinimumFill,
                         Pins = [new(0, i, t, random.Next(2) == 0, [new(item.FirstStage, 1)])],
                     };
