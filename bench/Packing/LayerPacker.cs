@@ -41,7 +41,8 @@ internal sealed class LayerPacker(Board board, int rule)
         var circles = new List<(double X, double Y, double R)>();
         var lines = new List<(bool IsX, double At)>();
         if (board.IsRound) circles.Add((0, 0, (board.Width / 2) - r));
-        else lines.AddRange([(true, r - (board.Width / 2)), (true, (board.Width / 2) - r), (false, r - (board.Depth / 2)), (false, (board.Depth / 2) - r)]);
+        else lines.AddRange([(true, r - (board.Width / 2)), (true, (board.Width / 2) - r), (false, r - (board.Depth / 2)),
+            (false, (board.Depth / 2) - r)]);
         foreach (var p in placed)
         {
             if (p.Foot.IsDisc)

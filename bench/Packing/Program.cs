@@ -3,7 +3,8 @@ using ConeService.Bench.Packing;
 using ConeService.Data;
 using ConeService.Firing.Room;
 
-// What the rule of layers lets into a kiln, beside what geometry finds to go in. Arguments: loads a kiln, tries a load, which kiln (from 0).
+// What the rule of layers lets into a kiln, beside what geometry finds to go in. Arguments: loads a kiln, tries a load, which kiln (from
+// 0).
 var loads = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 40;
 var tries = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 60;
 var factors = RoomFactors.Of(DatasetLoader.LoadEmbedded())!;
@@ -28,7 +29,8 @@ Parallel.ForEach(
         var random = new Random(1000 + job.k);
         var backlogs = Enumerable.Range(0, loads).Select(_ => job.mixed ? Wares.Mixed(random, 400) : Wares.Alike(random, 400)).ToList();
         var packer = new LoadPacker(
-            new(kiln.IsRound, kiln.Shelf.Width + (double)factors.Apart, kiln.Shelf.Depth + (double)factors.Apart), (double)(kiln.Height - factors.Lid),
+            new(kiln.IsRound, kiln.Shelf.Width + (double)factors.Apart, kiln.Shelf.Depth + (double)factors.Apart),
+                (double)(kiln.Height - factors.Lid),
             kiln.Shelf.Thickness, kiln.Shelf.Layers, (double)factors.Above, (double)factors.Apart);
         var usual = kiln.Shelf.IsRound ? factors.Round : factors.Rectangular;
         // What the rule lets in is begun with, and as much more of the backlog goes in as is found to: geometry's own load.
@@ -40,11 +42,15 @@ Parallel.ForEach(
             var (over, amiss) = (0, 0);
             for (var i = 0; i < loads; i++)
             {
-                var room = MeasuredRoom.Of(factors with { CountsSideBySide = beside }, kiln.Height, kiln.Across, kiln.Along, kiln.IsRound, kiln.Shelf, factor)!;
+                var room = MeasuredRoom.Of(factors with { CountsSideBySide = beside }, kiln.Height, kiln.Across, kiln.Along, kiln.IsRound,
+                    kiln.Shelf, factor)!;
                 var taken = Taken(room, backlogs[i]);
                 if (!packer.GoesIn(taken, tries)) over++;
-                if (ShelfPlan.Of(taken.Select((p, n) => (n, 1, Slot(room, p)))).Any(l => !packer.GoOnOne([.. l.Contents.Select(c => taken[c.Key])], tries))) amiss++;
-                if (best[i] == 0) best[i] = Weight(Most(packer, backlogs[i], Taken(MeasuredRoom.Of(factors, kiln.Height, kiln.Across, kiln.Along, kiln.IsRound, kiln.Shelf, usual)!, backlogs[i])));
+                if (ShelfPlan.Of(taken.Select((p, n) => (n, 1, Slot(room, p))))
+                    .Any(l => !packer.GoOnOne([.. l.Contents.Select(c => taken[c.Key])], tries))) amiss++;
+                if (best[i] == 0) best[i] = Weight(
+                    Most(packer, backlogs[i], Taken(
+                    MeasuredRoom.Of(factors, kiln.Height, kiln.Across, kiln.Along, kiln.IsRound, kiln.Shelf, usual)!, backlogs[i])));
                 shares.Add(Weight(taken) / best[i]);
             }
 

@@ -15,7 +15,8 @@ internal static class Wares
     /// <summary>A backlog of so many pieces: three to eight sorts, in shares of their own, each piece a little larger or smaller.</summary>
     public static List<Piece> Mixed(Random random, int count)
     {
-        var chosen = Sorts.OrderBy(_ => random.NextDouble()).Take(3 + random.Next(6)).Select(s => (Sort: s, Weight: 0.2 + random.NextDouble())).ToList();
+        var chosen = Sorts.OrderBy(_ => random.NextDouble()).Take(3 + random.Next(6))
+            .Select(s => (Sort: s, Weight: 0.2 + random.NextDouble())).ToList();
         return [.. Enumerable.Range(0, count).Select(_ => Vary(random, Draw(random, chosen)))];
     }
 
@@ -44,7 +45,8 @@ internal static class Wares
         var by = (decimal)(0.9 + (0.2 * random.NextDouble()));
         return sort with
         {
-            Height = Math.Round(sort.Height * by), Width = Math.Round(sort.Width * by), Depth = sort.Depth is { } depth ? Math.Round(depth * by) : null,
+            Height = Math.Round(sort.Height * by), Width = Math.Round(sort.Width * by), Depth = sort.Depth is { } depth
+                ? Math.Round(depth * by) : null,
         };
     }
 }

@@ -5,7 +5,8 @@ using ConeService.Contract.Plans;
 
 namespace ConeService.Bench.Planning;
 
-/// <summary>Invented studios, drawn at random: courses with their own days and dates, ware of many sizes, glazes that may not go together.</summary>
+/// <summary>Invented studios, drawn at random: courses with their own days and dates, ware of many sizes, glazes that may not go
+/// together.</summary>
 internal static class DrawnStudio
 {
     private static readonly DateTime Monday = new(2026, 11, 30, 0, 0, 0, DateTimeKind.Unspecified);
@@ -13,7 +14,8 @@ internal static class DrawnStudio
     // Height, width, depth (0: round), in mm; how often in a hundred.
     private static readonly (int Height, int Width, int Depth, int Often)[] Ware =
     [
-        (95, 85, 0, 30), (70, 150, 0, 22), (30, 260, 0, 10), (220, 120, 0, 8), (180, 200, 0, 5), (15, 150, 150, 8), (140, 180, 130, 7), (60, 90, 0, 10),
+        (95, 85, 0, 30), (70, 150, 0, 22), (30, 260, 0, 10), (220, 120, 0, 8), (180, 200, 0, 5), (15, 150, 150, 8), (140, 180, 130, 7),
+            (60, 90, 0, 10),
     ];
 
     // Diameter or width, depth (0: round), height, of the room, mm.
@@ -53,7 +55,8 @@ internal static class DrawnStudio
             : new Interior(height, WidthMillimetres: width, DepthMillimetres: depth);
         var shelves = depth == 0
             ? new KilnShelves(Layers: height / 90, PerLayer: 1, ThicknessMillimetres: 20, DiameterMillimetres: width - 60)
-            : new KilnShelves(Layers: height / 90, PerLayer: 1, ThicknessMillimetres: 20, WidthMillimetres: width - 60, DepthMillimetres: depth - 60);
+            : new KilnShelves(Layers: height / 90, PerLayer: 1, ThicknessMillimetres: 20, WidthMillimetres: width - 60,
+            DepthMillimetres: depth - 60);
         double Energy(double each) => Math.Round(each * litres, 1);
         return new(
             new Kiln(id, "electric", ["oxidation"], "10", Interior: inside, Shelves: shelves),
@@ -79,7 +82,8 @@ internal static class DrawnStudio
         var bisqued = random.Next(3) == 0;
         return new(
             new PieceRequest(
-                string.Create(CultureInfo.InvariantCulture, $"piece {number + 1}"), 1, body, null, bisqued ? [coat] : [], bisqued ? "bisqued" : "bone-dry",
+                string.Create(CultureInfo.InvariantCulture, $"piece {number + 1}"), 1, body, null, bisqued ? [coat] : [], bisqued
+                    ? "bisqued" : "bone-dry",
                 Size: size, Use: "decorative"),
             bisqued ? null : [new LaterCoats([coat])],
             Ready: At(course.Ready, 8),

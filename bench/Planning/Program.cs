@@ -10,19 +10,22 @@ using ConeService.Planning.FirstPlan;
 using ConeService.Planning.Model;
 
 // Seconds from the command line, or 1 5 20; then rows by their first words.
-var seconds = args.Where(a => double.TryParse(a, CultureInfo.InvariantCulture, out _)).Select(a => double.Parse(a, CultureInfo.InvariantCulture))
+var seconds = args.Where(a => double.TryParse(a, CultureInfo.InvariantCulture, out _))
+    .Select(a => double.Parse(a, CultureInfo.InvariantCulture))
     .DefaultIfEmpty(0).ToList();
 if (seconds is [0]) seconds = [1, 5, 20];
 var wanted = args.Where(a => a.Contains('x', StringComparison.Ordinal)).ToList();
 (int Pieces, int[] Kilns, int Weeks)[] rows =
 [
-    (20, [0, 1], 2), (60, [0], 2), (60, [0, 1], 3), (60, [0, 0, 1, 1], 2), (200, [1], 4), (200, [1, 2], 4), (500, [1, 2], 6), (500, [1, 1, 2, 2], 4),
+    (20, [0, 1], 2), (60, [0], 2), (60, [0, 1], 3), (60, [0, 0, 1, 1], 2), (200, [1], 4), (200, [1, 2], 4), (500, [1, 2], 6),
+        (500, [1, 1, 2, 2], 4),
     (2000, [2, 2, 3], 8), (2000, [2, 2, 3, 3], 8),
 ];
 var reference = FiringReference.Open(DatasetLoader.LoadEmbedded());
 var planner = new Planner(reference);
 _ = await planner.PlanAsync(DrawnStudio.Of(20, [0], 2, 9), new(0.5));
-Console.WriteLine("| pieces × kilns × weeks | digest, s | first plan, s | keeper | " + string.Join(" | ", seconds.Select(s => $"after {s} s")) + " | bound | took, s | MB |");
+Console.WriteLine("| pieces × kilns × weeks | digest, s | first plan, s | keeper | " + string.Join(" | ",
+    seconds.Select(s => $"after {s} s")) + " | bound | took, s | MB |");
 Console.WriteLine("| --- | --- | --- | --- | " + string.Concat(seconds.Select(_ => "--- | ")) + "--- | --- | --- |");
 foreach (var (pieces, kilns, weeks) in rows)
 {

@@ -3,8 +3,8 @@ using ConeService.Planning.FirstPlan;
 
 namespace ConeService.Bench.Year;
 
-/// <summary>The year of a keeper by rule: at each start what most pieces wait for, first come first in, fired when full enough or when a date
-/// presses. The keeper sees what stands on the shelves and when kilns really come free.</summary>
+/// <summary>The year of a keeper by rule: at each start what most pieces wait for, first come first in, fired when full enough or when a
+/// date presses. The keeper sees what stands on the shelves and when kilns really come free.</summary>
 internal static class KeeperYear
 {
     public static Outcome Run(Studio studio, int fill = 7000)

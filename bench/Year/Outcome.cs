@@ -13,7 +13,8 @@ internal sealed record Outcome(int Done, int Late, int Firings, double KilowattH
     public double EnergyEach => KilowattHours / Done;
 
     public static Outcome Of(
-        Studio studio, IReadOnlyList<(int Kiln, int Menu)> firings, IReadOnlyList<(Batch Batch, int Count, int At)> done, int announced, int undone)
+        Studio studio, IReadOnlyList<(int Kiln, int Menu)> firings, IReadOnlyList<(Batch Batch, int Count, int At)> done, int announced,
+            int undone)
     {
         var late = done.Where(d => d.At > d.Batch.Due).Sum(d => d.Count);
         var end = Studio.Weeks * Studio.Week;

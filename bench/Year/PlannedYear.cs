@@ -86,7 +86,8 @@ internal sealed class PlannedYear(Studio studio, int horizonWeeks, int steps, in
         foreach (var ware in firing.Ware)
         {
             var left = ware.Count;
-            foreach (var at in shelves.Where(s => s.Batch == ware.Batch && s.Stage == ware.Stage && s.From <= now).OrderBy(s => s.From).ToList())
+            foreach (var at in shelves.Where(s => s.Batch == ware.Batch && s.Stage == ware.Stage && s.From <= now).OrderBy(s => s.From)
+                .ToList())
             {
                 var taken = Math.Min(left, at.Count);
                 shelves.Remove(at);
@@ -98,7 +99,8 @@ internal sealed class PlannedYear(Studio studio, int horizonWeeks, int steps, in
 
         fired.Add((firing.Kiln, firing.Menu));
         running.Add((
-            firing.Kiln, Studio.Foreseen(firing.Kiln, firing.Start, firing.Menu), studio.Really(firing.Kiln, firing.Start, firing.Menu), firing.Ware));
+            firing.Kiln, Studio.Foreseen(firing.Kiln, firing.Start, firing.Menu), studio.Really(firing.Kiln, firing.Start, firing.Menu),
+                firing.Ware));
     }
 
     private async Task<List<Told>> PlanAsync()
@@ -122,7 +124,8 @@ internal sealed class PlannedYear(Studio studio, int horizonWeeks, int steps, in
         {
             var (problem, _) = Ask(not, margin * Studio.Day);
             var begun = System.Diagnostics.Stopwatch.GetTimestamp();
-            return (await Planner.SearchAsync(problem, new(Seconds: 0, Steps: Math.Max(50, steps / 4), Workers: 1, Seed: seed, Solver: false), begun)).Plan.Score;
+            return (await Planner.SearchAsync(problem,
+                new(Seconds: 0, Steps: Math.Max(50, steps / 4), Workers: 1, Seed: seed, Solver: false), begun)).Plan.Score;
         }
 
         var soon = await Best(null);
@@ -186,7 +189,8 @@ internal sealed class PlannedYear(Studio studio, int horizonWeeks, int steps, in
         return new(
             firing.Kiln, now + kiln.LoadAt(firing.Start), now + kiln.Starts[firing.Start], kiln.Types[firing.Type].Menu, packing.Fill,
             [.. firing.Contents.Select(c => new Waiting(
-                ware[problem.Stages[c.Stage].Item].Batch, ware[problem.Stages[c.Stage].Item].Stage + problem.Stages[c.Stage].Number, 0, c.Count))]);
+                ware[problem.Stages[c.Stage].Item].Batch, ware[problem.Stages[c.Stage].Item].Stage + problem.Stages[c.Stage].Number, 0,
+                    c.Count))]);
     }
 
     private sealed record Told(int Kiln, int Load, int Start, int Menu, int Fill, List<Waiting> Ware);

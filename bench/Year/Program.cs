@@ -21,7 +21,8 @@ foreach (var load in loads)
         foreach (var (weeks, fill, spare) in new (int, int, int?)[] { (3, 70, null), (3, 95, null), (2, 95, null), (3, 95, 14) })
         {
             var year = new PlannedYear(studio, weeks, steps, seed, spare, 100 * fill);
-            Tell($"plan, {weeks} weeks, {fill} % full{(spare is null ? "" : $", unfilled waits while {spare} days are to spare")}", await year.RunAsync());
+            Tell($"plan, {weeks} weeks, {fill} % full{(spare is null ? "" : $", unfilled waits while {spare} days are to spare")}",
+                await year.RunAsync());
         }
 
         void Tell(string who, Outcome o) => Console.WriteLine(string.Create(

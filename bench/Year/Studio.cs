@@ -33,7 +33,8 @@ internal sealed class Studio
     private static readonly (decimal Height, decimal Width, decimal? Depth, Stack? Stack)[] Sorts =
     [
         (100, 125, 90, null), (120, 78, null, null), (75, 160, null, new(3, 28)), (30, 255, null, new(4, 14)), (205, 150, 120, null),
-        (255, 130, null, null), (25, 150, null, new(4, 12)), (200, 215, null, null), (110, 260, null, new(2, 40)), (60, 110, null, new(3, 25)),
+        (255, 130, null, null), (25, 150, null, new(4, 12)), (200, 215, null, null), (110, 260, null, new(2, 40)),
+            (60, 110, null, new(3, 25)),
     ];
 
     private static readonly (int Minutes, double KilowattHours)[][] Menu =
@@ -83,7 +84,8 @@ internal sealed class Studio
     /// <param name="end">When firings are unloaded, by kiln, start and menu.</param>
     /// <param name="margin">How long before its date each piece shall be done, min.</param>
     /// <param name="fill">How full a kiln must be unless a date asks for it, in 1/10,000.</param>
-    public Problem Ask(int now, int horizon, IReadOnlyList<Waiting> waiting, int[] free, Func<int, int, int, int> end, int margin = 0, int fill = 7000)
+    public Problem Ask(int now, int horizon, IReadOnlyList<Waiting> waiting, int[] free, Func<int, int, int, int> end, int margin = 0,
+        int fill = 7000)
     {
         var (items, stages, of) = (new List<Item>(), new List<Stage>(), new List<(Waiting Ware, int Stage)>());
         foreach (var ware in waiting)
@@ -112,7 +114,8 @@ internal sealed class Studio
                 Loading = Loading,
                 Types = [.. Enumerable.Range(0, 3).Select(m => new FiringType(
                     m, [.. of.Select(o => Menued(o) == m && Slot(k, o).Share > 0)], Cost(k, m)))],
-                Ends = [.. Enumerable.Range(0, 3).Select(m => starts.Select(s => s - Loading < free[k] ? -1 : end(k, s, m) - now).ToArray())],
+                Ends = [.. Enumerable.Range(0, 3)
+                    .Select(m => starts.Select(s => s - Loading < free[k] ? -1 : end(k, s, m) - now).ToArray())],
                 Slots = [.. of.Select(o => Slot(k, o))],
             };
         }).ToList();

@@ -40,7 +40,8 @@ internal sealed class Effort(Problem problem, PlanEffort effort, long begun) : I
             }
             else
             {
-                var searches = Enumerable.Range(0, solver ? Math.Max(1, effort.Workers - 1) : effort.Workers).Select(w => Task.Run(() => Search(w, 1)));
+                var searches = Enumerable.Range(0, solver ? Math.Max(1, effort.Workers - 1) : effort.Workers)
+                    .Select(w => Task.Run(() => Search(w, 1)));
                 await Task.WhenAll(solver ? searches.Append(Task.Run(Solve)) : searches);
             }
         }

@@ -1,7 +1,8 @@
 namespace ConeService.Planning;
 
 /// <summary>How hard a plan is searched for.</summary>
-/// <param name="Seconds">Time from the question to the answer, s; 0: only steps are counted, and the same question gets the same answer.</param>
+/// <param name="Seconds">Time from the question to the answer, s; 0: only steps are counted, and the same question gets the same
+/// answer.</param>
 /// <param name="Steps">Calendars that each worker tries at most; 0: as many as the size of the question makes worth trying.</param>
 /// <param name="Workers">Searches at the same time, each with a seed of its own.</param>
 /// <param name="Seed">Seed of the first.</param>

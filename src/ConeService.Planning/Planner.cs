@@ -28,7 +28,8 @@ public sealed class Planner(FiringReference reference)
         var digested = Digest(request);
         var searched = await SearchAsync(digested.Problem, effort, begun);
         var alternatives = new Alternatives(
-            digested.Problem, searched.Plan, effort.Seconds * ShareOfWhatIf, effort.Seconds > 0 ? 0 : Math.Max(20, effort.Steps / 10), effort.Seed).All();
+            digested.Problem, searched.Plan, effort.Seconds * ShareOfWhatIf, effort.Seconds > 0 ? 0 : Math.Max(20, effort.Steps / 10),
+                effort.Seed).All();
         return new PlanWriter(reference, request, digested).Write(searched, effort.Seed, alternatives);
     }
 

@@ -58,7 +58,8 @@ public sealed class PublishedIdTests
         Assert.True(missing.Count == 0,
             $"Add these lines to tests/Vectors/published-keys.csv, and never remove one:\n{string.Join('\n', missing)}");
 
-        static string Line(string table, string key) => key.Contains(',', StringComparison.Ordinal) ? $"{table},\"{key}\"" : $"{table},{key}";
+        static string Line(string table, string key) => key.Contains(',', StringComparison.Ordinal) ? $"{table},\"{key}\""
+            : $"{table},{key}";
     }
 
     [Fact]

@@ -108,7 +108,8 @@ public sealed class PlannerTests
     {
         var before = await Planner.PlanAsync(Course, Steps);
         var after = await Planner.PlanAsync(
-            Course with { Announced = [.. before.Firings.Select(PlanJudge.Given)], Pieces = [.. Course.Pieces!, Studio.Mug("new", 1)] }, Steps);
+            Course with { Announced = [.. before.Firings.Select(PlanJudge.Given)], Pieces = [.. Course.Pieces!, Studio.Mug("new", 1)] },
+                Steps);
 
         Assert.Equal(before.Firings.Select(f => f.Start), after.Firings.Select(f => f.Start));
         Assert.Equal(0, after.Summary.Changes);

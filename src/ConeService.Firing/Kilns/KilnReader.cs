@@ -90,7 +90,8 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
     {
         if (sent.Shelves is not { } told) return ToldShelves.Nothing;
         return new(
-            (int?)Usable(told.Layers, MostLayers), (int)(Usable(told.PerLayer, MostBeside) ?? 1), Usable(told.ThicknessMillimetres, ThickestShelf),
+            (int?)Usable(told.Layers, MostLayers), (int)(Usable(told.PerLayer, MostBeside) ?? 1),
+                Usable(told.ThicknessMillimetres, ThickestShelf),
             Usable(told.WidthMillimetres, MostMillimetres), Usable(told.DepthMillimetres, MostMillimetres),
             Usable(told.DiameterMillimetres, MostMillimetres));
     }

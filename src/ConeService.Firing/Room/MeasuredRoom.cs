@@ -23,7 +23,8 @@ internal sealed record MeasuredRoom(KilnRoom Room, ShelfLayer Shelf, double Fact
         if (usable <= shelf.Thickness) return null;
         var most = across * along * (isRound ? (decimal)RoomFactors.Disc : 1) * (height - factors.Lid) * factors.MostVolume;
         return new(
-            new(usable, shelf.Thickness, shelf.Layers), shelf, factor ?? (shelf.IsRound ? factors.Round : factors.Rectangular), (double)most,
+            new(usable, shelf.Thickness, shelf.Layers), shelf, factor ?? (shelf.IsRound ? factors.Round : factors.Rectangular),
+                (double)most,
             factors);
     }
 

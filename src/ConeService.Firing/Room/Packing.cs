@@ -1,9 +1,9 @@
 namespace ConeService.Firing.Room;
 
 /// <summary>
-/// What stands in one kiln. Pieces of a height or more need together a whole number of layers, rounded up, at every height; the layers stand
-/// on each other: with heights h₁ &gt; h₂ &gt; …, n(h) = ⌈Σ shares of pieces at least h⌉, Σ (n(hᵢ) − n(hᵢ₋₁)) × (hᵢ + shelf) ≤ height, and
-/// n ≤ the layers there are. Beside it the load check's own rule, by the volume that ware takes, must hold.
+/// What stands in one kiln. Pieces of a height or more need together a whole number of layers, rounded up, at every height; the layers
+/// stand on each other: with heights h₁ &gt; h₂ &gt; …, n(h) = ⌈Σ shares of pieces at least h⌉, Σ (n(hᵢ) − n(hᵢ₋₁)) × (hᵢ + shelf) ≤
+/// height, and n ≤ the layers there are. Beside it the load check's own rule, by the volume that ware takes, must hold.
 /// </summary>
 internal sealed class Packing(KilnRoom room)
 {

@@ -60,7 +60,8 @@ internal sealed class Layer(int height)
 
     /// <summary>What stands on it, tall first.</summary>
     public IReadOnlyList<(int Key, int Count)> Contents =>
-        [.. contents.OrderByDescending(s => s.Slot.Height).ThenByDescending(s => s.Slot.Share).ThenBy(s => s.Key).Select(s => (s.Key, s.Count))];
+        [.. contents.OrderByDescending(s => s.Slot.Height).ThenByDescending(s => s.Slot.Share).ThenBy(s => s.Key)
+            .Select(s => (s.Key, s.Count))];
 
     /// <summary>Whether it has room for a piece.</summary>
     public bool Takes(Slot slot) => Height >= slot.Height && Share + slot.Share <= KilnRoom.WholeLayer;

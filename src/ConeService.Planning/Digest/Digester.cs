@@ -31,7 +31,8 @@ internal sealed class Digester(FiringReference reference)
         if (objective.Cost is { } word && !EnumWords.TryRead(word, out basis))
             findings.Add(new(FindingCodes.WordUnknown, "/objective/cost", word));
         if (objective.Cost is null) assumed.Add(new("/objective/cost", "energy"));
-        if (objective.Tariff is { PerKilowattHour: null }) findings.Add(new(FindingCodes.MemberMissing, "/objective/tariff/perKilowattHour"));
+        if (objective.Tariff is { PerKilowattHour: null }) findings.Add(
+            new(FindingCodes.MemberMissing, "/objective/tariff/perKilowattHour"));
         if (objective.Tariff is { Currency: null }) findings.Add(new(FindingCodes.MemberMissing, "/objective/tariff/currency"));
         if (objective.Tariff?.Currency is { } currency && !(currency.Length == 3 && currency.All(char.IsAsciiLetterUpper)))
             findings.Add(new(FindingCodes.TariffWithoutCurrency, "/objective/tariff/currency", currency));
@@ -50,7 +51,8 @@ internal sealed class Digester(FiringReference reference)
         var ids = (request.Kilns ?? []).Select(k => k?.Kiln?.Id.Text).ToList();
         for (var i = 0; i < ids.Count; i++)
         {
-            if (ids[i] is not null && ids.IndexOf(ids[i]) < i) findings.Add(new(FindingCodes.KilnIdRepeated, $"/kilns/{i}/kiln/id", ids[i]));
+            if (ids[i] is not null && ids.IndexOf(ids[i]) < i) findings.Add(
+                new(FindingCodes.KilnIdRepeated, $"/kilns/{i}/kiln/id", ids[i]));
         }
 
         var pieces = new PiecesReader(reference, factors, moments, findings, assumed).Read(request.Pieces);

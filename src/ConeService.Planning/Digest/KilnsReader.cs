@@ -11,7 +11,8 @@ namespace ConeService.Planning.Digest;
 
 /// <summary>Reads the kilns of a request.</summary>
 internal sealed class KilnsReader(
-    FiringReference reference, RoomFactors factors, UsualSchedules schedules, Moments moments, List<PlanFinding> findings, List<PlanAssumption> assumed)
+    FiringReference reference, RoomFactors factors, UsualSchedules schedules, Moments moments, List<PlanFinding> findings,
+        List<PlanAssumption> assumed)
 {
     private static readonly LocalTime[] UsualStarts = [new(8, 0), new(20, 0)];
     private readonly Numbers numbers = new(findings);
@@ -33,7 +34,8 @@ internal sealed class KilnsReader(
         }
 
         var count = findings.Count;
-        if (kiln.Id.IsAbsent || kiln.Id.Kind != SentKind.Text) findings.Add(new(FindingCodes.MemberMissing, pointer + "/kiln/id", kiln.Id.Text));
+        if (kiln.Id.IsAbsent || kiln.Id.Kind != SentKind.Text) findings.Add(
+            new(FindingCodes.MemberMissing, pointer + "/kiln/id", kiln.Id.Text));
         var room = rooms.Room(sent, pointer);
         numbers.List(sent.Firings?.Count, PlanLimits.MostMenu, pointer + "/firings");
         numbers.AtMost(sent.Starts?.Count, PlanLimits.MostMoments, pointer + "/starts");
@@ -64,7 +66,8 @@ internal sealed class KilnsReader(
             var at = $"{pointer}/{i}";
             if (sent![i]?.From is null) findings.Add(new(FindingCodes.MemberMissing, at + "/from"));
             if (sent[i]?.To is null) findings.Add(new(FindingCodes.MemberMissing, at + "/to"));
-            if (moments.Minutes(sent[i]?.From, at + "/from") is not { } from || moments.Minutes(sent[i]?.To, at + "/to") is not { } to) continue;
+            if (moments.Minutes(sent[i]?.From, at + "/from") is not { } from
+                || moments.Minutes(sent[i]?.To, at + "/to") is not { } to) continue;
             if (to <= from) findings.Add(new(FindingCodes.RangeInverted, at, sent[i]!.From));
             spans.Add((from, to));
         }
@@ -108,14 +111,16 @@ internal sealed class KilnsReader(
                 var place = found.Field.StartsWith("/kiln", StringComparison.Ordinal)
                     ? pointer + found.Field
                     : at + found.Field.Replace("/firing/", "/", StringComparison.Ordinal);
-                if (!findings.Exists(f => f.Pointer == place && f.Code == found.Code)) findings.Add(new(found.Code, place, found.Value, found));
+                if (!findings.Exists(f => f.Pointer == place && f.Code == found.Code)) findings.Add(
+                    new(found.Code, place, found.Value, found));
             }
 
             return false;
         }
     }
 
-    private void Add(List<DigestedFiring> menu, Contract.Kilns.Kiln kiln, MenuFiring firing, string at, CostBasis basis, PlanObjective objective)
+    private void Add(List<DigestedFiring> menu, Contract.Kilns.Kiln kiln, MenuFiring firing, string at, CostBasis basis,
+        PlanObjective objective)
     {
         var sent = numbers.Within(firing.Minutes, 6, 60_000, 0, at + "/minutes");
         var energy = firing.KilowattHours is null ? (double?)null : numbers.Within(firing.KilowattHours, 0, 1e6, 0, at + "/kilowattHours");

@@ -35,7 +35,8 @@ internal sealed class Numbers(List<PlanFinding> findings)
     public int Count(SentText sent, int most, string pointer)
     {
         if (sent.IsAbsent) return 1;
-        if (int.TryParse(sent.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= 1 && count <= most) return count;
+        if (int.TryParse(sent.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= 1
+            && count <= most) return count;
         findings.Add(new(FindingCodes.NumberOutOfRange, pointer, sent.Text));
         return 1;
     }

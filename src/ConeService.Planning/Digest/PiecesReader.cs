@@ -9,7 +9,8 @@ using ConeService.Planning.Requests;
 namespace ConeService.Planning.Digest;
 
 /// <summary>Reads the pieces of a request.</summary>
-internal sealed class PiecesReader(FiringReference reference, RoomFactors factors, Moments moments, List<PlanFinding> findings, List<PlanAssumption> assumed)
+internal sealed class PiecesReader(FiringReference reference, RoomFactors factors, Moments moments, List<PlanFinding> findings,
+    List<PlanAssumption> assumed)
 {
     /// <summary>The most pieces, those alike counted each.</summary>
     public const int Most = PlanLimits.MostPieces;
@@ -31,7 +32,8 @@ internal sealed class PiecesReader(FiringReference reference, RoomFactors factor
                 continue;
             }
 
-            if (!piece.Id.IsAbsent && !ids.Add(piece.Id.Text!)) findings.Add(new(FindingCodes.PieceIdRepeated, at + "/piece/id", piece.Id.Text));
+            if (!piece.Id.IsAbsent && !ids.Add(piece.Id.Text!)) findings.Add(
+                new(FindingCodes.PieceIdRepeated, at + "/piece/id", piece.Id.Text));
             if (Read(sent[i]!, piece, at) is { } one) read.Add(one);
         }
 
@@ -44,15 +46,18 @@ internal sealed class PiecesReader(FiringReference reference, RoomFactors factor
     private ReadPiece? Read(PlanPiece sent, PieceRequest piece, string at)
     {
         var before = findings.Count;
-        if (piece.Id.IsAbsent || piece.Id.Kind != SentKind.Text) findings.Add(new(FindingCodes.MemberMissing, at + "/piece/id", piece.Id.Text));
+        if (piece.Id.IsAbsent || piece.Id.Kind != SentKind.Text) findings.Add(
+            new(FindingCodes.MemberMissing, at + "/piece/id", piece.Id.Text));
         var count = numbers.Count(piece.Count, Most, at + "/piece/count");
         var height = numbers.Millimetres(piece.Size?.HeightMillimetres ?? default, at + "/piece/size/heightMillimetres");
         var width = numbers.Millimetres(piece.Size?.WidthMillimetres ?? default, at + "/piece/size/widthMillimetres");
         var depth = numbers.Millimetres(piece.Size?.DepthMillimetres ?? default, at + "/piece/size/depthMillimetres");
-        if (findings.Count == before && (height is null || width is null)) findings.Add(new(FindingCodes.MemberMissing, at + "/piece/size"));
+        if (findings.Count == before && (height is null || width is null)) findings.Add(
+            new(FindingCodes.MemberMissing, at + "/piece/size"));
         var ready = moments.Minutes(sent.Ready, at + "/ready");
         var due = moments.Minutes(sent.Due, at + "/due");
-        // A date that is past when the plan is made is kept: the piece is late already, and counts. Only one before its own ready is a slip.
+        // A date that is past when the plan is made is kept: the piece is late already, and counts. Only one before its own ready is a
+        // slip.
         if (due <= ready) findings.Add(new(FindingCodes.DueBeforeReady, at + "/due", sent.Due));
         var priority = numbers.Count(sent.Priority, 9, at + "/priority");
         var handling = numbers.Within(sent.HandlingMinutes, 0, 60_000, factors.HandlingMinutes, at + "/handlingMinutes");

@@ -54,7 +54,8 @@ internal sealed class PinMaker(
             if (chain.Count == 0) continue;
             var bisque = kilns[given.Kiln].Menu[given.Menu].Sent.FiringKind.Text == Ware.Bisque;
             var stage = chain
-                .OrderBy(s => wares[s].Sort.Accepted[given.Kiln][given.Menu] ? 0 : wares[s].Sort.IsBisque == bisque ? 1 : 2).ThenBy(s => s).First();
+                .OrderBy(s => wares[s].Sort.Accepted[given.Kiln][given.Menu] ? 0 : wares[s].Sort.IsBisque == bisque ? 1 : 2).ThenBy(s => s)
+                .First();
             taken[stage] += count;
             var at = contents.FindIndex(c => c.Stage == stage);
             if (at < 0) contents.Add(new(stage, count));

@@ -31,7 +31,8 @@ internal sealed class ProblemBuilder(
             Items = items,
             Stages = stages,
             MinimumFill = fill,
-            Pins = [.. new PinMaker(kilns, models, items, stages, wares, digested, warnings).Pins(pins).OrderBy(p => models[p.Kiln].LoadAt(p.Start))],
+            Pins = [.. new PinMaker(kilns, models, items, stages, wares, digested, warnings).Pins(pins)
+                .OrderBy(p => models[p.Kiln].LoadAt(p.Start))],
             Announced = new PinMaker(kilns, models, items, stages, wares, digested, warnings).Announced(announced),
         };
         return new(
@@ -78,7 +79,8 @@ internal sealed class ProblemBuilder(
             foreach (var i in group)
                 digested[i] = new(pieces[i].Id, pieces[i].Count, item, sort.Then.Count + 1, refused, tooBig ? [] : sort.Reasons, tooBig);
             if (item is not null) Add(piece, group.Sum(i => pieces[i].Count), chain, refused is null, last);
-            if (chain.Exists(c => c.ToLookAt)) warnings.AddRange(group.Select(i => new PlanFinding(PlanWarningCodes.LookAtPiece, pieces[i].Pointer, pieces[i].Id)));
+            if (chain.Exists(c => c.ToLookAt)) warnings.AddRange(
+                group.Select(i => new PlanFinding(PlanWarningCodes.LookAtPiece, pieces[i].Pointer, pieces[i].Id)));
         }
 
         return [.. digested];
@@ -102,7 +104,8 @@ internal sealed class ProblemBuilder(
 
     private void Add(ReadPiece piece, int count, List<SortStage> chain, bool whole, int last)
     {
-        var least = kilns.SelectMany((k, i) => k.Menu.Where((_, m) => chain[^1].Accepted[i][m]).Select(m => m.Hours.Minutes)).DefaultIfEmpty().Min();
+        var least = kilns.SelectMany((k, i) => k.Menu.Where((_, m) => chain[^1].Accepted[i][m]).Select(m => m.Hours.Minutes))
+            .DefaultIfEmpty().Min();
         // A chain that stops short of its end has no date to meet.
         var due = whole ? piece.Due : null;
         var binds = due < horizon + least;

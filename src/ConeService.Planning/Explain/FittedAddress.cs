@@ -13,7 +13,8 @@ internal static class FittedAddress
     public static Address? Of(FiringReference reference, Kiln kiln, DigestedFiring menu, DateTimeOffset start)
     {
         if (menu.Hours.Schedule is not { } schedule) return null;
-        var asked = new List<string> { "units=C", "start=" + Escape(start.ToString("yyyy-MM-ddTHH:mm:sszzz", CultureInfo.InvariantCulture)) };
+        var asked = new List<string> { "units=C",
+            "start=" + Escape(start.ToString("yyyy-MM-ddTHH:mm:sszzz", CultureInfo.InvariantCulture)) };
         if (reference.Schedules.Detail(schedule).Schedule.EndCone is not null) asked.Add("cone=" + Escape(menu.Sent.Cone.Text!));
         if (!kiln.Id.IsAbsent) asked.Add("kilnId=" + Escape(kiln.Id.Text!));
         Add("heat", kiln.Heat);

@@ -38,7 +38,8 @@ internal sealed class Outcomes
             foreach (var group in singles.Where(s => s.Next < item.StageCount).GroupBy(s => (s.Next, s.Available)).OrderBy(g => g.Key))
             {
                 Add(new(
-                    piece.Id, group.Count(), group.Key.Next + 1, reasons.Binding(item.FirstStage + group.Key.Next, group.Key.Available), []));
+                    piece.Id, group.Count(), group.Key.Next + 1, reasons.Binding(item.FirstStage + group.Key.Next, group.Key.Available),
+                        []));
             }
         }
 
@@ -51,7 +52,8 @@ internal sealed class Outcomes
 
         var isDone = singles.Count > 0 && singles.TrueForAll(s => s.Next == piece.Stages);
         return new(
-            piece.Id, piece.Count, firings, isDone ? moments.At(singles.Max(s => s.Stays[^1].End)) : null, late, [.. Waits(piece, singles)]);
+            piece.Id, piece.Count, firings, isDone ? moments.At(singles.Max(s => s.Stays[^1].End)) : null, late,
+                [.. Waits(piece, singles)]);
     }
 
     // Of those that wait for the same firing of theirs for different reasons the count is told for each.

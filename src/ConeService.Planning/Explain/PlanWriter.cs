@@ -49,7 +49,8 @@ internal sealed class PlanWriter
             Summary(searched, outcomes, seed),
             [.. loads.SelectMany(l => l.Cautions).DistinctBy(c => c.Id).OrderByDescending(c => c.Severity)
                 .ThenBy(c => c.Id, StringComparer.Ordinal)],
-            [.. digested.Warnings.Concat(searched.SolverMissing ? [new PlanFinding(PlanWarningCodes.WithoutSolver, "")] : []).Select(PlanFindings.Warning)],
+            [.. digested.Warnings.Concat(searched.SolverMissing ? [new PlanFinding(PlanWarningCodes.WithoutSolver, "")] : [])
+                .Select(PlanFindings.Warning)],
             Basis.Printed,
             [.. loads.SelectMany(l => l.Sources).Concat(ScheduleSources(searched.Plan)).Distinct().Order(StringComparer.Ordinal)],
             [.. digested.Assumed.Select(a => new Assumption(a.Pointer, a.Value, Message.Of("plans.assumed")))],
@@ -127,7 +128,8 @@ internal sealed class PlanWriter
         // Of each stage the pieces in the order of the request.
         var queues = firing.Contents.ToDictionary(c => c.Stage, c => new Queue<int>(
             course.Singles[problem.Stages[c.Stage].Item]
-                .Where(s => s.Stays.Any(y => y.Firing == place && y.Number == problem.Stages[c.Stage].Number)).Select(s => s.Piece).Order()));
+                .Where(s => s.Stays.Any(y => y.Firing == place && y.Number == problem.Stages[c.Stage].Number)).Select(s => s.Piece)
+                .Order()));
         var layers = new List<PlanLayer>();
         foreach (var layer in ShelfPlan.Of(firing.Contents.Select(c => (c.Stage, c.Count, model.Slots[c.Stage]))))
         {
@@ -135,7 +137,8 @@ internal sealed class PlanWriter
             foreach (var (stage, count) in layer.Contents)
             {
                 var queue = queues[stage];
-                foreach (var group in Enumerable.Range(0, Math.Min(count, queue.Count)).Select(_ => queue.Dequeue()).GroupBy(p => p).ToList())
+                foreach (var group in Enumerable.Range(0, Math.Min(count, queue.Count)).Select(_ => queue.Dequeue()).GroupBy(p => p)
+                    .ToList())
                     pieces.Add(new(digested.Pieces[group.Key].Id, group.Count(), problem.Stages[stage].Number + 1));
             }
 

@@ -27,7 +27,8 @@ internal sealed class WhatIfWriter(Digested digested)
             load,
             due,
             moved,
-            alternative.Due is null ? [] : [.. digested.Pieces.Where(p => p.Item is { } item && problem.Items[item].Due == alternative.Due).Select(p => p.Id)],
+            alternative.Due is null ? [] : [.. digested.Pieces.Where(p => p.Item is { } item && problem.Items[item].Due == alternative.Due)
+                .Select(p => p.Id)],
             alternative.IsBetter,
             late,
             (int)score.Undone,

@@ -9,8 +9,8 @@ namespace ConeService.Planning.FirstPlan;
 internal readonly record struct Booking(int Kiln, int Start, int Type);
 
 /// <summary>
-/// Fills a calendar by a fixed rule: who would otherwise be late, then those with the fewest later chances, then the tallest, then the widest.
-/// What would be too empty is not fired. Not for several threads.
+/// Fills a calendar by a fixed rule: who would otherwise be late, then those with the fewest later chances, then the tallest, then the
+/// widest. What would be too empty is not fired. Not for several threads.
 /// </summary>
 internal sealed class CalendarFiller(Problem problem)
 {
@@ -69,6 +69,7 @@ internal sealed class CalendarFiller(Problem problem)
         var level = !item.DueBinds ? 2 : end > latest ? 1 : inTime[stage] == 0 ? 0 : 2;
         var slot = kiln.Slots[stage];
         return (level * Classes) + ((level < 2 ? 9 - item.Priority : 9) * (Classes >> 4))
-            + ((long)Math.Min(chances[stage], 4095) << 28) + ((long)(8191 - Math.Min(8191, slot.Height)) << 14) + (Problem.Whole - slot.Share);
+            + ((long)Math.Min(chances[stage], 4095) << 28) + ((long)(8191 - Math.Min(8191, slot.Height)) << 14)
+                + (Problem.Whole - slot.Share);
     }
 }

@@ -18,7 +18,8 @@ internal enum Preference
 
 /// <summary>A rule by which a person plans: kiln by kiln as they come free, what waits goes in.</summary>
 /// <param name="Preference">Which firing is taken.</param>
-/// <param name="WaitsForDates">True: a kiln that is not full is fired only when a date presses; false: when a piece in it has a date.</param>
+/// <param name="WaitsForDates">True: a kiln that is not full is fired only when a date presses; false: when a piece in it has a
+/// date.</param>
 internal sealed record RuleOfThumb(Preference Preference, bool WaitsForDates)
 {
     /// <summary>The keeper's rule: what most pieces wait for, first come first in, fired when full or when a date presses.</summary>
@@ -75,7 +76,8 @@ internal sealed record RuleOfThumb(Preference Preference, bool WaitsForDates)
             if (end < 0 || end > pinned) continue;
             var loaded = loading.Fill(kiln, start, t, null, s => Rank(problem, loading, s));
             if (loaded.Contents.Count == 0) continue;
-            if (loaded.Fill < problem.MinimumFill && !(loaded.Dated && (!WaitsForDates || Presses(problem, loading, kiln, start, t, loaded))))
+            if (loaded.Fill < problem.MinimumFill
+                && !(loaded.Dated && (!WaitsForDates || Presses(problem, loading, kiln, start, t, loaded))))
                 continue;
             var worth = Worth(problem, loading, model.LoadAt(start), kiln, t, loaded);
             if (worth <= most) continue;

@@ -2,7 +2,8 @@ using ConeService.Planning.Model;
 
 namespace ConeService.Planning.Judge;
 
-/// <summary>Judges a plan in whole numbers by the rules themselves: knows neither search nor solver, and counts the room its own way.</summary>
+/// <summary>Judges a plan in whole numbers by the rules themselves: knows neither search nor solver, and counts the room its own
+/// way.</summary>
 internal static class DraftJudge
 {
     /// <summary>What is wrong with a plan; empty when nothing is.</summary>
@@ -21,7 +22,8 @@ internal static class DraftJudge
                     faults.Add($"firings {j} and {i} overlap");
             }
 
-            if (firing.Contents.Select(c => c.Stage).Distinct().Count() != firing.Contents.Count) faults.Add($"firing {i} names a stage twice");
+            if (firing.Contents.Select(c => c.Stage).Distinct()
+                .Count() != firing.Contents.Count) faults.Add($"firing {i} names a stage twice");
             if (firing.Contents.Any(c => c.Count <= 0)) faults.Add($"firing {i} holds nothing of a stage");
             if (firing.IsPinned) continue;
             if (firing.Contents.Count == 0) faults.Add($"firing {i} is empty");
@@ -58,7 +60,8 @@ internal static class DraftJudge
             var taken = plan.Firings.Where(f => problem.Kilns[f.Kiln].LoadAt(f.Start) <= load).Sum(f => Of(f, stage.Index));
             var there = stage.Number == 0
                 ? item.Ready <= load ? item.Count : 0
-                : plan.Firings.Where(f => problem.Kilns[f.Kiln].EndOf(f.Start, f.Type) + item.Handling <= load).Sum(f => Of(f, stage.Index - 1));
+                : plan.Firings.Where(f => problem.Kilns[f.Kiln].EndOf(f.Start, f.Type) + item.Handling <= load)
+                .Sum(f => Of(f, stage.Index - 1));
             if (taken > there) faults.Add($"of stage {stage.Index} {taken} are taken at {load} and {there} are there");
         }
     }

@@ -27,7 +27,8 @@ internal sealed record DraftFiring(int Kiln, int Start, int Type, bool IsPinned,
 /// <param name="Cost">Cost, in 1/100.</param>
 /// <param name="Changes">Changes against the former plan.</param>
 /// <param name="Waiting">Piece-hours between ready and done.</param>
-/// <param name="ChangePrice">What must be saved for each change, in 1/100: who was told a plan must not hear of another for pennies.</param>
+/// <param name="ChangePrice">What must be saved for each change, in 1/100: who was told a plan must not hear of another for
+/// pennies.</param>
 internal readonly record struct Score(
     long Late, long Undone, long Cost, long Changes, long Waiting, long ChangePrice = 0) : IComparable<Score>
 {

@@ -79,7 +79,8 @@ internal sealed class Problem
 /// <param name="DueBinds">True when the date lies within what is planned: left undone they are late.</param>
 /// <param name="UndoneLateness">What one of them weighs that is left undone; no less than one that is as late as can be.</param>
 internal sealed record Item(
-    int Index, int Count, int Ready, int? Due, int Priority, int Handling, int FirstStage, int StageCount, bool DueBinds, long UndoneLateness)
+    int Index, int Count, int Ready, int? Due, int Priority, int Handling, int FirstStage, int StageCount, bool DueBinds,
+        long UndoneLateness)
 {
     /// <summary>Its last stage.</summary>
     public int LastStage => FirstStage + StageCount - 1;

@@ -6,7 +6,8 @@ namespace ConeService.Planning.Requests;
 /// <param name="Code">A code of findings of the contract, or of warnings of a plan.</param>
 /// <param name="Pointer">JSON pointer (RFC 6901) into the request.</param>
 /// <param name="Value">What was sent, as text; null where nothing was.</param>
-/// <param name="Cause">What the load check, the fit or the reading of a quantity said, where they said it; its pointer is their own.</param>
+/// <param name="Cause">What the load check, the fit or the reading of a quantity said, where they said it; its pointer is their
+/// own.</param>
 internal sealed record PlanFinding(string Code, string Pointer, string? Value = null, Finding? Cause = null);
 
 /// <summary>Raised when no plan can be made of a request; carries every finding.</summary>

@@ -26,7 +26,8 @@ internal sealed class CalendarSearch
             {
                 for (var t = 0; t < kiln.Types.Count; t++)
                 {
-                    if (kiln.EndOf(i, t) >= 0 && !FirstPlanner.Overlaps(problem, new(kiln.Index, i, t), []) && kiln.Types[t].Takes.Contains(true))
+                    if (kiln.EndOf(i, t) >= 0 && !FirstPlanner.Overlaps(problem, new(kiln.Index, i, t), [])
+                        && kiln.Types[t].Takes.Contains(true))
                         possible.Add((kiln.Index, i, t));
                 }
             }

@@ -41,7 +41,8 @@ internal static class Openings
                         if (kiln.Types[t].Takes[s] && most[kiln.Index][s] > 0 && earliest[s] <= load) held.Add(new(s, most[kiln.Index][s]));
                     }
 
-                    if (held.Count > 0 && (problem.Pins.Count > 0 || CanBeFull(problem, kiln, held))) openings.Add(new(new(kiln.Index, i, t), load, end, kiln.Types[t].Cost, held));
+                    if (held.Count > 0 && (problem.Pins.Count > 0 || CanBeFull(problem, kiln, held))) openings.Add(
+                        new(new(kiln.Index, i, t), load, end, kiln.Types[t].Cost, held));
                 }
             }
         }

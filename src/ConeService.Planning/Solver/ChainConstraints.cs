@@ -18,7 +18,8 @@ internal sealed class ChainConstraints(PlanModel plan, Problem problem)
             var before = stage.Number == 0 ? -1 : stage.Index - 1;
             if (!takes[stage.Index].Any() && (before < 0 || !takes[before].Any())) continue;
             var pinned = problem.Pins.SelectMany(p => p.Contents).Where(c => c.Stage == stage.Index).Sum(c => c.Count);
-            var standing = plan.Fixed.Select(f => (Load: problem.Kilns[f.Kiln].LoadAt(f.Start), Count: PlanModel.CountOf(f, stage.Index) - Pinned(f, stage.Index)))
+            var standing = plan.Fixed.Select(f =>
+                (Load: problem.Kilns[f.Kiln].LoadAt(f.Start), Count: PlanModel.CountOf(f, stage.Index) - Pinned(f, stage.Index)))
                 .Where(f => f.Count > 0).ToList();
             var all = new Sum();
             foreach (var take in takes[stage.Index]) all.Add(take.Count);
@@ -29,7 +30,8 @@ internal sealed class ChainConstraints(PlanModel plan, Problem problem)
     }
 
     private static int Pinned(Problem problem, DraftFiring firing, int stage) => !firing.IsPinned ? 0 : problem.Pins
-        .Where(p => p.Kiln == firing.Kiln && p.Start == firing.Start).SelectMany(p => p.Contents).Where(c => c.Stage == stage).Sum(c => c.Count);
+        .Where(p => p.Kiln == firing.Kiln && p.Start == firing.Start).SelectMany(p => p.Contents).Where(c => c.Stage == stage)
+        .Sum(c => c.Count);
 
     private int Pinned(DraftFiring firing, int stage) => Pinned(problem, firing, stage);
 
@@ -37,7 +39,8 @@ internal sealed class ChainConstraints(PlanModel plan, Problem problem)
     {
         var handling = problem.ItemOf(stage.Index).Handling;
         var arrivals = takes[before].Select(t => (Time: t.End + handling, t.Count)).ToList();
-        var arrived = plan.Fixed.Select(f => (Time: problem.Kilns[f.Kiln].EndOf(f.Start, f.Type) + handling, Count: PlanModel.CountOf(f, before)))
+        var arrived = plan.Fixed.Select(f =>
+            (Time: problem.Kilns[f.Kiln].EndOf(f.Start, f.Type) + handling, Count: PlanModel.CountOf(f, before)))
             .Where(f => f.Count > 0).ToList();
         var loads = takes[stage.Index].Select(t => t.Load).Concat(standing.Select(s => s.Load)).Distinct().Order().ToList();
         for (var l = 0; l < loads.Count; l++)

@@ -7,8 +7,8 @@ namespace ConeService.Planning.Solver;
 /// <summary>
 /// What no plan betters, by counting: how many firings of each type a kiln runs in each span of its starts, and how many pieces are in them
 /// together. Chains are left out, but for the earliest that each firing of a piece can be, and dates, but for those that must be kept; the
-/// room is that of all firings of a type and span in one. Each of these lets more through than a plan may do, so what is least here is least
-/// for plans. One span is solved first: with more the question is closer to the calendar, and harder.
+/// room is that of all firings of a type and span in one. Each of these lets more through than a plan may do, so what is least here is
+/// least for plans. One span is solved first: with more the question is closer to the calendar, and harder.
 /// </summary>
 internal sealed class CountingBound(Problem problem, IReadOnlyList<Opening> openings, int seed)
 {

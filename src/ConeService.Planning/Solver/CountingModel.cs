@@ -36,13 +36,15 @@ internal sealed class CountingModel
         alike = [.. problem.Kilns.Select(k => first.Count(f => f == k.Index))];
         var loads = openings.Select(o => o.Load).Order().ToList();
         edges = [.. Enumerable.Range(1, spans - 1).Select(i => loads[i * loads.Count / spans]).Distinct()];
-        var groups = openings.GroupBy(o => new Group(o.Booking.Kiln, o.Booking.Type, SpanOf(o))).Select(g => (g.Key, Openings: g.ToList())).ToList();
+        var groups = openings.GroupBy(o => new Group(o.Booking.Kiln, o.Booking.Type, SpanOf(o))).Select(g => (g.Key, Openings: g.ToList()))
+            .ToList();
         var fired = groups.ConvertAll(g => model.NewIntVar(0, Disjoint(g.Openings) * alike[g.Key.Kiln], ""));
         for (var g = 0; g < groups.Count; g++) cost.Add(fired[g], groups[g].Openings[0].Cost);
         Calendars(groups.ConvertAll(g => g.Key), fired);
         var contents = groups.ConvertAll(_ => new List<(int Stage, IntVar Count)>());
         var sorts = Sorts(groups);
-        foreach (var same in problem.Stages.GroupBy(s => sorts[s.Index])) Place(same.Key, [.. same], groups.ConvertAll(g => g.Key.Kiln), fired, contents);
+        foreach (var same in problem.Stages.GroupBy(s => sorts[s.Index])) Place(same.Key, [.. same], groups.ConvertAll(g => g.Key.Kiln),
+            fired, contents);
         for (var g = 0; g < groups.Count; g++) Room(problem.Kilns[groups[g].Key.Kiln], fired[g], contents[g]);
     }
 
@@ -54,7 +56,8 @@ internal sealed class CountingModel
             bounds = bounds with { Late = Math.Max(bounds.Late, least) };
         model.Add(late.Expression <= score.Late);
         // Fewest undone are counted of plans as early as the best known; that is a bound of all only where none is earlier.
-        if (score.Undone > bounds.Undone && score.Late <= bounds.Late && !time.IsOver && Least(undone, time.Share(0.4), time, seed) is { } fewest)
+        if (score.Undone > bounds.Undone && score.Late <= bounds.Late && !time.IsOver
+            && Least(undone, time.Share(0.4), time, seed) is { } fewest)
             bounds = bounds with { Undone = (int)Math.Max(bounds.Undone, fewest) };
         model.Add(undone.Expression <= score.Undone);
         return !time.IsOver && Least(cost, time.Share(1), time, seed) is { } cheapest ? bounds.WithCost(cheapest, score) : bounds;
@@ -79,7 +82,8 @@ internal sealed class CountingModel
     private string[] Sorts(List<(Group Key, List<Opening> Openings)> groups)
     {
         var sorts = problem.Stages.Select(s => new StringBuilder(string.Create(
-            CultureInfo.InvariantCulture, $"{problem.Items[s.Item].DueBinds} {(s.IsLast ? Weight(problem.Items[s.Item].UndoneLateness) : 0)}"))).ToList();
+            CultureInfo.InvariantCulture,
+            $"{problem.Items[s.Item].DueBinds} {(s.IsLast ? Weight(problem.Items[s.Item].UndoneLateness) : 0)}"))).ToList();
         for (var g = 0; g < groups.Count; g++)
         {
             var least = new Dictionary<int, long>();
@@ -144,7 +148,8 @@ internal sealed class CountingModel
                         if (groups[g].Kiln == kiln.Key && groups[g].Span >= from && groups[g].Span <= to) sum.Add(fired[g]);
                     }
 
-                    if (!sum.IsConstant) model.Add(sum.Expression <= Disjoint(kiln.Where(o => SpanOf(o) >= from && SpanOf(o) <= to)) * alike[kiln.Key]);
+                    if (!sum.IsConstant) model.Add(
+                        sum.Expression <= Disjoint(kiln.Where(o => SpanOf(o) >= from && SpanOf(o) <= to)) * alike[kiln.Key]);
                 }
             }
         }
@@ -196,7 +201,8 @@ internal sealed class CountingModel
             model.Add(n <= most * (LinearExpr)fired);
             if (layers.Count > 0) model.Add(n >= layers[^1]);
             var shares = new Sum();
-            foreach (var (stage, count) in contents.Where(c => kiln.Slots[c.Stage].Height >= height)) shares.Add(count, kiln.Slots[stage].Share);
+            foreach (var (stage, count) in contents.Where(c => kiln.Slots[c.Stage].Height >= height)) shares.Add(count,
+                kiln.Slots[stage].Share);
             shares.Add(n, -Problem.Whole);
             model.Add(shares.Expression <= 0);
             layers.Add(n);

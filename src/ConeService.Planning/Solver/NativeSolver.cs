@@ -3,7 +3,8 @@ using Google.OrTools.Sat;
 
 namespace ConeService.Planning.Solver;
 
-/// <summary>Whether the native library of the solver can be loaded on this machine; nothing of it is touched before this is asked.</summary>
+/// <summary>Whether the native library of the solver can be loaded on this machine; nothing of it is touched before this is
+/// asked.</summary>
 internal static class NativeSolver
 {
     private static readonly Lazy<bool> Loaded = new(Load);

@@ -7,8 +7,8 @@ using Google.OrTools.Sat;
 namespace ConeService.Planning.Solver;
 
 /// <summary>
-/// A plan as whole numbers of a solver: which openings are fired, and how many of each stage are in each. Firings that are not open for change
-/// count as they are. Pieces of pinned firings are kept for them from the start, as search does.
+/// A plan as whole numbers of a solver: which openings are fired, and how many of each stage are in each. Firings that are not open for
+/// change count as they are. Pieces of pinned firings are kept for them from the start, as search does.
 /// </summary>
 internal sealed class PlanModel
 {
@@ -25,7 +25,8 @@ internal sealed class PlanModel
     /// <param name="openings">What may be fired; none overlaps a firing that stands.</param>
     /// <param name="fixedFirings">Firings that stand, pinned ones among them.</param>
     /// <param name="stages">Stages that may be loaded; null: all.</param>
-    public PlanModel(Problem problem, IReadOnlyList<Opening> openings, IReadOnlyList<DraftFiring> fixedFirings, IReadOnlySet<int>? stages = null)
+    public PlanModel(
+        Problem problem, IReadOnlyList<Opening> openings, IReadOnlyList<DraftFiring> fixedFirings, IReadOnlySet<int>? stages = null)
     {
         (this.problem, this.fixedFirings) = (problem, fixedFirings);
         foreach (var opening in openings)
@@ -78,7 +79,8 @@ internal sealed class PlanModel
     /// <summary>What may be taken of each stage.</summary>
     public IEnumerable<Take> Takes => taken.Select(t => (t.Stage, t.Count, open[t.Open].Opening))
         .Select(t => new Take(
-            t.Stage, t.Opening.Booking.Kiln, t.Opening.Booking.Start, problem.Kilns[t.Opening.Booking.Kiln].Types[t.Opening.Booking.Type].Menu,
+            t.Stage, t.Opening.Booking.Kiln, t.Opening.Booking.Start,
+                problem.Kilns[t.Opening.Booking.Kiln].Types[t.Opening.Booking.Type].Menu,
             t.Opening.Load, t.Opening.End, t.Count))
         .Concat(filled.SelectMany(f => f.More.Select(m => new Take(
             m.Stage, f.Firing.Kiln, f.Firing.Start, -1, problem.Kilns[f.Firing.Kiln].LoadAt(f.Firing.Start),
@@ -100,7 +102,8 @@ internal sealed class PlanModel
         var firings = open.Select((o, i) => (o.Opening.Booking, o.Fired, Contents: contents[i].Where(c => c.Count > 0).ToList()))
             .Where(o => run.Of(o.Fired) == 1)
             .Select(o => new DraftFiring(o.Booking.Kiln, o.Booking.Start, o.Booking.Type, false, o.Contents));
-        var more = filled.ToDictionary(f => f.Firing, f => f.More.Select(m => new StageCount(m.Stage, (int)run.Of(m.Count))).Where(m => m.Count > 0));
+        var more = filled.ToDictionary(f => f.Firing,
+            f => f.More.Select(m => new StageCount(m.Stage, (int)run.Of(m.Count))).Where(m => m.Count > 0));
         var standing = fixedFirings.Select(f => !more.TryGetValue(f, out var added) ? f : f with
         {
             Contents = [.. f.Contents.Concat(added).GroupBy(c => c.Stage).Select(g => new StageCount(g.Key, g.Sum(c => c.Count)))],
@@ -155,7 +158,8 @@ internal sealed class PlanModel
         for (var f = 0; f < fixedFirings.Count; f++)
         {
             var firing = fixedFirings[f];
-            if (!firing.IsPinned || problem.Pins.FirstOrDefault(p => p.Kiln == firing.Kiln && p.Start == firing.Start) is not { Closed: false } pin) continue;
+            if (!firing.IsPinned || problem.Pins.FirstOrDefault(p => p.Kiln == firing.Kiln && p.Start == firing.Start)
+                is not { Closed: false } pin) continue;
             if (pin.Contents.Sum(c => c.Count) != firing.Contents.Sum(c => c.Count)) continue;
             var kiln = problem.Kilns[firing.Kiln];
             var load = kiln.LoadAt(firing.Start);

@@ -45,7 +45,8 @@ internal sealed class PlanSolver
     public WindowSearch Windows() => new(problem, openings, seed);
 
     /// <summary>What plans that are late and undone no more than one cost at least, as far as the time goes.</summary>
-    public PlanBounds Count(Draft plan, PlanBounds known, SolverTime time) => new CountingBound(problem, openings, seed).Of(plan.Score, known, time);
+    public PlanBounds Count(Draft plan, PlanBounds known, SolverTime time) => new CountingBound(problem, openings, seed)
+        .Of(plan.Score, known, time);
 
     private DraftFiring Bare(DraftFiring pinned) => pinned with
     {

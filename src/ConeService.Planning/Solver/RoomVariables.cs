@@ -25,7 +25,8 @@ internal sealed class RoomVariables
     {
         (this.problem, this.kiln, this.held) = (problem, kiln, held);
         this.contents.AddRange(contents);
-        heights = [.. this.contents.Select(c => c.Stage).Concat(held.Select(h => h.Stage)).Select(s => kiln.Slots[s].Height).Distinct().OrderDescending()];
+        heights = [.. this.contents.Select(c => c.Stage).Concat(held.Select(h => h.Stage)).Select(s => kiln.Slots[s].Height).Distinct()
+            .OrderDescending()];
     }
 
     /// <summary>Adds what must hold.</summary>
@@ -43,8 +44,10 @@ internal sealed class RoomVariables
             var most = Math.Min(room.Layers, room.Height / of);
             var n = model.NewIntVar(0, Math.Max(0, most), "");
             var shares = new Sum();
-            foreach (var (stage, count) in contents.Where(c => kiln.Slots[c.Stage].Height >= heights[j])) shares.Add(count, kiln.Slots[stage].Share);
-            foreach (var (stage, count) in held.Where(c => kiln.Slots[c.Stage].Height >= heights[j])) shares.Add((long)kiln.Slots[stage].Share * count);
+            foreach (var (stage, count) in contents.Where(c => kiln.Slots[c.Stage].Height >= heights[j])) shares.Add(count,
+                kiln.Slots[stage].Share);
+            foreach (var (stage, count) in held.Where(c => kiln.Slots[c.Stage].Height >= heights[j])) shares.Add(
+                (long)kiln.Slots[stage].Share * count);
             shares.Add(n, -Problem.Whole);
             model.Add(shares.Expression <= 0);
             if (j > 0) model.Add(n >= layers[^1]);

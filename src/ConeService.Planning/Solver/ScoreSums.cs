@@ -75,7 +75,8 @@ internal sealed class ScoreSums(Problem problem)
                 var missing = plan.Model.NewIntVar(0, count, "");
                 var sum = new Sum();
                 sum.Add(missing);
-                foreach (var take in plan.Takes.Where(t => t.Stage == stage && t.Kiln == told.Kiln && t.Start == told.Start && t.Menu == told.Menu)) sum.Add(take.Count);
+                foreach (var take in plan.Takes.Where(t => t.Stage == stage && t.Kiln == told.Kiln && t.Start == told.Start
+                    && t.Menu == told.Menu)) sum.Add(take.Count);
                 plan.Model.Add(sum.Expression >= count);
                 changes.Add(missing);
             }

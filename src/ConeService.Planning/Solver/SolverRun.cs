@@ -13,8 +13,10 @@ internal sealed class SolverRun(CpModel model, SolverTime time, int seed, string
     public CpSolverStatus Solve()
     {
         var limits = string.Create(
-            CultureInfo.InvariantCulture, $"num_search_workers:1 linearization_level:2 random_seed:{seed} max_time_in_seconds:{Math.Clamp(time.Seconds, 0.01, 3600)}");
-        if (!double.IsInfinity(time.Work)) limits += string.Create(CultureInfo.InvariantCulture, $" max_deterministic_time:{time.Work:0.######}");
+            CultureInfo.InvariantCulture,
+            $"num_search_workers:1 linearization_level:2 random_seed:{seed} max_time_in_seconds:{Math.Clamp(time.Seconds, 0.01, 3600)}");
+        if (!double.IsInfinity(time.Work)) limits += string.Create(CultureInfo.InvariantCulture,
+            $" max_deterministic_time:{time.Work:0.######}");
         solver.StringParameters = $"{limits} {more}";
         // The flow of the caller goes with the timer, and with it who waits.
         using var watch = new Timer(_ => { if (time.Ends()) solver.StopSearch(); }, null, Often, Often);

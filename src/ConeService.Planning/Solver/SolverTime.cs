@@ -34,7 +34,8 @@ internal sealed class SolverTime
     public SolverTime Share(double share) => new(Seconds * share, work * share, enough);
 
     /// <summary>No more than so much of it.</summary>
-    public SolverTime AtMost(double most) => new(Math.Min(Seconds, double.IsInfinity(seconds) ? Seconds : most), Math.Min(work, most), enough);
+    public SolverTime AtMost(double most) =>
+        new(Math.Min(Seconds, double.IsInfinity(seconds) ? Seconds : most), Math.Min(work, most), enough);
 
     /// <summary>Takes work off.</summary>
     public void Spend(double done) => work -= done;

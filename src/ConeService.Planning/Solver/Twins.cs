@@ -65,10 +65,12 @@ internal static class Twins
     private static bool Alike(Problem problem, int one, int other)
     {
         var (a, b) = (problem.Kilns[one], problem.Kilns[other]);
-        if (problem.Pins.Any(p => p.Kiln == one || p.Kiln == other) || problem.Announced.Any(p => p.Kiln == one || p.Kiln == other)) return false;
+        if (problem.Pins.Any(p => p.Kiln == one || p.Kiln == other)
+            || problem.Announced.Any(p => p.Kiln == one || p.Kiln == other)) return false;
         return a.Room == b.Room && a.Loading == b.Loading && a.Starts.SequenceEqual(b.Starts) && a.Slots.SequenceEqual(b.Slots)
             && a.Types.Count == b.Types.Count && a.Ends.Count == b.Ends.Count
             && a.Ends.Zip(b.Ends).All(e => e.First.SequenceEqual(e.Second))
-            && a.Types.Zip(b.Types).All(t => t.First.Menu == t.Second.Menu && t.First.Cost == t.Second.Cost && t.First.Takes.SequenceEqual(t.Second.Takes));
+            && a.Types.Zip(b.Types).All(t => t.First.Menu == t.Second.Menu && t.First.Cost == t.Second.Cost
+            && t.First.Takes.SequenceEqual(t.Second.Takes));
     }
 }

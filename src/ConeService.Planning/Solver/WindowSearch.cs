@@ -5,8 +5,8 @@ using ConeService.Planning.Search;
 namespace ConeService.Planning.Solver;
 
 /// <summary>
-/// Betters a plan window by window: the firings of some days are taken out, and the solver puts their pieces, and some of those left undone,
-/// back in the best way it finds while all other firings stand.
+/// Betters a plan window by window: the firings of some days are taken out, and the solver puts their pieces, and some of those left
+/// undone, back in the best way it finds while all other firings stand.
 /// </summary>
 internal sealed class WindowSearch
 {

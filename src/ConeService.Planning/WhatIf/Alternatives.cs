@@ -40,7 +40,8 @@ internal sealed class Alternatives(Problem problem, Draft plan, double seconds, 
         (Booking Booking, Score Score)? best = null;
         foreach (var kiln in problem.Kilns)
         {
-            var places = kiln.Starts.Select((_, i) => i).SelectMany(i => kiln.Types.Select((_, t) => new Booking(problem.Kilns.Count, i, t)))
+            var places = kiln.Starts.Select((_, i) => i)
+                .SelectMany(i => kiln.Types.Select((_, t) => new Booking(problem.Kilns.Count, i, t)))
                 .Where(b => kiln.EndOf(b.Start, b.Type) >= 0 && kiln.Types[b.Type].Takes.Contains(true)).ToList();
             if (places.Count == 0) continue;
             var filler = new CalendarFiller(Changes.KilnMore(problem, kiln.Index, [.. kiln.Starts.Select((_, i) => i)]));
@@ -53,7 +54,8 @@ internal sealed class Alternatives(Problem problem, Draft plan, double seconds, 
 
         if (best is not { Booking: var at }) return null;
         var changed = Changes.KilnMore(problem, at.Kiln, [at.Start]);
-        return Searched(changed, [.. calendar, new(problem.Kilns.Count, 0, at.Type)], 0.35, (p, d, b) => new(WhatIfChange.KilnDay, at.Kiln, at.Start, null, p, d, b));
+        return Searched(changed, [.. calendar, new(problem.Kilns.Count, 0, at.Type)], 0.35,
+            (p, d, b) => new(WhatIfChange.KilnDay, at.Kiln, at.Start, null, p, d, b));
     }
 
     private Alternative? Shelves()
@@ -101,7 +103,8 @@ internal sealed class Alternatives(Problem problem, Draft plan, double seconds, 
         var start = FirstPlanner.Better(same, new CalendarFiller(changed).Fill(from));
         var search = new CalendarSearch(changed, seed);
         var (began, most) = (Gone, steps > 0 ? steps : search.WorthTrying);
-        var found = search.Search(start, done => Math.Max(done / (double)most, seconds > 0 ? (Gone - began) / Math.Max(1e-6, until - began) : 0));
+        var found = search.Search(start,
+            done => Math.Max(done / (double)most, seconds > 0 ? (Gone - began) / Math.Max(1e-6, until - began) : 0));
         // Who has a date later is late no more, in the same plan; that alone is better too.
         return make(changed, found, found.Score < plan.Score);
     }

@@ -12,7 +12,8 @@ public sealed partial class PlanSheetTests(Support.Api api, Chromium chromium) :
     [Fact]
     public async Task Axe_finds_nothing_nothing_scrolls_sideways_and_each_loading_list_is_a_page()
     {
-        var body = await File.ReadAllTextAsync(Path.Combine(Support.Repository.Root, "samples", "studio", "request.json"), Support.Api.Cancel);
+        var body = await File.ReadAllTextAsync(Path.Combine(Support.Repository.Root, "samples", "studio", "request.json"),
+            Support.Api.Cancel);
         using var response = await api.Post("/v1/plans?seconds=0.5", body, accept: "text/html");
         var html = await response.Content.ReadAsStringAsync(Support.Api.Cancel);
         var file = Path.Combine(directory.FullName, "plan.html");

@@ -54,7 +54,8 @@ public sealed partial class PosterTests(Support.Api api, Chromium chromium) : IC
     public async Task Nothing_on_any_poster_is_cut_off()
     {
         var wrong = new List<string>();
-        var processes = (await api.Json("/v1/processes")).GetProperty("items").EnumerateArray().Select(p => "process-" + p.GetProperty("id"));
+        var processes = (await api.Json("/v1/processes")).GetProperty("items").EnumerateArray()
+            .Select(p => "process-" + p.GetProperty("id"));
         await chromium.Inspect(Address("/posters/chart"), async page =>
         {
             await page.EmulateMediaTypeAsync(MediaType.Print);

@@ -15,7 +15,8 @@ internal static class CardAddresses
     /// <summary>One card of each kind.</summary>
     public static readonly string[] OneOfEach =
     [
-        "convert", "chart", "fit", "conditions", "landmarks", "glossary", "fault/bloating", "colour-compare", "cautions", "ware/stoneware", "colour/copper",
+        "convert", "chart", "fit", "conditions", "landmarks", "glossary", "fault/bloating", "colour-compare", "cautions", "ware/stoneware",
+            "colour/copper",
         "process/raku-western", "compare/salt,soda", "schedule/gas-reduction", "cone-06", .. Asked,
     ];
 
@@ -28,7 +29,8 @@ internal static class CardAddresses
         [
             .. OneOfEach, "ware/earthenware", "ware/porcelain", "ware/raku", "ware/sculpture",
             .. await Of("/v1/processes", "process/"), .. await Of("/v1/colorants", "colour/"), .. await Of("/v1/schedules", "schedule/"),
-            .. await Of("/v1/faults", "fault/"), .. (await Of("/v1/glossary", "", "name")).Select(n => $"glossary?letter={n[0]}").Distinct(),
+            .. await Of("/v1/faults", "fault/"),
+            .. (await Of("/v1/glossary", "", "name")).Select(n => $"glossary?letter={n[0]}").Distinct(),
             .. await Of("/v1/clay-bodies", "ware/"), .. await Of("/v1/cones", "cone-", "cone"),
         ];
     }

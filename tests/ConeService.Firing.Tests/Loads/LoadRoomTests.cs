@@ -87,7 +87,8 @@ public sealed class LoadRoomTests
         var shelves = new KilnShelves(
             Layers: Loads.Number("2"), ThicknessMillimetres: Loads.Number("20"), WidthMillimetres: Loads.Number("400"));
         var answer = Loads.Check.Check(Loads.Load(
-            Loads.Kiln("electric", "8", "oxidation", Cube) with { Shelves = shelves }, Loads.Firing("glaze", "6", "oxidation"), Mugs("bisqued", 57)));
+            Loads.Kiln("electric", "8", "oxidation", Cube) with { Shelves = shelves }, Loads.Firing("glaze", "6", "oxidation"),
+                Mugs("bisqued", 57)));
 
         Assert.Equal(2, answer.TotalFirings);
         Assert.DoesNotContain(answer.Assumed, a => a.Field == "/kiln/shelves");
@@ -98,7 +99,8 @@ public sealed class LoadRoomTests
     {
         var large = new Interior(Loads.Number("900"), Loads.Number("800"), Loads.Number("800"));
         var load = Loads.Load(
-            Loads.Kiln("electric", "8", "oxidation", Cube) with { Id = "small" }, Loads.Firing("glaze", "04", "oxidation"), Mugs("bisqued", 100));
+            Loads.Kiln("electric", "8", "oxidation", Cube) with { Id = "small" }, Loads.Firing("glaze", "04", "oxidation"),
+                Mugs("bisqued", 100));
         var answer = Loads.Check.Check(load with { Kilns = [Loads.Kiln("electric", "8", "oxidation", large) with { Id = "large" }] });
         var few = Loads.Check.Check(load with
         {
@@ -106,7 +108,8 @@ public sealed class LoadRoomTests
             Pieces = [Mugs("bisqued", 50)],
         });
 
-        Assert.Equal(("large", 1, true), (answer.SuggestedFirings[0].KilnId, answer.SuggestedFirings[0].LoadsNeeded, answer.SuggestedFirings[0].InThisKiln));
+        Assert.Equal(("large", 1, true),
+            (answer.SuggestedFirings[0].KilnId, answer.SuggestedFirings[0].LoadsNeeded, answer.SuggestedFirings[0].InThisKiln));
         Assert.Equal(("small", 1), (few.SuggestedFirings[0].KilnId, few.SuggestedFirings[0].LoadsNeeded));
     }
 

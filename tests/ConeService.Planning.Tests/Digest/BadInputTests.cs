@@ -23,7 +23,8 @@ public sealed class BadInputTests
         ["5,001 pieces"] = (Good with { Pieces = [Studio.Mug("a", 5000), Studio.Mug("b", 1)] }, "/pieces too-many-pieces"),
         ["26 weeks and an hour"] = (
             Good with { Horizon = new("2026-12-01T00:00", "2027-06-01T03:00") }, "/horizon/to horizon-too-long"),
-        ["a horizon that ends before it begins"] = (Good with { Horizon = new("2026-12-02T00:00", "2026-12-01T00:00") }, "/horizon range-inverted"),
+        ["a horizon that ends before it begins"] =
+            (Good with { Horizon = new("2026-12-02T00:00", "2026-12-01T00:00") }, "/horizon range-inverted"),
         ["overlapping pins"] = (
             Good with { Firings = [Pin("2026-12-02T08:00", "bisque", "06", "a"), Pin("2026-12-02T20:00", "glaze", "6", "b")] },
             "/firings/1 pins-overlap"),
@@ -32,7 +33,8 @@ public sealed class BadInputTests
             Good with { Kilns = [Studio.Kiln() with { Starts = ["2026-12-03T10:00", "2027-03-28T02:30"] }] },
             "/kilns/0/starts/1 start-in-skipped-hour"),
         ["a pin of a kiln that is not there"] = (
-            Good with { Firings = [Pin("2026-12-02T08:00", "bisque", "06", "a") with { KilnId = "two" }] }, "/firings/0/kilnId kiln-unknown"),
+            Good with { Firings = [Pin("2026-12-02T08:00", "bisque", "06", "a") with { KilnId = "two" }] },
+                "/firings/0/kilnId kiln-unknown"),
         ["a pin of a piece that is not there"] = (
             Good with { Firings = [Pin("2026-12-02T08:00", "bisque", "06", "nobody")] }, "/firings/0/pieces/0 piece-unknown"),
         ["a piece without size"] = (
@@ -41,7 +43,8 @@ public sealed class BadInputTests
         ["a kiln without interior"] = (
             Good with { Kilns = [Studio.Kiln() with { Kiln = Studio.Kiln().Kiln! with { Interior = null } }] },
             "/kilns/0/kiln/interior member-missing"),
-        ["a filling factor of 7"] = (Good with { Kilns = [Studio.Kiln() with { FillingFactor = 7 }] }, "/kilns/0/fillingFactor number-out-of-range"),
+        ["a filling factor of 7"] = (Good with { Kilns = [Studio.Kiln() with { FillingFactor = 7 }] },
+            "/kilns/0/fillingFactor number-out-of-range"),
         ["a kiln lower than a shelf"] = (
             Good with { Kilns = [Studio.Kiln() with { Kiln = Studio.Kiln().Kiln! with { Interior = new(40, DiameterMillimetres: 600) } }] },
             "/kilns/0/kiln/interior/heightMillimetres number-out-of-range"),

@@ -3,8 +3,9 @@ using ConeService.Planning.Model;
 namespace ConeService.Planning.Tests.Oracle;
 
 /// <summary>
-/// The best plan of a small question, by trying every calendar and every course of every single piece through it. Shares nothing with search,
-/// solver, judge or score: it reads the numbers of the problem and counts for itself. A piece in a pinned firing must be in its first.
+/// The best plan of a small question, by trying every calendar and every course of every single piece through it. Shares nothing with
+/// search, solver, judge or score: it reads the numbers of the problem and counts for itself. A piece in a pinned firing must be in its
+/// first.
 /// </summary>
 internal sealed class BruteForce
 {
@@ -182,7 +183,8 @@ internal sealed class BruteForce
         var (of, kiln) = (runs[run], problem.Kilns[runs[run].Kiln]);
         if (of.Pin is { } pin)
         {
-            return pin.Contents.All(c => held.Count(h => h == c.Stage) >= c.Count) && (!pin.Closed || held.Count == pin.Contents.Sum(c => c.Count));
+            return pin.Contents.All(c => held.Count(h => h == c.Stage) >= c.Count)
+                && (!pin.Closed || held.Count == pin.Contents.Sum(c => c.Count));
         }
 
         if (held.Count == 0) return false;

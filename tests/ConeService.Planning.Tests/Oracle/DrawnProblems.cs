@@ -97,7 +97,8 @@ internal static class DrawnProblems
                 if (kiln.EndOf(i, t) < 0) continue;
                 foreach (var item in problem.Items)
                 {
-                    if (item.Ready > kiln.LoadAt(i) || !kiln.Types[t].Takes[item.FirstStage] || kiln.Slots[item.FirstStage].Share == 0) continue;
+                    if (item.Ready > kiln.LoadAt(i) || !kiln.Types[t].Takes[item.FirstStage]
+                        || kiln.Slots[item.FirstStage].Share == 0) continue;
                     return new()
                     {
                         Horizon = problem.Horizon,

@@ -12,7 +12,8 @@ namespace ConeService.Planning.Tests.Solver;
 public sealed class EffortTests
 {
     private static readonly PlanRequest Course = Studio.Request(
-        [.. Enumerable.Range(0, 30).Select(i => Studio.Mug($"piece {i}", 1 + (i % 7), due: i % 3 == 0 ? $"2026-12-{8 + (i % 6):00}T12:00" : null, bisqued: i % 4 == 0))]);
+        [.. Enumerable.Range(0, 30).Select(i =>
+            Studio.Mug($"piece {i}", 1 + (i % 7), due: i % 3 == 0 ? $"2026-12-{8 + (i % 6):00}T12:00" : null, bisqued: i % 4 == 0))]);
 
     [Fact]
     public async Task Without_the_solver_a_plan_is_made_all_the_same()

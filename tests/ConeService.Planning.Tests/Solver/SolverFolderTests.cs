@@ -17,5 +17,6 @@ public sealed class SolverFolderTests
         Assert.All(naming, f => Assert.Equal("Solver", Path.GetFileName(Path.GetDirectoryName(f))));
     }
 
-    private static string Root([CallerFilePath] string file = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(file)!, "..", "..", ".."));
+    private static string Root([CallerFilePath] string file = "") =>
+        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(file)!, "..", "..", ".."));
 }

@@ -49,7 +49,8 @@ internal static class PlanJudge
         var beside = shelves.PerLayer.IsAbsent ? 1 : Number(shelves.PerLayer.Text);
         var area = beside * (round > 0
             ? Math.PI / 4 * round * round
-            : Number(shelves.WidthMillimetres.Text) * Number((shelves.DepthMillimetres.IsAbsent ? shelves.WidthMillimetres : shelves.DepthMillimetres).Text));
+            : Number(shelves.WidthMillimetres.Text) * Number(
+            (shelves.DepthMillimetres.IsAbsent ? shelves.WidthMillimetres : shelves.DepthMillimetres).Text));
         foreach (var layer in firing.Layers)
         {
             var discs = layer.Pieces.Select(p => (p.Count, Size: sent[p.Id].Piece!.Size!)).ToList();
@@ -57,8 +58,10 @@ internal static class PlanJudge
                 ? Math.PI / 4 * Math.Pow(Number(d.Size.WidthMillimetres.Text), 2)
                 : Number(d.Size.WidthMillimetres.Text) * Number(d.Size.DepthMillimetres.Text)));
             if (covered > 0.907 * area) faults.Add($"layer {layer.Number} of firing {firing.Number} is covered by more than goes");
-            var wide = discs.Where(d => d.Size.DepthMillimetres.IsAbsent && 2 * Number(d.Size.WidthMillimetres.Text) > round).Sum(d => d.Count);
-            if (round > 0 && wide > beside) faults.Add($"layer {layer.Number} of firing {firing.Number} holds {wide} pieces wider than half a shelf");
+            var wide = discs.Where(d => d.Size.DepthMillimetres.IsAbsent && 2 * Number(d.Size.WidthMillimetres.Text) > round)
+                .Sum(d => d.Count);
+            if (round > 0 && wide > beside) faults.Add(
+                $"layer {layer.Number} of firing {firing.Number} holds {wide} pieces wider than half a shelf");
         }
     }
 
@@ -66,7 +69,8 @@ internal static class PlanJudge
     public static LoadRequest Load(PlanRequest request, FiringPlan plan, PlanFiring firing) => new(
         request.Kilns!.First(k => k!.Kiln!.Id.Text == firing.KilnId)!.Kiln,
         new FiringRequest(firing.FiringKind, firing.Cone, firing.Atmosphere),
-        [.. firing.Layers.SelectMany(l => l.Pieces).GroupBy(p => (p.Id, p.Stage)).Select((g, i) => Before(request, plan, g.Key.Id, g.Key.Stage) with
+        [.. firing.Layers.SelectMany(l => l.Pieces).GroupBy(p => (p.Id, p.Stage))
+            .Select((g, i) => Before(request, plan, g.Key.Id, g.Key.Stage) with
         {
             Id = i.ToString(CultureInfo.InvariantCulture), Count = g.Sum(p => p.Count),
         })]);
@@ -89,7 +93,8 @@ internal static class PlanJudge
             piece = piece with
             {
                 State = had.FiringKind == "bisque" ? "bisqued" : "glaze-fired",
-                Coats = [.. (piece.Coats ?? []).Select(c => c! with { State = "fired", FiredCone = had.Cone }), .. sent.Then![n - 1]!.Coats ?? []],
+                Coats = [.. (piece.Coats ?? []).Select(c => c! with { State = "fired", FiredCone = had.Cone }), .. sent.Then![n - 1]!.Coats
+                    ?? []],
                 EarlierFirings = [.. piece.EarlierFirings ?? [], new EarlierFiringRequest(had.FiringKind, had.Cone)],
             };
         }

@@ -16,7 +16,8 @@ internal static class Studio
     public static PlanKiln Kiln(string id = "one") => new(
         new Kiln(id, "electric", ["oxidation"], "10", Interior: new(600, DiameterMillimetres: 600),
             Shelves: new KilnShelves(Layers: 6, PerLayer: 1, ThicknessMillimetres: 20, DiameterMillimetres: 540)),
-        [new("bisque", "06", "oxidation", Minutes: 1200, KilowattHours: 60), new("glaze", "6", "oxidation", Minutes: 1320, KilowattHours: 90)]);
+        [new("bisque", "06", "oxidation", Minutes: 1200, KilowattHours: 60),
+            new("glaze", "6", "oxidation", Minutes: 1320, KilowattHours: 90)]);
 
     public static PlanPiece Mug(string id, int count, string? due = null, bool bisqued = false) => new(
         new PieceRequest(
@@ -30,5 +31,6 @@ internal static class Studio
     public static Digested Digest(PlanRequest request) => new Digester(Reference).Digest(request);
 
     public static IReadOnlyList<string> Findings(PlanRequest request) =>
-        [.. Assert.Throws<PlanRefusedException>(() => Digest(request)).Findings.Select(f => $"{f.Pointer} {f.Code}").Order(StringComparer.Ordinal)];
+        [.. Assert.Throws<PlanRefusedException>(() => Digest(request)).Findings.Select(f => $"{f.Pointer} {f.Code}")
+            .Order(StringComparer.Ordinal)];
 }

@@ -56,11 +56,13 @@ public sealed class AlternativeTests
         Assert.True(day.IsBetter);
         Assert.True(day.Late < plan.Summary.Late);
         Assert.Equal("one", day.KilnId);
-        Assert.Contains(day.LoadingFrom!.Value, Tight.Kilns![0]!.Starts!.Select(s => DateTimeOffset.Parse(s + "+01:00", null).AddHours(-1)));
+        Assert.Contains(day.LoadingFrom!.Value,
+            Tight.Kilns![0]!.Starts!.Select(s => DateTimeOffset.Parse(s + "+01:00", null).AddHours(-1)));
         Assert.Contains($"{day.Late} pieces late", day.Message.ToString(), StringComparison.Ordinal);
         Assert.Equal((WhatIfChange.Shelves, "one"), (shelves.Change, shelves.KilnId));
         Assert.Equal(["a"], date.Pieces);
         Assert.Equal(TimeSpan.FromDays(7), date.MovedTo - date.Due);
-        Assert.All(plan.WhatIf.Where(w => !w.IsBetter), w => Assert.Contains("no better plan was found", w.Message.ToString(), StringComparison.Ordinal));
+        Assert.All(plan.WhatIf.Where(w => !w.IsBetter),
+            w => Assert.Contains("no better plan was found", w.Message.ToString(), StringComparison.Ordinal));
     }
 }

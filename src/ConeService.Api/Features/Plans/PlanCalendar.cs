@@ -27,7 +27,8 @@ internal static class PlanCalendar
         {
             var name = PlanWords.Name(firing);
             Add(firing, "kiln", firing.LoadingFrom, firing.UnloadedAt, $"Kiln busy: {name}", PlanWords.Summary(firing), busy: true);
-            Add(firing, "loading", firing.LoadingFrom, firing.Start, $"Load: {name}", string.Join('\n', PlanWords.Lines(firing)), alarm: true);
+            Add(firing, "loading", firing.LoadingFrom, firing.Start, $"Load: {name}", string.Join('\n', PlanWords.Lines(firing)),
+                alarm: true);
             Add(
                 firing, "unloading", firing.OpeningFrom, firing.UnloadedAt, $"Open and unload: {name}",
                 "Not before chamber and ware stay below 95 °C (203 °F), by the pyrometer and not by the clock.", alarm: true);

@@ -26,12 +26,12 @@ internal static class PlanEndpoints
 
     /// <summary>Which firings, when, in which kiln, with which pieces?</summary>
     /// <remarks>
-    /// A backlog, the kilns and a calendar: a plan in which every piece goes through its firings as the load check accepts them, by its date,
-    /// with the kilns full. First pieces late are kept few, then pieces left undone, then cost. Firings that stand are kept; of an announced
-    /// plan little is changed. What is left undone, and what waits, is told with its reasons. Room is reckoned in layers of shelves. Nothing
-    /// is stored: send the firings of a plan back to plan on. Answers JSON, text/csv with a line for each piece and firing, text/calendar,
-    /// a week sheet with loading lists as text/html, and a chart of the kilns as image/svg+xml. The plan does not know how evenly a kiln
-    /// fires nor what breaks: whoever loads and fires decides.
+    /// A backlog, the kilns and a calendar: a plan in which every piece goes through its firings as the load check accepts them, by its
+    /// date, with the kilns full. First pieces late are kept few, then pieces left undone, then cost. Firings that stand are kept; of an
+    /// announced plan little is changed. What is left undone, and what waits, is told with its reasons. Room is reckoned in layers of
+    /// shelves. Nothing is stored: send the firings of a plan back to plan on. Answers JSON, text/csv with a line for each piece and
+    /// firing, text/calendar, a week sheet with loading lists as text/html, and a chart of the kilns as image/svg+xml. The plan does not
+    /// know how evenly a kiln fires nor what breaks: whoever loads and fires decides.
     /// </remarks>
     /// <param name="body">The backlog, the kilns and the calendar.</param>
     /// <param name="seconds">How long the plan may be searched for, 0.5 to 30 s; less where nothing is left to better. Left out: 5.</param>

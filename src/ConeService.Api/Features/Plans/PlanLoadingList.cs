@@ -19,7 +19,8 @@ internal sealed class PlanLoadingList(FiringPlan plan, PlanRequest request)
     /// <summary>Writes it.</summary>
     public void Write(StringBuilder body, PlanFiring firing)
     {
-        body.Append(CultureInfo.InvariantCulture, $"<section class=\"load\"><h2>Firing {E(PlanWords.Name(firing))}</h2><dl class=\"facts\">");
+        body.Append(CultureInfo.InvariantCulture,
+            $"<section class=\"load\"><h2>Firing {E(PlanWords.Name(firing))}</h2><dl class=\"facts\">");
         Fact(body, "Load from", PlanWords.Moment(firing.LoadingFrom));
         Fact(body, "Start", PlanWords.Moment(firing.Start));
         Fact(body, "Can be opened from", PlanWords.Moment(firing.OpeningFrom));
@@ -46,7 +47,8 @@ internal sealed class PlanLoadingList(FiringPlan plan, PlanRequest request)
             body.Append("<td><ul class=\"standing\">");
             foreach (var group in layer.Pieces)
             {
-                body.Append(CultureInfo.InvariantCulture, $"<li><span class=\"tick\"></span> <strong>{E(PlanWords.Pieces(group))}</strong>");
+                body.Append(CultureInfo.InvariantCulture,
+                    $"<li><span class=\"tick\"></span> <strong>{E(PlanWords.Pieces(group))}</strong>");
                 if (About(group, firing) is { Length: > 0 } about) body.Append(CultureInfo.InvariantCulture, $"<small>{E(about)}</small>");
                 body.Append("</li>");
             }
@@ -54,8 +56,9 @@ internal sealed class PlanLoadingList(FiringPlan plan, PlanRequest request)
             body.Append(CultureInfo.InvariantCulture, $"</ul></td><td class=\"n\" data-h=\"Taken\">{layer.SharePercent:0} %</td></tr>");
         }
 
-        body.Append("</tbody></table><p class=\"small\">Free height is from the shelf to the one above, clearance included: posts at least as ");
-        body.Append("high. Which shelf lies lowest is yours to choose: the list goes from the tallest ware to the lowest. Taken is of what ");
+        body.Append("</tbody></table><p class=\"small\">Free height is from the shelf to the one above, clearance included: posts at least ");
+        body.Append("as high. Which shelf lies lowest is yours to choose: the list goes from the tallest ware to the lowest. Taken is of ");
+        body.Append("what ");
         body.AppendLine("such a shelf holds in practice; a few per cent above 100 are pieces that did not come out even.</p>");
     }
 
@@ -94,8 +97,10 @@ internal sealed class PlanLoadingList(FiringPlan plan, PlanRequest request)
         if (firing.FittedSchedule is { } sheet)
         {
             // On paper the address is what is left of a link.
-            body.Append(CultureInfo.InvariantCulture, $", fitted to this kiln, cone and start: <a href=\"{HtmlPage.Encode(sheet)}\">its sheet</a>");
-            body.Append(CultureInfo.InvariantCulture, $", to print and put behind this list. <small class=\"address\">{HtmlPage.Encode(sheet)}</small>");
+            body.Append(CultureInfo.InvariantCulture,
+                $", fitted to this kiln, cone and start: <a href=\"{HtmlPage.Encode(sheet)}\">its sheet</a>");
+            body.Append(CultureInfo.InvariantCulture,
+                $", to print and put behind this list. <small class=\"address\">{HtmlPage.Encode(sheet)}</small>");
         }
 
         body.AppendLine("</p>");

@@ -40,7 +40,8 @@ internal static class PlanSheet
         .shelves,.shelves tbody,.shelves tr,.shelves td,.shelves tbody th{display:block;width:auto}
         .shelves thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
         .shelves tr{border:1px solid var(--line);margin:.3rem 0;padding:.2rem .4rem}.shelves td,.shelves tbody th{border:0;padding:.1rem 0}
-        .shelves td.n{text-align:left}.shelves tbody th{font-weight:600}.shelves [data-h]::before{content:attr(data-h) ": ";font-weight:600}}
+        .shelves td.n{text-align:left}.shelves tbody th{font-weight:600}
+        .shelves [data-h]::before{content:attr(data-h) ": ";font-weight:600}}
         """;
 
     /// <summary>Writes the sheet.</summary>
@@ -54,7 +55,8 @@ internal static class PlanSheet
         if (s.KilowattHours is { } energy) body.Append(CultureInfo.InvariantCulture, $" Energy about {energy:0} kWh.");
         if (request.TimeZone is { } zone) body.Append(CultureInfo.InvariantCulture, $" Times by the clock of {E(zone)}.");
         body.AppendLine("</p>");
-        foreach (var warning in plan.Warnings) body.Append(CultureInfo.InvariantCulture, $"<p><strong>{E(warning.Message.ToString())}</strong></p>");
+        foreach (var warning in plan.Warnings) body.Append(CultureInfo.InvariantCulture,
+            $"<p><strong>{E(warning.Message.ToString())}</strong></p>");
         var kilns = request.Kilns!.Select(k => k!.Kiln!.Id.Text!).ToList();
         if (plan.Firings.Count > 0)
         {
@@ -104,7 +106,11 @@ internal static class PlanSheet
         var number = string.Create(CultureInfo.InvariantCulture, $"<b>{f.Number}</b>");
         if (f.LoadingFrom.Date == day) yield return $"{PlanWords.Time(f.LoadingFrom)} load {number}";
         if (f.Start.Date == day)
-            yield return $"{PlanWords.Time(f.Start)} start {number}: {E(f.FiringKind)}, cone\u00a0{E(f.Cone)}{(f.IsPinned ? ", stands" : "")}";
+        {
+            var stands = f.IsPinned ? ", stands" : "";
+            yield return $"{PlanWords.Time(f.Start)} start {number}: {E(f.FiringKind)}, cone\u00a0{E(f.Cone)}{stands}";
+        }
+
         if (f.UnloadedAt.Date == day) yield return $"unload {number}, done by {PlanWords.Time(f.UnloadedAt)}";
         else if (f.Start.Date < day && day < f.UnloadedAt.Date) yield return $"{number} fires or cools";
     }
@@ -126,7 +132,8 @@ internal static class PlanSheet
     {
         body.Append("<section class=\"load\"><h2>Cautions</h2><ul>");
         foreach (var caution in plan.Cautions)
-            body.Append(CultureInfo.InvariantCulture, $"<li><strong>{E(caution.Hazard)}</strong>: {E(caution.When)} {E(caution.Control)}</li>");
+            body.Append(CultureInfo.InvariantCulture,
+                $"<li><strong>{E(caution.Hazard)}</strong>: {E(caution.When)} {E(caution.Control)}</li>");
         body.Append("</ul><p>The plan reckons room in layers and knows neither how evenly a kiln fires nor what breaks. ");
         body.AppendLine("Local codes, the kiln's manual and licensed practice come before this sheet.</p></section>");
     }

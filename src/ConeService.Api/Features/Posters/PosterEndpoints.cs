@@ -13,7 +13,8 @@ internal static class PosterEndpoints
     {
         routes
             .MapRead("/posters/{poster}", One).WithQuery("paper")
-            .WithName("getPoster").WithSummary("A page to print on A4, letter or A3: chart, cautions, before-you-load, cones, process-salt.")
+            .WithName("getPoster")
+            .WithSummary("A page to print on A4, letter or A3: chart, cautions, before-you-load, cones, process-salt.")
             .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).ExcludeFromDescription();
         // They are listed where the cards are.
         routes.MapGet("/posters", () => Results.Redirect(new Address("/cards").ToString() + "#posters")).ExcludeFromDescription();

@@ -20,8 +20,8 @@ internal static class QuestionEndpoints
 
     /// <summary>Questions to ask a class.</summary>
     /// <remarks>Each with one right answer, wrong ones from real confusions (06 for 6, °F for °C, oxidation for reduction), the reason,
-    /// and the sources of the right answer: nothing from memory alone, and nothing that could be answered in two ways. The same seed draws the
-    /// same questions. Answers JSON; with .csv a table, with .html a sheet to print with its key, with .gift GIFT text, with .zip a QTI
+    /// and the sources of the right answer: nothing from memory alone, and nothing that could be answered in two ways. The same seed draws
+    /// the same questions. Answers JSON; with .csv a table, with .html a sheet to print with its key, with .gift GIFT text, with .zip a QTI
     /// package for course systems.</remarks>
     /// <param name="topic">Topic of the questions: cones-to-temperatures, temperatures-to-cones, hotter-or-cooler, which-ware-survives,
     /// colours-by-atmosphere, what-a-process-does or cautions. Left out: all.</param>

@@ -34,7 +34,8 @@ internal static class OperationPage
     {
         var (words, told) = (new SchemaWords(root), operation.Told);
         var page = new StringBuilder("<main>").Append(CultureInfo.InvariantCulture, $"<h1>{HtmlPage.Encode(operation.Summary)}</h1>")
-            .Append(CultureInfo.InvariantCulture, $"<p class=\"call\"><code>{operation.Method} {HtmlPage.Encode(operation.Path)}</code></p>");
+            .Append(CultureInfo.InvariantCulture,
+            $"<p class=\"call\"><code>{operation.Method} {HtmlPage.Encode(operation.Path)}</code></p>");
         if (told.TryGetProperty("description", out var text)) page.Append(Prose(text.GetString()!));
         Examples(page, operation, service);
         Parameters(page, told, words);

@@ -19,7 +19,8 @@ internal static class ReferenceIndex
     {
         const string Title = "Reference";
         var page = new StringBuilder("<main><h1>Reference</h1>")
-            .Append(CultureInfo.InvariantCulture, $"<p>{HtmlPage.Encode(root.GetProperty("info").GetProperty("description").GetString())}</p>")
+            .Append(CultureInfo.InvariantCulture,
+            $"<p>{HtmlPage.Encode(root.GetProperty("info").GetProperty("description").GetString())}</p>")
             .Append("<p>No key is needed, and nothing that is sent is stored. Where GET answers, HEAD does too. The same in a form for ")
             .Append("programs: ").Append(Link(Links.Document, "OpenAPI document")).Append("; to try the addresses out in the browser: ")
             .Append(Link(Links.Documentation, "Swagger UI")).Append(", which needs scripts.</p>");

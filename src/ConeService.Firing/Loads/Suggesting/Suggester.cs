@@ -46,7 +46,8 @@ internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
     private static List<Piece> Pieces(IEnumerable<PieceClass> classes) =>
         [.. classes.SelectMany(c => c.Members).OrderBy(m => m.Place).Select(m => m.Piece)];
 
-    // This kiln where it can, else the one that is suggested; another of the studio where it takes fewer loads. None where no kiln was told.
+    // This kiln where it can, else the one that is suggested; another of the studio where it takes fewer loads. None where no kiln was
+    // told.
     private BestKiln Best(PlannedGroup group)
     {
         var (item, classes) = (group.Candidate.Item, group.Classes);
@@ -57,7 +58,8 @@ internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
         if (least is not { Loads: > 1 }) return new(group, kiln, here, least);
         foreach (var other in load.Kilns.Where(k => !ReferenceEquals(k, kiln) && Accepts(k)))
         {
-            if (KilnLoads.Of(tables, other, item.Firing, pieces) is { } loads && loads.Loads < least.Value.Loads) (kiln, least) = (other, loads);
+            if (KilnLoads.Of(tables, other, item.Firing, pieces) is { } loads && loads.Loads < least.Value.Loads)
+                (kiln, least) = (other, loads);
         }
 
         return new(group, kiln, here, least);
