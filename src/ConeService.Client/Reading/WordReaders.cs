@@ -93,6 +93,7 @@ internal static class WordReaders
         new WordReader<WareForm>(),
         new WordReader<WaterBand>(),
         new WordReader<Weekday>(),
+        new WordReader<WhatIfChange>(),
         new WordReader<WorkStage>(),
         new WordReader<YesNo>(),
     ];
