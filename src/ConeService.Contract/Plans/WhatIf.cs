@@ -12,7 +12,7 @@ namespace ConeService.Contract.Plans;
 /// <param name="Due">The due date that would be moved; null for other changes.</param>
 /// <param name="MovedTo">Where to; null for other changes.</param>
 /// <param name="Pieces">Ids of the pieces whose date that is; empty for other changes.</param>
-/// <param name="IsBetter">True when the plan found is better than this one.</param>
+/// <param name="IsBetter">True when the plan found is better than this one in lateness, in firings undone, or in cost.</param>
 /// <param name="Late">Pieces late in the plan found.</param>
 /// <param name="UndoneFirings">Firings that pieces do not get in it.</param>
 /// <param name="Cost">What it costs, with the firing more.</param>

@@ -10,5 +10,5 @@ namespace ConeService.Planning.WhatIf;
 /// <param name="Due">The date that was moved, min; null for other changes.</param>
 /// <param name="Problem">The changed question.</param>
 /// <param name="Plan">The plan found; no worse by the changed question than the plan it was found from.</param>
-/// <param name="IsBetter">True where it is better.</param>
+/// <param name="IsBetter">True where it is better in what is told: lateness, firings undone, cost.</param>
 internal sealed record Alternative(WhatIfChange Change, int? Kiln, int? Start, int? Due, Problem Problem, Draft Plan, bool IsBetter);
