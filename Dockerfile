@@ -1,3 +1,4 @@
+# release/pin adds the digests of the base images; docs/releasing.md says when.
 FROM mcr.microsoft.com/dotnet/sdk:10.0 AS build
 WORKDIR /source
 # What decides the packages comes first: a change of source or data leaves this layer as it is.
