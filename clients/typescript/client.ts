@@ -16,7 +16,7 @@ export class AwayError extends Error { override readonly name = "AwayError"; }
 export interface Options {
   /** Longest wait for one attempt: 1 s; for heat work, fits, calibrations and plans 10 s, and the seconds of a plan's search besides. */
   attemptMilliseconds?: number;
-  /** Longest wait with all attempts: 4 s; for heat work, fits, calibrations and plans 24 s, and a plan's seconds for each of them besides. */
+  /** Longest wait with all attempts: 4 s; for heat work, fits, calibrations and plans 24 s, and a plan's seconds for each besides. */
   totalMilliseconds?: number;
   /** How often it is asked again after no answer, 5xx, 408 and 429; 2. No question changes anything, so each may be asked again. */
   retries?: number;

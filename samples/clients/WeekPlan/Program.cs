@@ -17,8 +17,8 @@ try
     var plan = (await services.GetRequiredService<IPlansClient>().PlanAsync(request, seconds)).Value;
     foreach (var firing in plan.Firings)
     {
-        Console.WriteLine(FormattableString.Invariant(
-            $"{firing.LoadingFrom:yyyy-MM-dd HH:mm} {firing.KilnId}: {firing.FiringKind} to cone {firing.Cone}, {firing.FillPercent:0} % full"));
+        var when = firing.LoadingFrom.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+        Console.WriteLine($"{when} {firing.KilnId}: {firing.FiringKind} to cone {firing.Cone}, {Math.Round(firing.FillPercent)} % full");
         foreach (var layer in firing.Layers)
             Console.WriteLine($"  shelf {layer.Number}: {string.Join(", ", layer.Pieces.Select(p => $"{p.Count} × {p.Id}"))}");
     }

@@ -58,8 +58,8 @@ internal static class PlanKilnCheck
         found.Millimetres(sent.WidthMillimetres, at + "/widthMillimetres");
         found.Millimetres(sent.DepthMillimetres, at + "/depthMillimetres");
         found.Millimetres(sent.DiameterMillimetres, at + "/diameterMillimetres");
-        if (found.Findings.Count == before
-            && (sent.HeightMillimetres.IsAbsent || (sent.DiameterMillimetres.IsAbsent && sent.WidthMillimetres.IsAbsent))) found.Missing(at);
+        var isOpen = sent.HeightMillimetres.IsAbsent || (sent.DiameterMillimetres.IsAbsent && sent.WidthMillimetres.IsAbsent);
+        if (isOpen && found.Findings.Count == before) found.Missing(at);
     }
 
     private static void Shelves(KilnShelves sent, string at, PlanFound found)

@@ -22,5 +22,7 @@ internal static class PlanNumbers
 
     /// <summary>A count, from 1.</summary>
     public static int? Count(SentText sent, int most) =>
-        int.TryParse(sent.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= 1 && count <= most ? count : null;
+        int.TryParse(sent.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= 1 && count <= most
+            ? count
+            : null;
 }

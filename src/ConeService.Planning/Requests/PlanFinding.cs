@@ -11,7 +11,8 @@ namespace ConeService.Planning.Requests;
 internal sealed record PlanFinding(string Code, string Pointer, string? Value = null, Finding? Cause = null)
 {
     /// <summary>What was found by the checks that need no data.</summary>
-    public static IEnumerable<PlanFinding> Of(IEnumerable<Finding> found) => found.Select(f => new PlanFinding(f.Code, f.Field, f.Value, f));
+    public static IEnumerable<PlanFinding> Of(IEnumerable<Finding> found) =>
+        found.Select(f => new PlanFinding(f.Code, f.Field, f.Value, f));
 }
 
 /// <summary>Raised when no plan can be made of a request; carries every finding.</summary>

@@ -42,7 +42,8 @@ internal static class PlanEndpoints
     {
         var type = Negotiation.Choose(
             request, JsonBody.MediaType, Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType);
-        var effort = new PlanEffort(PlanCheck.Seconds(seconds), Workers: Math.Min(2, Environment.ProcessorCount), Solver: computations.Solver);
+        var effort = new PlanEffort(
+            PlanCheck.Seconds(seconds), Workers: Math.Min(2, Environment.ProcessorCount), Solver: computations.Solver);
         var plan = await Ask(body, new Planner(snapshots.Current.Reference), effort);
         return type switch
         {
