@@ -86,6 +86,40 @@ public sealed class PlanFaultTests(RunningService service)
     }
 
     [Fact]
+    public async Task A_service_whose_places_are_taken_is_left_alone_for_as_long_as_it_says()
+    {
+        List<long> asked = [];
+        await using var proxy = await FaultProxy.StartAsync(service.Address, () =>
+        {
+            asked.Add(TimeProvider.System.GetTimestamp());
+            return asked.Count == 1 ? Fault.Status503 : Fault.None;
+        });
+        await using var client = Client(proxy.Address, attempt: 60);
+
+        await client.Plans.PlanAsync(PlanVectors.One, 0.5, Cancel);
+
+        // It says a second; other questions are asked again after some tenths of one. A slow machine only makes it longer.
+        Assert.Equal(2, asked.Count);
+        Assert.True(TimeProvider.System.GetElapsedTime(asked[0], asked[1]) > TimeSpan.FromSeconds(0.9));
+    }
+
+    [Fact]
+    public async Task Plans_that_fail_keep_nobody_from_asking_for_something_else()
+    {
+        var fault = Fault.Status500;
+        await using var proxy = await FaultProxy.StartAsync(service.Address, () => fault);
+        await using var client = Client(proxy.Address, attempt: 60);
+        // Twenty of which half fail are what it takes to ask no more for five seconds.
+        await Task.WhenAll(Enumerable.Range(0, 10).Select(_ => Assert.ThrowsAsync<ConeServiceAwayException>(
+            () => client.Plans.PlanAsync(PlanVectors.One, 0.5, Cancel))));
+        fault = Fault.None;
+
+        var answer = await client.Schedules.FitAsync("mid-range-glaze", Vectors.Example<FitRequest>("fitSchedule.minimal"), Cancel);
+
+        Assert.Equal(AnswerOrigin.Service, answer.Origin);
+    }
+
+    [Fact]
     public async Task The_wait_of_other_questions_is_not_that_of_a_plan()
     {
         await using var proxy = await FaultProxy.StartAsync(service.Address, () => Fault.Slow);
