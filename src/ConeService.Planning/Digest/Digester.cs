@@ -39,7 +39,9 @@ internal sealed class Digester(FiringReference reference)
         var kilns = (request.Kilns ?? []).Take(PlanLimits.MostKilns)
             .Select((k, i) => reader.Read(k, $"/kilns/{i}", horizon ?? LongestHorizon, staffed, basis, objective)).ToList();
         var pieces = new PiecesReader(reference, factors, moments, findings, assumed).Read(request.Pieces);
-        if (horizon is not null && kilns.Count > 0 && kilns.TrueForAll(k => k is { Starts.Count: 0 }))
+        // Without starts of its own a kiln starts when somebody is there: where that can't be read, it is told already.
+        if (horizon is not null && kilns.Count > 0 && kilns.TrueForAll(k => k is { Starts.Count: 0 })
+            && !findings.Exists(f => f.Pointer.StartsWith("/staffed", StringComparison.Ordinal)))
             findings.Add(new(FindingCodes.NoStartInHorizon, "/kilns"));
         findings.AddRange(PlanFinding.Of(PlanCheck.Given(request.Firings, "/firings")));
         findings.AddRange(PlanFinding.Of(PlanCheck.Given(request.Announced, "/announced")));
