@@ -22,10 +22,12 @@ public sealed class ConeClientOptions
     /// <summary>How long all attempts together may take.</summary>
     public TimeSpan TotalTimeout { get; set; } = TimeSpan.FromSeconds(4);
 
-    /// <summary>How long one attempt may take where much is computed: heat work, fits and plans.</summary>
+    /// <summary>How long one attempt may take where much is computed: heat work and fits; and plans, each attempt of which may take the
+    /// seconds of its search besides.</summary>
     public TimeSpan LongAttemptTimeout { get; set; } = TimeSpan.FromSeconds(10);
 
-    /// <summary>How long all attempts together may take where much is computed.</summary>
+    /// <summary>How long all attempts together may take where much is computed; for plans the seconds of the search are added for each
+    /// attempt that there may be.</summary>
     public TimeSpan LongTotalTimeout { get; set; } = TimeSpan.FromSeconds(24);
 
     /// <summary>How many attempts follow the first one.</summary>

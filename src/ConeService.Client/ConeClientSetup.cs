@@ -9,9 +9,11 @@ namespace ConeService.Client;
 /// <summary>Adds the client to a program.</summary>
 public static class ConeClientSetup
 {
+    private static readonly TimeSpan MostRetryAfter = TimeSpan.FromSeconds(2);
+
     /// <summary>Adds a client for each area: <see cref="IConesClient"/>, <see cref="IConversionsClient"/>, <see cref="ILoadsClient"/>,
     /// <see cref="ISchedulesClient"/>, <see cref="IHeatWorkClient"/>, <see cref="IKilnsClient"/>, <see cref="IMaterialsClient"/>,
-    /// <see cref="IColoursClient"/> and <see cref="IDatasetClient"/>.</summary>
+    /// <see cref="IColoursClient"/>, <see cref="IPlansClient"/> and <see cref="IDatasetClient"/>.</summary>
     /// <param name="services">The services of the program.</param>
     /// <param name="configure">Says where the service is, and what answers when it is away.</param>
     public static IServiceCollection AddConeClient(this IServiceCollection services, Action<ConeClientOptions> configure)
@@ -36,6 +38,7 @@ public static class ConeClientSetup
         {
             AddHttp(services, ServiceAnswerer.ShortClient, root, options, options.AttemptTimeout, options.TotalTimeout);
             AddHttp(services, ServiceAnswerer.LongClient, root, options, options.LongAttemptTimeout, options.LongTotalTimeout);
+            AddHttp(services, ServiceAnswerer.SearchClient, root, options, options.LongAttemptTimeout, options.LongTotalTimeout);
         }
 
         services.AddSingleton<IConesClient, ConesClient>();
@@ -46,6 +49,7 @@ public static class ConeClientSetup
         services.AddSingleton<IKilnsClient, KilnsClient>();
         services.AddSingleton<IMaterialsClient, MaterialsClient>();
         services.AddSingleton<IColoursClient, ColoursClient>();
+        services.AddSingleton<IPlansClient, PlansClient>();
         services.AddSingleton<IDatasetClient, DatasetClient>();
         return services;
     }
@@ -64,6 +68,9 @@ public static class ConeClientSetup
         {
             r.AttemptTimeout.Timeout = attempt;
             r.TotalRequestTimeout.Timeout = total;
+            // A search takes as long as it was asked to, each time it is asked for.
+            r.AttemptTimeout.TimeoutGenerator = a => new(attempt + Search(a.Context));
+            r.TotalRequestTimeout.TimeoutGenerator = a => new(total + (Search(a.Context) * (options.Retries + 1)));
             // Every question may be asked again: none changes anything, POST or GET.
             r.Retry.MaxRetryAttempts = options.Retries;
             r.Retry.Delay = TimeSpan.FromMilliseconds(100);
@@ -71,10 +78,23 @@ public static class ConeClientSetup
             r.Retry.UseJitter = true;
             // It may say an hour; who asks waits no longer than the total.
             r.Retry.ShouldRetryAfterHeader = false;
+            // Searches last for seconds: while all places are taken, three attempts within half a second are one.
+            r.Retry.DelayGenerator = a => new(Search(a.Context) == TimeSpan.Zero ? null : RetryAfter(a.Outcome.Result));
             r.CircuitBreaker.SamplingDuration = attempt * 10;
             r.CircuitBreaker.MinimumThroughput = 20;
             r.CircuitBreaker.FailureRatio = 0.5;
         });
         client.AddHttpMessageHandler(() => new WholeAnswerHandler());
     }
+
+    private static TimeSpan Search(ResilienceContext context) =>
+        context.GetRequestMessage() is { } request && request.Options.TryGetValue(ServiceAnswerer.Search, out var search)
+            ? search
+            : TimeSpan.Zero;
+
+    private static TimeSpan? RetryAfter(HttpResponseMessage? response) => response?.Headers.RetryAfter?.Delta switch
+    {
+        { } said when said > MostRetryAfter => MostRetryAfter,
+        var said => said,
+    };
 }

@@ -41,6 +41,34 @@ const load = await client.post("/v1/loads/check", {
 });
 expect(load.verdict === "refuse", "red earthenware does not stand cone 6");
 
+// A plan is searched for as long as was asked: its wait is that and the usual one, of which this fetch takes five times as much.
+const slowly: typeof fetch = async (address, sent) => {
+  await new Promise((go) => setTimeout(go, 1_000));
+  sent!.signal!.throwIfAborted();
+  return fetch(address, sent);
+};
+const plan = await coneClient(service, { attemptMilliseconds: 200, totalMilliseconds: 800, fetch: slowly }).post("/v1/plans", {
+  query: { seconds: "30" },
+  body: {
+    horizon: { from: "2026-12-01T00:00", to: "2026-12-15T00:00" },
+    timeZone: "Europe/Berlin",
+    kilns: [{
+      kiln: { id: "small", heat: "electric", maxCone: "10", interior: { heightMillimetres: 600, diameterMillimetres: 600 } },
+      firings: [{ firingKind: "bisque", cone: "06", atmosphere: "oxidation", minutes: 1200, kilowattHours: 60 }],
+      starts: ["2026-12-04T18:00"],
+    }],
+    pieces: [{
+      piece: {
+        id: "mug", count: 8, body: "mid-range-stoneware-light", state: "bone-dry", size: { heightMillimetres: 100, widthMillimetres: 80 },
+      },
+    }],
+    objective: { minimumFillPercent: 0 },
+  },
+});
+expect(plan.firings.length === 1 && plan.firings[0]?.start === "2026-12-04T18:00:00+01:00", "eight mugs are fired when the kiln can be");
+const why: "pinned" | "announced" | "date" | "full" = plan.firings[0].why;
+expect(why === "full" && plan.summary.undone === 0, "all of them");
+
 // There is no cone 0, which the service says with a code; it is not asked again.
 const refused = await rejected(client.get("/v1/cones/{cone}", { path: { cone: "0" } }));
 expect(refused instanceof RefusedError && refused.problem.status === 400, "cone 0 is refused");
@@ -102,6 +130,9 @@ export const misspelt = () => client.get("/v1/cones/{cone}/end-point", { path: {
 
 // @ts-expect-error this one is asked with a body
 export const withoutBody = () => client.get("/v1/conversions");
+
+// @ts-expect-error a plan needs kilns and pieces
+export const withoutKilns = () => client.post("/v1/plans", { body: { horizon: { from: "2026-12-01T00:00Z", to: "2026-12-15T00:00Z" } } });
 
 // @ts-expect-error without its units a programme is refused
 export const withoutUnits = () => client.post("/v1/heat-work", { body: { segments: [{ rate: 60, target: 1222 }] } });

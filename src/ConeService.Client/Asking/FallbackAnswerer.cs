@@ -24,7 +24,8 @@ internal sealed partial class FallbackAnswerer(
             if (answer.Value is DatasetDescription told) stamp = new(told.DatasetVersion, told.Checksum);
             return answer;
         }
-        catch (ConeServiceAwayException away) when (away is not RouteMissingException && Refusals.MayBeAnsweredLocally(away))
+        catch (ConeServiceAwayException away)
+            when (question.Local is not null && away is not RouteMissingException && Refusals.MayBeAnsweredLocally(away))
         {
             if (question.NeedsSamePackage) await RequireSamePackageAsync(away, cancel);
             Away(log, question.Route, away.Because);

@@ -17,19 +17,21 @@ internal sealed class LocalAnswerer(LocalPackage package, TimeProvider time) : I
 
     public async Task<Answered<T>> AskAsync<T>(Question<T> question, AwayReason because, CancellationToken cancel)
     {
-        question.Check?.Invoke();
+        question.Require();
+        if (question.Local is not { } local) throw new ConeServiceAwayException(because, "There is no service: no address was given.");
         var opened = await package.OpenAsync(cancel);
         // On a thread of its own: a fit computes for a while, and whoever asks may hold the thread of a window.
-        return await Task.Run(() => AnswerAsync(question, opened, because, cancel), cancel);
+        return await Task.Run(() => AnswerAsync(local, opened, because, cancel), cancel);
     }
 
-    private async Task<Answered<T>> AnswerAsync<T>(Question<T> question, OpenedPackage opened, AwayReason because, CancellationToken cancel)
+    private async Task<Answered<T>> AnswerAsync<T>(
+        Func<FiringReference, DateTimeOffset, Task<T>> local, OpenedPackage opened, AwayReason because, CancellationToken cancel)
     {
         Speech.Use(new(opened.Messages));
         Patience.Use(cancel);
         try
         {
-            var value = await question.Local(opened.Reference, time.GetUtcNow());
+            var value = await local(opened.Reference, time.GetUtcNow());
             var json = JsonSerializer.SerializeToUtf8Bytes(value, ConeJson.Options.GetTypeInfo(typeof(T)));
             return new(AnswerReader.Read<T>(json), json, AnswerOrigin.Local, because, opened.Reference.Dataset.VersionId);
         }

@@ -18,9 +18,16 @@ internal sealed class ServiceAnswerer(IHttpClientFactory clients, AnswerCache ca
     /// <summary>Name of the client for questions about which much is computed.</summary>
     public const string LongClient = "ConeService.Long";
 
+    /// <summary>Name of the client for questions that say how long the service may search: where all its searches are taken, what else
+    /// it computes goes on.</summary>
+    public const string SearchClient = "ConeService.Search";
+
+    /// <summary>How long the service was asked to search.</summary>
+    public static readonly HttpRequestOptionsKey<TimeSpan> Search = new("ConeService.Search");
+
     public async Task<Answered<T>> AskAsync<T>(Question<T> question, CancellationToken cancel)
     {
-        question.Check?.Invoke();
+        question.Require();
         if (question.Body is null && cache.Find(question.Address) is { } kept) return Read<T>(kept, AnswerOrigin.Cache);
         using var response = await SendAsync(question, cancel);
         var body = await response.Content.ReadAsByteArrayAsync(cancel);
@@ -54,10 +61,12 @@ internal sealed class ServiceAnswerer(IHttpClientFactory clients, AnswerCache ca
     private async Task<HttpResponseMessage> SendAsync<T>(Question<T> question, CancellationToken cancel)
     {
         // Disposing it would end nothing: the factory keeps the handlers.
-        var client = clients.CreateClient(question.IsLong ? LongClient : ShortClient);
+        var client = clients.CreateClient(
+            question.Search is not null ? SearchClient : question.IsLong ? LongClient : ShortClient);
         // Joined to a root with a path of its own, an address that begins with a slash would lose that path.
         using var request = new HttpRequestMessage(
             question.Body is null ? HttpMethod.Get : HttpMethod.Post, new Uri(question.Address.TrimStart('/'), UriKind.Relative));
+        if (question.Search is { } search) request.Options.Set(Search, search);
         request.Headers.Accept.ParseAdd("application/json");
         if (question.Body is not null)
         {

@@ -20,6 +20,20 @@ internal static class Refusals
         LikelyMistake = f.LikelyMistake is null ? null : Said(f.LikelyMistake),
     })]);
 
+    /// <summary>Refuses what needs no data to be refused, as the service would.</summary>
+    /// <exception cref="RefusedException">Carries every finding that needs no data.</exception>
+    public static void Require(Action check)
+    {
+        try
+        {
+            check();
+        }
+        catch (RefusedException refused)
+        {
+            throw Said(refused);
+        }
+    }
+
     /// <summary>What a status of 4xx means.</summary>
     /// <param name="body">Its body.</param>
     /// <param name="status">The status.</param>

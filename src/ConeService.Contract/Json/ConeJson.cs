@@ -104,6 +104,8 @@ namespace ConeService.Contract.Json;
 [JsonSerializable(typeof(StoredRowDetail))]
 // Cells of the data package.
 [JsonSerializable(typeof(string[]))]
+// What writes without these options' converters is never used, and is compiled into every program all the same.
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 internal sealed partial class ConeJsonContext : JsonSerializerContext;
 
 /// <summary>The options that <see cref="ConeJsonContext"/> is used with.</summary>

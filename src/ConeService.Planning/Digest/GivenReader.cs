@@ -54,22 +54,11 @@ internal sealed class GivenReader(
     {
         var read = new List<ReadGiven>();
         var counted = new Dictionary<string, int>(StringComparer.Ordinal);
-        if (sent?.Count > PlanLimits.MostFirings)
-        {
-            found.Add(new(FindingCodes.TooManyItems, list, Moments.Text(sent.Count)));
-            return read;
-        }
-
+        if (sent?.Count > PlanLimits.MostFirings) return read;
         for (var i = 0; i < (sent?.Count ?? 0); i++)
         {
             var at = $"{list}/{i}";
-            if (sent![i] is not { } firing)
-            {
-                found.Add(new(FindingCodes.MemberMissing, at));
-                continue;
-            }
-
-            if (string.IsNullOrWhiteSpace(firing.Start)) found.Add(new(FindingCodes.MemberMissing, at + "/start"));
+            if (sent![i] is not { } firing) continue;
             var start = moments.Minutes(firing.Start, at + "/start");
             var kiln = kilns.ToList().FindIndex(k => k.Id == firing.KilnId);
             if (kiln < 0)
@@ -92,12 +81,7 @@ internal sealed class GivenReader(
         GivenFiring firing, string at, List<PlanFinding> found, Dictionary<string, int> counted)
     {
         var held = new List<(int, int)>();
-        if (firing.Pieces?.Count > PlanLimits.MostPieces)
-        {
-            found.Add(new(FindingCodes.TooManyItems, at + "/pieces", Moments.Text(firing.Pieces.Count)));
-            return held;
-        }
-
+        if (firing.Pieces?.Count > PlanLimits.MostPieces) return held;
         for (var j = 0; j < (firing.Pieces?.Count ?? 0); j++)
         {
             var named = firing.Pieces![j];

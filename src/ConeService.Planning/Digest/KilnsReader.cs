@@ -15,7 +15,6 @@ internal sealed class KilnsReader(
         List<PlanAssumption> assumed)
 {
     private static readonly LocalTime[] UsualStarts = [new(8, 0), new(20, 0)];
-    private readonly Numbers numbers = new(findings);
     private readonly RoomReader rooms = new(factors, findings, assumed);
 
     /// <summary>Reads a kiln; null where it can't be used.</summary>
@@ -27,21 +26,14 @@ internal sealed class KilnsReader(
     /// <param name="objective">The price of energy.</param>
     public ReadKiln? Read(PlanKiln? sent, string pointer, int horizon, Spans? staffed, CostBasis basis, PlanObjective objective)
     {
-        if (sent?.Kiln is not { } kiln)
-        {
-            findings.Add(new(FindingCodes.MemberMissing, pointer + "/kiln"));
-            return null;
-        }
-
         var count = findings.Count;
-        if (kiln.Id.IsAbsent || kiln.Id.Kind != SentKind.Text) findings.Add(
-            new(FindingCodes.MemberMissing, pointer + "/kiln/id", kiln.Id.Text));
+        findings.AddRange(PlanFinding.Of(PlanKilnCheck.Of(sent, pointer)));
+        if (sent?.Kiln is not { } kiln) return null;
         var room = rooms.Room(sent, pointer);
-        numbers.List(sent.Firings?.Count, PlanLimits.MostMenu, pointer + "/firings");
-        numbers.AtMost(sent.Starts?.Count, PlanLimits.MostMoments, pointer + "/starts");
-        numbers.AtMost(sent.Closed?.Count, PlanLimits.MostMoments, pointer + "/closed");
-        var loading = (int)numbers.Within(sent.LoadingMinutes, 0, 1440, factors.LoadingMinutes, pointer + "/loadingMinutes");
-        var unloading = (int)numbers.Within(sent.UnloadingMinutes, 0, 1440, factors.UnloadingMinutes, pointer + "/unloadingMinutes");
+        var loading = (int)(PlanNumbers.Within<PlanKiln>(sent.LoadingMinutes, nameof(PlanKiln.LoadingMinutes))
+            ?? factors.LoadingMinutes);
+        var unloading = (int)(PlanNumbers.Within<PlanKiln>(sent.UnloadingMinutes, nameof(PlanKiln.UnloadingMinutes))
+            ?? factors.UnloadingMinutes);
         if (sent.LoadingMinutes is null) assumed.Add(new(pointer + "/loadingMinutes", Moments.Text(loading)));
         if (sent.UnloadingMinutes is null) assumed.Add(new(pointer + "/unloadingMinutes", Moments.Text(unloading)));
         var closed = Spans(sent.Closed, pointer + "/closed");
@@ -50,8 +42,8 @@ internal sealed class KilnsReader(
         for (var i = 0; i < Math.Min(sent.Firings?.Count ?? 0, PlanLimits.MostMenu); i++)
         {
             var at = $"{pointer}/firings/{i}";
-            if (sent.Firings![i] is not { } firing) findings.Add(new(FindingCodes.MemberMissing, at));
-            else if (Readable(kiln, firing, pointer, at)) Add(menu, kiln, firing, at, basis, objective);
+            if (sent.Firings![i] is not { } firing) continue;
+            if (Readable(kiln, firing, pointer, at)) Add(menu, kiln, firing, at, basis, objective);
         }
 
         return findings.Count > count || room is null ? null : new(sent, kiln.Id.Text!, room, loading, unloading, closed, starts, menu);
@@ -64,9 +56,7 @@ internal sealed class KilnsReader(
         for (var i = 0; i < (sent?.Count ?? 0); i++)
         {
             var at = $"{pointer}/{i}";
-            if (sent![i]?.From is null) findings.Add(new(FindingCodes.MemberMissing, at + "/from"));
-            if (sent[i]?.To is null) findings.Add(new(FindingCodes.MemberMissing, at + "/to"));
-            if (moments.Minutes(sent[i]?.From, at + "/from") is not { } from
+            if (moments.Minutes(sent![i]?.From, at + "/from") is not { } from
                 || moments.Minutes(sent[i]?.To, at + "/to") is not { } to) continue;
             if (to <= from) findings.Add(new(FindingCodes.RangeInverted, at, sent[i]!.From));
             spans.Add((from, to));
@@ -81,7 +71,6 @@ internal sealed class KilnsReader(
         for (var i = 0; i < (sent.Starts?.Count ?? 0); i++)
         {
             if (moments.Minutes(sent.Starts![i], $"{pointer}/starts/{i}") is { } start) starts.Add(start);
-            else if (string.IsNullOrWhiteSpace(sent.Starts[i])) findings.Add(new(FindingCodes.MemberMissing, $"{pointer}/starts/{i}"));
         }
 
         if (sent.Starts is null or [])
@@ -122,8 +111,8 @@ internal sealed class KilnsReader(
     private void Add(List<DigestedFiring> menu, Contract.Kilns.Kiln kiln, MenuFiring firing, string at, CostBasis basis,
         PlanObjective objective)
     {
-        var sent = numbers.Within(firing.Minutes, 6, 60_000, 0, at + "/minutes");
-        var energy = firing.KilowattHours is null ? (double?)null : numbers.Within(firing.KilowattHours, 0, 1e6, 0, at + "/kilowattHours");
+        var sent = PlanNumbers.Within<MenuFiring>(firing.Minutes, nameof(MenuFiring.Minutes)) ?? 0;
+        var energy = PlanNumbers.Within<MenuFiring>(firing.KilowattHours, nameof(MenuFiring.KilowattHours));
         var (schedule, minutes) = (firing.Schedule, (int)Math.Ceiling(sent));
         if (firing.Minutes is null || (energy is null && basis == CostBasis.Energy))
         {

@@ -12,66 +12,42 @@ namespace ConeService.Planning.Digest;
 internal sealed class PiecesReader(FiringReference reference, RoomFactors factors, Moments moments, List<PlanFinding> findings,
     List<PlanAssumption> assumed)
 {
-    /// <summary>The most pieces, those alike counted each.</summary>
-    public const int Most = PlanLimits.MostPieces;
-
-    private readonly Numbers numbers = new(findings);
-
     /// <summary>Reads them; what can't be read is a finding.</summary>
     public IReadOnlyList<ReadPiece> Read(IReadOnlyList<PlanPiece?>? sent)
     {
-        numbers.List(sent?.Count, Most, "/pieces", FindingCodes.TooManyPieces);
-        if (sent is null || sent.Count > Most) return [];
-        var (read, ids) = (new List<ReadPiece>(), new HashSet<string>(StringComparer.Ordinal));
+        if (sent is null || sent.Count > PlanLimits.MostPieces) return [];
+        var read = new List<ReadPiece>();
         for (var i = 0; i < sent.Count; i++)
         {
             var at = $"/pieces/{i}";
-            if (sent[i]?.Piece is not { } piece)
-            {
-                findings.Add(new(FindingCodes.MemberMissing, at + "/piece"));
-                continue;
-            }
-
-            if (!piece.Id.IsAbsent && !ids.Add(piece.Id.Text!)) findings.Add(
-                new(FindingCodes.PieceIdRepeated, at + "/piece/id", piece.Id.Text));
-            if (Read(sent[i]!, piece, at) is { } one) read.Add(one);
+            if (Read(sent[i], at) is { } one) read.Add(one);
         }
 
-        var all = read.Sum(p => p.Count);
-        if (all > Most) findings.Add(new(FindingCodes.TooManyPieces, "/pieces", Moments.Text(all)));
         CheckWare(sent);
         return read;
     }
 
-    private ReadPiece? Read(PlanPiece sent, PieceRequest piece, string at)
+    private ReadPiece? Read(PlanPiece? sent, string at)
     {
         var before = findings.Count;
-        if (piece.Id.IsAbsent || piece.Id.Kind != SentKind.Text) findings.Add(
-            new(FindingCodes.MemberMissing, at + "/piece/id", piece.Id.Text));
-        var count = numbers.Count(piece.Count, Most, at + "/piece/count");
-        var height = numbers.Millimetres(piece.Size?.HeightMillimetres ?? default, at + "/piece/size/heightMillimetres");
-        var width = numbers.Millimetres(piece.Size?.WidthMillimetres ?? default, at + "/piece/size/widthMillimetres");
-        var depth = numbers.Millimetres(piece.Size?.DepthMillimetres ?? default, at + "/piece/size/depthMillimetres");
-        if (findings.Count == before && (height is null || width is null)) findings.Add(
-            new(FindingCodes.MemberMissing, at + "/piece/size"));
+        findings.AddRange(PlanFinding.Of(PlanPieceCheck.Of(sent, at)));
+        if (sent?.Piece is not { } piece) return null;
+        var count = PlanNumbers.Count(piece.Count, PlanLimits.MostPieces) ?? 1;
+        var height = PlanNumbers.Millimetres(piece.Size?.HeightMillimetres ?? default);
+        var width = PlanNumbers.Millimetres(piece.Size?.WidthMillimetres ?? default);
+        var depth = PlanNumbers.Millimetres(piece.Size?.DepthMillimetres ?? default);
         var ready = moments.Minutes(sent.Ready, at + "/ready");
         var due = moments.Minutes(sent.Due, at + "/due");
         // A date that is past when the plan is made is kept: the piece is late already, and counts. Only one before its own ready is a
         // slip.
         if (due <= ready) findings.Add(new(FindingCodes.DueBeforeReady, at + "/due", sent.Due));
-        var priority = numbers.Count(sent.Priority, 9, at + "/priority");
-        var handling = numbers.Within(sent.HandlingMinutes, 0, 60_000, factors.HandlingMinutes, at + "/handlingMinutes");
+        var priority = PlanNumbers.Count(sent.Priority, PlanPieceCheck.MostPriority) ?? 1;
+        var handling = PlanNumbers.Within<PlanPiece>(sent.HandlingMinutes, nameof(PlanPiece.HandlingMinutes))
+            ?? factors.HandlingMinutes;
         if (sent.HandlingMinutes is null && sent.Then is { Count: > 0 }) assumed.Add(new(at + "/handlingMinutes", Moments.Text(handling)));
-        numbers.AtMost(sent.Then?.Count, PlanLimits.MostThen, at + "/then");
-        Stack? stacked = null;
-        if (sent.BisqueStack is { } stack)
-        {
-            if (stack.Count.IsAbsent) findings.Add(new(FindingCodes.MemberMissing, at + "/bisqueStack/count"));
-            if (stack.StepMillimetres is null) findings.Add(new(FindingCodes.MemberMissing, at + "/bisqueStack/stepMillimetres"));
-            stacked = new(
-                numbers.Count(stack.Count, 50, at + "/bisqueStack/count"),
-                numbers.Within(stack.StepMillimetres, 0, 5000, 0, at + "/bisqueStack/stepMillimetres"));
-        }
+        var stacked = sent.BisqueStack is not { } stack ? (Stack?)null : new(
+            PlanNumbers.Count(stack.Count, PlanPieceCheck.MostStacked) ?? 1,
+            PlanNumbers.Within<BisqueStack>(stack.StepMillimetres, nameof(BisqueStack.StepMillimetres)) ?? 0);
 
         if (findings.Count > before) return null;
         return new(

@@ -15,24 +15,8 @@ internal static class PlanFindings
         { Code: FindingCodes.HoursUnknown } => Make(
             FindingCodes.HoursUnknown, found, Message.Of("plans.hours-unknown"), Message.Of("plans.send-minutes")),
         { Cause: { } cause } => cause with { Field = found.Pointer },
-        { Code: FindingCodes.MemberMissing } => Make(
-            FindingCodes.MemberMissing, found, Message.Of("members.member-missing", ("member", Last(found.Pointer)))),
         { Code: FindingCodes.NumberOutOfRange } => Make(
             FindingCodes.NumberOutOfRange, found, Message.Of("answers.number-out-of-range", ("value", found.Value))),
-        { Code: FindingCodes.WordUnknown } => Make(
-            FindingCodes.WordUnknown, found, Message.Of("plans.word-unknown", ("word", found.Value)), Message.Verbatim("energy"),
-            Message.Verbatim("firings")),
-        { Code: FindingCodes.TariffWithoutCurrency } => Make(
-            FindingCodes.TariffWithoutCurrency, found, Message.Of("plans.currency-unreadable"), Message.Verbatim("EUR")),
-        { Code: FindingCodes.TooManyItems } => Make(
-            FindingCodes.TooManyItems, found, Message.Of("plans.too-many-items", ("count", found.Value))),
-        { Code: FindingCodes.TooManyPieces } => Make(
-            FindingCodes.TooManyPieces, found, Message.Of("plans.too-many-pieces", ("count", found.Value)),
-            Message.Of("plans.pieces-allowed", ("most", PlanLimits.MostPieces))),
-        { Code: FindingCodes.PieceIdRepeated } => Make(
-            FindingCodes.PieceIdRepeated, found, Message.Of("plans.piece-id-repeated", ("id", found.Value))),
-        { Code: FindingCodes.KilnIdRepeated } => Make(
-            FindingCodes.KilnIdRepeated, found, Message.Of("plans.kiln-id-repeated", ("id", found.Value))),
         { Code: FindingCodes.KilnUnknown } => Make(
             FindingCodes.KilnUnknown, found, Message.Of("plans.kiln-unknown", ("id", found.Value))),
         { Code: FindingCodes.RangeInverted } => Make(FindingCodes.RangeInverted, found, Message.Of("plans.span-inverted")),
@@ -74,6 +58,4 @@ internal static class PlanFindings
 
     private static Finding Make(string code, PlanFinding found, Message message, params Message[] allowed) =>
         new(code, found.Pointer, found.Value, message, allowed);
-
-    private static string Last(string pointer) => pointer[(pointer.LastIndexOf('/') + 1)..];
 }

@@ -8,7 +8,12 @@ namespace ConeService.Planning.Requests;
 /// <param name="Value">What was sent, as text; null where nothing was.</param>
 /// <param name="Cause">What the load check, the fit or the reading of a quantity said, where they said it; its pointer is their
 /// own.</param>
-internal sealed record PlanFinding(string Code, string Pointer, string? Value = null, Finding? Cause = null);
+internal sealed record PlanFinding(string Code, string Pointer, string? Value = null, Finding? Cause = null)
+{
+    /// <summary>What was found by the checks that need no data.</summary>
+    public static IEnumerable<PlanFinding> Of(IEnumerable<Finding> found) =>
+        found.Select(f => new PlanFinding(f.Code, f.Field, f.Value, f));
+}
 
 /// <summary>Raised when no plan can be made of a request; carries every finding.</summary>
 internal sealed class PlanRefusedException : Exception

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -19,6 +20,9 @@ internal enum Fault
     /// <summary>The answer comes too late.</summary>
     Slow,
 
+    /// <summary>The answer comes after <see cref="FaultProxy.Lateness"/>.</summary>
+    Late,
+
     /// <summary>The answer breaks off in the middle.</summary>
     Cut,
 
@@ -33,6 +37,9 @@ internal enum Fault
 
     /// <summary>429 of a limit in front.</summary>
     Status429,
+
+    /// <summary>503 of a service all of whose places are taken.</summary>
+    Status503,
 
     /// <summary>404 with a page of somebody else.</summary>
     Foreign404,
@@ -66,6 +73,12 @@ internal sealed class FaultProxy : IAsyncDisposable
     /// <summary>How long a slow answer takes.</summary>
     public TimeSpan Slowness { get; init; } = TimeSpan.FromSeconds(30);
 
+    /// <summary>How long a late answer takes.</summary>
+    public TimeSpan Lateness { get; init; } = TimeSpan.FromSeconds(1.5);
+
+    /// <summary>Address and body of each request, in the order they came.</summary>
+    public ConcurrentQueue<(string Address, string Body)> Sent { get; } = new();
+
     /// <summary>Starts one.</summary>
     /// <param name="service">The service behind it.</param>
     /// <param name="next">What goes wrong with the next request.</param>
@@ -88,6 +101,10 @@ internal sealed class FaultProxy : IAsyncDisposable
     private async Task HandleAsync(HttpContext context)
     {
         Interlocked.Increment(ref asked);
+        context.Request.EnableBuffering();
+        using (var reader = new StreamReader(context.Request.Body, leaveOpen: true))
+            Sent.Enqueue((context.Request.Path + context.Request.QueryString, await reader.ReadToEndAsync()));
+        context.Request.Body.Position = 0;
         switch (next())
         {
             case Fault.Refused:
@@ -96,6 +113,10 @@ internal sealed class FaultProxy : IAsyncDisposable
             case Fault.Slow:
                 await Task.Delay(Slowness, context.RequestAborted).ContinueWith(_ => { }, TaskScheduler.Default);
                 context.Abort();
+                break;
+            case Fault.Late:
+                await Task.Delay(Lateness, context.RequestAborted);
+                await context.Response.Body.WriteAsync(await ForwardAsync(context));
                 break;
             case Fault.Cut:
                 var whole = await ForwardAsync(context);
@@ -117,6 +138,10 @@ internal sealed class FaultProxy : IAsyncDisposable
             case Fault.Status429:
                 context.Response.Headers.RetryAfter = "3600";
                 await SayAsync(context, 429, "text/plain", "Slower.");
+                break;
+            case Fault.Status503:
+                context.Response.Headers.RetryAfter = "1";
+                await SayAsync(context, 503, "application/problem+json", "{}");
                 break;
             case Fault.Foreign404:
                 await SayAsync(context, 404, "text/html", "<h1>Nothing here</h1>");

@@ -26,6 +26,8 @@ internal sealed class TestClient : IAsyncDisposable
 
     public IColoursClient Colours => Get<IColoursClient>();
 
+    public IPlansClient Plans => Get<IPlansClient>();
+
     public IDatasetClient Dataset => Get<IDatasetClient>();
 
     /// <summary>Of one service, which nothing answers for.</summary>

@@ -43,6 +43,17 @@ public sealed class BadInputTests
         ["a kiln without interior"] = (
             Good with { Kilns = [Studio.Kiln() with { Kiln = Studio.Kiln().Kiln! with { Interior = null } }] },
             "/kilns/0/kiln/interior member-missing"),
+        ["a time that the kiln is shut from a blank on"] = (
+            Good with { Kilns = [Studio.Kiln() with { Closed = [new(" ", "2026-12-03T00:00")] }] },
+            "/kilns/0/closed/0/from member-missing"),
+        ["somebody there until a blank"] = (
+            Good with { Staffed = [new("2026-12-01T09:00", "")] }, "/staffed/0/to member-missing"),
+        ["a firing of a minute"] = (
+            Good with
+            {
+                Kilns = [Studio.Kiln() with { Firings = [new("bisque", "06", "oxidation", Minutes: 1, KilowattHours: 60)] }],
+            },
+            "/kilns/0/firings/0/minutes number-out-of-range"),
         ["a filling factor of 7"] = (Good with { Kilns = [Studio.Kiln() with { FillingFactor = 7 }] },
             "/kilns/0/fillingFactor number-out-of-range"),
         ["a kiln lower than a shelf"] = (

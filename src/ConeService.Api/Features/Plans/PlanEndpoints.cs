@@ -1,4 +1,3 @@
-using System.Globalization;
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Features.Schedules;
 using ConeService.Api.Http;
@@ -6,8 +5,6 @@ using ConeService.Api.OpenApi;
 using ConeService.Api.Operation.Work;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Plans;
-using ConeService.Contract.Problems;
-using ConeService.Contract.Texts;
 using ConeService.Planning;
 
 namespace ConeService.Api.Features.Plans;
@@ -45,7 +42,8 @@ internal static class PlanEndpoints
     {
         var type = Negotiation.Choose(
             request, JsonBody.MediaType, Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType);
-        var effort = new PlanEffort(Seconds(seconds), Workers: Math.Min(2, Environment.ProcessorCount), Solver: computations.Solver);
+        var effort = new PlanEffort(
+            PlanCheck.Seconds(seconds), Workers: Math.Min(2, Environment.ProcessorCount), Solver: computations.Solver);
         var plan = await Ask(body, new Planner(snapshots.Current.Reference), effort);
         return type switch
         {
@@ -62,16 +60,5 @@ internal static class PlanEndpoints
     {
         if (body.Unread.Count == 0) return await planner.PlanAsync(body.Value, effort);
         throw new RefusedException([.. body.Unread, .. planner.Findings(body.Sent)]);
-    }
-
-    private static double Seconds(string? sent)
-    {
-        if (string.IsNullOrWhiteSpace(sent)) return PlanLimits.UsualSeconds;
-        return double.TryParse(sent, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds)
-            && seconds is >= PlanLimits.LeastSeconds and <= PlanLimits.MostSeconds
-            ? seconds
-            : throw new RefusedException(new Finding(
-                FindingCodes.NumberOutOfRange, "seconds", sent, Message.Of("answers.number-out-of-range", ("value", sent)),
-                [Message.Of("answers.range", ("low", "0.5"), ("high", "30"))]));
     }
 }
