@@ -1,6 +1,8 @@
 namespace ConeService.Data;
 
-/// <summary>One thing is told with one temperature: a release of gas has the band of the landmark, and begins at the limit, that it names.</summary>
+/// <summary>
+/// One thing is told with one temperature: a release of gas has the band of the landmark, and begins at the limit, that it names.
+/// </summary>
 internal sealed class GasReleaseRule : IPackageRule
 {
     public IReadOnlyList<string> Reads => ["gas-releases", "landmarks", "temperature-limits"];
