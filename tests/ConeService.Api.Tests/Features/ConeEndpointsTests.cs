@@ -145,7 +145,8 @@ public class ConeEndpointsTests(Support.Api api)
 
         // What stands in the print, and why it is not followed.
         var corrections = (await api.Json("/v1/dataset")).GetProperty("corrections").EnumerateArray().ToList();
-        Assert.Equal("1565", corrections.Single(c => c.GetProperty("key").GetString() == "older-150/013/150").GetProperty("printed").GetString());
+        var told = corrections.Single(c => c.GetProperty("key").GetString() == "older-150/013/150");
+        Assert.Equal("1565", told.GetProperty("printed").GetString());
 
         static string? Basis(JsonElement e) => e.GetProperty("fahrenheitBasis").GetString();
     }
