@@ -72,6 +72,12 @@ public sealed class Dataset
     /// <summary>Tolerances of thermocouples, by id.</summary>
     public required IReadOnlyList<ThermocoupleToleranceRow> ThermocoupleTolerances { get; init; }
 
+    /// <summary>Greatest heat of thermocouples by size of wire, by id; none in packages before 1.7.</summary>
+    public IReadOnlyList<ThermocoupleLimitRow> ThermocoupleLimits { get; init; } = [];
+
+    /// <summary>How thermocouples age, by id; none in packages before 1.7.</summary>
+    public IReadOnlyList<ThermocoupleAgeingRow> ThermocoupleAgeing { get; init; } = [];
+
     /// <summary>What heat-work answers take for parameters left out, by id.</summary>
     public required IReadOnlyList<HeatWorkDefaultRow> HeatWorkDefaults { get; init; }
 
@@ -121,6 +127,9 @@ public sealed class Dataset
     /// <summary>What room and times of loading are reckoned with where nobody says otherwise; none before 1.7.</summary>
     public IReadOnlyList<LoadingDefaultRow> LoadingDefaults { get; init; } = [];
 
+    /// <summary>Air and gas burners by elevation; none in packages before 1.7.</summary>
+    public IReadOnlyList<AltitudeRow> Altitudes { get; init; } = [];
+
     /// <summary>What heats kilns, one row for each word of the contract.</summary>
     public required IReadOnlyList<KilnHeatRow> KilnHeats { get; init; }
 
@@ -147,6 +156,9 @@ public sealed class Dataset
 
     /// <summary>Classes of ware by its water absorption, in order of the file; none in packages before 1.7.</summary>
     public required IReadOnlyList<AbsorptionClassRow> AbsorptionClasses { get; init; }
+
+    /// <summary>What oxides do to the expansion of a glaze, from the least up; none in packages before 1.7.</summary>
+    public IReadOnlyList<OxideExpansionRow> OxideExpansions { get; init; } = [];
 
     /// <summary>
     /// Exposure limits: Limits for what people breathe at work, each as its body states it. What binds a studio is the law of its
@@ -179,6 +191,9 @@ public sealed class Dataset
 
     /// <summary>Causes of faults, by id; none in packages before 1.7.</summary>
     public required IReadOnlyList<FaultCauseRow> FaultCauses { get; init; }
+
+    /// <summary>What gives off gas in a firing, by id; none in packages before 1.7.</summary>
+    public IReadOnlyList<GasReleaseRow> GasReleases { get; init; } = [];
 
     /// <summary>Terms of the trade, by id; none in packages before 1.7.</summary>
     public required IReadOnlyList<TermRow> Terms { get; init; }

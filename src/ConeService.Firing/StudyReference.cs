@@ -38,7 +38,7 @@ public sealed class StudyReference
         return new(data.VersionId, [.. kept.Select(r => StudyAnswers.Of(r, causes[r.Id]))]);
     }
 
-    /// <summary>A fault with its causes and what belongs to it.</summary>
+    /// <summary>A fault with its causes, the gases that feed it, and what belongs to it.</summary>
     /// <exception cref="RefusedException">There is none of that id.</exception>
     public FaultDetail Fault(string id)
     {
@@ -49,7 +49,11 @@ public sealed class StudyReference
             StudyAnswers.Of(fault, causes[fault.Id]),
             FaultLinks(data.Faults.Where(f => fault.Unlike.Contains(f.Id))),
             cautions.Links(fault.Cautions),
-            [.. data.Landmarks.Where(l => landmarks.Contains(l.Id)).Select(l => Link("landmarks", l.Id, l.Landmark))]);
+            [.. data.Landmarks.Where(l => landmarks.Contains(l.Id)).Select(l => Link("landmarks", l.Id, l.Landmark))])
+        {
+            GasReleases = [.. data.GasReleases.Where(g => g.Faults.Contains(fault.Id)).Select(StudyAnswers.Of)],
+            Oxides = [.. data.OxideExpansions.Where(o => o.FaultOfMore == fault.Id).Select(StudyAnswers.Of)],
+        };
     }
 
     /// <summary>The landmarks of a firing, or those of a phase.</summary>

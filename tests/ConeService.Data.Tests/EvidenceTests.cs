@@ -31,6 +31,16 @@ public sealed partial class EvidenceTests
         Assert.DoesNotContain(claiming, r => Weaker().IsMatch(r.GetValueOrDefault("note", "")));
     }
 
+    // Arithmetic is no source: the row names what was reckoned with, or the equations that it rests on.
+    [Fact]
+    public void Derived_never_stands_alone()
+    {
+        var rows = Rows().Where(r => r.GetValueOrDefault("source") is "derived").ToList();
+
+        Assert.All(rows, r => Assert.NotEmpty(r.GetValueOrDefault("rests_on", "")));
+        Assert.NotEmpty(rows);
+    }
+
     [Fact]
     public void A_work_seen_through_another_was_not_seen_whole() => Assert.DoesNotContain(
         Embedded.Sources, s => s.Seen == "whole" && s.Via is SourceVia.Reproduction or SourceVia.Report);

@@ -68,6 +68,11 @@ public sealed class ReferencePackageTests
         "schedule-defaults",
         "procedures",
         "attendances",
+        "gas-releases",
+        "oxide-expansions",
+        "altitudes",
+        "thermocouple-limits",
+        "thermocouple-ageing",
     ];
 
     [Fact]
@@ -211,6 +216,11 @@ public sealed class ReferencePackageTests
         "kiln-materials" => Embedded.KilnMaterials.Count,
         "kiln-sizes" => Embedded.KilnSizes.Count,
         "loading-defaults" => Embedded.LoadingDefaults.Count,
+        "gas-releases" => Embedded.GasReleases.Count,
+        "oxide-expansions" => Embedded.OxideExpansions.Count,
+        "altitudes" => Embedded.Altitudes.Count,
+        "thermocouple-limits" => Embedded.ThermocoupleLimits.Count,
+        "thermocouple-ageing" => Embedded.ThermocoupleAgeing.Count,
         _ => throw new ArgumentOutOfRangeException(nameof(table)),
     };
 }

@@ -47,7 +47,7 @@ public sealed record ConeDescription(
 /// <param name="RateCelsiusPerHour">Heating rate over the last 100 °C, °C/h; null where the chart states none.</param>
 /// <param name="Celsius">End point as printed, °C.</param>
 /// <param name="Fahrenheit">End point, °F.</param>
-/// <param name="FahrenheitBasis">Whether the chart prints the °F figure or it was converted.</param>
+/// <param name="FahrenheitBasis">Whether the chart prints the °F figure, or it was converted or corrected.</param>
 /// <param name="Basis">Always printed.</param>
 /// <param name="Confidence">How far the value can be trusted.</param>
 /// <param name="Source">Id of the source.</param>

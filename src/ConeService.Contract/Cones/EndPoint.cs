@@ -13,6 +13,9 @@ public enum FahrenheitBasis
 
     /// <summary>Converted from the °C figure.</summary>
     Converted,
+
+    /// <summary>Adopted against the print, whose figure is in error; /v1/dataset tells what is printed, and why.</summary>
+    Corrected,
 }
 
 /// <summary>The end point of a cone at a heating rate on a chart.</summary>
@@ -22,7 +25,7 @@ public enum FahrenheitBasis
 /// <param name="RateCelsiusPerHour">The heating rate over the last 100 °C, °C/h; null where the chart states none.</param>
 /// <param name="Celsius">The end point, °C; computed values to 0.0001.</param>
 /// <param name="Fahrenheit">The end point, °F.</param>
-/// <param name="FahrenheitBasis">Whether the chart prints the °F figure.</param>
+/// <param name="FahrenheitBasis">Whether the chart prints the °F figure, or it was converted or corrected.</param>
 /// <param name="SigmaCelsiusDifference">Standard uncertainty of the value as a statement about the chart's cones, K; null where the chart
 /// states no rate (see notes).</param>
 /// <param name="Basis">What the value rests on.</param>

@@ -19,4 +19,12 @@ public sealed record FaultDetail(
     [property: Flat] Fault Fault,
     IReadOnlyList<NamedLink> Unlike,
     IReadOnlyList<CautionLink> Cautions,
-    IReadOnlyList<NamedLink> Landmarks);
+    IReadOnlyList<NamedLink> Landmarks)
+{
+    /// <summary>What gives off the gas behind it, by id; none where no gas is.</summary>
+    public IReadOnlyList<GasRelease> GasReleases { get; init; } = [];
+
+    /// <summary>Oxides of which too much in a glaze brings it, from what lowers expansion most to what raises it most; none where the fit
+    /// of glaze and clay has no part in it.</summary>
+    public IReadOnlyList<OxideExpansion> Oxides { get; init; } = [];
+}

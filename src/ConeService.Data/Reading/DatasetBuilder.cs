@@ -26,10 +26,12 @@ internal static class DatasetBuilder
             Citations = CitationIndex.Of(content),
             Cones = Rows(content, TypedTables.Cones),
             Charts = Rows(content, TypedTables.Charts),
-            EndPoints = Rows(content, TypedTables.EndPoints),
+            EndPoints = EndPoints(content),
             ConeFacts = Rows(content, TypedTables.ConeFacts),
             BendingEnergies = Rows(content, TypedTables.BendingEnergies),
             ThermocoupleTolerances = Rows(content, TypedTables.ThermocoupleTolerances),
+            ThermocoupleLimits = Rows(content, TypedTables.ThermocoupleLimits),
+            ThermocoupleAgeing = Rows(content, TypedTables.ThermocoupleAgeing),
             HeatWorkDefaults = Rows(content, TypedTables.HeatWorkDefaults),
             Equations = Rows(content, TypedTables.Equations) is { Count: > 0 } own ? own : EmbeddedTable.Read(TypedTables.Equations),
             Corrections = Rows(content, TypedTables.Corrections),
@@ -47,6 +49,7 @@ internal static class DatasetBuilder
             KilnMaterials = Rows(content, TypedTables.KilnMaterials),
             KilnSizes = Rows(content, TypedTables.KilnSizes),
             LoadingDefaults = Rows(content, TypedTables.LoadingDefaults),
+            Altitudes = Rows(content, TypedTables.Altitudes),
             KilnHeats = Rows(content, TypedTables.KilnHeats),
             FiringKinds = Rows(content, TypedTables.FiringKinds),
             ClayBodies = Rows(content, TypedTables.ClayBodies),
@@ -56,6 +59,7 @@ internal static class DatasetBuilder
             LoadRules = Rows(content, TypedTables.LoadRules),
             Disagreements = Rows(content, TypedTables.Disagreements),
             AbsorptionClasses = Rows(content, TypedTables.AbsorptionClasses),
+            OxideExpansions = Rows(content, TypedTables.OxideExpansions),
             ExposureLimits = Rows(content, TypedTables.ExposureLimits),
             FoodContactLimits = Rows(content, TypedTables.FoodContactLimits),
             Landmarks = Rows(content, TypedTables.Landmarks),
@@ -63,6 +67,7 @@ internal static class DatasetBuilder
             ProcessAdditions = Rows(content, TypedTables.ProcessAdditions),
             Faults = Rows(content, TypedTables.Faults),
             FaultCauses = Rows(content, TypedTables.FaultCauses),
+            GasReleases = Rows(content, TypedTables.GasReleases),
             Terms = Rows(content, TypedTables.Terms),
             Additives = Rows(content, TypedTables.Additives),
             BaseGlazes = Rows(content, TypedTables.BaseGlazes),
@@ -74,6 +79,18 @@ internal static class DatasetBuilder
             ColourRules = Rows(content, TypedTables.ColourRules),
             ColourRuleIngredients = Rows(content, TypedTables.ColourRuleIngredients),
         };
+    }
+
+    // A correction names the row by its key, or by the key of packages before 1.7.
+    private static ReadOnlyCollection<EndPointRow> EndPoints(PackageContent content)
+    {
+        var corrected = Rows(content, TypedTables.Corrections)
+            .Where(c => c is { Table: "end-points", Field: "fahrenheit" }).Select(c => c.Key).ToHashSet(StringComparer.Ordinal);
+        return Array.AsReadOnly([.. content.Rows(TypedTables.EndPoints).Select(r => r.Row with
+        {
+            IsFahrenheitCorrected = corrected.Contains($"{r.Row.Chart}/{r.Row.Cone}/{r.Row.Rate}")
+                || (r.Row.RateCelsiusPerHour is null && corrected.Contains($"{r.Row.Chart}/{r.Row.Cone}/")),
+        })]);
     }
 
     private static string VersionId(IReadOnlyList<LoadedPackage> packages)

@@ -18,5 +18,17 @@ internal static partial class TypedTables
         r.Text("id"), r.Text("name"), r.Text("equation"), r.Text("symbols"), r.OptionalReferenceList("rests_on", "equations"),
         r.Text("documentation"), r.SourceList(), r.Confidence(), r.OptionalText("note"), r.Evidence()));
 
-    private static IReadOnlyList<TypedTable> HeatWork => [ThermocoupleTolerances, HeatWorkDefaults, Equations];
+    public static TypedTable<ThermocoupleLimitRow> ThermocoupleLimits { get; } = new(
+        "thermocouple-limits", since: new(1, 7), keyFields: 1, r => new(
+        r.Text("id"), r.Text("type"), r.Integer("wire_gauge"), r.Number("wire_millimetres"), r.Number("celsius"), r.Number("fahrenheit"),
+        r.SourceList(), r.Confidence(), r.OptionalText("note"), r.Evidence()));
+
+    public static TypedTable<ThermocoupleAgeingRow> ThermocoupleAgeing { get; } = new(
+        "thermocouple-ageing", since: new(1, 7), keyFields: 1, r => new(
+        r.Text("id"), r.List("types"), r.Text("mechanism"), r.OptionalNumber("celsius_low"), r.OptionalNumber("celsius_high"),
+        r.Word("atmosphere", Atmospheres.OfReactions), r.OneOf("reads", "breaks", "either", "high", "low"), r.Text("effect"),
+        r.Text("change"), r.SourceList(), r.Confidence(), r.OptionalText("note"), r.Evidence()));
+
+    private static IReadOnlyList<TypedTable> HeatWork =>
+        [ThermocoupleTolerances, ThermocoupleLimits, ThermocoupleAgeing, HeatWorkDefaults, Equations];
 }

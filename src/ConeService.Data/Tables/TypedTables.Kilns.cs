@@ -22,5 +22,10 @@ internal static partial class TypedTables
         r.Number("wall_millimetres"), r.Number("kilowatts_per_square_metre"), r.SourceList(), r.Confidence(),
         r.OptionalText("note"), r.Evidence()));
 
-    private static IReadOnlyList<TypedTable> Kilns => [KilnDefaults, KilnMaterials, KilnSizes, LoadingDefaults];
+    public static TypedTable<AltitudeRow> Altitudes { get; } = new("altitudes", since: new(1, 7), keyFields: 1, r => new(
+        r.Text("id"), r.Number("elevation_feet"), r.Number("elevation_metres"), r.Number("pressure_hectopascals"),
+        r.Number("oxygen_hectopascals"), r.Number("boiling_celsius"), r.Number("gas_input_less_percent"), r.SourceList(),
+        r.Confidence(), r.OptionalText("note"), r.Evidence()));
+
+    private static IReadOnlyList<TypedTable> Kilns => [KilnDefaults, KilnMaterials, KilnSizes, LoadingDefaults, Altitudes];
 }

@@ -40,5 +40,11 @@ internal static partial class TypedTables
         r.OptionalNumber("percent_above"), r.OptionalNumber("percent_to"), r.Text("method"), r.SourceList(), r.Confidence(),
         r.OptionalText("note"), r.Evidence()));
 
-    private static IReadOnlyList<TypedTable> Materials => [ClayBodies, Glazes, Disagreements, AbsorptionClasses];
+    public static TypedTable<OxideExpansionRow> OxideExpansions { get; } = new(
+        "oxide-expansions", since: new(1, 7), keyFields: 1, r => new(
+        r.Text("id"), r.Text("oxide"), r.Text("name"), r.Integer("place"), r.OneOf("effect", "little", "lowers", "raises"),
+        r.OptionalNumber("up_to_percent"), r.OptionalReference("fault_of_more", "faults"), r.SourceList(), r.Confidence(),
+        r.OptionalText("note"), r.Evidence()));
+
+    private static IReadOnlyList<TypedTable> Materials => [ClayBodies, Glazes, Disagreements, AbsorptionClasses, OxideExpansions];
 }

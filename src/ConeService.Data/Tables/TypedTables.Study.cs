@@ -16,5 +16,12 @@ internal static partial class TypedTables
         r.Text("id"), r.Text("term"), r.OptionalList("synonyms"), r.Text("meaning"), r.OptionalReferenceList("see", "terms"),
         r.OptionalText("href"), r.SourceList(), r.Confidence(), r.OptionalText("note"), r.Evidence()));
 
-    private static IReadOnlyList<TypedTable> Study => [Faults, FaultCauses, Terms];
+    public static TypedTable<GasReleaseRow> GasReleases { get; } = new("gas-releases", since: new(1, 7), keyFields: 1, r => new(
+        r.Text("id"), r.Text("substance"), r.Text("reaction"), r.List("gases"), r.Number("celsius_low"), r.OptionalNumber("celsius_high"),
+        r.Word("atmosphere", Atmospheres.OfReactions), r.OptionalNumber("rate_celsius_per_hour"),
+        r.OptionalReferenceList("faults", "faults"), r.OptionalReference("landmark", "landmarks"),
+        r.OptionalReference("limit", "temperature-limits"), r.OptionalReferenceList("cautions", "cautions"), r.SourceList(),
+        r.Confidence(), r.OptionalText("note"), r.Evidence()));
+
+    private static IReadOnlyList<TypedTable> Study => [Faults, FaultCauses, GasReleases, Terms];
 }

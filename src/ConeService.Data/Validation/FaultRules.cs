@@ -175,6 +175,9 @@ public static class FaultRules
     /// <summary>The upper end of a range lies below its lower end.</summary>
     public const string RangeOrder = "range-order";
 
+    /// <summary>A release of gas has another temperature than the landmark or the limit that it names.</summary>
+    public const string GasRelease = "gas-release";
+
     /// <summary>A percentage without its own confidence, or with more than its sources can give.</summary>
     public const string PercentEvidence = "percent-evidence";
 

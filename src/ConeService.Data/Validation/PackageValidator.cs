@@ -38,6 +38,7 @@ internal static class PackageValidator
         new ValueConfidenceRule(),
         new LimitRegisterRule(),
         new IngredientKnownRule(),
+        new GasReleaseRule(),
         new MessageTextRule(),
         new TextRowRule(),
         new TextWordsRule(),

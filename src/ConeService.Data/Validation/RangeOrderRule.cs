@@ -5,7 +5,7 @@ internal sealed class RangeOrderRule : IPackageRule
 {
     public IReadOnlyList<string> Reads =>
         ["cones", "base-glazes", "colour-notes", "colour-rule-ingredients", "landmarks", "processes", "process-additions",
-        "temperature-limits", "absorption-classes"];
+        "temperature-limits", "absorption-classes", "gas-releases", "thermocouple-ageing"];
 
     public IEnumerable<PackageFault> Check(PackageContent content)
     {
@@ -17,6 +17,7 @@ internal sealed class RangeOrderRule : IPackageRule
             .. Ranges(content, TypedTables.BaseGlazes, "cone_max", r => (Cone(r.ConeMin), Cone(r.ConeMax))),
             .. Ranges(content, TypedTables.ColourNotes, "percent_max", r => (r.PercentMin, r.PercentMax)),
             .. Ranges(content, TypedTables.ColourRuleIngredients, "percent_max", r => (r.PercentMin, r.PercentMax)),
+            .. Ranges(content, TypedTables.GasReleases, "celsius_high", r => (r.CelsiusLow, r.CelsiusHigh)),
             .. Ranges(content, TypedTables.Landmarks, "celsius_high", r => (r.CelsiusLow, r.CelsiusHigh)),
             .. Ranges(content, TypedTables.Processes, "cone_max", r => (Cone(r.ConeMin), Cone(r.ConeMax))),
             .. Ranges(content, TypedTables.Processes, "firings_max", r => (r.FiringsMin, r.FiringsMax)),
@@ -25,6 +26,7 @@ internal sealed class RangeOrderRule : IPackageRule
             .. Ranges(content, TypedTables.ProcessAdditions, "celsius_high", r => (r.CelsiusLow, r.CelsiusHigh)),
             .. Ranges(content, TypedTables.TemperatureLimits, "cone_high", r => (Cone(r.ConeLow), Cone(r.ConeHigh))),
             .. Ranges(content, TypedTables.TemperatureLimits, "celsius_high", r => (r.CelsiusLow, r.CelsiusHigh)),
+            .. Ranges(content, TypedTables.ThermocoupleAgeing, "celsius_high", r => (r.CelsiusLow, r.CelsiusHigh)),
         ];
     }
 

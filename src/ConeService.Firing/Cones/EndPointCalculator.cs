@@ -43,7 +43,7 @@ internal sealed class EndPointCalculator(ConeCharts charts)
             RateCelsiusPerHour: rate?.CelsiusPerHour,
             Celsius: value.Celsius,
             Fahrenheit: printed?.Fahrenheit ?? Temperature.ToFahrenheit(value.Celsius),
-            FahrenheitBasis: printed?.Fahrenheit is null ? FahrenheitBasis.Converted : FahrenheitBasis.Printed,
+            FahrenheitBasis: printed is null ? FahrenheitBasis.Converted : PrintedCells.BasisOf(printed),
             SigmaCelsiusDifference: value.SigmaCelsius is { } sigma ? Math.Round(sigma, 2) : null,
             Basis: value.Basis,
             Confidence: value.Confidence,

@@ -29,10 +29,14 @@ internal static class PrintedCells
     public static ChartEndPoint OfChart(EndPointRow cell) => new(
         cell.Cone, cell.RateCelsiusPerHour, cell.Celsius, Fahrenheit(cell), BasisOf(cell), cell.Confidence, cell.Source, cell.Note);
 
-    /// <summary>The end point, °F: as printed, else converted.</summary>
+    /// <summary>The end point, °F: as printed or corrected, else converted.</summary>
     public static decimal Fahrenheit(EndPointRow cell) => cell.Fahrenheit ?? Temperature.ToFahrenheit(cell.Celsius);
 
     /// <summary>Whether the chart prints the °F figure.</summary>
-    public static FahrenheitBasis BasisOf(EndPointRow cell) =>
-        cell.Fahrenheit is null ? FahrenheitBasis.Converted : FahrenheitBasis.Printed;
+    public static FahrenheitBasis BasisOf(EndPointRow cell) => cell switch
+    {
+        { Fahrenheit: null } => FahrenheitBasis.Converted,
+        { IsFahrenheitCorrected: true } => FahrenheitBasis.Corrected,
+        _ => FahrenheitBasis.Printed,
+    };
 }

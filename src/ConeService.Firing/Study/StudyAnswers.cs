@@ -13,6 +13,13 @@ internal static class StudyAnswers
         row.Id, row.Fault, row.Synonyms, row.Tell, row.Stages, [.. causes.Select(Of)], row.Unlike, row.Cautions, row.Sources,
         row.Confidence, row.Note);
 
+    public static GasRelease Of(GasReleaseRow row) => new(
+        row.Id, row.Substance, row.Reaction, row.Gases, row.CelsiusLow, row.CelsiusHigh, row.Atmosphere, row.RateCelsiusPerHour,
+        row.Landmark, row.Cautions, row.Sources, row.Confidence, row.Note);
+
+    public static OxideExpansion Of(OxideExpansionRow row) => new(
+        row.Id, row.Name, row.Oxide, row.Effect, row.UpToPercent, row.Sources, row.Confidence, row.Note);
+
     public static Term Of(TermRow row) => new(
         row.Id, row.Term, row.Synonyms, row.Meaning, row.See, row.Href is { } path ? new(path) : null, row.Sources, row.Confidence,
         row.Note);

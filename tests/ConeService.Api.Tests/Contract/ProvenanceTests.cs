@@ -15,9 +15,14 @@ public class ProvenanceTests(Support.Api api)
     public async Task Numbers_of_every_route_lead_to_a_place_or_to_an_equation()
     {
         var (sampled, lost) = (0, new List<string>());
-        foreach (var (route, url, body) in RouteQuestions.All.Select(q => q.Data))
+        var followed = new Dictionary<string, bool>(StringComparer.Ordinal);
+        var listed = (await Lists()).Where(u => !u.StartsWith("/v1/tables", StringComparison.Ordinal)).Select(u => ("", u, (string?)null));
+        IEnumerable<(string, string, string?)> questions = [.. RouteQuestions.All.Select(q => q.Data), .. listed];
+        foreach (var (route, url, body) in questions)
         {
-            var types = OpenApiDocumentFile.Committed.MediaTypes(route, body is null ? "get" : "post", "200");
+            var types = route.Length == 0
+                ? ["application/json"]
+                : OpenApiDocumentFile.Committed.MediaTypes(route, body is null ? "get" : "post", "200");
             if (!types.Contains("application/json")) continue;
             if (route.StartsWith("/v1/dataset", StringComparison.Ordinal)
                 || route.StartsWith("/health", StringComparison.Ordinal)) continue;
@@ -25,15 +30,80 @@ public class ProvenanceTests(Support.Api api)
             var numbers = Numbers(await Support.Api.Read(response, 200), "", null)
                 .Where(n => !Own.Contains(n.Path.Split('.')[^1])).ToList();
             // The first, the last and some between.
-            foreach (var (path, link) in numbers.Where((_, i) => i % Math.Max(1, numbers.Count / 3) == 0))
+            foreach (var (path, link) in numbers.Where((_, i) => i % Math.Max(1, numbers.Count / 12) == 0))
             {
                 sampled++;
-                if (link is null || !await Leads(link)) lost.Add($"{url} {path} → {link}");
+                if (link is null || !(followed.TryGetValue(link, out var leads) ? leads : followed[link] = await Leads(link)))
+                    lost.Add($"{url} {path} → {link}");
             }
         }
 
         Assert.Empty(lost);
-        Assert.True(sampled >= 60, $"{sampled} numbers were followed.");
+        Assert.True(sampled >= 600, $"{sampled} numbers were followed.");
+    }
+
+    // Every answer of the questions above, every colorant in both atmospheres, and every equation, kiln and table as they are listed.
+    [Fact]
+    public async Task No_answer_names_derived_alone_for_its_source()
+    {
+        var (named, alone) = (0, new List<string>());
+        foreach (var (route, url, body) in RouteQuestions.All.Select(q => q.Data))
+        {
+            var types = OpenApiDocumentFile.Committed.MediaTypes(route, body is null ? "get" : "post", "200");
+            if (!types.Contains("application/json")) continue;
+            using var response = body is null ? await api.Get(url) : await api.Post(url, body);
+            Look(url, await Support.Api.Read(response, 200));
+        }
+
+        foreach (var url in await Lists()) Look(url, await api.Json(url));
+        Assert.Empty(alone);
+        Assert.True(named > 5000, $"{named} lists of sources were seen.");
+
+        void Look(string url, JsonElement element)
+        {
+            if (element.ValueKind == JsonValueKind.Array)
+            {
+                foreach (var item in element.EnumerateArray()) Look(url, item);
+            }
+            else if (element.ValueKind == JsonValueKind.Object)
+            {
+                foreach (var member in element.EnumerateObject())
+                {
+                    if (member.Name is "sources" or "source")
+                    {
+                        named++;
+                        // A row of the table of equations rests on others, which have sources.
+                        var rests = element.TryGetProperty("rests_on", out var on) && on.ValueKind == JsonValueKind.Array;
+                        if (!rests && Words(member.Value) is ["derived"]) alone.Add($"{url}: {element.GetRawText()}");
+                    }
+
+                    Look(url, member.Value);
+                }
+            }
+        }
+
+        static string[] Words(JsonElement value) => value.ValueKind == JsonValueKind.Array
+            ? [.. value.EnumerateArray().Select(v => v.ToString())]
+            : [value.ToString()];
+    }
+
+    private async Task<List<string>> Lists()
+    {
+        var urls = new List<string>();
+        foreach (var colorant in (await api.Json("/v1/colorants")).GetProperty("items").EnumerateArray())
+        {
+            var id = colorant.GetProperty("id").GetString();
+            urls.Add("/v1/colorants/" + id);
+            urls.AddRange(((string[])["oxidation", "reduction"]).Select(a => $"/v1/colours?colorant={id}&atmosphere={a}"));
+        }
+
+        foreach (var list in (string[])["tables", "equations", "faults", "schedules"])
+        {
+            var items = (await api.Json("/v1/" + list)).GetProperty("items");
+            urls.AddRange(items.EnumerateArray().Select(i => $"/v1/{list}/{i.GetProperty("id")}"));
+        }
+
+        return urls;
     }
 
     private async Task<bool> Leads(string link)

@@ -48,6 +48,16 @@ public sealed partial class CardTests(Support.Api api)
         Assert.Contains("<form method=\"get\" action=\"/cards/convert\">", page, StringComparison.Ordinal);
     }
 
+    // Counted in the files of the package: of 111 cells of the self-supporting chart 32 say from-memory, of all 603 there are 264.
+    [Theory]
+    [InlineData("/cards/cone-6")]
+    [InlineData("/cards/chart")]
+    [InlineData("/cards/chart?chart=nbs-1926")]
+    [InlineData("/cards/convert?cone=6")]
+    [InlineData("/")]
+    public async Task Who_sees_cells_sees_how_many_are_from_memory(string page) => Assert.Contains(
+        "32 of the 111 figures of the default chart, 264 of the 603 of all charts", Text(await Page(page)), StringComparison.Ordinal);
+
     [Theory]
     [InlineData("convert?cone=0")]
     [InlineData("convert?temperature=hot")]

@@ -114,13 +114,41 @@ public class ConeEndpointsTests(Support.Api api)
             var detail = await api.Json("/v1/charts/" + chart);
             var served = detail.GetProperty("endPoints").EnumerateArray().Select(e => (
                 chart, e.GetProperty("cone").GetString()!, Raw(e, "rateCelsiusPerHour"), Raw(e, "celsius"),
-                e.GetProperty("fahrenheitBasis").GetString() == "printed" ? Raw(e, "fahrenheit") : "",
+                e.GetProperty("fahrenheitBasis").GetString() is "printed" or "corrected" ? Raw(e, "fahrenheit") : "",
                 e.GetProperty("source").GetString()!, e.GetProperty("confidence").GetString()!)).ToList();
             Assert.Equal(printed.Where(p => p.Chart == chart), served);
         }
 
         static string Raw(JsonElement element, string name) =>
             element.GetProperty(name) is { ValueKind: JsonValueKind.Number } n ? n.GetRawText() : "";
+    }
+
+    // The older chart prints 1565 °F beside 852 °C for cone 013, which is 1565.6 °F; 869 °C and 1596 °F of cone 012 stay as printed.
+    [Fact]
+    public async Task A_figure_against_the_print_is_called_corrected_wherever_it_is_told()
+    {
+        var chart = (await api.Json("/v1/charts/older-150")).GetProperty("endPoints").EnumerateArray().ToList();
+        Assert.Equal(
+            ["018", "017", "016", "013", "05"],
+            chart.Where(e => Basis(e) == "corrected").Select(e => e.GetProperty("cone").GetString()));
+        foreach (var (cone, basis) in (IEnumerable<(string, string)>)[("013", "corrected"), ("012", "printed")])
+        {
+            Assert.Equal(basis, Basis(await api.Json($"/v1/cones/{cone}/end-point?chart=older-150&rate=150C/h")));
+            Assert.Equal(basis, Basis(await api.Json($"/v1/charts/older-150/cells/{cone}@150")));
+            Assert.Equal(basis, Basis((await api.Json("/v1/cones/" + cone)).GetProperty("endPoints").EnumerateArray()
+                .Single(e => e.GetProperty("chart").GetString() == "older-150")));
+            using var csv = await api.Get("/v1/charts/older-150.csv");
+            var lines = (await csv.Content.ReadAsStringAsync(Support.Api.Cancel)).Split('\n');
+            var line = lines.Single(l => l.StartsWith($"older-150,cone {cone},", StringComparison.Ordinal));
+            Assert.Contains($",{basis},", line, StringComparison.Ordinal);
+        }
+
+        // What stands in the print, and why it is not followed.
+        var corrections = (await api.Json("/v1/dataset")).GetProperty("corrections").EnumerateArray().ToList();
+        var told = corrections.Single(c => c.GetProperty("key").GetString() == "older-150/013/150");
+        Assert.Equal("1565", told.GetProperty("printed").GetString());
+
+        static string? Basis(JsonElement e) => e.GetProperty("fahrenheitBasis").GetString();
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using System.Net;
 using System.Text.Json;
 using ConeService.Api.Tests.Support;
 
@@ -26,6 +27,36 @@ public class StudyTests(Support.Api api)
             Assert.True(response.IsSuccessStatusCode, $"{href} answers {(int)response.StatusCode}.");
         }
     }
+
+    // Manganese(III) oxide gives off oxygen near 1080 °C, 1976 °F, and bodies black with manganese bloat by it.
+    [Fact]
+    public async Task A_fault_leads_to_the_gases_that_feed_it()
+    {
+        var gases = (await api.Json("/v1/faults/bloating")).GetProperty("gasReleases").EnumerateArray().ToList();
+        var manganese = gases.Single(g => g.GetProperty("id").GetString() == "manganese-sesquioxide");
+        Assert.Equal(1080, manganese.GetProperty("temperatureCelsius").GetProperty("min").GetDecimal());
+        Assert.Equal(1976, manganese.GetProperty("temperatureFahrenheit").GetProperty("max").GetDecimal());
+        var row = await api.Json(manganese.GetProperty("row").GetString()!);
+        Assert.Contains(row.GetProperty("citedSources").EnumerateArray(), s => s.GetProperty("id").GetString() == "physical-constants");
+        Assert.Equal(["carbon-of-clay", "iron-oxide-in-melt", "manganese-sesquioxide", "pyrite", "sulphates-of-clay"],
+            gases.Select(g => g.GetProperty("id").GetString()));
+        Assert.Empty((await api.Json("/v1/faults/dunting")).GetProperty("gasReleases").EnumerateArray());
+
+        Assert.Equal(["potash", "soda"],
+            (await api.Json("/v1/faults/crazing")).GetProperty("oxides").EnumerateArray().Select(o => o.GetProperty("id").GetString()));
+        using var card = await api.Get("/cards/fault/bloating");
+        var text = WebUtility.HtmlDecode(await card.Content.ReadAsStringAsync(Support.Api.Cancel));
+        Assert.Contains("near 1080 °C (1976 °F)", text, StringComparison.Ordinal);
+        Assert.Contains("from 1000 °C (1832 °F) on", text, StringComparison.Ordinal);
+    }
+
+    // Talc is named by no cause of a fault: only what it gives off ties it to pinholes.
+    [Theory]
+    [InlineData("talc", "pinholes")]
+    [InlineData("altitude", "derating")]
+    [InlineData("off-gassing", "gas-release")]
+    public async Task What_is_heated_is_found_by_its_name(string query, string id) => Assert.Contains(
+        (await api.Json("/v1/search?q=" + query)).GetProperty("items").EnumerateArray(), h => h.GetProperty("id").GetString() == id);
 
     // Both twins of a range inside a flat detail: 573 °C is 1063.4 °F, 50 °C/h is 90 °F/h.
     [Fact]

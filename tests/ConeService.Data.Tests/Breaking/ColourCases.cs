@@ -32,6 +32,19 @@ internal static class ColourCases
             Colorant(p);
             p.Append("additives.csv", "ochre,Ochre,Fe2O3,,Colours,,seen-chart,published,");
         }),
+        Of("a_gas_at_another_heat_than_its_landmark", FaultRules.GasRelease, "gas-releases.csv", 2, "landmark", p =>
+        {
+            p.Append("landmarks.csv", "lime,Lime decomposes,heating,750,900,,,,,,,,,,,,seen-chart,published,");
+            p.Append("gas-releases.csv", "chalk,Chalk,CaCO3 → CaO + CO2,carbon dioxide,750,950,any,,,lime,,,seen-chart,published,");
+        }),
+        Of("a_gas_that_begins_elsewhere_than_its_limit", FaultRules.GasRelease, "gas-releases.csv", 2, "limit", p =>
+        {
+            Colorant(p);
+            p.Append("temperature-limits.csv", "ochre-oxygen,ochre,gives-off-oxygen-above,,,1230,,Gives off oxygen.,seen-chart,published,");
+            p.Append("gas-releases.csv", "ochre,Ochre,6 Fe2O3 → 4 Fe3O4 + O2,oxygen,1390,,any,,,,ochre-oxygen,,seen-chart,published,");
+        }),
+        Of("a_gas_that_ends_before_it_begins", FaultRules.RangeOrder, "gas-releases.csv", 2, "celsius_high", p =>
+            p.Append("gas-releases.csv", "chalk,Chalk,CaCO3 → CaO + CO2,carbon dioxide,900,750,any,,,,,,seen-chart,published,")),
         Of("a_process_without_caution", FaultRules.Required, "processes.csv", 2, "cautions", p =>
         {
             p.Append("processes.csv", "bisque,Bisque,electric,,oxidation,Oxidation,06,04,porous,no,,not-for-food,,no,no,,1,1,8,10,,"

@@ -114,7 +114,7 @@ internal static class ChartCard
                     (IReadOnlyList<Cell[]>)[.. shown.Where(p => p.Cone[0] == '0' == zero).Select(Row)]))
                 .Where(g => g.Item2.Count > 0)]);
         foreach (var assumed in points[0].Assumed.Select(a => a.Reason.ToString()).Distinct()) body.Say(assumed, "small");
-        body.Say("A witness cone beside the ware decides, not the meter.", "small");
+        body.Say("A witness cone beside the ware decides, not the meter. " + FromMemory.Of(ask.Reference), "small");
     }
 
     // A cone that another differs from by its zero alone carries the other beside it.

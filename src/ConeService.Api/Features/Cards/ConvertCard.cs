@@ -108,6 +108,7 @@ internal static class ConvertCard
         foreach (var assumed in (asked.EndPoint?.Assumed ?? asked.Reading?.Assumed ?? []).Select(a => a.Reason.ToString()).Distinct())
             body.Say(assumed, "small");
         body.Say("A witness cone beside the ware decides, not the meter.", "small");
+        body.Say(FromMemory.Of(ask.Reference), "small");
     }
 
     private static void Tell(CardBody body, ConeReference cones, EndPoint point)

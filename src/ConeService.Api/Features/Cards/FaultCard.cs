@@ -1,3 +1,4 @@
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Study;
 using ConeService.Data;
 
@@ -12,7 +13,11 @@ internal static class FaultCard
         var fault = detail.Fault;
         return new(
             "fault/" + fault.Id, fault.Name, $"{fault.Name}: how to tell it, why it happens, and what to change.",
-            body => Write(body, ask, detail), [.. fault.Sources.Concat(fault.Causes.SelectMany(c => c.Sources)).Distinct()]);
+            body => Write(body, ask, detail),
+            [
+                .. fault.Sources.Concat(fault.Causes.SelectMany(c => c.Sources)).Concat(detail.GasReleases.SelectMany(g => g.Sources))
+                    .Concat(detail.Oxides.SelectMany(o => o.Sources)).Distinct(),
+            ]);
     }
 
     private static void Write(CardBody body, CardAsk ask, FaultDetail detail)
@@ -29,6 +34,13 @@ internal static class FaultCard
             if (fault.Synonyms.Count > 0) body.Say($"Also called: {string.Join(", ", fault.Synonyms)}.");
             body.Table("Causes", ["Why it happens", "What gives it away", "What to change"],
                 fault.Causes.Select(c => (Cell[])[c.Cause, c.Tell, c.Change]));
+            if (detail.GasReleases.Count > 0)
+            {
+                body.Table("Where gas comes from", ["What gives it off", "Gas", "When"],
+                    detail.GasReleases.Select(g => (Cell[])[g.Name, string.Join(", ", g.Gases), When(g)]));
+            }
+
+            body.List("Oxides of which too much in a glaze brings it", detail.Oxides.Select(Oxide));
         }
 
         if (detail.Unlike.Count > 0)
@@ -38,9 +50,23 @@ internal static class FaultCard
         }
 
         body.List("Dangers, and what to do", CardWords.Told(detail.Cautions, ask.Look));
-        body.Say($"How sure: {CardWords.Of(Weakest(fault))}. Change one thing at a time, and fire a test tile first. {fault.Note}".Trim(),
+        body.Say($"How sure: {CardWords.Of(Weakest(detail))}. Change one thing at a time, and fire a test tile first. {fault.Note}".Trim(),
             "small");
     }
 
-    private static Confidence Weakest(Fault fault) => fault.Causes.Select(c => c.Confidence).Append(fault.Confidence).Max();
+    private static string When(GasRelease gas) => gas.CelsiusMax == gas.CelsiusMin
+        ? $"near {Both(gas.CelsiusMin)}"
+        : gas.CelsiusMax is null ? $"from {Both(gas.CelsiusMin)} on" : $"{Both(gas.CelsiusMin)} to {Both(gas.CelsiusMax)}";
+
+    private static string Both(decimal? celsius) => celsius is { } c
+        ? $"{CardWords.Whole(c)} °C ({CardWords.Whole(Temperature.ToFahrenheit(c))} °F)"
+        : "";
+
+    private static string Oxide(OxideExpansion oxide) =>
+        $"{oxide.Name} ({oxide.Oxide}): {oxide.Effect} the expansion of the glaze"
+        + (oxide.UpToPercent is { } most ? $" up to about {CardWords.Number(most)} %" : "") + ".";
+
+    private static Confidence Weakest(FaultDetail detail) => detail.Fault.Causes.Select(c => c.Confidence)
+        .Concat(detail.GasReleases.Select(g => g.Confidence)).Concat(detail.Oxides.Select(o => o.Confidence))
+        .Append(detail.Fault.Confidence).MaxBy(ConfidenceWeakness.Of);
 }

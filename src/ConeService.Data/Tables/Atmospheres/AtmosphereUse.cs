@@ -11,4 +11,7 @@ public enum AtmosphereUse
 
     /// <summary>A note on a colour, which may hold in all of them.</summary>
     ColourNote,
+
+    /// <summary>Of gases given off and wires that age: in air, without enough of it, or in both.</summary>
+    Reaction,
 }

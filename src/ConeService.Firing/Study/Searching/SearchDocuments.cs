@@ -18,7 +18,8 @@ internal static class SearchDocuments
         foreach (var f in data.Faults)
         {
             yield return Made("faults", 1.3, f.Id, f.Fault, f.Tell, f.Synonyms,
-                [.. causes[f.Id].SelectMany(c => (string[])[c.Cause, c.Tell, c.Change])]);
+                [.. causes[f.Id].SelectMany(c => (string[])[c.Cause, c.Tell, c.Change]),
+                 .. data.GasReleases.Where(g => g.Faults.Contains(f.Id)).Select(g => $"{g.Substance} {string.Join(' ', g.Gases)}")]);
         }
 
         foreach (var t in data.Terms) yield return Made("glossary", 1.25, t.Id, t.Term, t.Meaning, t.Synonyms);
