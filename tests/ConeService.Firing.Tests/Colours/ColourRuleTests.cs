@@ -35,6 +35,25 @@ public class ColourRuleTests
             notes.Where(n => n.Note.Sources.Contains("craft-press-oxides")).Select(n => n.Note.Percent!.Min));
     }
 
+    // turner-2012 (note silicon-carbide-local-copper-red): 1/3 to 1/2 % of fine silicon carbide turns copper red in an oxidising kiln.
+    [Theory]
+    [InlineData("copper-carbonate,silicon-carbide", "0.4,0.4", "red")]
+    // Coarse plenty is for craters, not for red: copper tells its own colour then.
+    [InlineData("copper-carbonate", "0.4", "green")]
+    // parmelee-1973 from memory: vanadium alone is yellow; the turquoise is that of its stain with zircon.
+    [InlineData("vanadium", "5", "yellow")]
+    [InlineData("vanadium,zircon", "5,10", "turquoise")]
+    public void What_stands_beside_a_colorant_decides(string colorants, string percents, string word)
+    {
+        var answer = Colours.Find(colorants, "oxidation", "any", "9", percents, null, null).Answers[0];
+        Assert.Contains(word, answer.ColourWords);
+    }
+
+    // A rule that replaces a colour, whatever was there before, does not name one that was not.
+    [Fact]
+    public void Chrome_with_zinc_is_brown_from_green_and_from_pink_alike() =>
+        Assert.DoesNotContain("instead of green", Reference.Dataset.ColourRules.Single(r => r.Id == "chrome-zinc-brown").Outcome);
+
     // Arithmetic: CuCO3·Cu(OH)2 221.12 → 2 CuO 159.09, 0.719; CoCO3 118.94 → Co3O4/3 80.27, 0.675.
     [Theory]
     [InlineData("copper-carbonate", 0.7195)]

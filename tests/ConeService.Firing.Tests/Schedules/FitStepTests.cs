@@ -1,6 +1,7 @@
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Schedules;
 using ConeService.Data;
+using ConeService.Firing.Tests.Support;
 
 namespace ConeService.Firing.Tests.Schedules;
 
@@ -44,11 +45,52 @@ public class FitStepTests
         Assert.Equal(added, fit.Segments[0].TemplateSegments.Count == 0);
     }
 
-    // schedule-defaults: 12 mm is the wall up to which the template's own drying is enough for bone-dry ware; bone-china has none.
+    // schedule-defaults: 12 mm is the wall up to which the template's own drying is enough for bone-dry ware.
     [Fact]
     public void A_wall_of_just_the_drying_thickness_adds_no_drying() => Assert.DoesNotContain(
-        Fits.Fit("bone-china", "9", load: new(ThickestMillimetres: 12, Dryness: "bone-dry")).Answer.Changes,
+        Fits.Fit("bisque-careful", "06", load: new(ThickestMillimetres: 12, Dryness: "bone-dry")).Answer.Changes,
         c => c.Code is FitChangeCode.DryingAdded or FitChangeCode.DryingLengthened);
+
+    // Common practice, and docs/schedules.md: raw ware is held below boiling first, two hours for ordinary walls, whatever the template
+    // lacks and whether or not its thickness is known. An open fire holds nothing.
+    [Fact]
+    public void Raw_ware_is_held_below_boiling_by_every_template_that_takes_it()
+    {
+        var templates = Reference.Dataset.ScheduleTemplates.Where(t => t.Takes.Contains(PieceState.BoneDry)).ToList();
+        Assert.True(templates.Count >= 12, $"{templates.Count} templates take raw ware.");
+        var added = new List<string>();
+        foreach (var template in templates)
+        {
+            var fit = Fits.Fit(template.Id, template.EndCone?.ToString(), load: new(Dryness: "bone-dry")).Answer;
+            if (fit.Changes.Any(c => c.Code == FitChangeCode.DryingAdded)) added.Add(template.Id);
+            if (template.KilnHeats.Contains(KilnHeat.Wood) && template.Kind == FiringKind.Pit) continue;
+            var first = fit.Segments.First(s => s.HoldMinutes > 0);
+            Assert.True(
+                first is { Stage: FiringStage.Drying, TargetCelsius: >= 75 and <= 95, HoldMinutes: >= 30 },
+                $"{template.Id}: {first.HoldMinutes} min at {first.TargetCelsius} °C");
+        }
+
+        Assert.Equal(["bisque-textbook-1914", "bone-china", "salt", "wood-tunnel"], added);
+    }
+
+    // landmarks organics: from 200 to 600 °C paper and binder burn, and a closed electric kiln keeps the smoke.
+    [Fact]
+    public void An_electric_kiln_with_raw_ware_is_open_while_paper_and_binder_burn()
+    {
+        var dataset = Reference.Dataset;
+        foreach (var template in dataset.ScheduleTemplates
+            .Where(t => t.Takes.Contains(PieceState.BoneDry) && t.KilnHeats.Contains(KilnHeat.Electric) && t.EndCone is not null))
+        {
+            var from = 20m;
+            foreach (var segment in dataset.ScheduleSegments.Where(s => s.Schedule == template.Id).OrderBy(s => s.Number))
+            {
+                var to = segment.TargetCelsius ?? 1000;
+                if (to < from) break;
+                if (from < 600 && to > 200) Assert.True(segment.Vent == VentSetting.Open, $"{template.Id} segment {segment.Number}");
+                from = to;
+            }
+        }
+    }
 
     // A controller is given round minutes, never fewer than the wall asks for: 120 + 0.1·20 = 122 min, put in as 130.
     [Fact]

@@ -67,7 +67,7 @@ internal sealed class ForecastAdviser(BendingCurve curve, double done, IFiresAhe
             if (settled) break;
         }
 
-        var whole = grid.Temperature(kelvin - Zero) + Zero;
+        var whole = grid.Peak(kelvin - Zero) + Zero;
         return Accept(Try(plan, peak, plan[peak] with { TargetKelvin = whole }), ForecastChange.Peak);
     }
 

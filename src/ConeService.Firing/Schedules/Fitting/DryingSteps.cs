@@ -17,10 +17,16 @@ internal static class DryingSteps
     /// <summary>Lengthens the template's drying or puts one in front.</summary>
     public static void Apply(List<FitStep> steps, FitQuestion question, ScheduleCatalogue catalogue, List<FitChange> changes)
     {
-        var (least, why) = LeastHold(question, catalogue);
-        if (least <= 0) return;
         var index = steps.FindIndex(s =>
             s is { Stage: FiringStage.Drying, HoldMinutes: > 0 } && (s.Celsius <= Boiling || !question.Greenware));
+        var (least, why) = LeastHold(question, catalogue);
+        if (index < 0 && question.Greenware && least < catalogue.Default("drying-hold-thin") && !IsOpenFire(steps))
+        {
+            // Nothing in the template holds raw ware below boiling, and ware that looks dry holds water all the same.
+            (least, why) = (catalogue.Default("drying-hold-thin"), why is null || least <= 0 ? Message.Of("schedules.dry-for-raw") : why);
+        }
+
+        if (least <= 0) return;
         if (index < 0)
         {
             var celsius = question.Damp
@@ -96,6 +102,9 @@ internal static class DryingSteps
             ("hold", QuantityFormat.Duration(steps[index].HoldMinutes)),
             ("why", why))));
     }
+
+    // Nobody holds a bonfire at 90 °C: what goes into one is warmed beforehand.
+    private static bool IsOpenFire(List<FitStep> steps) => steps[0].Vent == VentSetting.Outdoors;
 
     // As the templates say it, so that their next segment with the same setting goes on with it.
     private static string? OpenVent(ScheduleCatalogue catalogue) =>

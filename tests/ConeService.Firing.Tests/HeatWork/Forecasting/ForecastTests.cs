@@ -1,6 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Data;
+using ConeService.Firing.HeatWork;
 using ConeService.Firing.Kilns;
 using ConeService.Firing.Tests.Kilns;
 using ConeService.Firing.Tests.Schedules;
@@ -174,6 +175,54 @@ public class ForecastTests
         firing.Fire([new(60, 600)]);
         var forecast = firing.Forecast("6", [new(200, 1100), new(60, 1222)], Fits.Kilns["large"]);
         Assert.Equal(1, forecast.Kiln!.Calibration.PowerFactor);
+    }
+
+    public static TheoryData<string, double, double, double> TooHot
+    {
+        get
+        {
+            // Peaks that put the cone just down by its chart at 60 °C/h, about: large cones, 60 °C/h, published end points.
+            var cases = new TheoryData<string, double, double, double>();
+            foreach (var (cone, down) in new[] { ("06", 995.0), ("04", 1060.0), ("5", 1185.0), ("6", 1220.0), ("10", 1287.0) })
+            {
+                foreach (var over in new double[] { 5, 8, 13, 21, 30 })
+                {
+                    cases.Add(cone, down, over, 0);
+                    cases.Add(cone, down, over, 15);
+                }
+            }
+
+            return cases;
+        }
+    }
+
+    // A cooler peak always brings a cone to where it is just down, as long as most of the way to it is ahead, and a peak is told in whole
+    // degrees: half a degree is some hundredths of a cone. What is advised is asked about in turn.
+    [Theory]
+    [MemberData(nameof(TooHot))]
+    public void A_peak_that_is_too_hot_is_told_the_cooler_one(string cone, double down, double over, double hold)
+    {
+        foreach (var units in new[] { "C", "F" })
+        {
+            var calculator = new HeatWorkReference(new HeatWorkCalculator(Reference.Charts));
+            ForecastRequest Ask(double peak) => new()
+            {
+                Units = units,
+                Log = [new(0, In(20)), new(300, In(600)), new(400, In(800))],
+                Cone = SentText.Of(cone),
+                Segments = [new(Rate(120), Math.Round(In(down - 100))), new(Rate(60), peak, hold)],
+            };
+            var asked = calculator.Forecast(Ask(Math.Round(In(down + over)))).Answer;
+            // Some of the hottest are still within the cone that is just down.
+            if (asked.Advice.Verdict == ForecastVerdict.AsProgrammed) continue;
+            var option = asked.Advice.Options.Single(o => o.Change == ForecastChange.Peak);
+            var peak = (double)option.Programme.Segments[^1].Target;
+            Assert.Equal(Math.Round(peak), peak);
+            Assert.True(peak < In(down + over), $"{units}: {peak}");
+            Assert.InRange(calculator.Forecast(Ask(peak)).Answer.Target.Progress, 1 - AdviceError, 1 + AdviceError);
+            double In(double celsius) => units == "F" ? (celsius * 1.8) + 32 : celsius;
+            double Rate(double celsius) => units == "F" ? celsius * 1.8 : celsius;
+        }
     }
 
     private static KilnSetup Setup(string kiln) => KilnCases.Model.Resolve(Stated(kiln));
