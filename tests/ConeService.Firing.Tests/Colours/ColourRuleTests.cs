@@ -45,7 +45,8 @@ public class ColourRuleTests
     [InlineData("vanadium,zircon", "5,10", "turquoise")]
     public void What_stands_beside_a_colorant_decides(string colorants, string percents, string word)
     {
-        var answer = Colours.Find(colorants, "oxidation", "any", "9", percents, null, null).Answers[0];
+        var entries = colorants.Split(',').Zip(percents.Split(','), (id, percent) => new ColorantEntry(id, SentText.Of(percent)));
+        var answer = Colours.Resolve(new([.. entries], null, null, "oxidation", SentText.Of("9"))).Asked!;
         Assert.Contains(word, answer.ColourWords);
     }
 
