@@ -28,7 +28,7 @@ internal sealed class Effort(Problem problem, PlanEffort effort, long begun) : I
     /// <summary>Searches.</summary>
     public async Task<Searched> SearchAsync()
     {
-        best = FirstPlanner.Of(problem);
+        best = FirstPlanner.Of(problem, () => IsOver);
         bounds = AloneBounds.Of(problem);
         var solver = effort.Solver && NativeSolver.IsThere;
         if (!bounds.Reached(best.Score))
@@ -109,7 +109,7 @@ internal sealed class Effort(Problem problem, PlanEffort effort, long begun) : I
         if (!solver.IsWithinReach)
         {
             // Too large for windows to pay: what is counted is taken, and search goes on with a seed of its own.
-            Count(solver, time, 0.3);
+            if (solver.IsCountable) Count(solver, time, 0.3);
             Search(effort.Workers, 1);
             return;
         }

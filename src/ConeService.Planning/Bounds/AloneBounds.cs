@@ -1,3 +1,4 @@
+using ConeService.Firing;
 using ConeService.Planning.Model;
 using ConeService.Planning.Search;
 
@@ -16,11 +17,13 @@ internal static class AloneBounds
         var left = Enumerable.Repeat(0, problem.Stages.Count).ToArray();
         // What pins hold, and what follows in the chains of it, is theirs: nothing is claimed of it.
         var pinned = problem.Pins.SelectMany(p => p.Contents).Select(c => problem.Stages[c.Stage].Item).ToHashSet();
-        var chances = Chances(problem);
+        Patience.Check();
+        // Of the first stage and of the moment it is there: when it is unloaded at the earliest.
+        Func<int, int, int> earliest = Openings.AreFew(problem) ? new Chances(problem).Earliest : new EarliestUnloading(problem).Of;
         foreach (var item in problem.Items)
         {
             if (pinned.Contains(item.Index)) continue;
-            var (done, end) = Alone(chances, item);
+            var (done, end) = Alone(earliest, item);
             undone += item.Count * (item.StageCount - done);
             late += item.Count * (done < item.StageCount
                 ? item.UndoneLateness
@@ -31,41 +34,15 @@ internal static class AloneBounds
         return new(late, undone, Cost(problem, left), CostUndone: undone);
     }
 
-    // By stage when it can be loaded and unloaded. A firing that stands and may be filled up is open to all that it takes.
-    private static List<(int Load, int End)>[] Chances(Problem problem)
-    {
-        var chances = problem.Stages.Select(_ => new List<(int, int)>()).ToArray();
-        foreach (var opening in Openings.Of(problem))
-        {
-            foreach (var (stage, _) in opening.Most) chances[stage].Add((opening.Load, opening.End));
-        }
-
-        foreach (var pin in problem.Pins.Where(p => !p.Closed))
-        {
-            var kiln = problem.Kilns[pin.Kiln];
-            for (var s = 0; s < chances.Length; s++)
-            {
-                if (kiln.Types[pin.Type].Takes[s]) chances[s].Add((kiln.LoadAt(pin.Start), kiln.EndOf(pin.Start, pin.Type)));
-            }
-        }
-
-        return chances;
-    }
-
     // How many firings a piece gets that has the studio to itself, and when it comes out of the last.
-    private static (int Done, int End) Alone(List<(int Load, int End)>[] chances, Item item)
+    private static (int Done, int End) Alone(Func<int, int, int> earliest, Item item)
     {
         var (ready, end) = (item.Ready, 0);
         for (var n = 0; n < item.StageCount; n++)
         {
-            var earliest = int.MaxValue;
-            foreach (var (load, at) in chances[item.FirstStage + n])
-            {
-                if (load >= ready && at < earliest) earliest = at;
-            }
-
-            if (earliest == int.MaxValue) return (n, end);
-            (end, ready) = (earliest, earliest + item.Handling);
+            var at = earliest(item.FirstStage + n, ready);
+            if (at == int.MaxValue) return (n, end);
+            (end, ready) = (at, at + item.Handling);
         }
 
         return (item.StageCount, end);

@@ -1,4 +1,5 @@
 using ConeService.Contract.Plans;
+using ConeService.Firing;
 using ConeService.Firing.Room;
 using ConeService.Planning.Digest;
 using ConeService.Planning.FirstPlan;
@@ -15,6 +16,10 @@ internal sealed class WaitReasons(Digested digested, Draft plan)
     private readonly Problem problem = digested.Problem;
     private readonly Dictionary<(int, int, int), IReadOnlyList<WaitReason>> known = [];
     private readonly List<Booking> bookings = [.. plan.Firings.Select(f => new Booking(f.Kiln, f.Start, f.Type))];
+    private readonly List<Packing> packings = [.. plan.Firings.Select(f => Packed(digested.Problem, f))];
+    private readonly Dictionary<(int Firing, Slot Slot), bool> room = [];
+    private readonly Dictionary<(int Kiln, int Start, int Type), bool> untaken = [];
+    private readonly HashSet<(int Kiln, int Start)> shut = [.. digested.Problem.Pins.Where(p => p.Closed).Select(p => (p.Kiln, p.Start))];
 
     /// <summary>The reasons, each once, in the order in which <see cref="WaitReason"/> has them.</summary>
     /// <param name="stage">The firing waited for.</param>
@@ -24,10 +29,12 @@ internal sealed class WaitReasons(Digested digested, Draft plan)
     {
         if (known.TryGetValue((stage, from, to), out var told)) return told;
         var found = new SortedSet<WaitReason>();
-        foreach (var firing in plan.Firings)
+        Patience.Check();
+        for (var i = 0; i < plan.Firings.Count; i++)
         {
+            var firing = plan.Firings[i];
             var load = problem.Kilns[firing.Kiln].LoadAt(firing.Start);
-            if (load < to && load >= from - Missed && Of(stage, firing, load, from) is { } reason) found.Add(reason);
+            if (load < to && load >= from - Missed && Of(stage, i, load, from) is { } reason) found.Add(reason);
         }
 
         foreach (var kiln in problem.Kilns)
@@ -56,8 +63,9 @@ internal sealed class WaitReasons(Digested digested, Draft plan)
         return order.FirstOrDefault(all.Contains, WaitReason.KilnsTakenOrShut);
     }
 
-    private WaitReason? Of(int stage, DraftFiring firing, int load, int from)
+    private WaitReason? Of(int stage, int place, int load, int from)
     {
+        var firing = plan.Firings[place];
         var kiln = problem.Kilns[firing.Kiln];
         var type = kiln.Types[firing.Type];
         if (load < from) return type.Takes[stage] ? WaitReason.NotReadyWhenLoaded : null;
@@ -66,10 +74,19 @@ internal sealed class WaitReasons(Digested digested, Draft plan)
             return digested.Accepted[firing.Kiln][type.Menu][stage] && kiln.Slots[stage].Share > 0 ? WaitReason.OtherCompany : null;
         }
 
-        if (problem.Pins.Any(p => p.Closed && p.Kiln == firing.Kiln && p.Start == firing.Start)) return WaitReason.AlreadyLoaded;
+        if (shut.Contains((firing.Kiln, firing.Start))) return WaitReason.AlreadyLoaded;
+        // Pieces of one size ask the same of the same firing.
+        var slot = kiln.Slots[stage];
+        if (!room.TryGetValue((place, slot), out var there)) room[(place, slot)] = there = packings[place].MostOf(slot, 1) > 0;
+        return there ? null : WaitReason.NoRoom;
+    }
+
+    private static Packing Packed(Problem problem, DraftFiring firing)
+    {
+        var kiln = problem.Kilns[firing.Kiln];
         var packing = new Packing(kiln.Room);
         foreach (var (held, count) in firing.Contents) packing.Add(kiln.Slots[held], count);
-        return packing.MostOf(kiln.Slots[stage], 1) == 0 ? WaitReason.NoRoom : null;
+        return packing;
     }
 
     // A start that no firing of the plan stands in the way of, or none.
@@ -83,11 +100,18 @@ internal sealed class WaitReasons(Digested digested, Draft plan)
             {
                 if (!kiln.Types[t].Takes[stage]) continue;
                 found = WaitReason.KilnsTakenOrShut;
-                if (kiln.EndOf(i, t) >= 0 && !FirstPlanner.Overlaps(problem, new(kiln.Index, i, t), bookings))
-                    return WaitReason.AFiringMoreWouldCost;
+                if (IsUntaken(kiln, i, t)) return WaitReason.AFiringMoreWouldCost;
             }
         }
 
         return found;
+    }
+
+    // The same start is asked about for every piece that could have been in it.
+    private bool IsUntaken(KilnModel kiln, int start, int type)
+    {
+        if (untaken.TryGetValue((kiln.Index, start, type), out var told)) return told;
+        return untaken[(kiln.Index, start, type)] =
+            kiln.EndOf(start, type) >= 0 && !FirstPlanner.Overlaps(problem, new(kiln.Index, start, type), bookings);
     }
 }

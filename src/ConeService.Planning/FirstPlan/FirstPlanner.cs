@@ -6,12 +6,15 @@ namespace ConeService.Planning.FirstPlan;
 internal static class FirstPlanner
 {
     /// <summary>A first plan; never worse than the keeper's.</summary>
-    public static Draft Of(Problem problem)
+    /// <param name="problem">The problem.</param>
+    /// <param name="isOver">Whether the time is over, after which no further rule is tried; null: there is time.</param>
+    public static Draft Of(Problem problem, Func<bool>? isOver = null)
     {
         var filler = new CalendarFiller(problem);
         var best = RuleOfThumb.Keeper.Plan(problem);
         foreach (var rule in RuleOfThumb.All)
         {
+            if (rule != RuleOfThumb.Keeper && isOver?.Invoke() == true) break;
             var plan = rule == RuleOfThumb.Keeper ? best : rule.Plan(problem);
             best = Better(best, plan);
             best = Better(best, filler.Fill(Calendar(plan)));

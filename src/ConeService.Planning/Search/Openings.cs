@@ -1,3 +1,4 @@
+using ConeService.Firing;
 using ConeService.Firing.Room;
 using ConeService.Planning.FirstPlan;
 using ConeService.Planning.Model;
@@ -15,6 +16,14 @@ internal sealed record Opening(Booking Booking, int Load, int End, long Cost, IR
 /// <summary>All firings that are worth looking at: none that another is as good as in everything.</summary>
 internal static class Openings
 {
+    // Starts, types and stages multiplied, up to which openings are listed: half a year without staffed hours, twenty kilns and 5,000
+    // pieces had 100 million of them, and took gigabytes.
+    private const long MostListed = 10_000_000;
+
+    /// <summary>Whether so few are to be looked at that all are listed.</summary>
+    public static bool AreFew(Problem problem) =>
+        problem.Kilns.Sum(k => (long)k.Starts.Count * k.Types.Count) * problem.Stages.Count <= MostListed;
+
     /// <summary>Lists them.</summary>
     /// <param name="problem">The problem.</param>
     public static IReadOnlyList<Opening> Of(Problem problem)
@@ -28,6 +37,7 @@ internal static class Openings
             var types = Enumerable.Range(0, kiln.Types.Count).Where(t => !IsBettered(kiln, t)).ToList();
             for (var i = 0; i < kiln.Starts.Count; i++)
             {
+                Patience.Check();
                 foreach (var t in types)
                 {
                     var (load, end) = (kiln.LoadAt(i), kiln.EndOf(i, t));

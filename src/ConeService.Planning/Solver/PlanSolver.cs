@@ -22,14 +22,18 @@ internal sealed class PlanSolver
     public PlanSolver(Problem problem, int seed)
     {
         (this.problem, this.seed) = (problem, seed);
-        openings = Openings.Of(problem);
+        IsCountable = Openings.AreFew(problem);
+        openings = IsCountable ? Openings.Of(problem) : [];
     }
 
+    /// <summary>Whether all that could be fired is listed, without which a solver knows nothing of the question.</summary>
+    public bool IsCountable { get; }
+
     /// <summary>Whether the question is small enough to be solved whole.</summary>
-    public bool IsSmall => openings.Sum(o => 1 + o.Most.Count) <= MostWhole;
+    public bool IsSmall => IsCountable && openings.Sum(o => 1 + o.Most.Count) <= MostWhole;
 
     /// <summary>Whether windows of the question are worth solving.</summary>
-    public bool IsWithinReach => openings.Sum(o => 1 + o.Most.Count) <= MostInWindows;
+    public bool IsWithinReach => IsCountable && openings.Sum(o => 1 + o.Most.Count) <= MostInWindows;
 
     /// <summary>Solves the whole question as far as the time goes.</summary>
     public (Draft Best, PlanBounds Bounds) Whole(Draft from, PlanBounds known, SolverTime time)

@@ -40,6 +40,8 @@ internal sealed class Alternatives(Problem problem, Draft plan, double seconds, 
         (Booking Booking, Score Score)? best = null;
         foreach (var kiln in problem.Kilns)
         {
+            // Of many kilns with many pieces those that there is time for.
+            if (best is not null && Gone > 0.25) break;
             var places = kiln.Starts.Select((_, i) => i)
                 .SelectMany(i => kiln.Types.Select((_, t) => new Booking(problem.Kilns.Count, i, t)))
                 .Where(b => kiln.EndOf(b.Start, b.Type) >= 0 && kiln.Types[b.Type].Takes.Contains(true)).ToList();
