@@ -1,7 +1,9 @@
 using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Kilns;
+using ConeService.Data;
 using ConeService.Firing;
+using ConeService.Firing.Kilns;
 using ConeService.Planning.Digest;
 
 namespace ConeService.Planning.Explain;
@@ -10,7 +12,12 @@ namespace ConeService.Planning.Explain;
 internal static class FittedAddress
 {
     /// <summary>The address; null where the firing has no schedule.</summary>
-    public static Address? Of(FiringReference reference, Kiln kiln, DigestedFiring menu, DateTimeOffset start)
+    /// <param name="reference">The schedules.</param>
+    /// <param name="kiln">The kiln.</param>
+    /// <param name="menu">The firing.</param>
+    /// <param name="ware">The dampest and the thickest in it, as its schedule asks of them.</param>
+    /// <param name="start">When it starts.</param>
+    public static Address? Of(FiringReference reference, Kiln kiln, DigestedFiring menu, SlowWare ware, DateTimeOffset start)
     {
         if (menu.Hours.Schedule is not { } schedule) return null;
         var asked = new List<string> { "units=C",
@@ -23,6 +30,8 @@ internal static class FittedAddress
         Add("voltsInstalled", kiln.VoltsInstalled);
         Add("voltsAsWired", kiln.VoltsAsWired);
         if (Litres(kiln) is { } litres) asked.Add("volumeLitres=" + litres);
+        if (ware.ThickestMillimetres is { } wall) asked.Add("thickestMillimetres=" + wall.ToString(CultureInfo.InvariantCulture));
+        if (ware.Dryness != Dryness.BoneDry) asked.Add("dryness=" + EnumWords.Word(ware.Dryness));
         return new($"/v1/schedules/{schedule}/fit?{string.Join('&', asked)}");
 
         void Add(string name, SentText sent)

@@ -59,9 +59,9 @@ internal static class DrawnProblems
         var scale = 0.6 + random.NextDouble();
         var hours = new[] { random.Next(900, 2200), random.Next(900, 2200) };
         // Bisque takes all; of glazes company 0 and 1 do not share, 2 goes with both.
-        var types = new List<FiringType> { new(0, [.. sorts.Select(s => s.Menu == 0)], random.Next(20, 60) * 10) };
+        var types = new List<FiringType> { new(0, [.. sorts.Select(s => s.Menu == 0)], random.Next(20, 60) * 10, 0) };
         var glaze = random.Next(30, 90) * 10;
-        foreach (var apart in new[] { 0, 1 }) types.Add(new(1, [.. sorts.Select(s => s.Menu == 1 && s.Company != apart)], glaze));
+        foreach (var apart in new[] { 0, 1 }) types.Add(new(1, [.. sorts.Select(s => s.Menu == 1 && s.Company != apart)], glaze, 1));
         return new()
         {
             Index = index,
