@@ -2,6 +2,7 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
+using ConeService.Data;
 using ConeService.Firing;
 using ConeService.Firing.Room;
 using ConeService.Planning.Requests;
@@ -73,13 +74,31 @@ internal sealed class KilnsReader(
 
         if (sent.Starts is null or [])
         {
-            assumed.Add(new(pointer + "/starts", staffed is null ? "08:00, 20:00" : "begin and end of the times with somebody there"));
+            var heat = EnumWords.TryRead<KilnHeat>(sent.Kiln!.Heat.Text, out var read) ? read : KilnHeat.Electric;
+            assumed.Add(new(pointer + "/starts", (staffed, heat) switch
+            {
+                (null, _) => "08:00, 20:00",
+                (_, KilnHeat.Electric) => "begin of the times with somebody there, and so long before their end as a start is looked after",
+                _ => "begin of the times with somebody there",
+            }));
             if (staffed is null) starts.AddRange(moments.Daily(UsualStarts, horizon));
-            else starts.AddRange(staffed.All.SelectMany(s => s.From + loading < s.To ? new[] { s.From + loading, s.To } : [s.To]));
+            else starts.AddRange(staffed.All.SelectMany(s => Usual(s.From + loading, s.To - Attended(heat), s.To, heat)));
         }
 
         return [.. starts.Where(s => s >= 0 && s < horizon).Distinct().Order()];
     }
+
+    // The last start of a day leaves the time in which somebody must look after it; of a live flame nobody goes home.
+    private static IEnumerable<int> Usual(int first, int last, int end, KilnHeat heat)
+    {
+        if (first >= end) return [end];
+        return heat == KilnHeat.Electric && last > first ? [first, last] : [first];
+    }
+
+    // How long a start is looked after, min.
+    private int Attended(KilnHeat heat) => (int)reference.Dataset.Attendances
+        .Where(a => a.Moment == AttendanceMoment.Start && (a.Heats.Count == 0 || a.Heats.Contains(heat)))
+        .Select(a => a.AfterMinutes).DefaultIfEmpty().Max();
 
     // A piece that everybody knows stands for those to come: what is found then is wrong with kiln or firing.
     private bool Readable(Contract.Kilns.Kiln kiln, MenuFiring firing, string pointer, string at)

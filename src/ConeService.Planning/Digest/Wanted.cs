@@ -30,15 +30,20 @@ internal sealed class Wanted(FiringReference reference, Acceptance acceptance, I
         return known[ware.Key] = found.Count > 0 ? found : Firings(ware, Verdict.Review);
     }
 
-    /// <summary>The same in a sentence.</summary>
+    /// <summary>The same in a sentence: of the first kind that would take it, or what must be done to it first.</summary>
     public Message Sentence(Ware ware)
     {
         var firings = Firings(ware);
-        if (firings.Count == 0) return Message.Of("plans.needs-nothing-takes-it");
+        if (firings.Count == 0)
+        {
+            var mend = Nearest(ware).Select(r => r.Instead).OfType<Message>().Take(1);
+            return Message.Sentences(mend.Prepend(Message.Of("plans.needs-nothing-takes-it")));
+        }
+
         var could = kilns.Where(k => firings.Any(f => Could(k, f, ware))).Select(k => k.Id).ToList();
         return Message.Of(
             could.Count > 0 ? "plans.needs-firing-of-kiln" : "plans.needs-firing",
-            ("firings", string.Join("; or ", firings.Take(MostNamed).Select(Words))), ("kilns", string.Join(", ", could)));
+            ("firings", string.Join("; or ", firings.Where(f => f.FiringKind == firings[0].FiringKind).Take(MostNamed).Select(Words))), ("kilns", string.Join(", ", could)));
     }
 
     /// <summary>What the load check says of the entry that comes nearest to what would take a ware: of its kind, in its atmosphere, at the
@@ -67,11 +72,12 @@ internal sealed class Wanted(FiringReference reference, Acceptance acceptance, I
                 bool Takes(KilnHeat heat, string cone) => acceptance.Judged(
                     new Kiln(Heat: EnumWords.Word(heat), MaxCone: cones[^1], Atmospheres: [EnumWords.Word(atmosphere)]),
                     new MenuFiring(EnumWords.Word(kind.Id), cone, EnumWords.Word(atmosphere)), ware) <= worst;
-                var taken = Enumerable.Range(low, high - low + 1).Where(c => Takes(kind.KilnHeats[0], cones[c])).ToList();
+                var taken = kind.KilnHeats.Select(h => (Heat: h, Cones: Enumerable.Range(low, high - low + 1)
+                    .Where(c => Takes(h, cones[c])).ToList())).Where(t => t.Cones.Count > 0).ToList();
                 if (taken.Count == 0) continue;
                 found.Add(new(
-                    kind.Id, new(cones[taken[0]], null, cones[taken[^1]]), atmosphere,
-                    [.. kind.KilnHeats.Where(h => Takes(h, cones[taken[0]]))]));
+                    kind.Id, new(cones[taken.Min(t => t.Cones[0])], null, cones[taken.Max(t => t.Cones[^1])]), atmosphere,
+                    [.. taken.Select(t => t.Heat)]));
             }
         }
 

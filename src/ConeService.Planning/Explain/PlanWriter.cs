@@ -159,7 +159,7 @@ internal sealed class PlanWriter
             menu.Sent.Cone.Text!,
             menu.Sent.Atmosphere.Text!,
             menu.Hours.Schedule,
-            FittedAddress.Of(reference, kiln, menu, fitted?.Ware ?? default, moments.At(start)),
+            FittedAddress.Of(reference, kiln, menu, fitted?.Ware ?? default, moments.At(start), model.Loading, request.TimeZone),
             Witnesses(menu.Sent.Cone.Text!),
             Math.Round(packing.Fill / 100.0, 1),
             layers,
