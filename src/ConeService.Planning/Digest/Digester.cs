@@ -40,7 +40,9 @@ internal sealed class Digester(FiringReference reference)
         var kilns = (request.Kilns ?? []).Take(PlanLimits.MostKilns)
             .Select((k, i) => reader.Read(k, $"/kilns/{i}", horizon ?? LongestHorizon, staffed)).ToList();
         var pieces = new PiecesReader(reference, factors, moments, findings, assumed).Read(request.Pieces);
-        if (horizon is not null && kilns.Count > 0 && kilns.TrueForAll(k => k is { Starts.Count: 0 }))
+        // Of times that can't be read nobody knows whether they leave a start.
+        if (horizon is not null && kilns.Count > 0 && kilns.TrueForAll(k => k is { Starts.Count: 0 })
+            && !findings.Exists(f => f.Pointer.StartsWith("/staffed/", StringComparison.Ordinal)))
             findings.Add(new(FindingCodes.NoStartInHorizon, "/kilns"));
         findings.AddRange(PlanFinding.Of(PlanCheck.Given(request.Firings, "/firings")));
         findings.AddRange(PlanFinding.Of(PlanCheck.Given(request.Announced, "/announced")));

@@ -84,9 +84,8 @@ public sealed class AttendedTests
     }
 
     [Fact]
-    public async Task Hours_sent_without_a_schedule_that_suits_still_tell_of_a_flame()
+    public async Task Hours_sent_that_no_usual_programme_ends_in_still_tell_of_a_flame()
     {
-        // No template is for cone 1 in reduction.
         var kiln = Gas with { Firings = [new("glaze", "10", "reduction", Minutes: 400, KilowattHours: 100)] };
         var firing = (await Planner.PlanAsync(Request(kiln, Jars), Steps)).Firings[0];
 
