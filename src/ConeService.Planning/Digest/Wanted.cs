@@ -50,13 +50,13 @@ internal sealed class Wanted(FiringReference reference, Acceptance acceptance, I
     /// nearest cone.</summary>
     public IReadOnlyList<Reason> Nearest(Ware ware)
     {
-        var first = Firings(ware).FirstOrDefault();
+        var first = Firings(ware) is [var one, ..] ? one : null;
         return kilns
             .SelectMany(k => k.Menu.Select(m => (m.Sent, Reasons: acceptance.Reasons(k.Sent.Kiln!, m.Sent, ware))))
             .OrderBy(m => first is not null && m.Sent.FiringKind.Text == EnumWords.Word(first.FiringKind) ? 0 : 1)
             .ThenBy(m => first is not null && m.Sent.Atmosphere.Text == EnumWords.Word(first.Atmosphere) ? 0 : 1)
             .ThenBy(m => first is null ? 0 : Steps(m.Sent.Cone.Text!, first))
-            .ThenBy(m => m.Reasons.Select(one => one.Severity).DefaultIfEmpty().Max()).ThenBy(m => m.Reasons.Count)
+            .ThenBy(m => m.Reasons.Select(r => r.Severity).DefaultIfEmpty().Max()).ThenBy(m => m.Reasons.Count)
             .Select(m => m.Reasons).FirstOrDefault() ?? [];
     }
 
