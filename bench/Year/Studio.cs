@@ -113,7 +113,7 @@ internal sealed class Studio
                 Starts = [.. starts.Select(s => s - now)],
                 Loading = Loading,
                 Types = [.. Enumerable.Range(0, 3).Select(m => new FiringType(
-                    m, [.. of.Select(o => Menued(o) == m && Slot(k, o).Share > 0)], Cost(k, m)))],
+                    m, [.. of.Select(o => Menued(o) == m && Slot(k, o).Share > 0)], Cost(k, m), m))],
                 Ends = [.. Enumerable.Range(0, 3)
                     .Select(m => starts.Select(s => s - Loading < free[k] ? -1 : end(k, s, m) - now).ToArray())],
                 Slots = [.. of.Select(o => Slot(k, o))],

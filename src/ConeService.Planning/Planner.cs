@@ -27,6 +27,7 @@ public sealed class Planner(FiringReference reference)
         var begun = Stopwatch.GetTimestamp();
         var digested = Digest(request);
         var searched = await SearchAsync(digested.Problem, effort, begun);
+        searched = searched with { Plan = Quickest.Of(digested.Problem, searched.Plan) };
         var alternatives = new Alternatives(
             digested.Problem, searched.Plan, effort.Seconds * ShareOfWhatIf, effort.Seconds > 0 ? 0 : Math.Max(20, effort.Steps / 10),
                 effort.Seed).All();

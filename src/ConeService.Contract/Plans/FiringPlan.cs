@@ -1,4 +1,5 @@
 using ConeService.Contract.Answers;
+using ConeService.Contract.Json;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Texts;
 using ConeService.Data;
@@ -81,7 +82,45 @@ public sealed record PlanFiring(
     double Cost,
     FiringReason Why,
     bool IsPinned,
-    bool EndsBeyondHorizon);
+    bool EndsBeyondHorizon)
+{
+    /// <summary>When it is hottest, about; null where no schedule tells of it.</summary>
+    public DateTimeOffset? Peak { get; init; }
+
+    /// <summary>When the programme ends and the kiln is to be off, about; null where no schedule tells of it.</summary>
+    public DateTimeOffset? ProgrammeEnds { get; init; }
+
+    /// <summary>The thickest wall told of any piece in it, mm; null where nobody told of one.</summary>
+    public double? ThickestMillimetres { get; init; }
+
+    /// <summary>When somebody must be at the kiln, in order; practice of the trade, under the rules of the house and of the fire
+    /// service.</summary>
+    public IReadOnlyList<PlanAttendance> Attendance { get; init; } = [];
+
+    /// <summary>What the load check still says of what is in it, each once, worst first.</summary>
+    public IReadOnlyList<LoadingNote> Notes { get; init; } = [];
+}
+
+/// <summary>A time in which somebody must be at the kiln.</summary>
+/// <param name="From">From.</param>
+/// <param name="To">To.</param>
+/// <param name="LiveFlame">True where something burns all the while.</param>
+/// <param name="Message">Why.</param>
+/// <param name="Sources">Ids of the sources.</param>
+/// <param name="NobodyThere">What of it lies where the request has nobody there; empty where somebody is.</param>
+public sealed record PlanAttendance(
+    DateTimeOffset From, DateTimeOffset To, bool LiveFlame, Message Message, IReadOnlyList<string> Sources,
+    IReadOnlyList<PlanTime> NobodyThere);
+
+/// <summary>From one moment to a later one.</summary>
+/// <param name="From">From.</param>
+/// <param name="To">To.</param>
+public sealed record PlanTime(DateTimeOffset From, DateTimeOffset To);
+
+/// <summary>Something that the load check says of pieces that it accepts.</summary>
+/// <param name="Reason">The reason, as it stands in the load check of this firing.</param>
+/// <param name="Pieces">Ids of the pieces, in the order sent; empty where it holds for the whole load.</param>
+public sealed record LoadingNote(Reason Reason, IReadOnlyList<string> Pieces);
 
 /// <summary>A layer of shelves.</summary>
 /// <param name="Number">Its number, from 1; the tallest ware first.</param>
@@ -117,5 +156,23 @@ public enum FiringReason
 /// <param name="Count">How many of those alike.</param>
 /// <param name="Stage">The firing that they do not get, from 1.</param>
 /// <param name="Reason">What binds.</param>
-/// <param name="LoadReasons">What the load check says of the firing that comes nearest, where no firing accepts them; else empty.</param>
-public sealed record UndonePieces(string Id, int Count, int Stage, WaitReason Reason, IReadOnlyList<Reason> LoadReasons);
+/// <param name="LoadReasons">What the load check says of the firing that comes nearest to one that would take them, where no firing
+/// accepts them; else empty.</param>
+public sealed record UndonePieces(string Id, int Count, int Stage, WaitReason Reason, IReadOnlyList<Reason> LoadReasons)
+{
+    /// <summary>What would take them, in a sentence; null where something else binds than that no kiln fires or holds them.</summary>
+    public Message? Needs { get; init; }
+
+    /// <summary>The firings that the load check accepts them in, whatever kiln it takes; empty where there is none, or where something
+    /// else binds.</summary>
+    public IReadOnlyList<NeededFiring> NeededFirings { get; init; } = [];
+}
+
+/// <summary>A firing that would take what no firing of the menus does.</summary>
+/// <param name="FiringKind">Its kind.</param>
+/// <param name="Cones">The cones from and to which it is accepted.</param>
+/// <param name="Atmosphere">Its atmosphere.</param>
+/// <param name="KilnHeats">The kilns that such a firing is done in.</param>
+public sealed record NeededFiring(
+    FiringKind FiringKind, ConeRange Cones, [property: AtmosphereWords(AtmosphereUse.Firing)] Atmosphere Atmosphere,
+    IReadOnlyList<KilnHeat> KilnHeats);

@@ -9,8 +9,8 @@ namespace ConeService.Contract.Plans;
 /// <summary>A kiln with what it can be planned for.</summary>
 /// <param name="Kiln">The kiln. Without shelves those of its floor are assumed.</param>
 /// <param name="Firings">The firings it runs, 1 to 20.</param>
-/// <param name="Starts">The moments a firing can be started; left out: begin (after loading) and end of each time with somebody there,
-/// or 08:00 and 20:00.</param>
+/// <param name="Starts">The moments a firing can be started; left out: begin (after loading) of each time with somebody there and, of an
+/// electric kiln, so long before its end as a start is looked after; without such times 08:00 and 20:00.</param>
 /// <param name="Closed">When it can't be used.</param>
 /// <param name="LoadingMinutes">Loading, before the start, min; left out: 60.</param>
 /// <param name="UnloadingMinutes">Unloading, after it was opened, min; left out: 30.</param>

@@ -20,4 +20,13 @@ public static class PlanWarningCodes
 
     /// <summary>A firing of the former plan can't be held, since kiln, start or piece are not there any more.</summary>
     public const string AnnouncedNotPossible = "announced-not-possible";
+
+    /// <summary>Somebody must be at the kiln in hours in which the request has nobody there.</summary>
+    public const string NobodyThere = "nobody-there";
+
+    /// <summary>The same, and something burns all the while.</summary>
+    public const string LiveFlameAlone = "live-flame-alone";
+
+    /// <summary>Minutes were sent that are fewer than the fit takes for the thickest ware in the firing; they hold.</summary>
+    public const string MinutesTooFew = "minutes-too-few";
 }

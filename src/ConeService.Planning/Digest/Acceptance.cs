@@ -49,6 +49,9 @@ internal sealed class Acceptance(FiringReference reference)
     /// <summary>What was judged of one ware alone.</summary>
     public Verdict Of(Kiln kiln, MenuFiring firing, Ware ware) => verdicts[(Key(kiln, firing), ware.Key)];
 
+    /// <summary>What the load check says of one ware in a firing that need be on no menu; it is not remembered.</summary>
+    public Verdict Judged(Kiln kiln, MenuFiring firing, Ware ware) => Check(kiln, firing, [ware.Named(0)]).Verdict;
+
     /// <summary>Why a firing does not accept a ware.</summary>
     public IReadOnlyList<Reason> Reasons(Kiln kiln, MenuFiring firing, Ware ware) =>
         [.. reference.Loads.Check(Load(kiln, firing, [ware.Named(0)])).Pieces[0].Reasons.Where(r => r.Severity > ReasonSeverity.Note)];

@@ -32,12 +32,13 @@ internal sealed class Digester(FiringReference reference)
         var fill = PlanNumbers.Within<PlanObjective>(objective.MinimumFillPercent, nameof(PlanObjective.MinimumFillPercent))
             ?? factors.MinimumFillPercent;
         if (objective.MinimumFillPercent is null) assumed.Add(new("/objective/minimumFillPercent", Moments.Text(fill)));
-        var reader = new KilnsReader(reference, factors, schedules, moments, findings, assumed);
+        var maker = new ProgrammeMaker(schedules, basis, objective);
+        var reader = new KilnsReader(reference, factors, maker, moments, findings, assumed);
         findings.AddRange(PlanFinding.Of(PlanCheck.Spans(request.Staffed, "/staffed")));
         var staffed = request.Staffed is { Count: > 0 } ? reader.Spans(request.Staffed, "/staffed") : null;
         if (staffed is null) assumed.Add(new("/staffed", "always"));
         var kilns = (request.Kilns ?? []).Take(PlanLimits.MostKilns)
-            .Select((k, i) => reader.Read(k, $"/kilns/{i}", horizon ?? LongestHorizon, staffed, basis, objective)).ToList();
+            .Select((k, i) => reader.Read(k, $"/kilns/{i}", horizon ?? LongestHorizon, staffed)).ToList();
         var pieces = new PiecesReader(reference, factors, moments, findings, assumed).Read(request.Pieces);
         // Without starts of its own a kiln starts when somebody is there: where that can't be read, it is told already.
         if (horizon is not null && kilns.Count > 0 && kilns.TrueForAll(k => k is { Starts.Count: 0 })
@@ -49,10 +50,15 @@ internal sealed class Digester(FiringReference reference)
         var pins = given.Pins(request.Firings);
         var announced = given.Announced(request.Announced);
         if (findings.Count > 0) throw new PlanRefusedException(findings);
-        given.RequireApart(pins);
+        var whole = kilns.ConvertAll(k => k!);
+        var sorts = new Sorts(acceptance, new Wanted(reference, acceptance, whole), whole).Of(pieces);
+        var programmes = new Programmes(maker, pieces, sorts, findings, assumed);
+        var fired = whole.Select((k, i) => programmes.Of(k, i, [.. pins.Where(p => p.Kiln == i)])).ToList();
         if (findings.Count > 0) throw new PlanRefusedException(findings);
-        return new ProblemBuilder(acceptance, moments, [.. kilns.Select(k => k!)], pieces, horizon!.Value, staffed, assumed)
-            .Build((int)Math.Round(fill * 100), pins, announced, given.Warnings);
+        given.RequireApart(pins, pin => programmes.For(pin, fired[pin.Kiln]).Hours.Minutes);
+        if (findings.Count > 0) throw new PlanRefusedException(findings);
+        return new ProblemBuilder(acceptance, moments, whole, fired, programmes, schedules, pieces, horizon!.Value, staffed, assumed)
+            .Build(sorts, (int)Math.Round(fill * 100), pins, announced, given.Warnings);
     }
 
     private static int? Horizon(PlanRequest request, Moments moments, List<PlanFinding> findings)

@@ -32,14 +32,16 @@ internal sealed class GivenReader(
     }
 
     /// <summary>Finds pinned firings that take a kiln at the same time.</summary>
-    public void RequireApart(IReadOnlyList<ReadGiven> pins)
+    /// <param name="pins">The firings.</param>
+    /// <param name="minutes">What one takes, min.</param>
+    public void RequireApart(IReadOnlyList<ReadGiven> pins, Func<ReadGiven, int> minutes)
     {
         for (var i = 0; i < pins.Count; i++)
         {
             for (var j = 0; j < i; j++)
             {
                 var (one, other) = (pins[i], pins[j]);
-                if (one.Kiln == other.Kiln && Begin(one) < End(other) && Begin(other) < End(one))
+                if (one.Kiln == other.Kiln && Begin(one) < End(other, minutes) && Begin(other) < End(one, minutes))
                     findings.Add(new(FindingCodes.PinsOverlap, one.Pointer, Moments.Text(j)));
             }
         }
@@ -48,7 +50,7 @@ internal sealed class GivenReader(
     private int Begin(ReadGiven given) => given.Start - kilns[given.Kiln].Loading;
 
     // Until it can be opened at least; how long nobody is there is seen later.
-    private int End(ReadGiven given) => given.Start + kilns[given.Kiln].Menu[given.Menu].Hours.Minutes + kilns[given.Kiln].Unloading;
+    private int End(ReadGiven given, Func<ReadGiven, int> minutes) => given.Start + minutes(given) + kilns[given.Kiln].Unloading;
 
     private List<ReadGiven> Read(IReadOnlyList<GivenFiring?>? sent, string list, List<PlanFinding> found)
     {

@@ -2,6 +2,7 @@ using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
+using ConeService.Data;
 using ConeService.Firing;
 using ConeService.Firing.Room;
 using ConeService.Planning.Requests;
@@ -11,7 +12,7 @@ namespace ConeService.Planning.Digest;
 
 /// <summary>Reads the kilns of a request.</summary>
 internal sealed class KilnsReader(
-    FiringReference reference, RoomFactors factors, UsualSchedules schedules, Moments moments, List<PlanFinding> findings,
+    FiringReference reference, RoomFactors factors, ProgrammeMaker maker, Moments moments, List<PlanFinding> findings,
         List<PlanAssumption> assumed)
 {
     private static readonly LocalTime[] UsualStarts = [new(8, 0), new(20, 0)];
@@ -22,9 +23,7 @@ internal sealed class KilnsReader(
     /// <param name="pointer">Its pointer.</param>
     /// <param name="horizon">End of the horizon, min.</param>
     /// <param name="staffed">When somebody is there; null: always.</param>
-    /// <param name="basis">What a firing costs.</param>
-    /// <param name="objective">The price of energy.</param>
-    public ReadKiln? Read(PlanKiln? sent, string pointer, int horizon, Spans? staffed, CostBasis basis, PlanObjective objective)
+    public ReadKiln? Read(PlanKiln? sent, string pointer, int horizon, Spans? staffed)
     {
         var count = findings.Count;
         findings.AddRange(PlanFinding.Of(PlanKilnCheck.Of(sent, pointer)));
@@ -38,12 +37,12 @@ internal sealed class KilnsReader(
         if (sent.UnloadingMinutes is null) assumed.Add(new(pointer + "/unloadingMinutes", Moments.Text(unloading)));
         var closed = Spans(sent.Closed, pointer + "/closed");
         var starts = Starts(sent, pointer, horizon, staffed, loading);
-        var menu = new List<DigestedFiring>();
+        var menu = new List<ReadEntry>();
         for (var i = 0; i < Math.Min(sent.Firings?.Count ?? 0, PlanLimits.MostMenu); i++)
         {
             var at = $"{pointer}/firings/{i}";
             if (sent.Firings![i] is not { } firing) continue;
-            if (Readable(kiln, firing, pointer, at)) Add(menu, kiln, firing, at, basis, objective);
+            if (Readable(kiln, firing, pointer, at)) Add(menu, kiln, firing, at);
         }
 
         return findings.Count > count || room is null ? null : new(sent, kiln.Id.Text!, room, loading, unloading, closed, starts, menu);
@@ -75,13 +74,31 @@ internal sealed class KilnsReader(
 
         if (sent.Starts is null or [])
         {
-            assumed.Add(new(pointer + "/starts", staffed is null ? "08:00, 20:00" : "begin and end of the times with somebody there"));
+            var heat = EnumWords.TryRead<KilnHeat>(sent.Kiln!.Heat.Text, out var read) ? read : KilnHeat.Electric;
+            assumed.Add(new(pointer + "/starts", (staffed, heat) switch
+            {
+                (null, _) => "08:00, 20:00",
+                (_, KilnHeat.Electric) => "begin of the times with somebody there, and so long before their end as a start is looked after",
+                _ => "begin of the times with somebody there",
+            }));
             if (staffed is null) starts.AddRange(moments.Daily(UsualStarts, horizon));
-            else starts.AddRange(staffed.All.SelectMany(s => s.From + loading < s.To ? new[] { s.From + loading, s.To } : [s.To]));
+            else starts.AddRange(staffed.All.SelectMany(s => Usual(s.From + loading, s.To - Attended(heat), s.To, heat)));
         }
 
         return [.. starts.Where(s => s >= 0 && s < horizon).Distinct().Order()];
     }
+
+    // The last start of a day leaves the time in which somebody must look after it; of a live flame nobody goes home.
+    private static IEnumerable<int> Usual(int first, int last, int end, KilnHeat heat)
+    {
+        if (first >= end) return [end];
+        return heat == KilnHeat.Electric && last > first ? [first, last] : [first];
+    }
+
+    // How long a start is looked after, min.
+    private int Attended(KilnHeat heat) => (int)reference.Dataset.Attendances
+        .Where(a => a.Moment == AttendanceMoment.Start && (a.Heats.Count == 0 || a.Heats.Contains(heat)))
+        .Select(a => a.AfterMinutes).DefaultIfEmpty().Max();
 
     // A piece that everybody knows stands for those to come: what is found then is wrong with kiln or firing.
     private bool Readable(Contract.Kilns.Kiln kiln, MenuFiring firing, string pointer, string at)
@@ -108,39 +125,23 @@ internal sealed class KilnsReader(
         }
     }
 
-    private void Add(List<DigestedFiring> menu, Contract.Kilns.Kiln kiln, MenuFiring firing, string at, CostBasis basis,
-        PlanObjective objective)
+    // Whether its hours are known shows with ware of which nothing is told; what thicker ware takes is asked when it is known what goes in.
+    private void Add(List<ReadEntry> menu, Contract.Kilns.Kiln kiln, MenuFiring firing, string at)
     {
-        var sent = PlanNumbers.Within<MenuFiring>(firing.Minutes, nameof(MenuFiring.Minutes)) ?? 0;
-        var energy = PlanNumbers.Within<MenuFiring>(firing.KilowattHours, nameof(MenuFiring.KilowattHours));
-        var (schedule, minutes) = (firing.Schedule, (int)Math.Ceiling(sent));
-        if (firing.Minutes is null || (energy is null && basis == CostBasis.Energy))
-        {
-            var (fitted, cause) = schedules.Of(kiln, firing);
-            if (fitted is null)
-            {
-                findings.Add(new(FindingCodes.HoursUnknown, at, firing.Schedule, cause));
-                return;
-            }
-
-            schedule = fitted.Schedule;
-            if (firing.Minutes is null)
-            {
-                minutes = fitted.Minutes;
-                assumed.Add(new(at + "/minutes", Moments.Text(minutes)));
-            }
-
-            energy ??= fitted.KilowattHours;
-            if (firing.KilowattHours is null) assumed.Add(new(at + "/kilowattHours", Moments.Text(Math.Round(energy ?? 0, 1))));
-            if (firing.Schedule is null) assumed.Add(new(at + "/schedule", fitted.Schedule!));
-        }
-
-        var cost = basis == CostBasis.Firings ? 1 : (energy ?? 0) * (objective.Tariff?.PerKilowattHour ?? 1);
-        menu.Add(new(firing, new(schedule, minutes, energy), (long)Math.Round(100 * cost)));
+        var (usual, cause) = maker.Make(kiln, firing, menu.Count, SlowWare.Usual);
+        if (usual is null) findings.Add(new(FindingCodes.HoursUnknown, at, firing.Schedule, cause));
+        else menu.Add(new(firing, at, usual.Hours, maker.IsFitted(firing)));
     }
 }
 
 /// <summary>A kiln as read.</summary>
 internal sealed record ReadKiln(
     PlanKiln Sent, string Id, MeasuredRoom Room, int Loading, int Unloading, Spans Closed, IReadOnlyList<int> Starts,
-    IReadOnlyList<DigestedFiring> Menu);
+    IReadOnlyList<ReadEntry> Menu);
+
+/// <summary>An entry of its menu.</summary>
+/// <param name="Sent">As sent.</param>
+/// <param name="Pointer">Its pointer.</param>
+/// <param name="Hours">What it takes with ware of which nothing is told.</param>
+/// <param name="IsFitted">True where hours or energy are those of the fit.</param>
+internal sealed record ReadEntry(MenuFiring Sent, string Pointer, FiringHours Hours, bool IsFitted);

@@ -7,7 +7,7 @@ namespace ConeService.Planning.Digest;
 
 /// <summary>Makes pins and the former plan of given firings: says which firing of each piece is meant.</summary>
 internal sealed class PinMaker(
-    IReadOnlyList<ReadKiln> kilns, List<KilnModel> models, IReadOnlyList<Item> items, IReadOnlyList<Stage> stages,
+    IReadOnlyList<ReadKiln> kilns, IReadOnlyList<IReadOnlyList<DigestedFiring>> fired, Programmes programmes, List<KilnModel> models, IReadOnlyList<Item> items, IReadOnlyList<Stage> stages,
     IReadOnlyList<(SortStage Sort, ReadPiece Piece)> wares, IReadOnlyList<DigestedPiece> pieces, List<PlanFinding> warnings)
 {
     private readonly int[] taken = new int[stages.Count];
@@ -68,9 +68,11 @@ internal sealed class PinMaker(
     private int TypeFor(ReadGiven pin, List<StageCount> contents)
     {
         var types = models[pin.Kiln].Types;
-        var of = Enumerable.Range(0, types.Count).Where(t => types[t].Menu == pin.Menu).ToList();
+        // What stands is fired as slowly as what it holds asks for; nothing thicker is filled up to it.
+        var programme = fired[pin.Kiln].ToList().IndexOf(programmes.For(pin, fired[pin.Kiln]));
+        var of = Enumerable.Range(0, types.Count).Where(t => types[t].Menu == pin.Menu && types[t].Programme == programme).ToList();
         if (of.Count > 0) return of.MinBy(t => contents.Count(c => !types[t].Takes[c.Stage]));
-        ((List<FiringType>)types).Add(new(pin.Menu, new bool[stages.Count], kilns[pin.Kiln].Menu[pin.Menu].Cost));
+        ((List<FiringType>)types).Add(new(pin.Menu, new bool[stages.Count], fired[pin.Kiln][programme].Cost, programme));
         return types.Count - 1;
     }
 }

@@ -1,4 +1,5 @@
 using ConeService.Contract.Plans;
+using ConeService.Contract.Texts;
 using ConeService.Planning.Model;
 using ConeService.Planning.Requests;
 using Problem = ConeService.Planning.Model.Problem;
@@ -7,8 +8,9 @@ namespace ConeService.Planning.Digest;
 
 /// <summary>Puts a problem together from what was read.</summary>
 internal sealed class ProblemBuilder(
-    Acceptance acceptance, Moments moments, IReadOnlyList<ReadKiln> kilns, IReadOnlyList<ReadPiece> pieces,
-    int horizon, Spans? staffed, List<PlanAssumption> assumed)
+    Acceptance acceptance, Moments moments, IReadOnlyList<ReadKiln> kilns, IReadOnlyList<IReadOnlyList<DigestedFiring>> fired,
+    Programmes programmes, UsualSchedules schedules, IReadOnlyList<ReadPiece> pieces, int horizon, Spans? staffed,
+    List<PlanAssumption> assumed)
 {
     private readonly List<Item> items = [];
     private readonly List<Stage> stages = [];
@@ -16,11 +18,12 @@ internal sealed class ProblemBuilder(
     private readonly List<PlanFinding> warnings = [];
 
     /// <summary>Builds it.</summary>
-    public Digested Build(int fill, IReadOnlyList<ReadGiven> pins, IReadOnlyList<ReadGiven> announced, IEnumerable<PlanFinding> told)
+    public Digested Build(
+        Dictionary<string, Sort> sorts, int fill, IReadOnlyList<ReadGiven> pins, IReadOnlyList<ReadGiven> announced,
+        IEnumerable<PlanFinding> told)
     {
         warnings.AddRange(told);
-        var sorts = new Sorts(acceptance, kilns).Of(pieces);
-        var ends = kilns.Select((k, i) => Ends(k, [.. pins.Where(p => p.Kiln == i)])).ToList();
+        var ends = kilns.Select((k, i) => Ends(k, fired[i], [.. pins.Where(p => p.Kiln == i)])).ToList();
         var last = Math.Max(horizon, ends.SelectMany(e => e.Ends).SelectMany(e => e).DefaultIfEmpty().Max());
         var digested = AddItems(sorts, pins, announced, last);
         var models = kilns.Select((k, i) => Model(k, i, ends[i])).ToList();
@@ -31,25 +34,25 @@ internal sealed class ProblemBuilder(
             Items = items,
             Stages = stages,
             MinimumFill = fill,
-            Pins = [.. new PinMaker(kilns, models, items, stages, wares, digested, warnings).Pins(pins)
+            Pins = [.. new PinMaker(kilns, fired, programmes, models, items, stages, wares, digested, warnings).Pins(pins)
                 .OrderBy(p => models[p.Kiln].LoadAt(p.Start))],
-            Announced = new PinMaker(kilns, models, items, stages, wares, digested, warnings).Announced(announced),
+            Announced = new PinMaker(kilns, fired, programmes, models, items, stages, wares, digested, warnings).Announced(announced),
         };
         return new(
-            problem, moments, [.. kilns.Select(k => new DigestedKiln(k.Id, k.Menu))], digested,
+            problem, moments, [.. kilns.Select((k, i) => new DigestedKiln(k.Id, fired[i]))], digested,
             [.. kilns.Select((k, i) => k.Menu.Select((_, m) => wares.Select(w => w.Sort.Accepted[i][m]).ToArray()).ToArray())],
-            [.. wares.Select(w => w.Sort.Ware)], warnings, assumed);
+            [.. wares.Select(w => w.Sort.Ware)], warnings, assumed, schedules, staffed);
     }
 
-    private (List<int> Starts, List<int[]> Ends) Ends(ReadKiln kiln, List<ReadGiven> pins)
+    private (List<int> Starts, List<int[]> Ends) Ends(ReadKiln kiln, IReadOnlyList<DigestedFiring> menu, List<ReadGiven> pins)
     {
         var starts = kiln.Starts.Concat(pins.Select(p => p.Start)).Distinct().Order().ToList();
-        return (starts, [.. kiln.Menu.Select((m, menu) => starts.Select(start =>
+        return (starts, [.. menu.Select(m => starts.Select(start =>
         {
             var opening = start + m.Hours.Minutes;
             // Of what lies beyond nobody told when somebody is there.
             var end = (staffed is null ? opening : staffed.NextWithin(opening) ?? Math.Max(opening, horizon)) + kiln.Unloading;
-            return kiln.Closed.Overlap(start - kiln.Loading, end) && !pins.Exists(p => p.Start == start && p.Menu == menu) ? -1 : end;
+            return kiln.Closed.Overlap(start - kiln.Loading, end) && !pins.Exists(p => p.Start == start && p.Menu == m.Entry) ? -1 : end;
         }).ToArray())]);
     }
 
@@ -73,17 +76,38 @@ internal sealed class ProblemBuilder(
         {
             var (piece, sort) = (pieces[group[0]], sorts[pieces[group[0]].SortKey]);
             var (chain, tooBig) = Chain(piece, sort);
+            var lacking = tooBig ? sort.Stages[chain.Count] : sort.TooBig;
             if (chain.Count == 0 && pinned.Contains(group[0])) chain = [Forced(piece)];
             int? item = chain.Count == 0 ? null : items.Count;
             int? refused = chain.Count > (sort.Then.Count) ? null : chain.Count;
             foreach (var i in group)
-                digested[i] = new(pieces[i].Id, pieces[i].Count, item, sort.Then.Count + 1, refused, tooBig ? [] : sort.Reasons, tooBig);
+            {
+                digested[i] = new(
+                    pieces[i].Id, pieces[i].Count, item, sort.Then.Count + 1, refused,
+                    lacking is not null ? [] : sort.Reasons, lacking is not null,
+                    refused is null ? null : lacking is not null ? NeedsRoom(piece, lacking) : sort.Needs,
+                    refused is null || lacking is not null ? [] : sort.Needed);
+            }
+
             if (item is not null) Add(piece, group.Sum(i => pieces[i].Count), chain, refused is null, last);
             if (chain.Exists(c => c.ToLookAt)) warnings.AddRange(
                 group.Select(i => new PlanFinding(PlanWarningCodes.LookAtPiece, pieces[i].Pointer, pieces[i].Id)));
         }
 
         return [.. digested];
+    }
+
+    // What stands against it in the roomiest kiln that runs a firing for it.
+    private Message NeedsRoom(ReadPiece piece, SortStage stage)
+    {
+        var run = kilns.Where((k, i) => stage.Accepted[i].Contains(true)).ToList();
+        var high = run.MaxBy(k => k.Room.Room.Height - k.Room.Room.Shelf)!;
+        var (has, takes) = (high.Room.Room.Height - high.Room.Room.Shelf, piece.Size.Height + high.Room.Factors.Above);
+        if (takes > has) return Message.Of("plans.needs-height", ("takes", takes), ("kiln", high.Id), ("has", has));
+        var wide = run.MaxBy(k => k.Room.Shelf.Width * k.Room.Shelf.Depth)!;
+        return Message.Of(
+            "plans.needs-shelf", ("width", piece.Size.Width), ("depth", piece.Size.Depth ?? piece.Size.Width), ("kiln", wide.Id),
+            ("across", Math.Floor(wide.Room.Shelf.Width)), ("along", Math.Floor(wide.Room.Shelf.Depth)));
     }
 
     private (List<SortStage> Chain, bool TooBig) Chain(ReadPiece piece, Sort sort)
@@ -104,8 +128,9 @@ internal sealed class ProblemBuilder(
 
     private void Add(ReadPiece piece, int count, List<SortStage> chain, bool whole, int last)
     {
-        var least = kilns.SelectMany((k, i) => k.Menu.Where((_, m) => chain[^1].Accepted[i][m]).Select(m => m.Hours.Minutes))
-            .DefaultIfEmpty().Min();
+        var ware = programmes.Class(chain[^1].Ware.Piece);
+        var least = fired.SelectMany((f, i) => f.Where(p => chain[^1].Accepted[i][p.Entry] && p.Ware.Covers(ware)))
+            .Select(p => p.Hours.Minutes).DefaultIfEmpty().Min();
         // A chain that stops short of its end has no date to meet.
         var due = whole ? piece.Due : null;
         var binds = due < horizon + least;
@@ -122,17 +147,21 @@ internal sealed class ProblemBuilder(
     {
         var slots = wares.Select(w => kiln.Room.Slot(w.Piece.Size, w.Sort.IsBisque, w.Piece.Stack)).ToList();
         var types = new List<FiringType>();
-        for (var m = 0; m < kiln.Menu.Count; m++)
+        for (var p = 0; p < fired[index].Count; p++)
         {
-            var entry = kiln.Menu[m];
-            bool Goes(int stage) => wares[stage].Sort.Accepted[index][m] && slots[stage].Share > 0;
+            var (programme, entry) = (fired[index][p], kiln.Menu[fired[index][p].Entry].Sent);
+            bool Goes(int stage) => wares[stage].Sort.Accepted[index][programme.Entry] && slots[stage].Share > 0
+                && programme.Ware.Covers(programmes.Class(wares[stage].Sort.Ware.Piece));
             var coats = Enumerable.Range(0, stages.Count).Where(Goes).GroupBy(s => wares[s].Sort.Ware.Coats).ToList();
             var first = coats.ConvertAll(c => wares[c.First()].Sort.Ware);
-            foreach (var set in Companies.Of(coats.Count, (i, j) => acceptance.MayShare(kiln.Sent.Kiln!, entry.Sent, first[i], first[j])))
+            foreach (var set in Companies.Of(coats.Count, (i, j) => acceptance.MayShare(kiln.Sent.Kiln!, entry, first[i], first[j])))
             {
                 var takes = new bool[stages.Count];
                 foreach (var stage in set.SelectMany(c => coats[c])) takes[stage] = true;
-                if (set.Count > 0) types.Add(new(m, takes, entry.Cost));
+                // What goes into a quicker one needs no slow one.
+                if (set.Count > 0 && !types.Exists(t => t.Menu == programme.Entry && t.Cost <= programme.Cost
+                    && !takes.Where((takes, s) => takes && !t.Takes[s]).Any()))
+                    types.Add(new(programme.Entry, takes, programme.Cost, p));
             }
         }
 

@@ -1,10 +1,11 @@
 using ConeService.Contract.Loads;
 using ConeService.Contract.Plans;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Planning.Digest;
 
 /// <summary>Finds for each sort of piece the firings of its chain and where each of them is accepted.</summary>
-internal sealed class Sorts(Acceptance acceptance, IReadOnlyList<ReadKiln> kilns)
+internal sealed class Sorts(Acceptance acceptance, Wanted wanted, IReadOnlyList<ReadKiln> kilns)
 {
     // A later firing is judged after each of so many earlier ones.
     private const int MostHistories = 4;
@@ -36,7 +37,10 @@ internal sealed class Sorts(Acceptance acceptance, IReadOnlyList<ReadKiln> kilns
         if (best == Verdict.Refuse)
         {
             sort.Refused = number;
-            sort.Reasons = Nearest(sort.Variants[0]);
+            sort.TooBig = WithoutSize(sort.Variants[0]);
+            if (sort.TooBig is not null) return;
+            sort.Reasons = wanted.Nearest(sort.Variants[0]);
+            (sort.Needed, sort.Needs) = (wanted.Firings(sort.Variants[0]), wanted.Sentence(sort.Variants[0]));
             return;
         }
 
@@ -53,10 +57,14 @@ internal sealed class Sorts(Acceptance acceptance, IReadOnlyList<ReadKiln> kilns
         ];
     }
 
-    // The firing that finds least against it.
-    private IReadOnlyList<Reason> Nearest(Ware ware) => kilns
-        .SelectMany(k => k.Menu.Select(m => acceptance.Reasons(k.Sent.Kiln!, m.Sent, ware)))
-        .OrderBy(r => r.Select(one => one.Severity).DefaultIfEmpty().Max()).ThenBy(r => r.Count).FirstOrDefault() ?? [];
+    // The firing that it would be in, were it small enough; null where more than the room stands against it.
+    private SortStage? WithoutSize(Ware ware)
+    {
+        var small = Ware.Of(ware.Piece with { Size = null });
+        var accepted = kilns.Select(k => k.Menu.Select(m => acceptance.Judged(k.Sent.Kiln!, m.Sent, small) < Verdict.Refuse).ToArray())
+            .ToList();
+        return accepted.Exists(a => a.Contains(true)) ? new(accepted, Any(accepted, m => m.FiringKind.Text == Ware.Bisque), ware, false) : null;
+    }
 
     private IEnumerable<MenuFiring> Entries(List<bool[]> accepted) =>
         kilns.SelectMany((k, i) => k.Menu.Where((_, m) => accepted[i][m]).Select(m => m.Sent));
@@ -89,6 +97,15 @@ internal sealed class Sort(Ware ware, IReadOnlyList<IReadOnlyList<CoatRequest?>>
 
     /// <summary>What the load check says of it.</summary>
     public IReadOnlyList<Reason> Reasons { get; set; } = [];
+
+    /// <summary>That firing, where nothing but the room stands against it; else null.</summary>
+    public SortStage? TooBig { get; set; }
+
+    /// <summary>What would accept it.</summary>
+    public IReadOnlyList<NeededFiring> Needed { get; set; } = [];
+
+    /// <summary>The same in a sentence; null where each firing is accepted.</summary>
+    public Message? Needs { get; set; }
 }
 
 /// <summary>A firing of a sort.</summary>

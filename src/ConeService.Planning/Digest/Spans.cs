@@ -21,6 +21,20 @@ internal sealed class Spans
     /// <summary>Whether any of them has a minute in common with a time.</summary>
     public bool Overlap(int from, int to) => spans.Exists(s => s.From < to && from < s.To);
 
+    /// <summary>What of a time lies in none of them.</summary>
+    public IReadOnlyList<(int From, int To)> Without(int from, int to)
+    {
+        var left = new List<(int, int)>();
+        foreach (var span in spans.Where(s => s.From < to && from < s.To))
+        {
+            if (span.From > from) left.Add((from, span.From));
+            from = span.To;
+        }
+
+        if (from < to) left.Add((from, to));
+        return left;
+    }
+
     /// <summary>The first moment in one of them, not before another; null when there is none.</summary>
     public int? NextWithin(int from)
     {

@@ -4,40 +4,63 @@ using ConeService.Contract.Plans;
 using ConeService.Contract.Schedules;
 using ConeService.Data;
 using ConeService.Firing;
+using ConeService.Firing.Kilns;
 
 namespace ConeService.Planning.Digest;
 
-/// <summary>Hours and energy of firings, by the fit of their schedule.</summary>
+/// <summary>
+/// Hours, energy and attendance of firings, by the fit of their schedule to what is in them. Remembers what the fit said; not for several
+/// threads.
+/// </summary>
 internal sealed class UsualSchedules(FiringReference reference)
 {
-    private readonly Dictionary<string, (FiringHours? Hours, Finding? Cause)> known = [];
+    private readonly Dictionary<string, (FittedFiring? Firing, Finding? Cause)> known = [];
+    private readonly Dictionary<string, ScheduleSummary?> templates = [];
 
-    /// <summary>Hours and energy of a firing; null where no schedule suits or the fit refuses, with what it said.</summary>
-    public (FiringHours? Hours, Finding? Cause) Of(Kiln kiln, MenuFiring firing)
+    /// <summary>The fit of a firing; null where no schedule suits or the fit refuses, with what it said.</summary>
+    /// <param name="kiln">The kiln.</param>
+    /// <param name="firing">The firing.</param>
+    /// <param name="ware">The dampest and the thickest in it.</param>
+    public (FittedFiring? Firing, Finding? Cause) Of(Kiln kiln, MenuFiring firing, SlowWare ware)
     {
-        var key = $"{Acceptance.Key(kiln, firing)} {firing.Schedule}";
-        if (!known.TryGetValue(key, out var found)) known[key] = found = Fit(kiln, firing);
-        return found;
-    }
-
-    private (FiringHours? Hours, Finding? Cause) Fit(Kiln kiln, MenuFiring firing)
-    {
+        var fired = $"{Acceptance.Key(kiln, firing)} {firing.Schedule}";
         try
         {
-            var heat = EnumWords.Of<KilnHeat>(kiln.Heat.Text!);
-            var template = firing.Schedule is { } named
-                ? reference.Schedules.Detail(named).Schedule
-                : Usual(firing, heat);
+            if (!templates.TryGetValue(fired, out var template)) templates[fired] = template = Template(kiln, firing);
             if (template is null) return (null, null);
-            var fit = reference.Schedules.Fit(template.Id, new FitRequest(
-                Cone: template.EndCone is null ? default : firing.Cone, Units: "C", Kiln: kiln with { Shelves = null })).Answer;
-            if (fit.Times.OpeningMinutes is not { } opening || fit.Kiln is not { } forecast) return (null, null);
-            return (new(template.Id, (int)Math.Ceiling(opening), Energy(forecast)), null);
+            // A schedule for fired ware asks nothing of dryness.
+            if (!IsForRaw(template)) ware = ware with { Dryness = Dryness.BoneDry };
+            var key = $"{fired} {ware}";
+            if (!known.TryGetValue(key, out var found)) known[key] = found = (Fit(template, kiln, firing, ware), null);
+            return found;
         }
         catch (RefusedException refused)
         {
             return (null, refused.Findings[0]);
         }
+    }
+
+    private static bool IsForRaw(ScheduleSummary template) =>
+        template.Takes[0] is PieceState.Wet or PieceState.LeatherHard or PieceState.BoneDry;
+
+    private ScheduleSummary? Template(Kiln kiln, MenuFiring firing) => firing.Schedule is { } named
+        ? reference.Schedules.Detail(named).Schedule
+        : Usual(firing, EnumWords.Of<KilnHeat>(kiln.Heat.Text!));
+
+    private FittedFiring Fit(ScheduleSummary template, Kiln kiln, MenuFiring firing, SlowWare ware)
+    {
+        Patience.Check();
+        var fit = reference.Schedules.Fit(template.Id, new FitRequest(
+            Cone: template.EndCone is null ? default : firing.Cone, Units: "C", Kiln: kiln with { Shelves = null },
+            Load: ware.AsLoad())).Answer;
+        return new(
+            template.Id,
+            ware,
+            fit is { Times.OpeningMinutes: { } opening, Kiln: not null } ? (int)Math.Ceiling(opening) : null,
+            fit.Kiln is { } forecast ? Energy(forecast) : null,
+            fit.Times.PeakMinutes,
+            fit.Times.EndMinutes,
+            fit.Operation.Attendance);
     }
 
     // Of several that suit, what a studio takes without saying so; of several of those the one written for the nearest cone.
@@ -59,6 +82,18 @@ internal sealed class UsualSchedules(FiringReference reference)
         ? fuel.KilowattHours ?? ((fuel.UsualLowKilowattHours + fuel.UsualHighKilowattHours) / 2)
         : forecast.Energy.TotalKilowattHours;
 }
+
+/// <summary>What the fit says of a firing. Minutes count from the start.</summary>
+/// <param name="Schedule">Id of its schedule.</param>
+/// <param name="Ware">The dampest and the thickest that it was fitted to.</param>
+/// <param name="Minutes">Until it can be opened, min; null where the kiln is not modelled.</param>
+/// <param name="KilowattHours">Energy, kWh; null where the kiln is not modelled.</param>
+/// <param name="PeakMinutes">The peak, min.</param>
+/// <param name="EndMinutes">The end of the programme, min.</param>
+/// <param name="Attendance">When somebody must be there, in order.</param>
+internal sealed record FittedFiring(
+    string Schedule, SlowWare Ware, int? Minutes, double? KilowattHours, double PeakMinutes, double EndMinutes,
+    IReadOnlyList<AttendancePeriod> Attendance);
 
 /// <summary>What a firing takes.</summary>
 /// <param name="Schedule">Id of its schedule; null where none was needed.</param>

@@ -13,7 +13,7 @@ internal static class LoadSent
     /// <summary>The load.</summary>
     public static LoadRequest Of(PlanRequest request, Digested digested, DraftFiring firing)
     {
-        var menu = digested.Kilns[firing.Kiln].Menu[digested.Problem.Kilns[firing.Kiln].Types[firing.Type].Menu].Sent;
+        var menu = request.Kilns![firing.Kiln]!.Firings![digested.Problem.Kilns[firing.Kiln].Types[firing.Type].Menu]!;
         return new(
             request.Kilns![firing.Kiln]!.Kiln,
             new FiringRequest(menu.FiringKind, menu.Cone, menu.Atmosphere),

@@ -47,7 +47,11 @@ internal sealed class Outcomes
         {
             var there = piece.Item is null ? piece.Count : singles.Count(s => s.Next == refused);
             var reason = piece.TooBig ? WaitReason.TooBigForKiln : WaitReason.NoFiringAccepts;
-            if (there > 0) undone.Add(new(piece.Id, there, refused + 1, reason, piece.Reasons));
+            if (there > 0) undone.Add(new(piece.Id, there, refused + 1, reason, piece.Reasons)
+            {
+                Needs = piece.Needs,
+                NeededFirings = piece.Needed,
+            });
         }
 
         var isDone = singles.Count > 0 && singles.TrueForAll(s => s.Next == piece.Stages);

@@ -1,7 +1,11 @@
+using System.Globalization;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Plans;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
+using ConeService.Data;
+using ConeService.Firing.Kilns;
+using ConeService.Planning.Digest;
 using ConeService.Planning.Requests;
 
 namespace ConeService.Planning.Explain;
@@ -55,6 +59,19 @@ internal static class PlanFindings
             _ => throw new InvalidOperationException($"A warning {told.Code} has no sentence."),
         },
         told.Pointer);
+
+    /// <summary>Something that was left out of the request, with what was taken.</summary>
+    public static Assumption Assumed(PlanAssumption left) => new(
+        left.Pointer, left.Value,
+        left.Ware == SlowWare.Usual ? Message.Of("plans.assumed") : Message.Of("plans.assumed-for-ware", ("ware", Words(left.Ware))));
+
+    /// <summary>Damp or thick ware in words: “walls to 24 mm”.</summary>
+    public static string Words(SlowWare ware) => string.Join(
+        ", ", new[]
+        {
+            ware.Dryness == Dryness.BoneDry ? null : EnumWords.Word(ware.Dryness),
+            ware.ThickestMillimetres is { } wall ? string.Create(CultureInfo.InvariantCulture, $"walls to {wall} mm") : null,
+        }.OfType<string>());
 
     private static Finding Make(string code, PlanFinding found, Message message, params Message[] allowed) =>
         new(code, found.Pointer, found.Value, message, allowed);

@@ -1,6 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
 using ConeService.Contract.Plans;
+using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing;
@@ -22,12 +23,14 @@ internal sealed class PlanWriter
     private readonly Problem problem;
     private readonly Moments moments;
     private readonly List<string> cones;
+    private readonly Attended attended;
 
     /// <summary>Makes a writer.</summary>
     public PlanWriter(FiringReference reference, PlanRequest request, Digested digested)
     {
         (this.reference, this.request, this.digested) = (reference, request, digested);
         (problem, moments) = (digested.Problem, digested.Moments);
+        attended = new(reference, digested);
         cones = [.. reference.Dataset.Cones.Where(c => c.Kind == "whole").OrderBy(c => c.Position).Select(c => c.Id)];
     }
 
@@ -39,21 +42,24 @@ internal sealed class PlanWriter
     {
         var plan = searched.Plan;
         var course = new Course(digested, plan);
-        var loads = plan.Firings.Select(f => LoadSent.Check(reference, request, digested, f)).OfType<LoadAnswer>().ToList();
+        var checks = plan.Firings.Select(f => LoadSent.Check(reference, request, digested, f)).ToList();
+        var loads = checks.OfType<LoadAnswer>().ToList();
+        var firings = plan.Firings.Select((f, i) => Firing(f, i, course, checks[i])).ToList();
         var outcomes = new Outcomes(digested, course, new(digested, plan));
         return new(
             reference.Dataset.VersionId,
-            [.. plan.Firings.Select((f, i) => Firing(f, i, course))],
+            firings,
             outcomes.Pieces,
             outcomes.Undone,
             Summary(searched, outcomes, seed),
             [.. loads.SelectMany(l => l.Cautions).DistinctBy(c => c.Id).OrderByDescending(c => c.Severity)
                 .ThenBy(c => c.Id, StringComparer.Ordinal)],
             [.. digested.Warnings.Concat(searched.SolverMissing ? [new PlanFinding(PlanWarningCodes.WithoutSolver, "")] : [])
-                .Select(PlanFindings.Warning)],
+                .Select(PlanFindings.Warning), .. OfFirings(plan, firings)],
             Basis.Printed,
-            [.. loads.SelectMany(l => l.Sources).Concat(ScheduleSources(searched.Plan)).Distinct().Order(StringComparer.Ordinal)],
-            [.. digested.Assumed.Select(a => new Assumption(a.Pointer, a.Value, Message.Of("plans.assumed")))],
+            [.. loads.SelectMany(l => l.Sources).Concat(ScheduleSources(searched.Plan))
+                .Concat(firings.SelectMany(f => f.Attendance).SelectMany(a => a.Sources)).Distinct().Order(StringComparer.Ordinal)],
+            [.. digested.Assumed.Select(PlanFindings.Assumed)],
             Confidence.Estimate)
         {
             WhatIf = [.. alternatives.Select(new WhatIfWriter(digested).Told)],
@@ -93,11 +99,52 @@ internal sealed class PlanWriter
         select source;
 
     private DigestedFiring Menu(DraftFiring firing) =>
-        digested.Kilns[firing.Kiln].Menu[problem.Kilns[firing.Kiln].Types[firing.Type].Menu];
+        digested.Kilns[firing.Kiln].Programmes[problem.Kilns[firing.Kiln].Types[firing.Type].Programme];
 
-    private PlanFiring Firing(DraftFiring firing, int place, Course course)
+    // What must be said of single firings; what burns first.
+    private IEnumerable<PlanWarning> OfFirings(Draft plan, List<PlanFiring> told)
+    {
+        var pointers = plan.Firings.Select(f => $"/kilns/{f.Kiln}/firings/{Menu(f).Entry}").ToList();
+        return told.Select((f, i) => Attended.Warning(f, pointers[i])).OfType<PlanWarning>()
+            .OrderBy(w => w.Code == PlanWarningCodes.LiveFlameAlone ? 0 : 1)
+            .Concat(plan.Firings.Select((f, i) => TooFew(f, told[i], pointers[i])).OfType<PlanWarning>());
+    }
+
+    private PlanWarning? TooFew(DraftFiring firing, PlanFiring told, string pointer)
+    {
+        var (menu, held) = (Menu(firing), Held(firing));
+        if (menu.Sent.Minutes is null || held == SlowWare.Usual) return null;
+        var (fitted, _) = digested.Schedules.Of(request.Kilns![firing.Kiln]!.Kiln!, menu.Sent, held);
+        if (fitted is not { Minutes: { } minutes } || fitted.Ware == SlowWare.Usual || minutes <= menu.Hours.Minutes) return null;
+        return new(
+            PlanWarningCodes.MinutesTooFew,
+            Message.Of(
+                "plans.minutes-too-few", ("number", told.Number), ("kiln", told.KilnId),
+                ("sent", QuantityFormat.Duration(menu.Hours.Minutes)), ("fitted", QuantityFormat.Duration(minutes)),
+                ("schedule", fitted.Schedule), ("ware", PlanFindings.Words(fitted.Ware))),
+            pointer + "/minutes");
+    }
+
+    // The dampest and the thickest in a firing.
+    private SlowWare Held(DraftFiring firing) =>
+        firing.Contents.Aggregate(SlowWare.Usual, (worst, c) => worst.With(SlowWare.Of(digested.Wares[c.Stage].Piece)));
+
+    // As slow as what is in it asks for, and as the hours are that were planned with.
+    private FittedFiring? Fitted(DraftFiring firing, DigestedFiring menu)
+    {
+        var kiln = request.Kilns![firing.Kiln]!.Kiln!;
+        var (held, _) = digested.Schedules.Of(kiln, menu.Sent, Held(firing));
+        if (held is not null && (menu.Sent.Minutes is not null || held.Minutes == menu.Hours.Minutes)) return held;
+        return digested.Schedules.Of(kiln, menu.Sent, menu.Ware).Firing;
+    }
+
+    private PlanFiring Firing(DraftFiring firing, int place, Course course, LoadAnswer? check)
     {
         var (model, menu) = (problem.Kilns[firing.Kiln], Menu(firing));
+        var (kiln, fitted) = (request.Kilns![firing.Kiln]!.Kiln!, Fitted(firing, menu));
+        // A programme that does not end within the hours that were sent is not the one they are of.
+        var sheet = menu.Sent.Schedule is null && fitted?.EndMinutes > menu.Hours.Minutes ? null : fitted;
+        var layers = Layers(firing, model, place, course);
         var (start, end) = (model.Starts[firing.Start], model.EndOf(firing.Start, firing.Type));
         var packing = new Packing(model.Room);
         foreach (var (stage, count) in firing.Contents) packing.Add(model.Slots[stage], count);
@@ -112,15 +159,22 @@ internal sealed class PlanWriter
             menu.Sent.Cone.Text!,
             menu.Sent.Atmosphere.Text!,
             menu.Hours.Schedule,
-            FittedAddress.Of(reference, request.Kilns![firing.Kiln]!.Kiln!, menu, moments.At(start)),
+            FittedAddress.Of(reference, kiln, menu, fitted?.Ware ?? default, moments.At(start), model.Loading, request.TimeZone),
             Witnesses(menu.Sent.Cone.Text!),
             Math.Round(packing.Fill / 100.0, 1),
-            Layers(firing, model, place, course),
+            layers,
             menu.Hours.KilowattHours is { } energy ? Math.Round(energy, 1) : null,
             menu.Cost / 100.0,
             Why(firing, model),
             firing.IsPinned,
-            end > problem.Horizon);
+            end > problem.Horizon)
+        {
+            Peak = sheet is null ? null : moments.At(start + (int)Math.Round(sheet.PeakMinutes)),
+            ProgrammeEnds = sheet is null ? null : moments.At(start + (int)Math.Round(sheet.EndMinutes)),
+            ThickestMillimetres = Held(firing).ThickestMillimetres,
+            Attendance = attended.Of(kiln, menu, sheet, start),
+            Notes = LoadingNotes.Of(check, firing, layers, digested),
+        };
     }
 
     private List<PlanLayer> Layers(DraftFiring firing, KilnModel model, int place, Course course)

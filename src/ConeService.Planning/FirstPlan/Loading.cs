@@ -141,7 +141,7 @@ internal sealed class Loading
                 {
                     for (var i = 0; i < kiln.Starts.Count; i++)
                     {
-                        if (kiln.Ends[type.Menu][i] is var end && end >= 0) shortest = Math.Min(shortest, end - kiln.LoadAt(i));
+                        if (kiln.Ends[type.Programme][i] is var end && end >= 0) shortest = Math.Min(shortest, end - kiln.LoadAt(i));
                     }
                 }
             }

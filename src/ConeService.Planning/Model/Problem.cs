@@ -111,7 +111,7 @@ internal sealed class KilnModel
     /// <summary>What it can be fired with.</summary>
     public required IReadOnlyList<FiringType> Types { get; init; }
 
-    /// <summary>When it is unloaded, by entry of the menu and start, min; −1 where it can't be started so.</summary>
+    /// <summary>When it is unloaded, by programme and start, min; −1 where it can't be started so.</summary>
     public required IReadOnlyList<int[]> Ends { get; init; }
 
     /// <summary>What each stage takes of its room; share 0 where it does not go in.</summary>
@@ -121,14 +121,15 @@ internal sealed class KilnModel
     public int LoadAt(int start) => Starts[start] - Loading;
 
     /// <summary>When a firing is unloaded, min; −1 where there can be none.</summary>
-    public int EndOf(int start, int type) => Ends[Types[type].Menu][start];
+    public int EndOf(int start, int type) => Ends[Types[type].Programme][start];
 }
 
 /// <summary>A firing that a kiln runs, with a company that may share it.</summary>
 /// <param name="Menu">Entry of the kiln's menu.</param>
 /// <param name="Takes">By stage: whether it may be in it.</param>
 /// <param name="Cost">What it costs, in 1/100.</param>
-internal sealed record FiringType(int Menu, bool[] Takes, long Cost);
+/// <param name="Programme">How it is fired: slower for thick or damp ware than for thin. An entry has one or several.</param>
+internal sealed record FiringType(int Menu, bool[] Takes, long Cost, int Programme);
 
 /// <summary>A firing that stands.</summary>
 /// <param name="Kiln">The kiln.</param>

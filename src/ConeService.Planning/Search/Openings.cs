@@ -109,14 +109,14 @@ internal static class Openings
         return false;
     }
 
-    // Another type of the same entry that takes as much and costs no more; of two alike the first stays.
+    // Another type of the same entry that takes as much, is done no later and costs no more; of two alike the first stays.
     private static bool IsBettered(KilnModel kiln, int type)
     {
         var one = kiln.Types[type];
         for (var t = 0; t < kiln.Types.Count; t++)
         {
             var other = kiln.Types[t];
-            if (t == type || other.Menu != one.Menu || other.Cost > one.Cost) continue;
+            if (t == type || other.Menu != one.Menu || other.Cost > one.Cost || !EndsNoLater(kiln, t, type)) continue;
             var (wider, alike) = (true, true);
             for (var s = 0; s < one.Takes.Length; s++)
             {
@@ -124,10 +124,23 @@ internal static class Openings
                 alike &= one.Takes[s] == other.Takes[s];
             }
 
-            if (wider && (!alike || other.Cost < one.Cost || t < type)) return true;
+            if (wider && (!alike || other.Cost < one.Cost || t < type || !EndsNoLater(kiln, type, t))) return true;
         }
 
         return false;
+    }
+
+    // Wherever the other can be started, and no later there.
+    private static bool EndsNoLater(KilnModel kiln, int type, int other)
+    {
+        if (kiln.Types[type].Programme == kiln.Types[other].Programme) return true;
+        for (var i = 0; i < kiln.Starts.Count; i++)
+        {
+            var (end, at) = (kiln.EndOf(i, type), kiln.EndOf(i, other));
+            if (at >= 0 && (end < 0 || end > at)) return false;
+        }
+
+        return true;
     }
 
     private static int[] Most(Problem problem, KilnModel kiln)

@@ -71,6 +71,6 @@ internal static class Twins
             && a.Types.Count == b.Types.Count && a.Ends.Count == b.Ends.Count
             && a.Ends.Zip(b.Ends).All(e => e.First.SequenceEqual(e.Second))
             && a.Types.Zip(b.Types).All(t => t.First.Menu == t.Second.Menu && t.First.Cost == t.Second.Cost
-            && t.First.Takes.SequenceEqual(t.Second.Takes));
+            && t.First.Programme == t.Second.Programme && t.First.Takes.SequenceEqual(t.Second.Takes));
     }
 }

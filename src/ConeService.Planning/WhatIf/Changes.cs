@@ -62,7 +62,7 @@ internal static class Changes
         var due = item.Due!.Value + DueMoved;
         // It binds as before: where it lies within what can be fired yet.
         var shortest = problem.Kilns.SelectMany(k => k.Types.Where(t => t.Takes[item.LastStage])
-            .SelectMany(t => k.Ends[t.Menu].Select((end, i) => end < 0 ? int.MaxValue : end - k.Starts[i]))).DefaultIfEmpty(0).Min();
+            .SelectMany(t => k.Ends[t.Programme].Select((end, i) => end < 0 ? int.MaxValue : end - k.Starts[i]))).DefaultIfEmpty(0).Min();
         var moved = item with { Due = due, DueBinds = item.DueBinds && due < (long)problem.Horizon + shortest };
         return moved with { UndoneLateness = moved.DueBinds ? Problem.Lateness(moved, last + Problem.Day) : 0 };
     }

@@ -37,8 +37,8 @@ public sealed class DigestTests
         var kiln = Studio.Kiln() with { Firings = [new("bisque", "06", "oxidation"), new("glaze", "6", "oxidation")] };
         var digested = Studio.Digest(Studio.Request(Studio.Mug("a", 3)) with { Kilns = [kiln] });
 
-        Assert.Equal(["bisque-mixed-ware", "mid-range-glaze"], digested.Kilns[0].Menu.Select(m => m.Hours.Schedule));
-        Assert.All(digested.Kilns[0].Menu, m => Assert.InRange(m.Hours.Minutes, 10 * 60, 48 * 60));
+        Assert.Equal(["bisque-mixed-ware", "mid-range-glaze"], digested.Kilns[0].Programmes.Select(m => m.Hours.Schedule));
+        Assert.All(digested.Kilns[0].Programmes, m => Assert.InRange(m.Hours.Minutes, 10 * 60, 48 * 60));
         Assert.Contains(digested.Assumed, a => a.Pointer == "/kilns/0/firings/0/minutes");
     }
 

@@ -39,7 +39,7 @@ internal sealed class BruteForce
     {
         var model = problem.Kilns[kiln];
         var of = model.Types[type];
-        return new(kiln, type, model.Starts[start] - model.Loading, model.Ends[of.Menu][start], of.Cost, pin);
+        return new(kiln, type, model.Starts[start] - model.Loading, model.Ends[of.Programme][start], of.Cost, pin);
     }
 
     private void Calendars(int kiln, int start, List<Run> made)

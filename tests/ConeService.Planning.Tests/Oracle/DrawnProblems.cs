@@ -42,10 +42,12 @@ internal static class DrawnProblems
                 items.Count, count, random.Next(3) == 0 ? random.Next(horizon / 2) : -100, due, priority, random.Next(1, 4) * 720,
                 stages.Count, length, binds, undone));
             var (height, share, company) = (random.Next(60, 260), random.Next(1500, 7000), random.Next(3));
+            // Of four pieces one is thick, and fired slowly as long as it is raw.
+            var thick = random.Next(4) == 0;
             for (var n = 0; n < length; n++)
             {
                 stages.Add(new(stages.Count, items.Count - 1, n, n == length - 1));
-                sorts.Add(new(from + n, height, share, company));
+                sorts.Add(new(from + n, height, share, company, thick));
             }
         }
 
@@ -57,11 +59,17 @@ internal static class DrawnProblems
         var room = new KilnRoom(random.Next(280, 520), 20, random.Next(1, 4));
         var starts = Enumerable.Range(0, random.Next(2, 5)).Select(_ => random.Next(horizon)).Distinct().Order().ToList();
         var scale = 0.6 + random.NextDouble();
-        var hours = new[] { random.Next(900, 2200), random.Next(900, 2200) };
-        // Bisque takes all; of glazes company 0 and 1 do not share, 2 goes with both.
-        var types = new List<FiringType> { new(0, [.. sorts.Select(s => s.Menu == 0)], random.Next(20, 60) * 10) };
+        var hours = new List<int> { random.Next(900, 2200), random.Next(900, 2200) };
+        hours.Add(hours[0] + random.Next(200, 1600));
+        // The quick bisque takes what is thin, the slow one all; of glazes company 0 and 1 do not share, 2 goes with both.
+        var bisque = random.Next(20, 60) * 10;
+        var types = new List<FiringType>
+        {
+            new(0, [.. sorts.Select(s => s is { Menu: 0, Thick: false })], bisque, 0),
+            new(0, [.. sorts.Select(s => s.Menu == 0)], bisque + (random.Next(10) * 10), 2),
+        };
         var glaze = random.Next(30, 90) * 10;
-        foreach (var apart in new[] { 0, 1 }) types.Add(new(1, [.. sorts.Select(s => s.Menu == 1 && s.Company != apart)], glaze));
+        foreach (var apart in new[] { 0, 1 }) types.Add(new(1, [.. sorts.Select(s => s.Menu == 1 && s.Company != apart)], glaze, 1));
         return new()
         {
             Index = index,
@@ -115,5 +123,5 @@ internal static class DrawnProblems
         return problem;
     }
 
-    private sealed record Sort(int Menu, int Height, int Share, int Company);
+    private sealed record Sort(int Menu, int Height, int Share, int Company, bool Thick);
 }

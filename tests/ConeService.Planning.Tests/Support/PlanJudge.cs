@@ -23,7 +23,9 @@ internal static class PlanJudge
             }
 
             var kiln = request.Kilns!.First(k => k!.Kiln!.Id.Text == firing.KilnId)!.Kiln!;
-            var thick = Number(kiln.Shelves!.ThicknessMillimetres.Text);
+            SlowEnough(firing, request.Kilns!.First(k => k!.Kiln!.Id.Text == firing.KilnId)!, sent, faults);
+            if (kiln.Shelves is null) continue;
+            var thick = Number(kiln.Shelves.ThicknessMillimetres.Text);
             if (firing.Layers.Sum(l => l.HeightMillimetres + thick) > Number(kiln.Interior!.HeightMillimetres.Text) - 25)
                 faults.Add($"firing {firing.Number} is too high");
             if (firing.Layers.Count > Number(kiln.Shelves.Layers.Text)) faults.Add($"firing {firing.Number} has too many layers");
@@ -37,6 +39,21 @@ internal static class PlanJudge
 
         foreach (var piece in request.Pieces!) Chain(piece!, plan, faults);
         return faults;
+    }
+
+    // Hours that nobody sent are no fewer than those that the fit takes for the thickest in it.
+    private static void SlowEnough(PlanFiring firing, PlanKiln kiln, Dictionary<string, PlanPiece> sent, List<string> faults)
+    {
+        var entry = kiln.Firings!.First(f => f!.FiringKind.Text == firing.FiringKind && f.Cone.Text == firing.Cone
+            && f.Atmosphere.Text == firing.Atmosphere)!;
+        var walls = firing.Layers.SelectMany(l => l.Pieces).Select(p => sent[p.Id].Piece!.ThickestMillimetres)
+            .Where(w => !w.IsAbsent).Select(w => Number(w.Text)).ToList();
+        if (entry.Minutes is not null || firing.Schedule is null || walls.Count == 0) return;
+        var takes = Studio.Reference.Schedules.Fit(firing.Schedule, new Contract.Schedules.FitRequest(
+            firing.Cone, Units: "C", Kiln: kiln.Kiln! with { Shelves = null },
+            Load: new(ThickestMillimetres: walls.Max()))).Answer.Times.OpeningMinutes!.Value;
+        if ((firing.OpeningFrom - firing.Start).TotalMinutes < takes)
+            faults.Add($"firing {firing.Number} is opened before {takes:0} min, which a wall of {walls.Max()} mm takes");
     }
 
     // Glazed ware stands apart and nothing on it: on a shelf discs cover no more than hexagonally packed ones do, 0.907 of it, and no two

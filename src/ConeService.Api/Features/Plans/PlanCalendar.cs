@@ -26,8 +26,8 @@ internal static class PlanCalendar
         foreach (var firing in plan.Firings)
         {
             var name = PlanWords.Name(firing);
-            Add(firing, "kiln", firing.LoadingFrom, firing.UnloadedAt, $"Kiln busy: {name}", PlanWords.Summary(firing), busy: true);
-            Add(firing, "loading", firing.LoadingFrom, firing.Start, $"Load: {name}", string.Join('\n', PlanWords.Lines(firing)),
+            Add(firing, "kiln", firing.LoadingFrom, firing.UnloadedAt, $"Kiln busy: {name}", string.Join('\n', PlanWords.Attendance(firing).Prepend(PlanWords.Summary(firing))), busy: true);
+            Add(firing, "loading", firing.LoadingFrom, firing.Start, $"Load: {name}", string.Join('\n', PlanWords.Lines(firing).Concat(PlanWords.Notes(firing))),
                 alarm: true);
             Add(
                 firing, "unloading", firing.OpeningFrom, firing.UnloadedAt, $"Open and unload: {name}",

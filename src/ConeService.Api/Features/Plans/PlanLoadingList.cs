@@ -23,23 +23,44 @@ internal sealed class PlanLoadingList(FiringPlan plan, PlanRequest request)
             $"<section class=\"load\"><h2>Firing {E(PlanWords.Name(firing))}</h2><dl class=\"facts\">");
         Fact(body, "Load from", PlanWords.Moment(firing.LoadingFrom));
         Fact(body, "Start", PlanWords.Moment(firing.Start));
+        if (firing.Peak is { } peak) Fact(body, "Peak, about", PlanWords.Moment(peak));
+        if (firing.ProgrammeEnds is { } ends) Fact(body, "Programme ends, about", PlanWords.Moment(ends));
         Fact(body, "Can be opened from", PlanWords.Moment(firing.OpeningFrom));
         Fact(body, "Unloaded by", PlanWords.Moment(firing.UnloadedAt));
         Fact(body, "Holds", PlanWords.Summary(firing));
+        if (firing.ThickestMillimetres is { } wall)
+            Fact(body, "Thickest wall told of", string.Create(CultureInfo.InvariantCulture, $"{wall:0.#} mm"));
         Fact(body, "Fired", Why(firing));
         body.Append("</dl><p>Cones to set, coolest first: <strong class=\"cones\">");
         body.AppendJoin(" · ", firing.WitnessCones.Select(c => c == firing.Cone ? $"<span class=\"goal\">{E(c)}</span>" : E(c)));
         body.Append(CultureInfo.InvariantCulture, $"</strong> Cone {E(firing.Cone)} is to bend; put them where they are seen.</p>");
+        Attendance(body, firing);
         Shelves(body, firing);
         Schedule(body, firing);
         body.Append("<p>Loaded by <span class=\"line\"></span> Started by <span class=\"line\"></span> ");
         body.AppendLine("Unloaded by <span class=\"line\"></span></p></section>");
     }
 
+    private static void Attendance(StringBuilder body, PlanFiring firing)
+    {
+        if (firing.Attendance.Count == 0) return;
+        body.Append("<p>Somebody at the kiln:</p><ul class=\"attend\">");
+        foreach (var time in firing.Attendance)
+        {
+            body.Append(CultureInfo.InvariantCulture, $"<li><b>{E(PlanWords.Span(time.From, time.To))}</b>: {E(time.Message.ToString())}");
+            if (PlanWords.NobodyThere(time) is { Length: > 0 } alone)
+                body.Append(CultureInfo.InvariantCulture, $"<strong>{E(alone)}</strong>");
+            body.Append("</li>");
+        }
+
+        body.Append("</ul><p class=\"small\">Never left to a shut-off alone. The rules of the house and of the fire service come first.</p>");
+    }
+
     private void Shelves(StringBuilder body, PlanFiring firing)
     {
         body.Append("<table class=\"shelves\"><thead><tr><th scope=\"col\">Shelf</th><th scope=\"col\" class=\"n\">Free height, mm</th>");
         body.Append("<th scope=\"col\">What stands on it, tall first</th><th scope=\"col\" class=\"n\">Taken</th></tr></thead><tbody>");
+        var said = new HashSet<LoadingNote>(ReferenceEqualityComparer.Instance);
         foreach (var layer in firing.Layers)
         {
             body.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\" data-h=\"Shelf\">{layer.Number}</th>");
@@ -50,16 +71,29 @@ internal sealed class PlanLoadingList(FiringPlan plan, PlanRequest request)
                 body.Append(CultureInfo.InvariantCulture,
                     $"<li><span class=\"tick\"></span> <strong>{E(PlanWords.Pieces(group))}</strong>");
                 if (About(group, firing) is { Length: > 0 } about) body.Append(CultureInfo.InvariantCulture, $"<small>{E(about)}</small>");
+                foreach (var note in firing.Notes.Where(n => n.Pieces.Contains(group.Id))) Note(body, firing, note, said.Add(note));
                 body.Append("</li>");
             }
 
             body.Append(CultureInfo.InvariantCulture, $"</ul></td><td class=\"n\" data-h=\"Taken\">{layer.SharePercent:0} %</td></tr>");
         }
 
-        body.Append("</tbody></table><p class=\"small\">Free height is from the shelf to the one above, clearance included: posts at least ");
+        body.Append("</tbody></table>");
+        foreach (var note in firing.Notes.Where(n => n.Pieces.Count == 0))
+            body.Append(CultureInfo.InvariantCulture, $"<p>For the whole load: {E(note.Reason.Texts.Student.ToString())}</p>");
+        body.Append("<p class=\"small\">Free height is from the shelf to the one above, clearance included: posts at least ");
         body.Append("as high. Which shelf lies lowest is yours to choose: the list goes from the tallest ware to the lowest. Taken is of ");
         body.Append("what ");
         body.AppendLine("such a shelf holds in practice; a few per cent above 100 are pieces that did not come out even.</p>");
+    }
+
+    // In the words of the load check where it comes first; then by its number.
+    private static void Note(StringBuilder body, PlanFiring firing, LoadingNote note, bool first)
+    {
+        var number = firing.Notes.ToList().IndexOf(note) + 1;
+        if (first) body.Append(CultureInfo.InvariantCulture,
+            $"<small><b>Note {number}:</b> {E(note.Reason.Texts.Student.ToString())}</small>");
+        else body.Append(CultureInfo.InvariantCulture, $"<small>See note {number}.</small>");
     }
 
     // What tells it from others on the rack: how large it is, its clay, the coats of this firing.

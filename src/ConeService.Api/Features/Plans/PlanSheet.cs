@@ -104,16 +104,24 @@ internal static class PlanSheet
     private static IEnumerable<string> OnDay(PlanFiring f, DateTime day)
     {
         var number = string.Create(CultureInfo.InvariantCulture, $"<b>{f.Number}</b>");
-        if (f.LoadingFrom.Date == day) yield return $"{PlanWords.Time(f.LoadingFrom)} load {number}";
-        if (f.Start.Date == day)
+        var stands = f.IsPinned ? ", stands" : "";
+        var told = new List<(DateTimeOffset? At, string What)>
         {
-            var stands = f.IsPinned ? ", stands" : "";
-            yield return $"{PlanWords.Time(f.Start)} start {number}: {E(f.FiringKind)}, cone\u00a0{E(f.Cone)}{stands}";
-        }
-
+            (f.LoadingFrom, $"load {number}"),
+            (f.Start, $"start {number}: {E(f.FiringKind)}, cone\u00a0{E(f.Cone)}{stands}"),
+            (f.Peak, $"peak of {number}, about"),
+            (f.ProgrammeEnds, $"end of {number}, about"),
+        };
+        told.AddRange(f.Attendance.SelectMany(a => a.NobodyThere.Select(n => ((DateTimeOffset?)n.From,
+            $"<strong>{(a.LiveFlame ? "live flame, " : "")}nobody there for {number}</strong> to {To(n)}"))));
+        foreach (var (at, what) in told.Where(t => t.At?.Date == day).OrderBy(t => t.At)) yield return $"{PlanWords.Time(at!.Value)} {what}";
         if (f.UnloadedAt.Date == day) yield return $"unload {number}, done by {PlanWords.Time(f.UnloadedAt)}";
         else if (f.Start.Date < day && day < f.UnloadedAt.Date) yield return $"{number} fires or cools";
     }
+
+    private static string To(PlanTime time) => time.To.Date == time.From.Date
+        ? PlanWords.Time(time.To)
+        : PlanWords.Moment(time.To);
 
     private static void Undone(StringBuilder body, FiringPlan plan)
     {
@@ -121,7 +129,9 @@ internal static class PlanSheet
         body.Append("<section class=\"undone\"><h2>Left undone</h2><ul>");
         foreach (var left in plan.Unplanned)
         {
-            var why = left.LoadReasons.Count > 0 ? left.LoadReasons[0].Message.ToString() : EnumWords.Word(left.Reason).Replace('-', ' ');
+            var why = left.Needs is { } needs
+                ? string.Join(' ', left.LoadReasons.Select(r => r.Message.ToString()).Take(1).Prepend(needs.ToString()))
+                : left.LoadReasons.Count > 0 ? left.LoadReasons[0].Message.ToString() : EnumWords.Word(left.Reason).Replace('-', ' ');
             body.Append(CultureInfo.InvariantCulture, $"<li>{left.Count} × {E(left.Id)}, firing {left.Stage} of theirs: {E(why)}</li>");
         }
 

@@ -90,6 +90,22 @@ internal sealed partial class FitParameters
     [FromQuery(Name = "volumeLitres"), Member("/kiln/volumeLitres", IsNumber = true)]
     public string? VolumeLitres { get; init; }
 
+    [Description("Inner height of the kiln, mm; with width (and depth) or diameter.")]
+    [FromQuery(Name = "interiorHeightMillimetres"), Member("/kiln/interior/heightMillimetres", IsNumber = true)]
+    public string? InteriorHeightMillimetres { get; init; }
+
+    [Description("Inner width of a box, mm.")]
+    [FromQuery(Name = "interiorWidthMillimetres"), Member("/kiln/interior/widthMillimetres", IsNumber = true)]
+    public string? InteriorWidthMillimetres { get; init; }
+
+    [Description("Inner depth of a box, mm.")]
+    [FromQuery(Name = "interiorDepthMillimetres"), Member("/kiln/interior/depthMillimetres", IsNumber = true)]
+    public string? InteriorDepthMillimetres { get; init; }
+
+    [Description("Inner diameter of a round chamber, mm.")]
+    [FromQuery(Name = "interiorDiameterMillimetres"), Member("/kiln/interior/diameterMillimetres", IsNumber = true)]
+    public string? InteriorDiameterMillimetres { get; init; }
+
     [Description("Material of its wall, such as insulating-firebrick. Left out: by size.")]
     [FromQuery(Name = "wallMaterial"), Member("/kiln/wall/material")]
     public string? WallMaterial { get; init; }

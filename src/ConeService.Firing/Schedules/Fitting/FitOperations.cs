@@ -49,9 +49,7 @@ internal sealed class FitOperations(ScheduleCatalogue catalogue, FitQuestion que
     private bool Controlled => heat is not (KilnHeat.Wood or KilnHeat.Raku) && !question.Drawn;
 
     private bool Belongs(IReadOnlyList<FiringKind> kinds, IReadOnlyList<KilnHeat> heats, IReadOnlyList<string> schedules) =>
-        (kinds.Count == 0 || kinds.Contains(question.Schedule.Row.Kind))
-        && (heats.Count == 0 || heats.Contains(heat))
-        && (schedules.Count == 0 || schedules.Contains(question.Schedule.Id));
+        Attendances.Belongs(kinds, heats, schedules, question.Schedule.Row.Kind, heat, question.Schedule.Id);
 
     // The end of the last hold at the peak, minutes; what cools is no danger of going too far.
     private static double PeakEnd(FittedSteps fitted, IReadOnlyList<FittedSegment> segments, KilnPrediction? prediction, FitTimes times)
@@ -71,48 +69,12 @@ internal sealed class FitOperations(ScheduleCatalogue catalogue, FitQuestion que
 
     private List<AttendancePeriod> Attendance(FitTimes times, double hot)
     {
-        var periods = catalogue.Dataset.Attendances
-            .Where(a => Belongs(a.Kinds, a.Heats, a.Schedules))
-            .SelectMany(a => Moments(a.Moment, times, hot).Select(m => new AttendancePeriod(
-                Math.Max(0, m.From - (double)a.BeforeMinutes), m.To + (double)a.AfterMinutes, Message.Verbatim(a.Statement)!, a.Sources,
-                null, null)))
-            .ToList();
-        if (question.AttendedThroughout)
-            periods.Add(new(0, Math.Max(times.EndMinutes, hot), Message.Of("schedules.attended-throughout"), [], null, null));
-        return [.. Joined(periods)
+        var attended = new AttendedTimes(
+            Math.Max(times.EndMinutes, hot), (times.PeakMinutes, hot), [.. times.Settings.Skip(1).Select(s => s.FromMinutes)],
+            [.. times.Vents.Where(v => v.Vent is VentSetting.Open or VentSetting.Propped).Select(v => (v.FromMinutes, v.ToMinutes))]);
+        return [.. Attendances.Of(
+            catalogue.Dataset, question.Schedule.Row.Kind, heat, question.Schedule.Id, attended, question.AttendedThroughout)
             .Select(p => p with { From = question.Clock.At(p.FromMinutes / 60), To = question.Clock.At(p.ToMinutes / 60) })];
-    }
-
-    private static IEnumerable<(double From, double To)> Moments(AttendanceMoment moment, FitTimes times, double hot) => moment switch
-    {
-        AttendanceMoment.Firing => [(0, Math.Max(times.EndMinutes, hot))],
-        AttendanceMoment.Start => [(0, 0)],
-        AttendanceMoment.Setting => times.Settings.Skip(1).Select(s => (s.FromMinutes, s.FromMinutes)),
-        AttendanceMoment.Vented => times.Vents.Where(v => v.Vent is VentSetting.Open or VentSetting.Propped)
-            .Select(v => (v.FromMinutes, v.ToMinutes)),
-        _ => [(times.PeakMinutes, hot)],
-    };
-
-    // What lies within another says nothing new; what overlaps is one period.
-    private static IEnumerable<AttendancePeriod> Joined(List<AttendancePeriod> periods)
-    {
-        var open = periods
-            .Where(p => !periods.Exists(q => !ReferenceEquals(p, q) && q.FromMinutes <= p.FromMinutes && q.ToMinutes >= p.ToMinutes
-                && (q.ToMinutes - q.FromMinutes > p.ToMinutes - p.FromMinutes || periods.IndexOf(q) > periods.IndexOf(p))))
-            .OrderBy(p => p.FromMinutes).ToList();
-        for (var i = 0; i < open.Count;)
-        {
-            var (from, to, reasons) = (open[i].FromMinutes, open[i].ToMinutes, new List<AttendancePeriod>());
-            for (; i < open.Count && open[i].FromMinutes <= to; i++)
-            {
-                to = Math.Max(to, open[i].ToMinutes);
-                if (!reasons.Exists(r => r.Message.Equals(open[i].Message))) reasons.Add(open[i]);
-            }
-
-            yield return new(
-                from, to, reasons is [var one] ? one.Message : Message.Sentences(reasons.Select(r => r.Message)),
-                [.. reasons.SelectMany(r => r.Sources).Distinct()], null, null);
-        }
     }
 
     private List<CheckTime> Checks(FitTimes times, double hot, HeatHistory curve)
