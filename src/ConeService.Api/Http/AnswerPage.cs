@@ -24,7 +24,10 @@ internal static class AnswerPage
         Members(page, root, 2, DetailsOf(pattern, context) ? new Address(pattern + "/").ToString() : null);
         page.Append("<p class=\"small\">The same as JSON for programs: without the suffix, or with <code>Accept: application/json</code>. ")
             .AppendLine(CultureInfo.InvariantCulture, $"<a href=\"{HtmlPage.Encode(new Address(Links.Index))}\">Every address</a></p>");
-        return HtmlPage.Render(title, page.ToString(), HtmlPage.Printed, language: Speech.Current.Language);
+        // All of it lies on its side where one table must: a page of its own for each would leave the sheets before it empty.
+        var style = page.ToString().Contains("class=\"wide dense\"", StringComparison.Ordinal)
+            ? HtmlPage.Printed + HtmlPage.OnItsSide : HtmlPage.Printed;
+        return HtmlPage.Render(title, page.ToString(), style, language: Speech.Current.Language);
     }
 
     private static string Title(JsonElement root, string pattern)

@@ -43,13 +43,15 @@ internal static class HtmlPage
     public const string Printed = """
 
         @media print{.wide table{font-size:9pt}
-        .dense{page:dense}.dense table{font-size:7pt;line-height:1.25}.dense th,.dense td{padding:.1rem .3rem .1rem 0}
+        .dense table{font-size:7pt;line-height:1.25}.dense th,.dense td{padding:.1rem .3rem .1rem 0}
         .rows table,.rows tbody,.rows caption{display:block}.rows thead{display:none}
         .rows tr{display:block;border-bottom:1px solid var(--line);padding:.2rem 0;break-inside:avoid;font-size:8pt}
         .rows th,.rows td{display:inline;border:0;padding:0;text-align:left}
         .rows td::before{content:attr(data-h) ": ";font-weight:600}.rows td::after{content:"; "}}
-        @page dense{size:landscape}
         """;
+
+    /// <summary>The paper of a page with tables that fit on it only when it lies on its side.</summary>
+    public const string OnItsSide = "@media print{@page{size:landscape}}\n";
 
     /// <summary>On a phone the rows of a table of the class “many” are stacked, each cell under the name of its column
     /// (<c>data-h</c>).</summary>
@@ -71,8 +73,11 @@ internal static class HtmlPage
     /// <param name="name">What it holds, plain text.</param>
     /// <param name="columns">How many columns it has.</param>
     public static string Wide(string name, int columns) =>
-        Wide(name).Replace("class=\"wide\"", $"class=\"wide{(IsRows(columns) ? " rows" : columns > MostUpright ? " dense" : "")}\"",
+        Wide(name).Replace("class=\"wide\"", $"class=\"wide{(IsRows(columns) ? " rows" : IsDense(columns) ? " dense" : "")}\"",
             StringComparison.Ordinal);
+
+    /// <summary>Whether a table fits on paper only when that lies on its side.</summary>
+    public static bool IsDense(int columns) => columns is > MostUpright and <= MostBeside;
 
     /// <summary>Whether a table has more columns than fit beside each other on any paper.</summary>
     public static bool IsRows(int columns) => columns > MostBeside;

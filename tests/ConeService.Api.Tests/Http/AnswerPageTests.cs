@@ -36,8 +36,9 @@ public class AnswerPageTests(Support.Api api)
 
     // Paper can't be scrolled: what does not fit beside each other is printed on its side, or row by row behind the names of its columns.
     [Theory]
-    [InlineData("/v1/clay-bodies", "class=\"wide rows\"", "data-h=\"Mature\"")]
-    [InlineData("/v1/tables/end-points", "class=\"wide dense\"", "@page dense{size:landscape}")]
+    [InlineData("/v1/colours?colorant=copper", "class=\"wide rows\"", "data-h=\"Base\"")]
+    [InlineData("/v1/clay-bodies", "class=\"wide dense\"", "@page{size:landscape}")]
+    [InlineData("/v1/tables/end-points", "class=\"wide dense\"", "@page{size:landscape}")]
     [InlineData("/v1/charts/witness-self-supporting", "class=\"wide dense\"", ".wide{overflow:visible}")]
     public async Task A_wide_table_is_told_apart_for_paper(string url, params string[] parts)
     {
