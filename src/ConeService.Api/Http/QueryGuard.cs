@@ -68,7 +68,7 @@ internal static class QueryGuard
                     FindingCodes.RepeatedParameter, name, values.ToString(),
                     Message.Of("http.repeated-parameter", ("name", name), ("times", values.Count)), [Message.Of("http.one-value")]));
             }
-            else if (!allowsEmpty && string.IsNullOrWhiteSpace(values.ToString()))
+            else if (!allowsEmpty && string.IsNullOrWhiteSpace(values.ToString()) && !IsPin(name))
             {
                 findings.Add(new(
                     FindingCodes.MemberMissing, name, values.ToString(), Message.Of("http.empty-parameter", ("name", name)),
@@ -79,6 +79,9 @@ internal static class QueryGuard
 
         if (findings.Count > 0) throw new RefusedException(findings);
     }
+
+    // An empty pin names no version that is served, and is refused as such.
+    private static bool IsPin(string name) => name.Equals(PinnedDataset.Parameter, StringComparison.OrdinalIgnoreCase);
 
     private sealed record KnownQuery(string[] Names);
 
