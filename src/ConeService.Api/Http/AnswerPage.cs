@@ -24,7 +24,10 @@ internal static class AnswerPage
         Members(page, root, 2, DetailsOf(pattern, context) ? new Address(pattern + "/").ToString() : null);
         page.Append("<p class=\"small\">The same as JSON for programs: without the suffix, or with <code>Accept: application/json</code>. ")
             .AppendLine(CultureInfo.InvariantCulture, $"<a href=\"{HtmlPage.Encode(new Address(Links.Index))}\">Every address</a></p>");
-        return HtmlPage.Render(title, page.ToString(), language: Speech.Current.Language);
+        // All of it lies on its side where one table must: a page of its own for each would leave the sheets before it empty.
+        var style = page.ToString().Contains("class=\"wide dense\"", StringComparison.Ordinal)
+            ? HtmlPage.Printed + HtmlPage.OnItsSide : HtmlPage.Printed;
+        return HtmlPage.Render(title, page.ToString(), style, language: Speech.Current.Language);
     }
 
     private static string Title(JsonElement root, string pattern)
@@ -80,7 +83,7 @@ internal static class AnswerPage
     {
         var columns = list.Value.EnumerateArray().SelectMany(r => r.EnumerateObject().Select(m => m.Name)).Distinct().ToList();
         page.AppendLine(CultureInfo.InvariantCulture,
-            $"{HtmlPage.Wide(Words(list.Name))}<table><caption>{HtmlPage.Encode(Words(list.Name))}</caption><thead><tr>");
+            $"{HtmlPage.Wide(Words(list.Name), columns.Count)}<table><caption>{HtmlPage.Encode(Words(list.Name))}</caption><thead><tr>");
         foreach (var column in columns)
             page.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{HtmlPage.Encode(Words(column))}</th>");
         page.AppendLine("</tr></thead><tbody>");
@@ -93,7 +96,8 @@ internal static class AnswerPage
                 if (column == "id" && details is not null && value.ValueKind == JsonValueKind.String && value.GetString() is { } id)
                     cell = $"<a href=\"{HtmlPage.Encode(details + Uri.EscapeDataString(id))}\">{cell}</a>";
                 var number = value.ValueKind == JsonValueKind.Number ? " class=\"n\"" : "";
-                page.Append(CultureInfo.InvariantCulture, $"<td{number}>{cell}</td>");
+                var head = HtmlPage.IsRows(columns.Count) ? $" data-h=\"{HtmlPage.Encode(Words(column))}\"" : "";
+                page.Append(CultureInfo.InvariantCulture, $"<td{number}{head}>{cell}</td>");
             }
 
             page.AppendLine("</tr>");
@@ -120,7 +124,7 @@ internal static class AnswerPage
     private static string Text(string name, string text)
     {
         // Without its parameters a template is the address itself (RFC 6570, 3.2.8).
-        var address = name == "href" ? Rooted(text.Split("{?")[0]) : text.StartsWith("https://", StringComparison.Ordinal) ? text : "{}";
+        var address = name is "href" or "explain" or "row" ? Rooted(text.Split("{?")[0]) : text.StartsWith("https://", StringComparison.Ordinal) ? text : "{}";
         var shown = HtmlPage.Encode(text);
         return address.AsSpan().ContainsAny('{', ' ') ? shown : $"<a href=\"{HtmlPage.Encode(address)}\">{shown}</a>";
     }

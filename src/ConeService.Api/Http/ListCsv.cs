@@ -60,7 +60,7 @@ internal static class ListCsv
             if (value.ValueKind != JsonValueKind.Object || !value.TryGetProperty(name, out value)) return null;
         }
 
-        return Text(value, path[^1], owner);
+        return Csv.Inert(Text(value, path[^1], owner));
     }
 
     private static string? Text(JsonElement value, string name, JsonElement owner) => value.ValueKind switch

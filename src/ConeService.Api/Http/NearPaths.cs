@@ -16,7 +16,8 @@ internal sealed class NearPaths(EndpointDataSource endpoints)
         var sent = path.Split('/', StringSplitOptions.RemoveEmptyEntries);
         // A caller may have left the version out, too.
         List<string> there = [.. Candidates(sent), .. Candidates(["v1", .. sent])];
-        return [.. there.Distinct(StringComparer.Ordinal).Take(3)];
+        // What was asked for is not there and leads nowhere.
+        return [.. there.Distinct(StringComparer.Ordinal).Where(p => p != path).Take(3)];
     }
 
     private IEnumerable<string> Candidates(string[] sent) => endpoints.Endpoints.OfType<RouteEndpoint>()
@@ -31,7 +32,7 @@ internal sealed class NearPaths(EndpointDataSource endpoints)
         {
             if (segment.Parts is not [RoutePatternLiteralPart literal])
             {
-                path[i] = sent[i];
+                path[i] = segment.IsSimple ? sent[i] : Shaped(segment, sent[i]);
                 continue;
             }
 
@@ -42,4 +43,17 @@ internal sealed class NearPaths(EndpointDataSource endpoints)
         // Parameters alone would make every path near.
         return pattern.PathSegments.Any(s => s.Parts is [RoutePatternLiteralPart]) ? "/" + string.Join('/', path) : null;
     }
+
+    // Of what is put together, such as {cone}@{rate}, the part that was left out is filled in, so that its form can be seen: 06@60.
+    private static string Shaped(RoutePatternPathSegment segment, string sent)
+    {
+        if (segment.Parts is not [RoutePatternParameterPart first, RoutePatternLiteralPart between, RoutePatternParameterPart last])
+            return sent;
+        var at = sent.IndexOf(between.Content, StringComparison.Ordinal);
+        var (before, behind) = at < 0 ? (sent, "") : (sent[..at], sent[(at + between.Content.Length)..]);
+        return Filled(before, first.Name) + between.Content + Filled(behind, last.Name);
+    }
+
+    private static string Filled(string sent, string name) =>
+        sent.Length > 0 ? sent : name switch { "cone" => "06", "rate" => "60", _ => "{" + name + "}" };
 }

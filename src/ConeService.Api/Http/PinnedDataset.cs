@@ -21,9 +21,16 @@ internal static class PinnedDataset
     public static void Check(HttpContext context, string asked)
     {
         var snapshot = Served(context);
-        // A plus sign that was not escaped arrives as a blank; it stands before the versions of overlays.
-        if (asked.Replace(' ', '+') != snapshot.Dataset.VersionId) throw Refuse(asked, snapshot);
+        Require(snapshot, asked);
         context.Features.Set(new Pin(snapshot, asked));
+    }
+
+    /// <summary>The same for an address that is only spoken of; the answer that speaks of it may change.</summary>
+    /// <exception cref="RefusedException">Another version is served.</exception>
+    public static void Require(Snapshot served, string asked)
+    {
+        // A plus sign that was not escaped arrives as a blank; it stands before the versions of overlays.
+        if (asked.Replace(' ', '+') != served.Dataset.VersionId) throw Refuse(asked, served);
     }
 
     /// <summary>Whether the answer is of a pinned package.</summary>

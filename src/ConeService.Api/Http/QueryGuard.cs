@@ -2,6 +2,7 @@ using ConeService.Api.OpenApi;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
+using Microsoft.Extensions.Primitives;
 
 namespace ConeService.Api.Http;
 
@@ -23,7 +24,7 @@ internal static class QueryGuard
         Suffix.Check(context);
         if (context.Request.QueryString.HasValue && context.GetEndpoint() is { } endpoint && Known(endpoint) is { } known)
         {
-            Check(context.Request.Query, known);
+            Check(context.Request.Query, known, endpoint.Metadata.GetMetadata<EmptyFields>() is not null);
             if (context.Request.Query.TryGetValue(PinnedDataset.Parameter, out var version))
                 PinnedDataset.Check(context, version.ToString());
         }
@@ -36,7 +37,19 @@ internal static class QueryGuard
         ? endpoint.Metadata.GetMetadata<DataRoute>() is null ? known.Names : [.. known.Names, PinnedDataset.Parameter]
         : null;
 
-    private static void Check(IQueryCollection query, IReadOnlyList<string> known)
+    /// <summary>
+    /// Says of an address that forms ask it: a form sends the fields that were left empty too. Elsewhere an empty value is refused, as
+    /// it comes from a cell of a spreadsheet or a variable that nobody filled, and must not become the usual one.
+    /// </summary>
+    public static RouteHandlerBuilder WithEmptyFields(this RouteHandlerBuilder builder) => builder.WithMetadata(new EmptyFields());
+
+    /// <summary>Checks the parameters of an address: that all are known, that each stands once and, but for those of forms, is not
+    /// empty.</summary>
+    /// <param name="query">The parameters.</param>
+    /// <param name="known">Those that the address knows.</param>
+    /// <param name="allowsEmpty">Whether a form asks it.</param>
+    /// <exception cref="RefusedException">Some are not.</exception>
+    public static void Check(IEnumerable<KeyValuePair<string, StringValues>> query, IReadOnlyList<string> known, bool allowsEmpty)
     {
         var findings = new List<Finding>();
         foreach (var (name, values) in query)
@@ -55,10 +68,22 @@ internal static class QueryGuard
                     FindingCodes.RepeatedParameter, name, values.ToString(),
                     Message.Of("http.repeated-parameter", ("name", name), ("times", values.Count)), [Message.Of("http.one-value")]));
             }
+            else if (!allowsEmpty && string.IsNullOrWhiteSpace(values.ToString()) && !IsPin(name))
+            {
+                findings.Add(new(
+                    FindingCodes.MemberMissing, name, values.ToString(), Message.Of("http.empty-parameter", ("name", name)),
+                    [Message.Of("http.one-value"), Message.Of("http.leave-out", ("name", name))],
+                    Message.Of("http.empty-parameter-why")));
+            }
         }
 
         if (findings.Count > 0) throw new RefusedException(findings);
     }
 
+    // An empty pin names no version that is served, and is refused as such.
+    private static bool IsPin(string name) => name.Equals(PinnedDataset.Parameter, StringComparison.OrdinalIgnoreCase);
+
     private sealed record KnownQuery(string[] Names);
+
+    private sealed record EmptyFields;
 }

@@ -94,6 +94,9 @@ public static class FindingCodes
     /// <summary>A firing that stands is not among those that its kiln runs.</summary>
     public const string FiringNotOnMenu = "firing-not-on-menu";
 
+    /// <summary>A format that an answer is not made in.</summary>
+    public const string FormatNotMade = "format-not-made";
+
     /// <summary>More than 26 weeks lie between the ends of the horizon of a plan.</summary>
     public const string HorizonTooLong = "horizon-too-long";
 

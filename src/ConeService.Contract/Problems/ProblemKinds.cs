@@ -15,6 +15,7 @@ public static class ProblemKinds
         [FindingCodes.ContentEncodingUnsupported] = 415,
         [FindingCodes.ContentTypeUnsupported] = 415,
         [FindingCodes.DatasetNotServed] = 409,
+        [FindingCodes.FormatNotMade] = 501,
         [FindingCodes.InternalError] = 500,
         [FindingCodes.MethodNotAllowed] = 405,
         [FindingCodes.NotAcceptable] = 406,

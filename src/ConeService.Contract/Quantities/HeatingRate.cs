@@ -90,7 +90,7 @@ public readonly record struct HeatingRate(decimal CelsiusPerHour)
 
     private static Finding MissingOrWrongUnit(string? text, decimal number, string unit) => unit switch
     {
-        "" => new(
+        "" or "/h" => new(
             FindingCodes.RateUnitMissing, "", text, Message.Of("quantities.rate-unit-missing", ("text", text)), Examples,
             Message.Of("quantities.rate-unit-choice", ("number", number))),
         "c" or "f" or "k" => new(

@@ -18,6 +18,18 @@ internal static partial class QuantityText
     [GeneratedRegex(Pattern, RegexOptions.CultureInvariant)]
     private static partial Regex Shape();
 
+    [GeneratedRegex(@"^(?:[0-9]|[.,\s']+[0-9]|[eE][+\u2212-]?[0-9])", RegexOptions.CultureInvariant)]
+    private static partial Regex NumberGoesOn();
+
+    [GeneratedRegex(@"^\s*[+\u2212-]?[0-9]+,[0-9]+(?![0-9.,])", RegexOptions.CultureInvariant)]
+    private static partial Regex DecimalComma();
+
+    [GeneratedRegex(@"^\s*[+\u2212-]?[0-9.]+[eE][+\u2212-]?[0-9]", RegexOptions.CultureInvariant)]
+    private static partial Regex Exponent();
+
+    [GeneratedRegex(@"[0-9]{13}", RegexOptions.CultureInvariant)]
+    private static partial Regex ManyDigits();
+
     /// <summary>Number and lower-case unit without blanks and degree signs; false when there is no number in front.</summary>
     public static bool TrySplit(string? text, out decimal number, out string unit)
     {
@@ -25,7 +37,8 @@ internal static partial class QuantityText
         unit = "";
         if (text is null || text.AsSpan().Trim().Length > Longest) return false;
         var match = Shape().Match(text.Trim());
-        if (!match.Success) return false;
+        // What goes on with a digit, a comma or an exponent is a number that is not read to its end, and no unit.
+        if (!match.Success || NumberGoesOn().IsMatch(match.Groups[2].ValueSpan)) return false;
         number = decimal.Parse(match.Groups[1].Value.Replace('\u2212', '-'), NumberStyles.Float, CultureInfo.InvariantCulture);
         unit = match.Groups[2].Value
             .Replace(" ", "", StringComparison.Ordinal)
@@ -43,8 +56,12 @@ internal static partial class QuantityText
     {
         null or "" => null,
         _ when OtherDigits.Meant(text) is { } meant => meant,
+        _ when text.Length <= Longest && DecimalComma().IsMatch(text) =>
+            Message.Of("answers.write", ("text", text.Trim().Replace(',', '.'))),
         _ when text.Contains(',', StringComparison.Ordinal) => Message.Of("quantities.number-with-point"),
         _ when text.Contains('%', StringComparison.Ordinal) => Message.Of("quantities.percent-sign"),
+        _ when text.Length <= Longest && Exponent().IsMatch(text) => Message.Of("quantities.no-exponent"),
+        _ when ManyDigits().IsMatch(text) => Message.Of("quantities.too-many-digits"),
         _ when text.Any(char.IsDigit) => Message.Of("quantities.number-first"),
         _ => null,
     };

@@ -66,22 +66,32 @@ internal sealed class ConeScale
 
         if (!ConeSpelling.TryRead(text, out cone, out finding))
         {
-            finding = finding! with { Field = field };
+            finding = OnScale(finding! with { Field = field });
             return false;
         }
 
         if (Contains(cone)) return true;
         finding = new(
             FindingCodes.ConeUnknown, field, text, Message.Of("cones.unknown", ("cone", cone.ToString())),
-            Message.Verbatim(Nearest(cone)), Missing(cone));
+            Nearest(cone), Missing(cone));
         return false;
     }
 
-    private IEnumerable<string> Nearest(Cone cone)
+    // Between two cones both are near; beyond the ends of the scale none is, and what is allowed is the scale.
+    private IReadOnlyList<Message> Nearest(Cone cone)
     {
-        var below = numbered.Where(c => c < cone).TakeLast(1);
-        var above = numbered.Where(c => c > cone).Take(1);
-        return below.Concat(above).Select(c => c.ToString());
+        if (cone < numbered[0] || cone > numbered[^1]) return [WholeScale];
+        return Message.Verbatim([numbered.Last(c => c < cone).ToString(), numbered.First(c => c > cone).ToString()]);
+    }
+
+    private Message WholeScale => Message.Of("answers.range", ("low", numbered[0].ToString()), ("high", numbered[^1].ToString()));
+
+    // The spelling alone knows no scale: what it would allow and is no cone gives way to the scale.
+    private Finding OnScale(Finding finding)
+    {
+        var there = finding.Allowed.Where(a => ConeSpelling.TryRead(a.ToString(), out var cone, out _) && Contains(cone)).ToList();
+        if (there.Count > 0) return finding with { Allowed = there };
+        return finding with { Allowed = [WholeScale], LikelyMistake = finding.Allowed.Count == 0 ? finding.LikelyMistake : null };
     }
 
     private Message? Missing(Cone cone) => cone switch

@@ -66,6 +66,12 @@ public sealed partial class CardTests(Support.Api api)
     [InlineData("colour-compare?colorant=unobtainium")]
     [InlineData("glossary?term=unobtainium")]
     [InlineData("glossary?letter=9")]
+    [InlineData("chart?rate=1000C/h")]
+    [InlineData("chart?chart=nope")]
+    [InlineData("landmarks?phase=sideways")]
+    [InlineData("cautions?for=dragons")]
+    [InlineData("fit?body=nope&cone=6")]
+    [InlineData("fit?body=red-earthenware&glaze=nope&cone=04")]
     public async Task What_a_form_can_not_answer_is_told_beside_the_form(string card)
     {
         using var response = await api.Get("/cards/" + card);
@@ -74,7 +80,18 @@ public sealed partial class CardTests(Support.Api api)
         var page = await response.Content.ReadAsStringAsync(Support.Api.Cancel);
         Assert.Contains("role=\"alert\"", page, StringComparison.Ordinal);
         Assert.Contains("<form", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Source: .", page, StringComparison.Ordinal);
+        // What a form asks is answered in its own words, not in those of a body that is posted.
+        Assert.DoesNotContain("ownBody", page, StringComparison.Ordinal);
     }
+
+    // Forms ask by GET and send what was left empty.
+    [Theory]
+    [InlineData("convert?cone=6&temperature=&unit=C&rate=60C%2Fh")]
+    [InlineData("chart?chart=&rate=&unit=both")]
+    [InlineData("fit?body=red-earthenware&glaze=&cone=04&use=")]
+    [InlineData("cone-6?theme=")]
+    public async Task A_field_of_a_form_that_was_left_empty_asks_nothing(string card) => await Page("/cards/" + card);
 
     [Theory]
     [InlineData("/cards/ware/stonewear", 404)]

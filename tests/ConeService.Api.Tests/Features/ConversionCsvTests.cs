@@ -24,6 +24,19 @@ public class ConversionCsvTests(Support.Api api)
         Assert.Empty(answer.GetProperty("warnings").EnumerateArray());
     }
 
+    // Spreadsheets write “Unicode text” so; its byte order mark tells it.
+    [Fact]
+    public async Task A_file_in_utf_16_is_read_by_its_byte_order_mark()
+    {
+        var file = System.Text.Encoding.Unicode;
+        byte[] bytes = [.. file.GetPreamble(), .. file.GetBytes("cone,rate\n06,60C/h\n")];
+        using var content = new ByteArrayContent(bytes);
+        content.Headers.TryAddWithoutValidation("Content-Type", "text/csv");
+        using var response = await api.Send(HttpMethod.Post, "/v1/conversions", content);
+        var answer = await Support.Api.Read(response, 200);
+        Assert.Equal(998, answer.GetProperty("lines")[0].GetProperty("endPoint").GetProperty("celsius").GetInt32());
+    }
+
     [Fact]
     public async Task A_decimal_comma_is_read_where_the_comma_does_not_separate()
     {

@@ -51,13 +51,30 @@ public sealed class OEmbedTests(Support.Api api)
     [InlineData("?url=https%3A%2F%2Fexample.org%2Fcards%2Fcone-6", 404)]
     [InlineData("?url=%2Fv1%2Fcones%2F6", 404)]
     [InlineData("?url=%2Fcards%2Fnone", 404)]
-    [InlineData("", 404)]
+    [InlineData("", 400)]
+    [InlineData("?url=%2Fcards%2Fcone-6%3Fdataset%3D1.6.0", 409)]
+    [InlineData("?url=%2Fcards%2Fcone-6%3Fkolour%3Dred", 400)]
+    [InlineData("?url=%2Fcards%2Fcone-6%3Fsize%3Dhuge", 400)]
+    [InlineData("?url=%2Fcards%2Fconvert%3Fcone%3D0", 400)]
     [InlineData("?url=%2Fcards%2Fcone-6&format=yaml", 501)]
     [InlineData("?url=%2Fcards%2Fcone-6&maxwidth=wide", 400)]
     public async Task What_can_not_be_answered_has_the_status_of_the_standard(string query, int status)
     {
         using var response = await api.Get("/oembed" + query);
         Assert.Equal(status, (int)response.StatusCode);
+        Assert.Equal("application/problem+json", response.Content.Headers.ContentType?.MediaType);
+    }
+
+    [Fact]
+    public async Task A_frame_keeps_the_package_that_its_card_is_pinned_to()
+    {
+        var version = (await api.Json("/v1/dataset")).GetProperty("datasetVersion").GetString();
+        var answer = await api.Json($"/oembed?url={Uri.EscapeDataString($"{Root}/cards/cone-6?dataset={version}")}");
+        Assert.Contains($"/cards/cone-6?dataset={version}\"", answer.GetProperty("html").GetString(), StringComparison.Ordinal);
+        using var page = await api.Get("/cards/cone-6?dataset=" + version);
+        Assert.Contains(
+            $"href=\"/oembed?url=%2Fcards%2Fcone-6%3Fdataset%3D{version}&amp;format=json\"",
+            await page.Content.ReadAsStringAsync(Support.Api.Cancel), StringComparison.Ordinal);
     }
 
     [Fact]

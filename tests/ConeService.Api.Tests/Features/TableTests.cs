@@ -21,6 +21,20 @@ public class TableTests(Support.Api api)
     }
 
     // Cone 06 at 60 °C/h: 998 °C on the chart of 2016.
+    // A cell of the package is no formula either: “+ copper alkaline” is text (docs/csv.md).
+    [Theory]
+    [InlineData("/v1/tables/colour-notes.csv")]
+    [InlineData("/v1/clay-bodies.csv")]
+    [InlineData("/v1/glazes.csv")]
+    [InlineData("/v1/processes.csv")]
+    public async Task No_cell_is_run_by_a_spreadsheet(string url)
+    {
+        using var response = await api.Get(url);
+        var csv = await response.Content.ReadAsStringAsync(Support.Api.Cancel);
+        Assert.DoesNotMatch("(?m)(^|,)\"?[=+@][^0-9.,\"]", csv);
+        if (url.Contains("colour-notes", StringComparison.Ordinal)) Assert.Contains(",'+ copper alkaline,", csv, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("/v1/charts/witness-self-supporting/cells/06@60", 998)]
     [InlineData("/v1/charts/witness-self-supporting/cells/6@60", 1222)]

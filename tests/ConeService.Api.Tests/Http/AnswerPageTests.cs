@@ -21,6 +21,32 @@ public class AnswerPageTests(Support.Api api)
         Assert.DoesNotMatch("<script(?! type=.application/ld)", html);
     }
 
+    // An address of this service can be followed, whatever the member is called.
+    [Theory]
+    [InlineData("/v1/cones/6/end-point?rate=60C/h", "<a href=\"/v1/equations/")]
+    [InlineData("/v1/cones/6/end-point?rate=60C/h", "<a href=\"/v1/charts/witness-self-supporting/cells/6@60\">")]
+    [InlineData("/v1/charts/witness-self-supporting", "<a href=\"/v1/tables/charts/witness-self-supporting\">")]
+    public async Task Addresses_of_the_service_are_links(string url, string link)
+    {
+        using var response = await api.Get(url, Browser);
+        var html = await response.Content.ReadAsStringAsync(Support.Api.Cancel);
+        Assert.Contains(link, html, StringComparison.Ordinal);
+        Assert.DoesNotMatch("<td>/v1/[^<{]*</td>", html);
+    }
+
+    // Paper can't be scrolled: what does not fit beside each other is printed on its side, or row by row behind the names of its columns.
+    [Theory]
+    [InlineData("/v1/colours?colorant=copper", "class=\"wide rows\"", "data-h=\"")]
+    [InlineData("/v1/clay-bodies", "class=\"wide dense\"", "@page{size:landscape}")]
+    [InlineData("/v1/tables/end-points", "class=\"wide dense\"", "@page{size:landscape}")]
+    [InlineData("/v1/charts/witness-self-supporting", "class=\"wide dense\"", ".wide{overflow:visible}")]
+    public async Task A_wide_table_is_told_apart_for_paper(string url, params string[] parts)
+    {
+        using var response = await api.Get(url, Browser);
+        var html = await response.Content.ReadAsStringAsync(Support.Api.Cancel);
+        Assert.All(parts, p => Assert.Contains(p, html, StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task A_page_has_a_tag_of_its_own_and_is_answered_304()
     {

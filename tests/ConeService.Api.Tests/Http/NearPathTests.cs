@@ -12,6 +12,9 @@ public class NearPathTests(Support.Api api)
     [InlineData("/V1/Colourants", "/v1/colorants")]
     [InlineData("/cones/6", "/v1/cones/6")]
     [InlineData("/problem/cone-zero", "/problems/cone-zero")]
+    [InlineData("/v1/charts/witness-self-supporting/cells/06", "/v1/charts/witness-self-supporting/cells/06@60")]
+    [InlineData("/v1/charts/witness-self-supporting/cells/06@", "/v1/charts/witness-self-supporting/cells/06@60")]
+    [InlineData("/v1/charts/witness-self-supporting/cells/@60", "/v1/charts/witness-self-supporting/cells/06@60")]
     public async Task A_misspelt_path_leads_to_the_one_meant(string asked, string meant)
     {
         using var response = await api.Get(asked);

@@ -1,3 +1,4 @@
+using ConeService.Contract.Answers;
 using ConeService.Contract.Cones;
 using ConeService.Firing.Cones;
 using ConeService.Firing.Tests.Support;
@@ -69,5 +70,23 @@ public class ConeScaleTests
         Assert.Equal(("06", -224m, "witness-self-supporting"), (six.Cone, six.CelsiusDifference, six.Chart));
         Assert.Equal(("6", 224m), (zeroSix.Cone, zeroSix.CelsiusDifference));
         Assert.Null(describer.Describe(Cone.Parse("42")).MixUp);
+    }
+
+    [Theory]
+    [InlineData("99", "022 to 42")]
+    [InlineData("43", "022 to 42")]
+    [InlineData("030", "022 to 42")]
+    [InlineData("222", "022 to 42")]
+    [InlineData("99.3", "022 to 42")]
+    [InlineData("99.0", "022 to 42")]
+    [InlineData("-44", "022 to 42")]
+    [InlineData("0044", "022 to 42")]
+    [InlineData("21", "20, 23")]
+    [InlineData("6.5", "6, 7")]
+    [InlineData("-6", "06, 6")]
+    public void What_is_allowed_are_the_cones_beside_it_and_beyond_the_ends_the_scale(string sent, string allowed)
+    {
+        var finding = Assert.Throws<RefusedException>(() => FiringReference.Open(Reference.Dataset).Cones.Read(sent)).Findings[0];
+        Assert.Equal(allowed, string.Join(", ", finding.Allowed));
     }
 }

@@ -1,3 +1,5 @@
+using ConeService.Contract.Answers;
+
 namespace ConeService.Api.Features.Cards;
 
 /// <summary>A card before it is put into a page.</summary>
@@ -9,6 +11,6 @@ namespace ConeService.Api.Features.Cards;
 internal sealed record Card(
     string Path, string Title, string Description, Action<CardBody> Write, IReadOnlyList<string> Sources)
 {
-    /// <summary>400 where what was asked can't be answered, which the card then says.</summary>
-    public int Status { get; init; } = StatusCodes.Status200OK;
+    /// <summary>Why what was asked can't be answered, which the card then says; null where it is answered.</summary>
+    public RefusedException? Refused { get; init; }
 }

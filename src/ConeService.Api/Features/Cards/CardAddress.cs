@@ -1,8 +1,7 @@
+using ConeService.Api.Http;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
-using ConeService.Data;
-using ConeService.Firing;
 using Microsoft.AspNetCore.WebUtilities;
 using Microsoft.Extensions.Primitives;
 
@@ -17,12 +16,12 @@ internal static class CardAddress
         .ToDictionary(q => q.Key, q => q.Value.ToString(), StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The card.</summary>
-    /// <param name="reference">The data in use.</param>
+    /// <param name="snapshot">The data in use.</param>
     /// <param name="address">Its address below /cards, with its question.</param>
     /// <param name="parameter">The parameter in which the address stands.</param>
     /// <param name="size">How much of it is shown; null: as the address says.</param>
-    /// <exception cref="RefusedException">There is no such card.</exception>
-    public static (Card Card, CardLook Look) Read(FiringReference reference, string address, string parameter, CardSize? size = null)
+    /// <exception cref="RefusedException">There is no such card, or it would refuse the question itself.</exception>
+    public static (Card Card, CardLook Look) Read(Snapshot snapshot, string address, string parameter, CardSize? size = null)
     {
         var parts = address.Split('?', 2);
         var path = Uri.UnescapeDataString(parts[0].Trim('/'));
@@ -34,10 +33,13 @@ internal static class CardAddress
                 Message.Verbatim(there)));
         }
 
-        var query = Asked(parts.Length > 1 ? QueryHelpers.ParseQuery(parts[1]) : []);
-        _ = EnumWords.TryRead(query.GetValueOrDefault("theme"), out CardTheme theme);
-        var asked = EnumWords.TryRead(query.GetValueOrDefault("size"), out CardSize own) ? own : CardSize.Full;
-        var look = new CardLook(size ?? asked, theme, query.ContainsKey("theme"));
-        return (kind.Make(new(reference, id, query, look)), look);
+        // What the card itself would refuse is refused here too: else a frame would show a refusal.
+        var sent = parts.Length > 1 ? QueryHelpers.ParseQuery(parts[1]) : [];
+        QueryGuard.Check(sent, [.. kind.Names, .. CardLook.Names, PinnedDataset.Parameter], allowsEmpty: true);
+        if (sent.TryGetValue(PinnedDataset.Parameter, out var version)) PinnedDataset.Require(snapshot, version.ToString());
+        var look = CardLook.Read(new QueryCollection(sent), CardTheme.Light);
+        if (size is { } other) look = look with { Size = other };
+        var card = kind.Make(new(snapshot.Reference, id, Asked(sent), look));
+        return (card.Refused is null ? card : throw card.Refused, look);
     }
 }

@@ -22,12 +22,12 @@ internal static class CardEndpoints
                     kind, context.GetRouteValue("id") as string ?? "", context, snapshots.Current, address));
             // A schedule is fitted for whoever asks: as many at a time as other fits.
             if (kind.Name == "schedule") Computations.Bound(route);
-            route.WithQuery([.. kind.Names, .. CardLook.Names])
+            route.WithQuery([.. kind.Names, .. CardLook.Names]).WithEmptyFields()
                 .WithName("getCard-" + kind.Name).WithSummary(kind.Tells + ", as a card to embed.")
                 .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).ExcludeFromDescription();
         }
 
-        routes.MapRead("/cards/{card}", One).WithQuery(CardLook.Names).Describe("getCard", Tags.Cards)
+        routes.MapRead("/cards/{card}", One).WithQuery(CardLook.Names).WithEmptyFields().Describe("getCard", Tags.Cards)
             .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).Problems(404).AnswersByPath();
     }
 
@@ -69,9 +69,9 @@ internal static class CardEndpoints
 
         var reference = snapshot.Reference;
         var card = kind.Make(new(reference, id, CardAddress.Asked(context.Request.Query), look));
-        return card.Status == StatusCodes.Status200OK
+        return card.Refused is null
             ? Kept(card, look, reference, address.Configured)
-            : new RefusedCard(CardPage.Render(card, look, reference, address.Configured), card.Status);
+            : new RefusedCard(CardPage.Render(card, look, reference, address.Configured), StatusCodes.Status400BadRequest);
     }
 
     // Of what may stand beside each other only the pairs of the index are kept: there are more than memory should hold.

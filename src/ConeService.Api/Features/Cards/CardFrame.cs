@@ -34,6 +34,19 @@ internal static class CardFrame
         yield return found;
     }
 
+    /// <summary>What was asked for; where it is refused, what is told without a question, and why.</summary>
+    public static (T Told, RefusedException? Refused) Or<T>(Func<T> asked, Func<T> otherwise)
+    {
+        try
+        {
+            return (asked(), null);
+        }
+        catch (RefusedException refused)
+        {
+            return (otherwise(), refused);
+        }
+    }
+
     /// <summary>The address of a card with what was asked of it.</summary>
     public static string Path(string path, CardAsk ask, IEnumerable<string> names)
     {

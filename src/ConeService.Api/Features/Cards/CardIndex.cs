@@ -26,7 +26,7 @@ internal static class CardIndex
         @media print{iframe{display:none}}
         """;
 
-    public static void Map(IEndpointRouteBuilder routes) => routes.MapRead("/cards", Page).WithQuery("card")
+    public static void Map(IEndpointRouteBuilder routes) => routes.MapRead("/cards", Page).WithQuery("card").WithEmptyFields()
         .WithName("listCards").WithSummary("Cards to embed, each with the lines to paste.")
         .Produces<string>(StatusCodes.Status200OK, HtmlPage.MediaType).ExcludeFromDescription();
 
@@ -34,7 +34,7 @@ internal static class CardIndex
     {
         var reference = snapshots.Current.Reference;
         var asked = string.IsNullOrWhiteSpace(card) ? First : card.Trim();
-        var (full, look) = CardAddress.Read(reference, asked, "card", CardSize.Full);
+        var (full, look) = CardAddress.Read(snapshots.Current, asked, "card", CardSize.Full);
         var small = look with { Size = CardSize.Short };
         var root = address.Root(context.Request);
         var page = new StringBuilder().Append("<main><h1>Cards for course pages</h1>")

@@ -1,3 +1,4 @@
+using ConeService.Api.Http;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
@@ -32,7 +33,8 @@ internal enum CardTheme
 /// <param name="Size">How much is shown.</param>
 /// <param name="Theme">The colours.</param>
 /// <param name="IsChosen">False where the colours follow from where the card is shown.</param>
-internal sealed record CardLook(CardSize Size, CardTheme Theme, bool IsChosen = true)
+/// <param name="Dataset">The version of the data package that it is pinned to; null where it is not.</param>
+internal sealed record CardLook(CardSize Size, CardTheme Theme, bool IsChosen = true, string? Dataset = null)
 {
     /// <summary>Width of a short card, px.</summary>
     public const int ShortWidth = 320;
@@ -55,18 +57,25 @@ internal sealed record CardLook(CardSize Size, CardTheme Theme, bool IsChosen = 
     public bool IsShort => Size == CardSize.Short;
 
     /// <summary>Its part of the key under which a card is kept.</summary>
-    public string Key => $"{EnumWords.Word(Size)}/{EnumWords.Word(Theme)}/{IsChosen}";
+    public string Key => $"{EnumWords.Word(Size)}/{EnumWords.Word(Theme)}/{IsChosen}/{Dataset}";
 
     /// <summary>Reads the look.</summary>
     /// <exception cref="RefusedException">A word is none of those that may stand there.</exception>
-    public static CardLook Read(HttpRequest request)
+    public static CardLook Read(HttpRequest request) =>
+        Read(request.Query, request.Headers[Destination] == "document" ? CardTheme.Auto : CardTheme.Light);
+
+    /// <summary>Reads the look from the parameters of a card.</summary>
+    /// <param name="query">The parameters.</param>
+    /// <param name="otherwise">The colours where none are asked for.</param>
+    /// <exception cref="RefusedException">A word is none of those that may stand there.</exception>
+    public static CardLook Read(IQueryCollection query, CardTheme otherwise)
     {
         var findings = new List<Finding>();
-        var size = Word(request, "size", CardSize.Full, findings);
-        var isChosen = request.Query.ContainsKey("theme");
-        var alone = request.Headers[Destination] == "document" ? CardTheme.Auto : CardTheme.Light;
-        var theme = Word(request, "theme", alone, findings);
-        return findings.Count == 0 ? new(size, theme, isChosen) : throw new RefusedException(findings);
+        var size = Word(query, "size", CardSize.Full, findings);
+        var theme = Word(query, "theme", otherwise, findings);
+        var isChosen = query["theme"].ToString().Length > 0;
+        var dataset = query.TryGetValue(PinnedDataset.Parameter, out var pin) ? pin.ToString().Replace(' ', '+') : null;
+        return findings.Count == 0 ? new(size, theme, isChosen, dataset) : throw new RefusedException(findings);
     }
 
     /// <summary>The colours of a page that tells what was wrong: those asked for, if they can be read.</summary>
@@ -81,13 +90,14 @@ internal sealed record CardLook(CardSize Size, CardTheme Theme, bool IsChosen = 
         if (more.Length > 0) parts.Add(more);
         if (IsShort) parts.Add("size=short");
         if (IsChosen) parts.Add("theme=" + EnumWords.Word(Theme));
+        if (Dataset is not null) parts.Add($"{PinnedDataset.Parameter}={Uri.EscapeDataString(Dataset)}");
         return parts.Count == 0 ? "" : "?" + string.Join('&', parts);
     }
 
-    private static T Word<T>(HttpRequest request, string name, T otherwise, List<Finding> findings)
+    private static T Word<T>(IQueryCollection query, string name, T otherwise, List<Finding> findings)
         where T : struct, Enum
     {
-        var sent = request.Query[name].ToString();
+        var sent = query[name].ToString();
         if (sent.Length == 0) return otherwise;
         if (EnumWords.TryRead(sent, out T word)) return word;
         findings.Add(new(

@@ -29,7 +29,7 @@ internal static class CardPage
             .Append(Foot(card, look, reference));
         return HtmlPage.Text(
             card.Title, page.ToString(), look.IsShort ? CardStyle.Css + CardStyle.Short : CardStyle.Css,
-            head: Head(card, body, reference, origin), colours: CardStyle.Colours(look.Theme));
+            head: Head(card, look, body, reference, origin), colours: CardStyle.Colours(look.Theme));
     }
 
     /// <summary>The height that a frame should give it, px: of a short card at 320, of a full one at 640 px of width.</summary>
@@ -58,19 +58,23 @@ internal static class CardPage
         var sources = card.Sources.Distinct().ToList();
         var cited = string.Join("; ", sources.Take(MostSources).Select(s => HtmlPage.Encode(names[s].TrimEnd('.'))));
         var more = sources.Count > MostSources ? $"; and {sources.Count - MostSources} more" : "";
-        return $"<footer><p class=\"small\">Source: {cited}{more}. {package}, {HtmlPage.Encode(dataset.License)}. "
+        // What was refused rests on no source.
+        var source = sources.Count == 0 ? "" : $"Source: {cited}{more}. ";
+        return $"<footer><p class=\"small\">{source}{package}, {HtmlPage.Encode(dataset.License)}. "
             + $"<span class=\"more\"><a href=\"{Address("/v1/sources")}\" target=\"_blank\" rel=\"noopener\">All sources</a> · "
             + $"<a href=\"{Address("/cards")}\" target=\"_blank\" rel=\"noopener\">More cards</a></span></p></footer>";
     }
 
     // Open Graph, JSON-LD and the discovery of oEmbed. Who reads them reads them from elsewhere, so the addresses are whole where the
     // service knows under which name it is reached.
-    private static string Head(Card card, CardBody body, FiringReference reference, string? origin)
+    private static string Head(Card card, CardLook look, CardBody body, FiringReference reference, string? origin)
     {
         var page = Whole(origin, "/cards/" + card.Path);
+        // A card that is pinned to a package is embedded pinned.
+        var pinned = CardLine.Address(Whole(origin, ""), card, new(CardSize.Full, CardTheme.Light, IsChosen: false, look.Dataset));
         var figure = FigureKinds.Of(reference, card.Path);
         var (title, description) = (HtmlPage.Encode(card.Title), HtmlPage.Encode(card.Description));
-        var embed = HtmlPage.Encode(Whole(origin, "/oembed?url=" + Uri.EscapeDataString(page)));
+        var embed = HtmlPage.Encode(Whole(origin, "/oembed?url=" + Uri.EscapeDataString(pinned)));
         return $"""
 
             <meta name="description" content="{description}">

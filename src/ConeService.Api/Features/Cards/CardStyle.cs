@@ -24,7 +24,7 @@ internal static class CardStyle
         img{max-width:100%;height:auto}footer{border-top:1px solid var(--line);margin-top:.6rem}footer p{margin:.2rem 0}
         .letters a,.words a{display:inline-block;min-width:1.5rem;min-height:1.5rem}.letters a{text-align:center}
         td.n,th.n{white-space:nowrap}td,th{hyphens:auto}
-        @media screen and (max-width:30rem){td:not(.n),tbody th{overflow-wrap:anywhere}
+        @media screen and (max-width:30rem){td:not(.n){overflow-wrap:anywhere}tbody th{overflow-wrap:break-word}
         .many,.many caption,.many tbody,.many tr,.many td,.many tbody th{display:block}
         .many thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
         .many td{border:0;padding:.05rem 0;text-align:left;white-space:normal}.many tbody th{border:0;padding-top:.4rem}

@@ -1,3 +1,4 @@
+using ConeService.Contract.Answers;
 using ConeService.Contract.Practice;
 using ConeService.Data;
 using ConeService.Firing;
@@ -14,11 +15,14 @@ internal static class CautionsCard
 
     public static Card Of(CardAsk ask)
     {
-        var list = ask.Reference.Practice.Cautions(ask["for"]);
-        var what = ask["for"] is { } asked ? "Cautions: " + asked.Replace('-', ' ') : "Cautions in the kiln room";
+        var (list, refused) = CardFrame.Or(() => ask.Reference.Practice.Cautions(ask["for"]), () => ask.Reference.Practice.Cautions());
+        var what = refused is null && ask["for"] is { } asked ? "Cautions: " + asked.Replace('-', ' ') : "Cautions in the kiln room";
         return new(
             CardFrame.Path(Path, ask, Names), what, "What can hurt, who is exposed, and what to do about it.",
-            body => Write(body, ask, list), [.. list.Items.SelectMany(c => c.Sources).Distinct()]);
+            body => Write(body, ask, list, refused), [.. list.Items.SelectMany(c => c.Sources).Distinct()])
+        {
+            Refused = refused,
+        };
     }
 
     /// <summary>Every word that cautions belong to.</summary>
@@ -28,7 +32,7 @@ internal static class CautionsCard
     /// <summary>Cautions, the gravest first.</summary>
     public static IEnumerable<Caution> Gravest(IEnumerable<Caution> cautions) => cautions.OrderByDescending(c => c.Severity);
 
-    private static void Write(CardBody body, CardAsk ask, CautionList list)
+    private static void Write(CardBody body, CardAsk ask, CautionList list, RefusedException? refused)
     {
         if (!ask.Look.IsShort)
         {
@@ -37,6 +41,8 @@ internal static class CautionsCard
                     .. For(ask.Reference).Select(w => (w, CardWords.Sentence(w.Replace('-', ' '))))], "")
                 .Into(body, "Show");
         }
+
+        CardFrame.Wrong(body, refused);
 
         var gravest = Gravest(list.Items).ToList();
         if (ask["for"] is null && !ask.Look.IsShort)

@@ -23,20 +23,34 @@ internal static class ChartCard
     public static Card Of(CardAsk ask)
     {
         var cones = ask.Reference.Cones;
-        var unit = ask["unit"];
-        if (unit is not (null or "both" or "C" or "F"))
+        var chart = cones.Chart(cones.DefaultChart).Chart;
+        IReadOnlyList<EndPoint> points = [];
+        IReadOnlyList<string> sources = [];
+        RefusedException? refused = null;
+        try
         {
-            throw new RefusedException(new Finding(
-                FindingCodes.UnitsUnknown, "unit", unit, Message.Of("schedules.units-unknown", ("sent", unit)),
-                Message.Verbatim(["C", "F", "both"])));
+            if (ask["unit"] is { } unit and not ("both" or "C" or "F"))
+            {
+                throw new RefusedException(new Finding(
+                    FindingCodes.UnitsUnknown, "unit", unit, Message.Of("schedules.units-unknown", ("sent", unit)),
+                    Message.Verbatim(["C", "F", "both"])));
+            }
+
+            if (ask["chart"] is { } named) chart = cones.Chart(named).Chart;
+            (points, sources) = Points(cones, chart, ask["rate"]);
+        }
+        catch (RefusedException failure)
+        {
+            (refused, sources) = (failure, [chart.Source]);
         }
 
-        var chart = cones.Chart(ask["chart"] ?? cones.DefaultChart).Chart;
-        var (points, sources) = Points(cones, chart, ask["rate"]);
         return new(
             CardFrame.Path(Path, ask, Names), "Cone chart",
             $"Every cone of the chart “{chart.Name}” with its temperature, hottest first.",
-            body => Write(body, ask, chart, points), sources);
+            body => Write(body, ask, chart, points, refused), sources)
+        {
+            Refused = refused,
+        };
     }
 
     /// <summary>Every cone that the chart can tell of at the rate, hottest cone first.</summary>
@@ -64,7 +78,8 @@ internal static class ChartCard
         return points.Count > 0 ? (points, [.. points.SelectMany(p => p.Sources).Distinct()]) : throw refused!;
     }
 
-    private static void Write(CardBody body, CardAsk ask, ChartSummary chart, IReadOnlyList<EndPoint> points)
+    private static void Write(
+        CardBody body, CardAsk ask, ChartSummary chart, IReadOnlyList<EndPoint> points, RefusedException? refused)
     {
         var charts = ask.Reference.Cones.Charts();
         var unit = ask["unit"] ?? "both";
@@ -78,6 +93,8 @@ internal static class ChartCard
                 .Into(body, "Show");
         }
 
+        CardFrame.Wrong(body, refused);
+        if (points.Count == 0) return;
         body.Say($"{chart.Name}, heated at {CardWords.Rate(points[0].RateCelsiusPerHour)} over the last 100 °C.", needed: true);
         body.Say("The zero counts down: cone 06 is far cooler than cone 6.", "warn", needed: true);
         List<Cell> heads = ["Cone"];

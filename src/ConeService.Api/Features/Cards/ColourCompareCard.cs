@@ -32,7 +32,7 @@ internal static class ColourCompareCard
             "What one colorant gives in oxidation and in reduction, in the same glaze.", body => Write(body, ask, answer, refused),
             answer?.Sources ?? [.. ask.Reference.Dataset.Colorants.SelectMany(c => c.Sources).Distinct()])
         {
-            Status = refused is null ? StatusCodes.Status200OK : StatusCodes.Status400BadRequest,
+            Refused = refused,
         };
     }
 

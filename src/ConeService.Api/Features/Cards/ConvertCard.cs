@@ -32,7 +32,7 @@ internal static class ConvertCard
             "Which temperature a pyrometric cone stands for, and which cone a temperature reaches, "
             + "at a heating rate.", body => Write(body, ask, asked), asked.Sources)
         {
-            Status = asked.Refused is null ? StatusCodes.Status200OK : StatusCodes.Status400BadRequest,
+            Refused = asked.Refused,
         };
     }
 
@@ -40,12 +40,9 @@ internal static class ConvertCard
     {
         var cones = ask.Reference.Cones;
         var (cone, temperature, rate, chart) = (ask["cone"], ask["temperature"], ask["rate"], ask["chart"]);
-        if (cone is null && temperature is null)
-        {
-            // Without a question the chart is named, by which answers would be given.
-            asked.Sources = [cones.Chart(chart ?? cones.DefaultChart).Chart.Source];
-            return;
-        }
+        // Without an answer the chart is named, by which answers would be given.
+        asked.Sources = [cones.Chart(chart ?? cones.DefaultChart).Chart.Source];
+        if (cone is null && temperature is null) return;
 
         if (cone is not null) asked.EndPoint = cones.EndPoint(cone, rate, chart);
         if (temperature is not null)

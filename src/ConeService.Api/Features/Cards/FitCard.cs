@@ -1,5 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Loads;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
 using ConeService.Data;
 
 namespace ConeService.Api.Features.Cards;
@@ -20,13 +22,16 @@ internal static class FitCard
         {
             if (ask["body"] is not null || ask["cone"] is not null)
             {
+                // The load check leaves a material that nobody knows to whoever sent it, who can describe it; on a card there is no
+                // room for that, and the word is mostly misspelt.
+                Known(ask);
                 answer = ask.Reference.Loads.Check(new PairingQuery(
                     ask["body"], ask["glaze"], ask["cone"], ask["atmosphere"] ?? "oxidation", ask["firing"] ?? "glaze", null, ask["use"]));
             }
         }
         catch (RefusedException failure)
         {
-            refused = failure;
+            refused = new([.. failure.Findings.Select(f => f.Field == "firingKind" ? f with { Field = "firing" } : f)]);
         }
 
         return new(
@@ -34,8 +39,24 @@ internal static class FitCard
             "A clay, a glaze and a firing: do they go together, why not, and what to do instead.",
             body => Write(body, ask, answer, refused), answer?.Sources ?? ["common-practice"])
         {
-            Status = refused is null ? StatusCodes.Status200OK : StatusCodes.Status400BadRequest,
+            Refused = refused,
         };
+    }
+
+    private static void Known(CardAsk ask)
+    {
+        var findings = new List<Finding>();
+        Look("body", ask["body"], ask.Reference.Materials.Bodies().Items.Select(b => b.Id), "cards.clay-unknown");
+        foreach (var glaze in (ask["glaze"] ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+            Look("glaze", glaze, ask.Reference.Materials.Glazes().Items.Select(g => g.Id), "cards.glaze-unknown");
+        if (findings.Count > 0) throw new RefusedException(findings);
+
+        void Look(string field, string? sent, IEnumerable<string> ids, string message)
+        {
+            if (sent is null || ids.Contains(sent, StringComparer.OrdinalIgnoreCase)) return;
+            var near = NearMatches.Find(sent, ids);
+            findings.Add(new(FindingCodes.WordUnknown, field, sent, Message.Of(message, ("sent", sent)), Message.Verbatim(near)));
+        }
     }
 
     private static void Write(CardBody body, CardAsk ask, PairingAnswer? answer, RefusedException? refused)

@@ -36,7 +36,7 @@ internal static class GlossaryCard
             body => Write(body, ask, all, shown, refused),
             [.. (shown.Count > 0 ? shown : all).SelectMany(t => t.Sources).Distinct()])
         {
-            Status = refused is null ? StatusCodes.Status200OK : StatusCodes.Status400BadRequest,
+            Refused = refused,
         };
     }
 

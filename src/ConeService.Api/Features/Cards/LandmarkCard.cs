@@ -1,3 +1,4 @@
+using ConeService.Contract.Answers;
 using ConeService.Contract.Study;
 using ConeService.Data;
 
@@ -13,14 +14,17 @@ internal static class LandmarkCard
 
     public static Card Of(CardAsk ask)
     {
-        var list = ask.Reference.Study.Landmarks(ask["phase"]);
+        var (list, refused) = CardFrame.Or(() => ask.Reference.Study.Landmarks(ask["phase"]), () => ask.Reference.Study.Landmarks());
         return new(
             CardFrame.Path(Path, ask, Names), "What happens at which temperature",
-            "What happens in ware, glaze and kiln on the way up and down, and what to do about it.", body => Write(body, ask, list),
-            [.. list.Items.SelectMany(l => l.Sources).Distinct()]);
+            "What happens in ware, glaze and kiln on the way up and down, and what to do about it.", body => Write(body, ask, list, refused),
+            [.. list.Items.SelectMany(l => l.Sources).Distinct()])
+        {
+            Refused = refused,
+        };
     }
 
-    private static void Write(CardBody body, CardAsk ask, LandmarkList list)
+    private static void Write(CardBody body, CardAsk ask, LandmarkList list, RefusedException? refused)
     {
         if (!ask.Look.IsShort)
         {
@@ -28,6 +32,7 @@ internal static class LandmarkCard
             new CardForm(ask, Path).Choice("phase", "On the way", [("", "all"), .. phases], "").Into(body, "Show");
         }
 
+        CardFrame.Wrong(body, refused);
         foreach (var phase in list.Items.GroupBy(l => l.Phase).OrderBy(g => g.Key))
         {
             // On the way down the hottest comes first.

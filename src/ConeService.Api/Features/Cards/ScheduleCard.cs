@@ -20,8 +20,23 @@ internal static class ScheduleCard
     }
 
     /// <summary>The schedule, fitted to the cone asked for and to no kiln; without a cone to the one that is usual for it.</summary>
-    public static FittedSchedule Fit(CardAsk ask) => ask.Reference.Schedules.Fit(
-        ask.Id, new FitRequest(SentText.Of(ask["cone"] ?? Usual(ask)), Units: ask["unit"] ?? "C"));
+    public static FittedSchedule Fit(CardAsk ask)
+    {
+        try
+        {
+            return ask.Reference.Schedules.Fit(ask.Id, new FitRequest(SentText.Of(ask["cone"] ?? Usual(ask)), Units: ask["unit"] ?? "C"));
+        }
+        catch (RefusedException refused)
+        {
+            // Told of the parameters of the card: nobody posted a body.
+            throw new RefusedException([.. refused.Findings.Select(f => f.Field switch
+            {
+                "/units" => f with { Field = "unit" },
+                ['/', .. var name] => f with { Field = name },
+                _ => f,
+            })]);
+        }
+    }
 
     // The cone of the template; else, of the cones that it can be fitted to, the first that studios fire this way.
     private static string? Usual(CardAsk ask)

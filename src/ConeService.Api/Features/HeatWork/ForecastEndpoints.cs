@@ -18,7 +18,8 @@ internal static class ForecastEndpoints
             .Answers<ForecastAnswer>(OneLine.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType).Problems(406, 413, 415);
 
     /// <summary>What a firing under way will do.</summary>
-    /// <remarks>As JSON, or the log as text/csv of up to 10 MB with the rest as parameters (a kiln goes with JSON). The log so far, the
+    /// <remarks>As JSON, or the log as text/csv of up to 10 MB with the rest as parameters (a kiln goes with JSON; <c>units</c> and
+    /// <c>cone</c> are needed: the example is asked with <c>?units=C&amp;cone=6</c>). The log so far, the
     /// rest of the programme, the cone it is for, and the kiln where it is known: when it will end, which
     /// cone it will put down and with what probability, when the kiln may be opened, and which hold or peak would still put the cone just
     /// down. After a power cut or a firing broken off: resume or start over, with which last ramp and hold. Losses and power of the kiln

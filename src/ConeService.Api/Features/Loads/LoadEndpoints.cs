@@ -1,7 +1,10 @@
 using ConeService.Api.Http;
 using ConeService.Api.OpenApi;
+using ConeService.Contract.Answers;
 using ConeService.Contract.Batches;
 using ConeService.Contract.Loads;
+using ConeService.Contract.Problems;
+using ConeService.Contract.Texts;
 
 namespace ConeService.Api.Features.Loads;
 
@@ -67,9 +70,27 @@ internal static class LoadEndpoints
     /// <param name="snapshots">The data in use.</param>
     internal static IResult FindPairing(
         string? body, string? glaze, string? cone, string? atmosphere, string? firingKind, string? kind, string? state, string? use,
-        SnapshotHolder snapshots) =>
-        JsonBody.Cacheable(snapshots.Current.Reference.Loads.Check(
-            new PairingQuery(body, glaze, cone, atmosphere, firingKind ?? kind, state, use)));
+        SnapshotHolder snapshots)
+    {
+        // Two names of one thing: whichever was not read would be dropped in silence.
+        if (firingKind is not null && kind is not null && firingKind != kind)
+        {
+            throw new RefusedException(new Finding(
+                FindingCodes.RepeatedParameter, "kind", kind, Message.Of("loads.kind-twice", ("kind", kind), ("firing-kind", firingKind)),
+                [Message.Of("http.one-value")]));
+        }
+
+        try
+        {
+            return JsonBody.Cacheable(snapshots.Current.Reference.Loads.Check(
+                new PairingQuery(body, glaze, cone, atmosphere, firingKind ?? kind, state, use)));
+        }
+        catch (RefusedException refused) when (firingKind is null && kind is not null)
+        {
+            // Told of the name that was sent.
+            throw new RefusedException([.. refused.Findings.Select(f => f.Field == "firingKind" ? f with { Field = "kind" } : f)]);
+        }
+    }
 
     /// <summary>Do this clay, these coats and this firing go together?</summary>
     /// <remarks>The load check for a single piece; what is left out is assumed and said so.</remarks>

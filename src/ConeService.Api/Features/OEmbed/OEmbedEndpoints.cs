@@ -20,7 +20,7 @@ internal static class OEmbedEndpoints
     private const string Cards = "/cards/";
 
     public static void MapOEmbed(this IEndpointRouteBuilder routes) => routes
-        .MapRead(Path, Answer).WithQuery("url", "maxwidth", "maxheight", "format")
+        .MapRead(Path, Answer).WithQuery("url", "maxwidth", "maxheight", "format").WithEmptyFields()
         .WithName("getOEmbed").WithSummary("The frame for the address of a card, as oEmbed 1.0 has it.")
         .Produces<string>(StatusCodes.Status200OK, JsonBody.MediaType, "text/xml").ExcludeFromDescription();
 
@@ -30,12 +30,16 @@ internal static class OEmbedEndpoints
     {
         // The standard answers a format that is not made by 501, whatever else was asked (2.3.4).
         if (format is not (null or "" or "json" or "xml"))
-            return Results.Text("The formats are json and xml.\n", "text/plain", statusCode: StatusCodes.Status501NotImplemented);
+        {
+            throw new RefusedException(new Finding(
+                FindingCodes.FormatNotMade, "format", format, Message.Of("http.format-not-made", ("format", format)),
+                Message.Verbatim(["json", "xml"])));
+        }
+
         var (wide, high) = (Most(maxwidth, "maxwidth"), Most(maxheight, "maxheight"));
         var root = address.Root(context.Request);
-        var reference = snapshots.Current.Reference;
         var below = Below(url, root, address.Prefix(context.Request));
-        var (card, look) = CardAddress.Read(reference, below, "url");
+        var (card, look) = CardAddress.Read(snapshots.Current, below, "url");
         var height = CardPage.Height(card, look);
         // What has no room for the whole card gets the short one.
         if (wide < CardLook.FullWidth || high < height) (look, height) = (look with { Size = CardSize.Short }, CardLook.ShortHeight);
@@ -66,6 +70,13 @@ internal static class OEmbedEndpoints
     private static string Below(string? url, string root, string prefix)
     {
         var sent = url?.Trim() ?? "";
+        if (sent.Length == 0)
+        {
+            throw new RefusedException(new Finding(
+                FindingCodes.MemberMissing, "url", url, Message.Of("members.member-missing", ("member", "url")),
+                Message.Verbatim([root + "/cards/cone-6"])));
+        }
+
         // A card's own link to here may name it by its path, which has the prefix before it where the service has one.
         var path = sent.StartsWith(root + "/", StringComparison.OrdinalIgnoreCase) ? sent[root.Length..]
             : sent.StartsWith(prefix + "/", StringComparison.OrdinalIgnoreCase) ? sent[prefix.Length..]

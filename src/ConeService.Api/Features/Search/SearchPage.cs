@@ -22,11 +22,11 @@ internal static class SearchPage
             .AppendLine("<button>Search</button></p></form>");
         if (answer.Answer is { } told)
             body.AppendLine(CultureInfo.InvariantCulture, $"<p class=\"lead\"><strong>{HtmlPage.Encode(told)}</strong></p>");
-        if (answer.Items.Count == 0)
+        if (answer.Items.Count == 0 && answer.Answer is null)
         {
             Nothing(body, answer);
         }
-        else
+        else if (answer.Items.Count > 0)
         {
             body.AppendLine("<ul>");
             foreach (var hit in answer.Items)

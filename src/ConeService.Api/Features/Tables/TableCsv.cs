@@ -41,10 +41,11 @@ internal static class TableCsv
         return row[field.Id] switch
         {
             null => null,
-            string[] items => string.Join(Between, isCone ? items.Select(i => Csv.Cone(i)) : items),
+            string[] items => Csv.Inert(string.Join(Between, isCone ? items.Select(i => Csv.Cone(i)) : items)),
             string text when isCone => Csv.Cone(text),
             // The value of a fact as its source gives it: 05-3 would be a day in May.
             string text when char.IsDigit(text[0]) && OfCones(row, field) => $"cones {text}",
+            string text => Csv.Inert(text),
             var value => string.Create(CultureInfo.InvariantCulture, $"{value}"),
         };
     }

@@ -44,7 +44,9 @@ internal static class SearchDocuments
             p.CareNote, p.WatertightNote, p.FoodContact == ProcessFoodContact.NotForFood ? "not for food eat drink" : "food eat drink",
             string.Join(' ', data.ProcessAdditions.Where(a => a.Process == p.Id).Select(a => $"{a.Material} {a.When}")))),
         .. data.Cautions.Select(c => Made(
-            "cautions", 1.15, c.Id, c.Hazard, c.Control, [], c.When, c.Control, string.Join(' ', c.AppliesTo), "danger hazard caution")),
+            "cautions", 1.15, c.Id, c.Hazard, c.Control, [], c.When, c.Control, string.Join(' ', c.AppliesTo), "danger hazard caution",
+            // A term that leads to a caution is another word for what it warns of.
+            string.Join(' ', data.Terms.Where(t => t.Href == "/v1/cautions/" + c.Id).SelectMany(t => t.Synonyms.Prepend(t.Term))))),
         .. data.LoadRules.Select(r => new SearchDocument(
             new(r.Id, r.Rule, "load-rules", r.Rationale, new Address("/v1/load-rules/" + r.Id)), 0.7, [], [r.Topic, r.Note])),
     ];
@@ -78,6 +80,8 @@ internal static class SearchDocuments
         .. data.Disagreements.Select(d => new SearchDocument(
             new(d.Id, d.Topic, "disagreements", d.Adopted, new Address("/v1/disagreements")), 0.6, [],
             [d.PositionA, d.PositionB, d.Comment])),
+        .. data.Sources.Select(s => new SearchDocument(
+            new(s.Id, s.Citation, "sources", null, new Address("/v1/sources/" + s.Id)), 0.3, [], [])),
     ];
 
     private static SearchDocument Made(
