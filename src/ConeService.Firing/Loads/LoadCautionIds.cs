@@ -33,6 +33,12 @@ internal static class LoadCautionIds
     /// <summary>Explosive reduction in a gas kiln.</summary>
     public const string ExplosiveReduction = "explosive-reduction";
 
+    /// <summary>Smoke or gas in an electric kiln.</summary>
+    public const string ReductionInElectric = "reduction-in-electric-kiln";
+
+    /// <summary>A live electric kiln that is opened.</summary>
+    public const string ElectricShock = "electric-shock";
+
     /// <summary>A kiln above what it is made for.</summary>
     public const string OverTemperature = "kiln-over-temperature";
 

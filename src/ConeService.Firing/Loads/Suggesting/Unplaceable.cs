@@ -82,8 +82,7 @@ internal sealed class Unplaceable(LoadTables tables, PieceJudge judge, Load load
             .ToList();
         if (piece.Body is { Mature: { } mature } body)
         {
-            var wasMatured = body.MaturesInBisque && piece.State == PieceState.Bisqued;
-            ranges.Insert(0, (body.Name, wasMatured ? null : mature.Min, mature.Max));
+            ranges.Insert(0, (body.Name, piece.WasMatured ? null : mature.Min, mature.Max));
         }
 
         foreach (var lower in ranges)
