@@ -42,6 +42,9 @@ internal static class LoadCautionIds
     /// <summary>A kiln above what it is made for.</summary>
     public const string OverTemperature = "kiln-over-temperature";
 
+    /// <summary>Crazed glaze under food.</summary>
+    public const string Crazed = "crazed-glaze-on-food-ware";
+
     /// <summary>Ware that bursts.</summary>
     public const string Steam = "steam-explosion-of-ware";
 

@@ -26,7 +26,9 @@ public sealed class KilnLimitTests
         Assert.Equal(expected, answer.Verdict);
         Assert.All(answer.Load.Reasons, r => Assert.Equal(ReasonCode.KilnCannotReachCone, r.Code));
         Assert.Contains(answer.Assumed, a => a.Field == "/kiln/maxTemperature");
-        if (expected != Verdict.Accept) Assert.Contains("one that reaches cone 6", answer.Pieces[0].Instead!.ToString(), StringComparison.Ordinal);
+        // mid-range-gloss goes from 5 to 7: this kiln may reach 5, at 1186 °C, or another must reach 6.
+        if (expected != Verdict.Accept)
+            Assert.Matches("to cone 5 in oxidation: |one that reaches cone 6: ", answer.Pieces[0].Instead!.ToString());
     }
 
     [Fact]

@@ -70,6 +70,13 @@ internal sealed class FoodRule : IPieceRule
                 Message.Of("loads.body-porous-unglazed", ("body", body.NameFirst)), Message.Of("loads.glaze-food-surface"));
         }
 
+        // Dense by itself, and yet its glazes are known to craze.
+        if (c.IsGlazedInside && c.Piece.Body is { HoldsWater: HoldsWater.WhenMature } dense && dense.Cautions.Contains(LoadCautionIds.Crazed))
+        {
+            judgement.Find(ReasonCode.NotForFood, ReasonSeverity.Review)?.Because(LoadRuleIds.FoodNeedsDenseWare, dense,
+                Message.Of("loads.glazes-craze-on-body", ("body", dense.Name)), Message.Of("loads.glaze-made-for-body"));
+        }
+
         if (c.IsGlazedInside || c.Firing.Kind is FiringKind.Overglaze or FiringKind.Salt or FiringKind.Soda) return;
         foreach (var item in c.Piece.Coats)
         {
