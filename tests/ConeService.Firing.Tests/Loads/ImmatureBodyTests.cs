@@ -35,10 +35,11 @@ public sealed class ImmatureBodyTests
     [Fact]
     public void No_body_is_said_to_stand_the_cone_at_which_it_slumps()
     {
-        // Past warping and bloating a maker may fire it all the same; no range reaches to where it lies down.
+        // Past warping and bloating a maker may fire it all the same; no range reaches to where it lies down, but that of bone china, which
+        // is bedded in powder (clay-bodies bone-china).
         var scale = new ConeService.Firing.Materials.PotterScale(Reference.Charts.Scale);
         Assert.All(
-            Reference.Dataset.ClayBodies.Where(b => b.MatureConeBest is not null && b.SlumpConesOverBest is not null),
+            Reference.Dataset.ClayBodies.Where(b => b.Id != "bone-china" && b.MatureConeBest is not null && b.SlumpConesOverBest is not null),
             b => Assert.True(
                 scale.Of(b.MatureConeBest!).StepsTo(scale.Of(b.MatureConeMax!)) < b.SlumpConesOverBest,
                 $"{b.Id}: best {b.MatureConeBest}, to {b.MatureConeMax}, slumps {b.SlumpConesOverBest} over its best"));
