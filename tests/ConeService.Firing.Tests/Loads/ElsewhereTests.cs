@@ -145,6 +145,23 @@ public sealed class ElsewhereTests
     }
 
     [Theory]
+    [InlineData("06", false)]
+    [InlineData(null, true)]
+    public void A_bisque_that_was_told_is_not_taken_to_be_the_one_it_needs(string? bisque, bool assumed)
+    {
+        var cup = Loads.Piece("cup", "bone-china", "low-fire-boron-clear", "", "food") with
+        {
+            State = default,
+            EarlierFirings = [new(Loads.T("bisque"), bisque is null ? default : Loads.T(bisque))],
+        };
+        var answer = Loads.Check.Check(Loads.Load(Loads.Electric, Loads.Firing("glaze", "04", "oxidation"), cup));
+
+        Assert.Equal(assumed ? Verdict.Accept : Verdict.Refuse, answer.Verdict);
+        Assert.Equal(assumed, answer.Assumed.Any(a => a.Value == "bisqued within the range of its body"));
+        if (!assumed) Assert.Contains("bisque it at cone 8 to 10", Instead(answer), StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("mid-range-stoneware-light", "mid-range-gloss", "6", "oxidation")]
     [InlineData("high-fire-stoneware-light", "tenmoku", "10", "reduction")]
     public void Ware_with_nothing_left_to_fire_is_sent_to_no_other_firing(string body, string glaze, string cone, string atmosphere)
