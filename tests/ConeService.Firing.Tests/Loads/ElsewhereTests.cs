@@ -18,7 +18,8 @@ public sealed class ElsewhereTests
             Loads.Piece("p", "high-fire-stoneware-light", "tenmoku")));
 
         Assert.Equal(
-            "Book it in a glaze firing to cone 10 in oxidation, in another kiln, one that reaches cone 10: that suits body and coats together.",
+            "Book it in a glaze firing to cone 10 in oxidation, in another kiln, one that reaches cone 10: "
+            + "that suits body and coats together.",
             Instead(answer));
         Assert.Contains(
             "in einem anderen Ofen, der Kegel 10 erreicht", German(answer), StringComparison.Ordinal);
@@ -32,7 +33,8 @@ public sealed class ElsewhereTests
             Loads.Kiln("gas", "13", "oxidation;neutral;reduction"), Loads.Firing("salt", "9", "reduction"),
             Loads.Piece("p", "salt-soda-body", "salt-vapour", "bone-dry")));
 
-        Assert.Contains("a salt firing to cone 9 in reduction, in another kiln, one kept for salt or soda:", Instead(answer), StringComparison.Ordinal);
+        Assert.Contains(
+            "a salt firing to cone 9 in reduction, in another kiln, one kept for salt or soda:", Instead(answer), StringComparison.Ordinal);
         Assert.Contains("best at cone 9", answer.SuggestedFirings[0].Why.ToString(), StringComparison.Ordinal);
     }
 
@@ -84,7 +86,10 @@ public sealed class ElsewhereTests
     [Fact]
     public void What_neighbours_spoil_goes_into_another_load_without_them()
     {
-        var chrome = Loads.Piece("green", "white-earthenware") with { Coats = [new(Loads.T("low-fire-boron-clear"), Contains: ["chrome"])] };
+        var chrome = Loads.Piece("green", "white-earthenware") with
+        {
+            Coats = [new(Loads.T("low-fire-boron-clear"), Contains: ["chrome"])],
+        };
         var white = Loads.Check.Check(Loads.Load(
             Loads.Electric, Loads.Firing("glaze", "04", "oxidation"), Loads.Piece("white", "red-earthenware", "majolica"), chrome));
         var pale = Loads.Check.Check(Loads.Load(

@@ -39,7 +39,8 @@ public sealed class ImmatureBodyTests
         // is bedded in powder (clay-bodies bone-china).
         var scale = new ConeService.Firing.Materials.PotterScale(Reference.Charts.Scale);
         Assert.All(
-            Reference.Dataset.ClayBodies.Where(b => b.Id != "bone-china" && b.MatureConeBest is not null && b.SlumpConesOverBest is not null),
+            Reference.Dataset.ClayBodies.Where(b => b.Id != "bone-china"
+                && b.MatureConeBest is not null && b.SlumpConesOverBest is not null),
             b => Assert.True(
                 scale.Of(b.MatureConeBest!).StepsTo(scale.Of(b.MatureConeMax!)) < b.SlumpConesOverBest,
                 $"{b.Id}: best {b.MatureConeBest}, to {b.MatureConeMax}, slumps {b.SlumpConesOverBest} over its best"));

@@ -11,7 +11,7 @@ public sealed class KilnLimitTests
     private static readonly Interior Box = new(Loads.Number("450"), Loads.Number("450"), Loads.Number("450"));
 
     [Theory]
-    // witness-self-supporting, cone 6: 1185 °C at 15, 1222 °C at 60 and 1243 °C at 150 °C an hour. In °F every one of these is lower still.
+    // witness-self-supporting, cone 6: 1185 °C at 15, 1222 °C at 60 and 1243 °C at 150 °C an hour. The same number is lower in °F.
     [InlineData("1222", Verdict.Accept)]
     [InlineData("1221", Verdict.Review)]
     [InlineData("1200", Verdict.Review)]

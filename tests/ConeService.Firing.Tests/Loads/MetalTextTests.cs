@@ -33,7 +33,11 @@ public sealed class MetalTextTests
     {
         var piece = Loads.Piece("p", "mid-range-stoneware-light", use: use.Length == 0 ? null : use) with
         {
-            Coats = [new(Loads.T("mid-range-gloss")), new(Loads.T(glaze), Contains: [Loads.T(metal)], Where: where.Length == 0 ? default : Loads.T(where))],
+            Coats =
+            [
+                new(Loads.T("mid-range-gloss")),
+                new(Loads.T(glaze), Contains: [Loads.T(metal)], Where: where.Length == 0 ? default : Loads.T(where)),
+            ],
         };
         var answer = Loads.Check.Check(Loads.Load(Loads.Electric, Loads.Firing("glaze", "6", "oxidation"), piece));
         var reason = Assert.Single(answer.Pieces[0].Reasons, r => r.Rule == "metals-in-coats");

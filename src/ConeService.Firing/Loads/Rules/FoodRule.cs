@@ -71,7 +71,8 @@ internal sealed class FoodRule : IPieceRule
         }
 
         // Dense by itself, and yet its glazes are known to craze.
-        if (c.IsGlazedInside && c.Piece.Body is { HoldsWater: HoldsWater.WhenMature } dense && dense.Cautions.Contains(LoadCautionIds.Crazed))
+        if (c.IsGlazedInside && c.Piece.Body is { HoldsWater: HoldsWater.WhenMature } dense
+            && dense.Cautions.Contains(LoadCautionIds.Crazed))
         {
             judgement.Find(ReasonCode.NotForFood, ReasonSeverity.Review)?.Because(LoadRuleIds.FoodNeedsDenseWare, dense,
                 Message.Of("loads.glazes-craze-on-body", ("body", dense.Name)), Message.Of("loads.glaze-made-for-body"));

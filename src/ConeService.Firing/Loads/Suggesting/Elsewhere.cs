@@ -2,7 +2,6 @@ using ConeService.Contract.Texts;
 using ConeService.Data;
 using ConeService.Firing.Loads.Rules;
 using ConeService.Firing.Materials;
-using ConeService.Firing.Room;
 
 namespace ConeService.Firing.Loads.Suggesting;
 
