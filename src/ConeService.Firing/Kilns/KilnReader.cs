@@ -28,6 +28,10 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
     // Nobody sells shelves as thick; more is a slip, and the load check reads shelves only by the way.
     private const decimal ThickestShelf = 50;
 
+    // In whichever unit.
+    private static readonly decimal LeastOfAll = (decimal)Bounds.Of<Kiln>(nameof(Kiln.MaxTemperature)).Low;
+    private static readonly decimal MostOfAll = (decimal)Bounds.Of<Kiln>(nameof(Kiln.MaxTemperature)).High;
+
     // As plans take them.
     private const decimal MostLayers = 100;
     private const decimal MostBeside = 20;
@@ -100,6 +104,12 @@ internal sealed class KilnReader(Kiln sent, ConeScale scale, string at, ICollect
     /// <param name="fahrenheit">True when temperatures were sent in °F.</param>
     public double? MaxCelsius(bool fahrenheit) =>
         Number(sent.MaxTemperature, "maxTemperature") is not { } most ? null : fahrenheit ? (most - 32) / 1.8 : most;
+
+    /// <summary>
+    /// The hottest that its maker allows as a number, where the request has no unit of temperature; null where nothing, or nothing
+    /// that can be used, is said of it.
+    /// </summary>
+    public decimal? MostDegrees() => Usable(sent.MaxTemperature, MostOfAll) is { } most && most >= LeastOfAll ? most : null;
 
     /// <summary>All that the kiln model takes, as numbers; <see cref="KilnModel.Resolve"/> judges them.</summary>
     /// <param name="heat">What heats it.</param>

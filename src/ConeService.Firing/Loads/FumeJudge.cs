@@ -7,7 +7,7 @@ namespace ConeService.Firing.Loads;
 /// <summary>Judges what vapours of one piece do to others: to those that are spoiled, and to the load.</summary>
 internal static class FumeJudge
 {
-    private const int NamesInASentence = 3;
+    internal const int NamesInASentence = 3;
 
     /// <summary>Adds what one vapour does in this load.</summary>
     public static void Judge(
@@ -43,7 +43,7 @@ internal static class FumeJudge
 
     private static Coat? Spoiled(Piece piece, Fume fume) => piece.Coats.FirstOrDefault(x => x.SpoiledBy.Has(fume))?.Coat;
 
-    private static Message Names(List<PieceClass> classes)
+    internal static Message Names(List<PieceClass> classes)
     {
         var ids = Ids(classes).ToList();
         return ids.Count <= NamesInASentence
@@ -51,8 +51,8 @@ internal static class FumeJudge
             : Message.Of("loads.pieces-and-more", ("ids", ids[..NamesInASentence]), ("more", ids.Count - NamesInASentence));
     }
 
-    private static IEnumerable<string> Ids(List<PieceClass> classes) =>
+    internal static IEnumerable<string> Ids(List<PieceClass> classes) =>
         classes.SelectMany(c => c.Members).Select(m => m.Piece.Id).Order(StringComparer.Ordinal);
 
-    private static int Number(List<PieceClass> classes) => classes.Sum(c => c.Members.Count);
+    internal static int Number(List<PieceClass> classes) => classes.Sum(c => c.Members.Count);
 }

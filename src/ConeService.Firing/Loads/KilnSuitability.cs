@@ -30,6 +30,11 @@ internal static class KilnSuitability
     /// <summary>True when a kiln is made for a firing.</summary>
     public static bool CanFire(LoadTables tables, Kiln kiln, PlannedFiring firing) =>
         firing.Needs.Heats.Has(kiln.Heat) && kiln.Atmospheres.Has(firing.Atmosphere) && firing.Cone.Order <= kiln.MaxOrder
+        && IsHotEnough(tables, kiln, firing.Cone)
         && !(firing.IsReduction && tables.Heat(kiln.Heat).Reduction == KilnReduction.HarmsElements)
         && !KilnRule.HarmsElements(firing.Kind, kiln.Heat);
+
+    /// <summary>False where the highest temperature of the kiln, even in °C, lies below the cone at the usual rate.</summary>
+    public static bool IsHotEnough(LoadTables tables, Kiln kiln, PotterCone cone) =>
+        kiln.MostDegrees is not { } most || tables.EndPoint(cone) is not { } ends || most >= ends.Usual;
 }

@@ -38,6 +38,9 @@ internal sealed record Kiln(KilnHeat Heat, int MaxOrder, string MaxCone, EnumSet
 
     /// <summary>What was told of its shelves.</summary>
     public ToldShelves Shelves { get; init; } = ToldShelves.Nothing;
+
+    /// <summary>Its highest temperature as a number without a unit: in °C at most, in °F less. Null when not told.</summary>
+    public decimal? MostDegrees { get; init; }
 }
 
 /// <summary>The firing as it is planned.</summary>
@@ -107,6 +110,13 @@ internal sealed record Piece
 
     /// <summary>Pieces with the same key are judged once: nothing but their names differs.</summary>
     public required string Key { get; init; }
+
+    /// <summary>True where its bisque is taken to have matured the body, since nobody told how hot it was.</summary>
+    public bool IsTakenAsMatured => State == PieceState.Bisqued && Body is { MaturesInBisque: true } && !History.IsWhole;
+
+    /// <summary>True where the body has been at its maturity, or is taken to have been: a cooler fire does not undo that.</summary>
+    public bool WasMatured =>
+        IsTakenAsMatured || (History.Hottest is { } had && Body is { Mature: { } mature } && !had.IsBelow(mature.Min));
 }
 
 /// <summary>A coat on a piece.</summary>

@@ -33,5 +33,5 @@ internal static class LoadAssumptions
     private static string At(Piece piece, string member) => $"{piece.At}/{member}";
 
     private static bool WasMaturedBefore(Piece piece, PlannedFiring firing) =>
-        piece is { State: PieceState.Bisqued, Body: { MaturesInBisque: true, Mature: { } mature } } && firing.Cone.IsBelow(mature.Min);
+        piece is { IsTakenAsMatured: true, Body.Mature: { } mature } && firing.Cone.IsBelow(mature.Min);
 }

@@ -33,8 +33,17 @@ internal static class LoadCautionIds
     /// <summary>Explosive reduction in a gas kiln.</summary>
     public const string ExplosiveReduction = "explosive-reduction";
 
+    /// <summary>Smoke or gas in an electric kiln.</summary>
+    public const string ReductionInElectric = "reduction-in-electric-kiln";
+
+    /// <summary>A live electric kiln that is opened.</summary>
+    public const string ElectricShock = "electric-shock";
+
     /// <summary>A kiln above what it is made for.</summary>
     public const string OverTemperature = "kiln-over-temperature";
+
+    /// <summary>Crazed glaze under food.</summary>
+    public const string Crazed = "crazed-glaze-on-food-ware";
 
     /// <summary>Ware that bursts.</summary>
     public const string Steam = "steam-explosion-of-ware";

@@ -17,7 +17,10 @@ internal static class LoadCautions
         var raw = classes.Any(c => c.First.State <= PieceState.BoneDry);
         ids.UnionWith(load.Firing.Needs.Row.Cautions.Where(id => id != LoadCautionIds.Steam || raw));
         if (load.Firing.IsReduction) ids.Add(LoadCautionIds.CarbonMonoxide);
-        if (load.Firing.IsReduction && load.Kiln.Heat == KilnHeat.Gas) ids.Add(LoadCautionIds.ExplosiveReduction);
+        // A vapour kiln has burners as a gas kiln has.
+        if (load.Firing.IsReduction && load.Kiln.Heat is (KilnHeat.Gas or KilnHeat.Vapour)) ids.Add(LoadCautionIds.ExplosiveReduction);
+        if (load.Firing.IsReduction && load.Kiln.Heat == KilnHeat.Electric && tables.HasCaution(LoadCautionIds.ReductionInElectric))
+            ids.Add(LoadCautionIds.ReductionInElectric);
         foreach (var piece in classes.Select(c => c.First))
         {
             if (piece.Body is { Cautions: { Count: > 0 } ofBody }) ids.UnionWith(ofBody);
@@ -41,7 +44,12 @@ internal static class LoadCautions
             .Select(c => new LoadCaution(c.Id, c.Hazard, c.Severity, c.When, c.Control, c.Sources))];
     }
 
-    // What an electric kiln may do at any time stands in the cautions; here what this firing asks of it. A flame brings its own.
-    private static bool IsBroughtOn(Load load, string id) =>
-        load.Kiln.Heat != KilnHeat.Electric || (id == LoadCautionIds.OverTemperature && load.Firing.Cone.Order >= load.Kiln.MaxOrder);
+    // What an electric kiln may do at any time stands in the cautions; here what this firing asks of it: its highest cone, or to be
+    // opened while it is hot. A flame brings its own.
+    private static bool IsBroughtOn(Load load, string id) => load.Kiln.Heat != KilnHeat.Electric || id switch
+    {
+        LoadCautionIds.OverTemperature => load.Firing.Cone.Order >= load.Kiln.MaxOrder,
+        LoadCautionIds.ElectricShock => load.Firing.Kind == FiringKind.Raku,
+        _ => false,
+    };
 }

@@ -12,6 +12,10 @@ internal static class LoadJudge
     public static IReadOnlyList<string> RestsOn { get; } =
         [LoadRuleIds.SuspectTheZero, LoadRuleIds.HarderGlazesHotter, LoadRuleIds.ChromeAndTin, LoadRuleIds.CopperInReduction];
 
+    /// <summary>Those that came later.</summary>
+    public static IReadOnlyList<string> RestsOnLater(Dataset dataset) =>
+        PieceJudge.VersionOf(dataset) >= new Version(1, 7) ? [LoadRuleIds.FoodWareAndFume] : [];
+
     /// <summary>The reasons of the load; those of neighbours are added to their pieces.</summary>
     public static IReadOnlyList<Reason> Judge(LoadTables tables, PieceJudge judge, Load load, IReadOnlyList<PieceClass> classes)
     {
@@ -26,6 +30,10 @@ internal static class LoadJudge
             GlazeCones(tables, load, going, judgement);
             FumeJudge.Judge(tables, load, going, Fume.Chrome, LoadRuleIds.ChromeAndTin, judgement);
             FumeJudge.Judge(tables, load, going, Fume.Copper, LoadRuleIds.CopperInReduction, judgement);
+            if (tables.FindRule(LoadRuleIds.FoodWareAndFume) is not null)
+            {
+                foreach (var fume in Neighbours.Poisonous.Items()) PoisonJudge.Judge(tables, load, going, fume, judgement);
+            }
         }
 
         return judgement.Reasons;

@@ -1,5 +1,6 @@
 using ConeService.Contract.Texts;
 using ConeService.Data;
+using ConeService.Firing.Loads.Suggesting;
 
 namespace ConeService.Firing.Loads;
 
@@ -28,12 +29,15 @@ internal static class LoadRoom
         var going = classes.Where(c => c.Verdict != Contract.Loads.Verdict.Refuse).SelectMany(c => c.Members).Select(m => m.Piece).ToList();
         if (Takes(tables, load.Kiln, load.Firing, going) is not { Share: var share } || share <= practice) return;
         var refused = share > most;
+        // The same count as that of the firings: by layers of shelves where that is known, and never fewer than by volume.
+        var loads = Math.Max(
+            (int)decimal.Ceiling(share / most), KilnLoads.Of(tables, load.Kiln, load.Firing, going)?.Loads ?? 1);
         judgement.Find(ReasonCode.LoadTooLarge, refused ? ReasonSeverity.Refuse : ReasonSeverity.Review)?.Because(
             LoadRuleIds.LoadWithinRoom, null,
             refused
                 ? Message.Of(
                     "loads.load-too-large",
-                    ("pieces", going.Sum(p => p.Count)), ("loads", (int)decimal.Ceiling(share / most)))
+                    ("pieces", going.Sum(p => p.Count)), ("loads", loads))
                 : Message.Of(
                     "loads.load-hardly-fits",
                     ("pieces", going.Sum(p => p.Count)), ("percent", (int)decimal.Round(100 * share / most))),

@@ -126,6 +126,12 @@ internal static class LoadRuleIds
     /// <summary>A shelf above the tallest piece.</summary>
     public const string ShelfAbove = "shelf-above-tallest-piece";
 
+    /// <summary>Ware for food away from lead, cadmium and selenium.</summary>
+    public const string FoodWareAndFume = "food-ware-away-from-lead";
+
+    /// <summary>Ware stands on its shelf.</summary>
+    public const string StandsOnShelf = "ware-stands-on-its-shelf";
+
     /// <summary>No lead for food or schools.</summary>
     public const string LeadNotForFood = "lead-glaze-not-for-food";
 }

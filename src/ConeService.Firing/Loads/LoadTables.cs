@@ -18,6 +18,7 @@ internal sealed class LoadTables
     private readonly FrozenDictionary<string, CautionRow> cautions;
     private readonly FrozenDictionary<string, decimal> mixUpCelsius;
     private readonly ConcurrentDictionary<(string Rule, string Material, bool IsBody), IReadOnlyList<string>> sources = new();
+    private readonly FrozenDictionary<string, (decimal Slowest, decimal Usual)> endPoints;
     private readonly Lazy<FiringMenu> menu;
     private readonly HashSet<(FiringKind Kind, int Order, Atmosphere Atmosphere)> usual;
 
@@ -36,6 +37,14 @@ internal sealed class LoadTables
         TradeWords = new(Dataset.TradeWords);
         RoomFactors = RoomFactors.Of(Dataset);
         menu = new(() => FiringMenu.Usual(this));
+        var usualRate = charts.Default.DefaultRate?.CelsiusPerHour;
+        endPoints = charts.Default.Cones
+            .Where(c => PotterScale.Find(c.Cone) is not null && c.Cells.Count > 0)
+            .ToFrozenDictionary(
+                c => c.Cone.ToString(),
+                c => (c.Cells.Min(x => x.Celsius),
+                    c.Cells.FirstOrDefault(x => x.RateCelsiusPerHour == usualRate)?.Celsius ?? c.Cells.Max(x => x.Celsius)),
+                StringComparer.Ordinal);
         var describer = new ConeDescriber(charts);
         mixUpCelsius = charts.Scale.Cones
             .Where(c => PotterScale.Find(c) is not null)
@@ -58,7 +67,8 @@ internal sealed class LoadTables
             .. Requirements.Ids(
                 dataset, "firing-kinds", EnumWords.All<FiringKind>(), dataset.FiringKinds.Select(r => EnumWords.Word(r.Id)), By),
             .. Requirements.Ids(
-                dataset, "load-rules", PieceJudge.RestsOn(dataset).Concat(LoadJudge.RestsOn).Concat(LoadRoom.RestsOn(dataset)),
+                dataset, "load-rules", PieceJudge.RestsOn(dataset).Concat(LoadJudge.RestsOn).Concat(LoadJudge.RestsOnLater(dataset))
+                    .Concat(LoadRoom.RestsOn(dataset)),
                 dataset.LoadRules.Select(r => r.Id), By),
             .. Requirements.Ids(dataset, "cautions", LoadCautionIds.All, dataset.Cautions.Select(r => r.Id), By),
         ];
@@ -111,8 +121,17 @@ internal sealed class LoadTables
             (rule.Id, material.Id, material is Body), static (_, x) => [.. x.rule.Sources.Union(x.material.Sources)],
             (rule, material));
 
+    /// <summary>True where the package has such a caution; older ones lack some.</summary>
+    public bool HasCaution(string id) => cautions.ContainsKey(id);
+
     /// <summary>A caution.</summary>
     public CautionRow Caution(string id) => cautions[id];
+
+    /// <summary>
+    /// The temperatures, °C, at which the default chart prints that a cone is down: at its slowest rate and at its usual one; null
+    /// where it prints none.
+    /// </summary>
+    public (decimal Slowest, decimal Usual)? EndPoint(PotterCone cone) => endPoints.TryGetValue(cone.Text, out var ends) ? ends : null;
 
     /// <summary>How far a cone and the one it is confused with are apart, °C; null where no chart prints both.</summary>
     public decimal? MixUpCelsius(PotterCone cone) => mixUpCelsius.TryGetValue(cone.Text, out var apart) ? apart : null;

@@ -22,19 +22,33 @@ internal static class Neighbours
     }
 
     /// <summary>What the piece gives off in this firing that reaches others.</summary>
-    public static EnumSet<Fume> GivenOff(Piece piece, PlannedFiring firing) => Collect(piece, firing, static c => c.GivesOff);
-
-    /// <summary>What spoils the piece in this firing.</summary>
-    public static EnumSet<Fume> SpoiledBy(Piece piece, PlannedFiring firing) => Collect(piece, firing, static c => c.SpoiledBy);
-
-    private static EnumSet<Fume> Collect(Piece piece, PlannedFiring firing, Func<CoatOnPiece, EnumSet<Fume>> of)
+    public static EnumSet<Fume> GivenOff(Piece piece, PlannedFiring firing)
     {
         if (!firing.MeltsGlazes) return default;
         var all = default(EnumSet<Fume>);
-        foreach (var item in piece.Coats) all = all.With(of(item));
-        return all.Common(firing.IsReduction ? Travelling : TravellingInOxidation);
+        foreach (var item in piece.Coats) all = all.With(item.GivesOff);
+        return all.Common(Travelling(firing));
     }
 
-    private static readonly EnumSet<Fume> Travelling = new([Fume.Chrome, Fume.Copper]);
-    private static readonly EnumSet<Fume> TravellingInOxidation = new([Fume.Chrome]);
+    /// <summary>What spoils the piece in this firing: its colour, or its use for food.</summary>
+    public static EnumSet<Fume> SpoiledBy(Piece piece, PlannedFiring firing)
+    {
+        if (!firing.MeltsGlazes) return default;
+        var all = piece.Use == PieceUse.Food ? Poisonous : default;
+        foreach (var item in piece.Coats) all = all.With(item.SpoiledBy);
+        return all.Common(Travelling(firing));
+    }
+
+    /// <summary>What must not settle on ware for food.</summary>
+    public static EnumSet<Fume> Poisonous { get; } = new([Fume.Lead, Fume.Cadmium, Fume.Selenium]);
+
+    // Copper travels in reduction; cadmium and selenium burn out above low fire, which ends at cone 01.
+    private static EnumSet<Fume> Travelling(PlannedFiring firing) =>
+        Always.With(firing.IsReduction ? InReduction : default).With(HasZero(firing.Cone) ? default : AboveLowFire);
+
+    private static bool HasZero(PotterCone cone) => cone.Text[0] == '0';
+
+    private static readonly EnumSet<Fume> Always = new([Fume.Chrome, Fume.Lead]);
+    private static readonly EnumSet<Fume> InReduction = new([Fume.Copper]);
+    private static readonly EnumSet<Fume> AboveLowFire = new([Fume.Cadmium, Fume.Selenium]);
 }

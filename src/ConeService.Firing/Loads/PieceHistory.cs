@@ -9,6 +9,9 @@ namespace ConeService.Firing.Loads;
 /// <param name="Said">The state it is said to be in, where its firings make it another; else null.</param>
 internal sealed record PieceHistory(PotterCone? Hottest, PotterCone? Bisque, PieceState? Said)
 {
+    /// <summary>True when all of its firings are told, from the first on, each with its cone: hotter it has never been.</summary>
+    public bool IsWhole { get; init; }
+
     /// <summary>Nothing is known.</summary>
     public static PieceHistory None { get; } = new(null, null, null);
 

@@ -16,7 +16,7 @@ internal sealed class PieceJudge(LoadTables tables)
     [
         new MarksRule(), new DrynessRule(), new OrderRule(), new HistoryRule(), new KilnRule(), new OverglazeRule(),
         new VapourCoatRule(), .. ConeRules, new ThermalShockRule(), new AtmosphereRule(), new FoodRule(), new MetalRule(),
-        new RoomRule(), new UnknownRule(),
+        new RoomRule(), new ShelfRule(), new UnknownRule(),
     ];
 
     private readonly IPieceRule[] rules = Applying(tables.Dataset, Rules);

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -59,6 +60,14 @@ internal sealed class Coat : Material
 
     /// <summary>True when it melts to a glass of its own in the main fire.</summary>
     public bool Melts => Kind is CoatKind.Glaze or CoatKind.RakuGlaze or CoatKind.SelfGlazing;
+
+    /// <summary>True when its name says that it is matt, a caller's own name too; of any other the surface is not known.</summary>
+    public bool IsMatt => isMatt ??= Name.Split(' ', ',', '-', '(', ')', '/').Any(w => MattWords.Contains(w));
+
+    private static readonly FrozenSet<string> MattWords =
+        FrozenSet.ToFrozenSet(["matt", "matte", "mat"], StringComparer.OrdinalIgnoreCase);
+
+    private bool? isMatt;
 
     /// <summary>True when it goes on fired glaze, into a low firing of its own.</summary>
     public bool IsOverglaze => FiredIn.Has(FiringKind.Overglaze);

@@ -80,7 +80,7 @@ public class OneKilnTests(Support.Api api)
         Assert.Equal(field, Assert.Single(await Problems.Findings(response, 400, code)).Place());
     }
 
-    // 480 mm of room, π/4·300² across: a piece 500 mm high, or 310 mm wide, does not go in.
+    // 480 mm of room, π/4·300² across: a piece 500 mm high, or 310 mm wide, does not go in; the latter is wider than its shelf too.
     [Theory]
     [InlineData("{\"heightMillimetres\":500}", "too-tall")]
     [InlineData("{\"heightMillimetres\":200,\"widthMillimetres\":310}", "too-tall")]
@@ -89,7 +89,8 @@ public class OneKilnTests(Support.Api api)
         using var response = await api.Post(
             "/v1/loads/check", $$$"""{"kiln":{{{Kiln}}},{{{Firing}}},"pieces":[{{{Bowl}}},"size":{{{size}}}}]}""");
         var piece = (await Support.Api.Read(response, 200)).GetProperty("pieces")[0];
-        Assert.Equal(reason, Assert.Single(piece.GetProperty("reasons").EnumerateArray()).GetProperty("code").GetString());
+        var codes = piece.GetProperty("reasons").EnumerateArray().Select(r => r.GetProperty("code").GetString()).ToList();
+        Assert.Equal(reason, Assert.Single(codes.Distinct()));
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using ConeService.Contract.Loads;
 using ConeService.Data;
+using ConeService.Firing.Tests.Support;
 
 namespace ConeService.Firing.Tests.Loads;
 
@@ -30,4 +31,18 @@ public sealed class ImmatureBodyTests
 
     private static PieceAnswer Check(string cone, string? use) => Loads.Check.Check(Loads.Load(
         Loads.Electric, Loads.Firing("glaze", cone, "oxidation"), Loads.Piece("p", "mid-range-stoneware-light", use: use))).Pieces[0];
+
+    [Fact]
+    public void No_body_is_said_to_stand_the_cone_at_which_it_slumps()
+    {
+        // Past warping and bloating a maker may fire it all the same; no range reaches to where it lies down, but that of bone china, which
+        // is bedded in powder (clay-bodies bone-china).
+        var scale = new ConeService.Firing.Materials.PotterScale(Reference.Charts.Scale);
+        Assert.All(
+            Reference.Dataset.ClayBodies.Where(b => b.Id != "bone-china"
+                && b.MatureConeBest is not null && b.SlumpConesOverBest is not null),
+            b => Assert.True(
+                scale.Of(b.MatureConeBest!).StepsTo(scale.Of(b.MatureConeMax!)) < b.SlumpConesOverBest,
+                $"{b.Id}: best {b.MatureConeBest}, to {b.MatureConeMax}, slumps {b.SlumpConesOverBest} over its best"));
+    }
 }

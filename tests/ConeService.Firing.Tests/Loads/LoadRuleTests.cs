@@ -41,6 +41,7 @@ public sealed class LoadRuleTests
         var named = typeof(LoadRuleIds).GetFields(BindingFlags.Public | BindingFlags.Static).Select(f => (string)f.GetRawConstantValue()!);
 
         Assert.Empty(named.Except(PieceJudge.RestsOn(Reference.Dataset)).Except(LoadJudge.RestsOn)
+            .Except(LoadJudge.RestsOnLater(Reference.Dataset))
             .Except(LoadRoom.RestsOn(Reference.Dataset)));
     }
 

@@ -149,7 +149,8 @@ public class GermanTests
             "Celadon schmilzt bei Kegel 6 nicht: gebraucht wird Kegel 8 bis 12, mindestens 2 ganze Kegel mehr.",
             await Said(reasons.First(r => r.Code == ReasonCode.GlazeUnderfired).Message));
         Assert.Equal(
-            "Buchen Sie es in einen Glasurbrand auf Kegel 10 in Reduktion: das passt zu Masse und Überzügen zusammen.",
+            "Buchen Sie es in einen Glasurbrand auf Kegel 10 in Reduktion, "
+            + "in einem anderen Ofen, der Reduktion hält: das passt zu Masse und Überzügen zusammen.",
             await Said(answer.Pieces[0].Instead!));
         Assert.StartsWith(
             "Überzug unter seinem Bereich: celadon, Kegel 8 bis 12; Brand auf Kegel 6, 2 ganze Kegel darunter. Regel ",

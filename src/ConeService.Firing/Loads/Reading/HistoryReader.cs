@@ -7,7 +7,7 @@ using ConeService.Firing.Materials;
 namespace ConeService.Firing.Loads.Reading;
 
 /// <summary>Reads what a piece has been through: its state follows from its firings, or is told, or is what this firing takes.</summary>
-internal sealed class HistoryReader(FieldReader fields)
+internal sealed class HistoryReader(LoadTables tables, FieldReader fields)
 {
     /// <summary>
     /// The last of the states that a firing takes, but for a glaze fire, which is the first of bisqued ware before a refire.
@@ -43,6 +43,7 @@ internal sealed class HistoryReader(FieldReader fields)
 
         var kinds = new List<FiringKind>();
         PotterCone? hottest = null, bisque = null;
+        var (first, whole) = (false, true);
         for (var i = 0; i < Math.Min(sent.EarlierFirings.Count, LoadLimits.MostEarlierFirings); i++)
         {
             var field = FieldReader.Item(fields.At(at, "/earlierFirings"), i);
@@ -55,6 +56,8 @@ internal sealed class HistoryReader(FieldReader fields)
             var kind = fields.Word<FiringKind>(earlier.FiringKind, fields.At(field, "/firingKind"));
             var cone = earlier.Cone.IsAbsent ? null : fields.Cone(earlier.Cone, fields.At(field, "/cone"));
             if (kind is null) continue;
+            first |= tables.Kind(kind.Value).Row.FirstFire == YesNo.Yes;
+            whole &= cone is not null;
             kinds.Add(kind.Value);
             hottest = Hotter(hottest, cone);
             if (kind == FiringKind.Bisque) bisque = Hotter(bisque, cone);
@@ -63,7 +66,7 @@ internal sealed class HistoryReader(FieldReader fields)
         var state = PieceHistory.StateAfter(kinds) ?? said ?? PieceState.Bisqued;
         if (sent.State.IsAbsent)
             fields.Assumed.Add(new(fields.At(at, "/state"), EnumWords.Word(state), Message.Of("loads.state-from-firings")));
-        return (state, new(hottest, bisque, said == state ? null : said));
+        return (state, new(hottest, bisque, said == state ? null : said) { IsWhole = first && whole });
     }
 
     private static PotterCone? Hotter(PotterCone? one, PotterCone? other) =>

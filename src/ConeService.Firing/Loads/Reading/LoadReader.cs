@@ -26,7 +26,7 @@ internal sealed class LoadReader
         this.tables = tables;
         fields = new(tables);
         materials = new(tables, fields);
-        histories = new(fields);
+        histories = new(tables, fields);
     }
 
     /// <summary>Reads a load.</summary>
@@ -98,12 +98,22 @@ internal sealed class LoadReader
         var max = fields.Cone(sent.MaxCone, at + "/maxCone", beyond: true);
         var atmospheres = heat == KilnHeat.Electric && sent.Atmospheres is null ? OxidationAssumed(at) : reader.Atmospheres();
         var interior = reader.Room() is { } room ? new Size(room.Height, room.Width, room.Depth) : null;
+        var degrees = reader.MostDegrees();
+        // A load names no unit of temperature: what is higher, °C, at least tells which cones are out of reach.
+        if (!sent.MaxTemperature.IsAbsent)
+        {
+            fields.Assumed.Add(degrees is null
+                ? new(at + "/maxTemperature", "not read", Message.Of("loads.max-temperature-not-read"))
+                : new(at + "/maxTemperature", "°C at most", Message.Of("loads.max-temperature-without-unit")));
+        }
+
         return heat is null || max is null || atmospheres is null ? null : new(heat.Value, max.Order, max.Text, new(atmospheres), interior)
         {
             Id = id,
             IsRound = sent.Interior is { DiameterMillimetres.IsAbsent: false },
             ShelfThickness = reader.ShelfThickness(),
             Shelves = reader.Shelves(),
+            MostDegrees = degrees,
         };
     }
 

@@ -99,6 +99,7 @@ internal sealed class MaterialReader(LoadTables tables, FieldReader fields)
 
         if (coat is null) return null;
         var spoiledBy = contains.Has(Fume.Tin) ? coat.SpoiledBy.With(SpoilsTin) : coat.SpoiledBy;
+        if (contains.Has(Fume.Cadmium) || contains.Has(Fume.Selenium)) spoiledBy = spoiledBy.With(Fume.Lead);
         var state = fields.OptionalWord<CoatState>(request.State, fields.At(at, "/state"));
         var firedAt = request.FiredCone.IsAbsent ? null : fields.Cone(request.FiredCone, fields.At(at, "/firedCone"));
         return new(coat, coat.GivesOff.With(contains), spoiledBy)

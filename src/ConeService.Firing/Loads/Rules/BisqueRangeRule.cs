@@ -13,7 +13,7 @@ internal sealed class BisqueRangeRule : IPieceRule
     /// <summary>Whole cones outside the range that matter little; bisque-within-body-range names them in words.</summary>
     internal const int Slightly = 2;
 
-    // Far from maturity is at least so many whole cones below it; too near is this few, or so far above the bisque.
+    // Far from maturity is at least so many whole cones below it; too near is this few, or so far above the bisque and no longer far.
     private const int Far = 4;
     private const int TooNear = 1;
     private const int TooFarAbove = 6;
@@ -47,8 +47,11 @@ internal sealed class BisqueRangeRule : IPieceRule
         if (cone.StepsTo(mature.Best) < (int)tables.Figure(LoadRuleIds.BisqueBelowMaturity)) return true;
         // Of bodies whose bisque lies clear of their maturity, as that of all stoneware and porcelain does.
         return body.BisqueMax.IsBelow(mature.Min)
-            && (cone.StepsTo(mature.Min) <= TooNear || body.BisqueMax.StepsTo(cone) > TooFarAbove);
+            && (cone.StepsTo(mature.Min) <= TooNear || (IsFarAbove(body, cone) && cone.StepsTo(mature.Min) <= Far));
     }
+
+    /// <summary>True when a bisque to this cone lies so far above the range of the body that it takes glaze badly.</summary>
+    internal static bool IsFarAbove(Body body, PotterCone cone) => body.BisqueMax.StepsTo(cone) > TooFarAbove;
 
     /// <summary>The bisque that the body wants.</summary>
     internal static Message BisqueAt(Body body) =>

@@ -1,11 +1,13 @@
 using ConeService.Contract.Texts;
 using ConeService.Data;
+using ConeService.Firing.Materials;
 
 namespace ConeService.Firing.Loads.Rules;
 
 /// <summary>
 /// A body below its range stays porous, weak and leaky and crazes later. It harms nobody in the kiln, so whoever fires
-/// decides; for food it is refused. A body that its own bisque has matured is not made worse by a cooler glaze fire.
+/// decides; for food it is refused. A body that its own bisque has matured is not made worse by a cooler glaze fire; where all its
+/// firings are told, that is known and not taken for granted.
 /// </summary>
 internal sealed class BodyUnderRule : IPieceRule
 {
@@ -15,21 +17,27 @@ internal sealed class BodyUnderRule : IPieceRule
 
     public void Judge(PieceCase c, Judgement judgement)
     {
-        if (c.Piece.Body is not { Mature: { } mature } body || c.Piece.State == PieceState.GlazeFired) return;
-        if (c.Firing.Kind is FiringKind.Bisque or FiringKind.Overglaze or FiringKind.Raku or FiringKind.Pit or FiringKind.Saggar) return;
-        if (body.MaturesInBisque && c.Piece.State == PieceState.Bisqued) return;
-        // What has been at its maturity once is not made immature by a cooler fire.
-        if (c.Piece.History.Hottest is { } had && !had.IsBelow(mature.Min)) return;
+        if (c.Piece.Body is not { Mature: { } mature } body || c.Piece.WasMatured) return;
+        // Of ware that was glaze fired its body was judged then, unless its firings tell that it never got its cone.
+        var (history, fired) = (c.Piece.History, c.Piece.State == PieceState.GlazeFired);
+        if (fired && !history.IsWhole) return;
+        if (c.Firing.Kind is FiringKind.Bisque or FiringKind.Raku or FiringKind.Pit or FiringKind.Saggar) return;
         var (cone, food) = (c.Firing.Cone, c.Piece.Use == PieceUse.Food);
+        if (c.Firing.Kind == FiringKind.Overglaze && !(fired && food)) return;
         if (cone.IsBelow(mature.Min))
         {
             var severity = food ? ReasonSeverity.Refuse : ReasonSeverity.Review;
-            judgement.Find(ReasonCode.BodyUnderfired, severity)?.Because(LoadRuleIds.BodyBelowRange, body,
-                Message.Of(
-                    "loads.body-underfired",
-                    ("body", body.NameFirst), ("cone", cone.Text), ("range", mature.Spoken), ("steps", cone.StepsTo(mature.Min)),
-                    ("underfired", body.Underfired)),
-                Message.Of("loads.fire-body-hotter", ("range", mature.Spoken), ("best", mature.Best.Text), ("cone", cone.Text)));
+            var found = judgement.Find(ReasonCode.BodyUnderfired, severity);
+            if (history.IsWhole && history.Hottest is { } had && (fired || body.MaturesInBisque)) WasTooCool(c, body, mature, had, found);
+            else
+            {
+                found?.Because(LoadRuleIds.BodyBelowRange, body,
+                    Message.Of(
+                        "loads.body-underfired",
+                        ("body", body.NameFirst), ("cone", cone.Text), ("range", mature.Spoken), ("steps", cone.StepsTo(mature.Min)),
+                        ("underfired", body.Underfired)),
+                    Message.Of("loads.fire-body-hotter", ("range", mature.Spoken), ("best", mature.Best.Text), ("cone", cone.Text)));
+            }
         }
         else if (cone.StepsTo(mature.Best) > WellBelowBest)
         {
@@ -41,4 +49,14 @@ internal sealed class BodyUnderRule : IPieceRule
                 Message.Of("loads.fire-body-nearer-best", ("best", mature.Best.Text)));
         }
     }
+
+    private static void WasTooCool(PieceCase c, Body body, ConeRange mature, PotterCone had, Judgement.Found? found) =>
+        found?.Because(LoadRuleIds.BodyBelowRange, body,
+            Message.Of(
+                "loads.body-never-matured",
+                ("body", body.NameFirst), ("was", had.Text), ("range", mature.Spoken), ("cone", c.Firing.Cone.Text),
+                ("underfired", body.Underfired)),
+            c.Piece.State == PieceState.Bisqued
+                ? Message.Of("loads.wash-off-and-bisque-at", ("min", body.BisqueMin.Text), ("max", body.BisqueMax.Text))
+                : Message.Of("loads.body-for-glaze-cone"));
 }

@@ -10,6 +10,7 @@ namespace ConeService.Firing.Loads.Rules;
 internal sealed class FoodRule : IPieceRule
 {
     private static readonly Message OnlyLeachTest = Message.Of("loads.only-leach-test");
+    private static readonly Message OnlyLeachTestOfBare = Message.Of("loads.only-leach-test-of-bare");
 
     public IReadOnlyList<string> RestsOn { get; } =
     [
@@ -24,8 +25,18 @@ internal sealed class FoodRule : IPieceRule
         if (c.Firing.Kind != FiringKind.Bisque && food) Body(c, judgement);
         foreach (var item in c.Piece.Coats) Coat(c, item, food, judgement);
         if (food)
-            judgement.Find(ReasonCode.LeachTestTells, ReasonSeverity.Note)?.Because(LoadRuleIds.FoodNeedsDenseWare, null, OnlyLeachTest);
+        {
+            judgement.Find(ReasonCode.LeachTestTells, ReasonSeverity.Note)?.Because(
+                LoadRuleIds.FoodNeedsDenseWare, null, HasGlaze(c) ? OnlyLeachTest : OnlyLeachTestOfBare);
+        }
     }
+
+    // Vapour, ash and what nobody knows count as glaze.
+    private static bool HasGlaze(PieceCase c) =>
+        c.IsGlazed || c.Firing.Kind is FiringKind.Salt or FiringKind.Soda or FiringKind.Wood
+        || c.Piece.State == PieceState.GlazeFired
+        || c.Piece.Unknown.Any(u => u.What == UnknownAs.Coat)
+        || c.Piece.Coats.Any(x => x.Coat.Kind is not (CoatKind.Underglaze or CoatKind.Slip or CoatKind.TerraSigillata));
 
     private static void Firing(PieceCase c, bool food, Judgement judgement)
     {
@@ -57,6 +68,14 @@ internal sealed class FoodRule : IPieceRule
         {
             judgement.Find(ReasonCode.NotForFood, ReasonSeverity.Review)?.Because(LoadRuleIds.FoodNeedsDenseWare, body,
                 Message.Of("loads.body-porous-unglazed", ("body", body.NameFirst)), Message.Of("loads.glaze-food-surface"));
+        }
+
+        // Dense by itself, and yet its glazes are known to craze.
+        if (c.IsGlazedInside && c.Piece.Body is { HoldsWater: HoldsWater.WhenMature } dense
+            && dense.Cautions.Contains(LoadCautionIds.Crazed))
+        {
+            judgement.Find(ReasonCode.NotForFood, ReasonSeverity.Review)?.Because(LoadRuleIds.FoodNeedsDenseWare, dense,
+                Message.Of("loads.glazes-craze-on-body", ("body", dense.Name)), Message.Of("loads.glaze-made-for-body"));
         }
 
         if (c.IsGlazedInside || c.Firing.Kind is FiringKind.Overglaze or FiringKind.Salt or FiringKind.Soda) return;

@@ -29,11 +29,15 @@ internal sealed class HistoryRule : IPieceRule
         }
         else if (history.Bisque is { } bisque && c.IsGlazed
             && c.Piece is { State: PieceState.Bisqued, Body: { MaturesInBisque: false } tight }
-            && BisqueRangeRule.IsTooTight(c.Tables, tight, bisque))
+            && (BisqueRangeRule.IsTooTight(c.Tables, tight, bisque) || BisqueRangeRule.IsFarAbove(tight, bisque)))
         {
             judgement.Find(ReasonCode.BodyOverfired, ReasonSeverity.Review, withinRange: true)?.Because(
                 LoadRuleIds.BisqueBelowMaturity, tight,
-                Message.Of("loads.body-was-bisqued-tight", ("body", tight.NameFirst), ("was", bisque.Text)),
+                BisqueRangeRule.IsTooTight(c.Tables, tight, bisque)
+                    ? Message.Of("loads.body-was-bisqued-tight", ("body", tight.NameFirst), ("was", bisque.Text))
+                    : Message.Of(
+                        "loads.body-was-bisqued-hot",
+                        ("body", tight.NameFirst), ("was", bisque.Text), ("min", tight.BisqueMin.Text), ("max", tight.BisqueMax.Text)),
                 Message.Of("loads.warm-or-thicken", ("min", tight.BisqueMin.Text), ("max", tight.BisqueMax.Text)));
         }
     }

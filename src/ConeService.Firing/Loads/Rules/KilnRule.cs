@@ -26,6 +26,17 @@ internal sealed class KilnRule : IPieceRule
             Mark(tables, kiln, firing, judgement);
         }
 
+        else if (kiln.MostDegrees is { } most && tables.EndPoint(firing.Cone) is { } ends && most < ends.Usual)
+        {
+            judgement.Find(ReasonCode.KilnCannotReachCone, most < ends.Slowest ? ReasonSeverity.Refuse : ReasonSeverity.Review)?.Because(
+                LoadRuleIds.KilnHighestCone, null,
+                Message.Of(
+                    "loads.kiln-highest-temperature",
+                    ("most", most), ("cone", firing.Cone.Text), ("usual", ends.Usual), ("slowest", ends.Slowest),
+                    ("reach", most < ends.Slowest ? "no" : "slowly")),
+                Message.Of("loads.kiln-that-reaches", ("cone", firing.Cone.Text)));
+        }
+
         if (HarmsElements(firing.Kind, kiln.Heat))
         {
             judgement.Find(ReasonCode.KilnCannotHoldAtmosphere, ReasonSeverity.Review)?.Because(LoadRuleIds.KilnMadeFor, null,

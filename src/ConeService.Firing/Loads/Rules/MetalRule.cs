@@ -11,7 +11,8 @@ namespace ConeService.Firing.Loads.Rules;
 /// </summary>
 internal sealed class MetalRule : IPieceRule
 {
-    // Of these enough comes out of a glaze that is not proven to weigh where food touches; metals-in-coats.
+    // Of these enough comes out of any glaze that is not proven to weigh where food touches, of the others out of matt ones;
+    // metals-in-coats.
     private static readonly EnumSet<Fume> ComingOut =
         new([Fume.Barium, Fume.Cadmium, Fume.Selenium, Fume.Nickel, Fume.Vanadium, Fume.Manganese]);
 
@@ -25,21 +26,22 @@ internal sealed class MetalRule : IPieceRule
         {
             if (item.Contains.IsEmpty) continue;
             var touches = c.Piece.Use == PieceUse.Food && item.Where != CoatWhere.Outside;
+            var matt = item.Coat.IsMatt;
             foreach (var metal in item.Contains.Items())
             {
                 if (metal is Fume.Lead or Fume.Tin) continue;
-                var weighs = touches && ComingOut.Has(metal);
+                var weighs = touches && (matt || ComingOut.Has(metal));
                 var (code, severity) = weighs
                     ? (ReasonCode.NotForFood, ReasonSeverity.Review)
                     : (ReasonCode.MetalInCoat, ReasonSeverity.Note);
                 judgement.Find(code, severity)?.Because(
-                    LoadRuleIds.Metals, item.Coat, Means(metal, item.Coat.NameFirst),
-                    touches ? Message.Of("loads.test-before-food") : null);
+                    LoadRuleIds.Metals, item.Coat, Means(metal, item.Coat.NameFirst, matt ? "matt" : "other"),
+                    weighs ? Message.Of("loads.test-before-food") : touches ? Message.Of("loads.test-where-it-touches") : null);
             }
         }
     }
 
-    private static Message Means(Fume metal, string coat) => metal switch
+    private static Message Means(Fume metal, string coat, string surface) => metal switch
     {
         Fume.Barium => Message.Of("loads.holds-barium", ("coat", coat)),
         Fume.Cadmium => Message.Of("loads.holds-cadmium", ("coat", coat)),
@@ -47,10 +49,10 @@ internal sealed class MetalRule : IPieceRule
         Fume.Nickel => Message.Of("loads.holds-nickel", ("coat", coat)),
         Fume.Vanadium => Message.Of("loads.holds-vanadium", ("coat", coat)),
         Fume.Manganese => Message.Of("loads.holds-manganese", ("coat", coat)),
-        Fume.Lithium => Message.Of("loads.holds-lithium", ("coat", coat)),
-        Fume.Zinc => Message.Of("loads.holds-zinc", ("coat", coat)),
-        Fume.Chrome => Message.Of("loads.holds-chrome", ("coat", coat)),
-        Fume.Copper => Message.Of("loads.holds-copper", ("coat", coat)),
+        Fume.Lithium => Message.Of("loads.holds-lithium", ("coat", coat), ("surface", surface)),
+        Fume.Zinc => Message.Of("loads.holds-zinc", ("coat", coat), ("surface", surface)),
+        Fume.Chrome => Message.Of("loads.holds-chrome", ("coat", coat), ("surface", surface)),
+        Fume.Copper => Message.Of("loads.holds-copper", ("coat", coat), ("surface", surface)),
         _ => throw new UnreachableException($"{metal} has no sentence."),
     };
 }

@@ -138,7 +138,7 @@ internal sealed class OrderRule : IPieceRule
         if (moves || (gets ?? stays) is null)
         {
             judgement.Find(ReasonCode.WrongOrder, ReasonSeverity.Review)?.Because(LoadRuleIds.Refire, null,
-                Message.Of("loads.second-glaze-fire"), Message.Of("loads.refire-on-cookie"));
+                Message.Of("loads.second-glaze-fire"), Message.Of("loads.refire-same-cone"));
         }
         else if (gets is not null)
         {

@@ -8,7 +8,7 @@ namespace ConeService.Firing.Loads.Suggesting;
 /// </summary>
 internal static class Candidates
 {
-    private static readonly Fume[] Travelling = [Fume.Chrome, Fume.Copper];
+    private static readonly Fume[] Travelling = [Fume.Chrome, Fume.Copper, Fume.Lead, Fume.Cadmium, Fume.Selenium];
 
     public static List<Candidate> Of(LoadTables tables, Load load, FiringMenu menu, IReadOnlyList<Placement> placements)
     {

@@ -1,4 +1,5 @@
 using ConeService.Data;
+using ConeService.Firing.Materials;
 
 namespace ConeService.Firing.Loads.Suggesting;
 
@@ -11,7 +12,7 @@ internal sealed class Placement
     {
         classes = [first];
         (Kinds, Items, HasUsual) = (kinds, items, hasUsual);
-        Ideal = IdealStep.Of(first.First);
+        Ideal = IdealStep.Of(first.First, kinds);
     }
 
     /// <summary>The classes that share these choices.</summary>
@@ -39,8 +40,11 @@ internal sealed class Placement
     /// <summary>Joins those with the same choices, the same ideal and the same vapours: they can always be fired together.</summary>
     public static List<Placement> Join(IEnumerable<Placement> placements)
     {
-        var joined = new Dictionary<Placement, Placement>(new Alike());
-        foreach (var placement in placements)
+        var all = placements.ToList();
+        // Whether ware is for food matters to its neighbours only where one of them gives off what must not settle on it.
+        var poisonous = all.Exists(p => p.First.Coats.Any(c => c.GivesOff.Overlaps(Neighbours.Poisonous)));
+        var joined = new Dictionary<Placement, Placement>(new Alike(poisonous));
+        foreach (var placement in all)
         {
             if (!joined.TryAdd(placement, placement)) joined[placement].classes.AddRange(placement.classes);
         }
@@ -53,6 +57,8 @@ internal sealed class Placement
     {
         var piece = pieces.First;
         var items = new PlacementSet(menu.Items.Count);
+        // Nothing on it is left to be fired: whether it goes in again is for whoever fires to say, and no firing is for it to be sent to.
+        if (IsFinished(piece)) return new(pieces, [], items, hasUsual: false);
         // What was booked is what is wanted; only where it accepts at no cone is the firing taken that the ware is ready for.
         IReadOnlyList<FiringKind>[] choices =
             [tables.Kind(asked).Takes.Has(piece.State) ? [asked] : [], [.. ReadyFor(piece).Where(k => k != asked)]];
@@ -103,6 +109,8 @@ internal sealed class Placement
         };
     }
 
+    private static bool IsFinished(Piece piece) => piece.State == PieceState.GlazeFired && ReadyFor(piece).Count == 0;
+
     private static void Ask(LoadTables tables, PieceJudge judge, Piece piece, IEnumerable<MenuItem> items, PlacementSet accepted)
     {
         (int From, int To)? span = null;
@@ -115,7 +123,7 @@ internal sealed class Placement
         }
     }
 
-    private sealed class Alike : IEqualityComparer<Placement>
+    private sealed class Alike(bool poisonous) : IEqualityComparer<Placement>
     {
         public bool Equals(Placement? x, Placement? y) =>
             ReferenceEquals(x, y)
@@ -124,16 +132,17 @@ internal sealed class Placement
 
         public int GetHashCode(Placement obj) => HashCode.Combine(obj.Items.Hash(), obj.Ideal);
 
-        private static bool SameVapours(Piece one, Piece other)
+        private bool SameVapours(Piece one, Piece other)
         {
             var (gives, suffers) = Vapours(one);
             // What spoils its like goes alone, each kind of piece for itself.
             return Vapours(other) == (gives, suffers) && !gives.Overlaps(suffers);
         }
 
-        private static (Materials.EnumSet<Fume> Gives, Materials.EnumSet<Fume> Suffers) Vapours(Piece piece)
+        private (EnumSet<Fume> Gives, EnumSet<Fume> Suffers) Vapours(Piece piece)
         {
-            var (gives, suffers) = (default(Materials.EnumSet<Fume>), default(Materials.EnumSet<Fume>));
+            var gives = default(EnumSet<Fume>);
+            var suffers = poisonous && piece.Use == PieceUse.Food ? Neighbours.Poisonous : default;
             foreach (var item in piece.Coats) (gives, suffers) = (gives.With(item.GivesOff), suffers.With(item.SpoiledBy));
             return (gives, suffers);
         }

@@ -36,7 +36,7 @@ internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
         var better = others is not null && others.Sum(g => g.Count) < groups.Sum(g => g.Count) + booked;
         var exact = beside.Basis == SuggestionBasis.Exact && (better || instead is null || instead.Basis == SuggestionBasis.Exact);
         return new(
-            [.. (better ? others! : groups).Select((g, i) => Describe(g, i + 1))], unplaced,
+            [.. (better ? others! : groups).Select((g, i) => Describe(g, i + 1, new(tables, judge, load, classes)))], unplaced,
             exact ? SuggestionBasis.Exact : SuggestionBasis.Heuristic, accepted.Count > 0 && !better, better ? 0 : booked);
     }
 
@@ -95,16 +95,12 @@ internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
         return whole;
     }
 
-    private SuggestedFiring Describe(BestKiln best, int number)
+    private SuggestedFiring Describe(BestKiln best, int number, Elsewhere elsewhere)
     {
         var (group, kiln, here, loads) = best;
         var (item, classes) = (group.Candidate.Item, group.Classes);
         var firing = item.Firing;
-        var instead = Message.Of(
-            "loads.instead-firing",
-            ("kind", firing.Needs.Kind), ("firing", firing.Needs.Name), ("cone", firing.Cone.Text),
-            ("atmosphere", EnumWords.Word(firing.Atmosphere)));
-        foreach (var c in classes) (c.Instead, c.SuggestedFiring) = (instead, number);
+        foreach (var c in classes) (c.Instead, c.SuggestedFiring) = (Instead(firing, elsewhere.Of(c, item, kiln)), number);
         var pieces = Pieces(classes);
         return new(
             firing.Kind,
@@ -119,6 +115,17 @@ internal sealed class Suggester(LoadTables tables, PieceJudge judge, Load load)
             Notes(classes, kiln ?? item.Kiln, firing),
             loads is { } known ? decimal.Round(known.Percent, 0, MidpointRounding.AwayFromZero) : null,
             loads?.Loads ?? 1);
+    }
+
+    private static Message Instead(PlannedFiring firing, Message? where)
+    {
+        var (kind, name) = (firing.Needs.Kind, firing.Needs.Name);
+        var (cone, atmosphere) = (firing.Cone.Text, EnumWords.Word(firing.Atmosphere));
+        return where is null
+            ? Message.Of("loads.instead-firing", ("kind", kind), ("firing", name), ("cone", cone), ("atmosphere", atmosphere))
+            : Message.Of(
+                "loads.instead-firing-where",
+                ("kind", kind), ("firing", name), ("cone", cone), ("atmosphere", atmosphere), ("where", where));
     }
 
     private Message Why(PlannedGroup group, int pieces)

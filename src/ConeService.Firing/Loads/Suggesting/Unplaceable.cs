@@ -82,8 +82,9 @@ internal sealed class Unplaceable(LoadTables tables, PieceJudge judge, Load load
             .ToList();
         if (piece.Body is { Mature: { } mature } body)
         {
-            var wasMatured = body.MaturesInBisque && piece.State == PieceState.Bisqued;
-            ranges.Insert(0, (body.Name, wasMatured ? null : mature.Min, mature.Max));
+            // What its bisque is to mature no glaze fire has to.
+            var below = piece.WasMatured || (body.MaturesInBisque && piece.State == PieceState.Bisqued);
+            ranges.Insert(0, (body.Name, below ? null : mature.Min, mature.Max));
         }
 
         foreach (var lower in ranges)
