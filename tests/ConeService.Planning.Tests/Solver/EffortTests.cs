@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using ConeService.Contract.Plans;
+using ConeService.Planning.Bounds;
 using ConeService.Planning.FirstPlan;
 using ConeService.Planning.Judge;
 using ConeService.Planning.Model;
@@ -60,7 +61,7 @@ public sealed class EffortTests
         var (best, time) = (first, new SolverTime(double.PositiveInfinity, 1));
         for (var i = 0; i < 5; i++)
         {
-            var next = windows.Better(best, Bounds.AloneBounds.Of(problem), time);
+            var next = windows.Better(best, AloneBounds.Of(problem), time);
             Assert.Empty(DraftJudge.Faults(problem, next));
             Assert.True(next.Score <= best.Score);
             best = next;
