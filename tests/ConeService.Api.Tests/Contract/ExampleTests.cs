@@ -103,12 +103,27 @@ public class ExampleTests(Support.Api api)
         }
     }
 
+    // A round chamber has a diameter in place of width and depth; both at once are refused.
+    [Fact]
+    public async Task A_fit_is_answered_for_a_round_chamber_too()
+    {
+        const string Diameter = "interiorDiameterMillimetres";
+        const string Route = "/v1/schedules/{schedule}/fit";
+        var round = Parameters(Route, "get").First(p => p.GetProperty("name").GetString() == Diameter).GetProperty("example").GetString();
+        var asked = Address(Route, "get", query: true).Split('&')
+            .Where(a => !a.StartsWith("interiorWidth", StringComparison.Ordinal) && !a.StartsWith("interiorDepth", StringComparison.Ordinal));
+        using var response = await api.Get($"{string.Join('&', asked)}&{Diameter}={round}");
+        Assert.True(response.IsSuccessStatusCode, await response.Content.ReadAsStringAsync(Support.Api.Cancel));
+    }
+
     internal static string Address(string route, string method, bool query)
     {
         var (address, asked) = (route, new StringBuilder());
         foreach (var parameter in Parameters(route, method))
         {
             var name = parameter.GetProperty("name").GetString()!;
+            // Asked by itself.
+            if (name == "interiorDiameterMillimetres") continue;
             var value = Uri.EscapeDataString(parameter.GetProperty("example").GetString()!);
             var inPath = parameter.GetProperty("in").GetString() == "path";
             if (inPath) address = address.Replace($"{{{name}}}", value, StringComparison.Ordinal);
