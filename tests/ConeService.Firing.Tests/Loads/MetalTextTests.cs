@@ -1,4 +1,3 @@
-using ConeService.Contract.Loads;
 using ConeService.Data;
 
 namespace ConeService.Firing.Tests.Loads;
