@@ -98,7 +98,7 @@ public sealed record PlanFiring(
     public IReadOnlyList<PlanAttendance> Attendance { get; init; } = [];
 
     /// <summary>What the load check still says of what is in it, each once, worst first.</summary>
-    public IReadOnlyList<LoadingNote> Notes { get; init; } = [];
+    public IReadOnlyList<LoadingNote> LoadingNotes { get; init; } = [];
 }
 
 /// <summary>A time in which somebody must be at the kiln.</summary>

@@ -173,7 +173,7 @@ internal sealed class PlanWriter
             ProgrammeEnds = sheet is null ? null : moments.At(start + (int)Math.Round(sheet.EndMinutes)),
             ThickestMillimetres = Held(firing).ThickestMillimetres,
             Attendance = attended.Of(kiln, menu, sheet, start),
-            Notes = LoadingNotes.Of(check, firing, layers, digested),
+            LoadingNotes = Explain.LoadingNotes.Of(check, firing, layers, digested),
         };
     }
 

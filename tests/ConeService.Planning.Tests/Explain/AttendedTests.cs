@@ -114,8 +114,8 @@ public sealed class AttendedTests
         var said = Studio.Reference.Loads.Check(PlanJudge.Load(request, plan, firing)).Pieces[0].Reasons
             .Select(r => r.Texts.Student.ToString()).ToList();
 
-        Assert.Equal(said, firing.Notes.Select(n => n.Reason.Texts.Student.ToString()));
+        Assert.Equal(said, firing.LoadingNotes.Select(n => n.Reason.Texts.Student.ToString()));
         Assert.Contains(said, s => s.Contains("cookie or catcher", StringComparison.Ordinal));
-        Assert.All(firing.Notes, n => Assert.Equal(["jars", "cups"], n.Pieces));
+        Assert.All(firing.LoadingNotes, n => Assert.Equal(["jars", "cups"], n.Pieces));
     }
 }

@@ -71,7 +71,7 @@ internal sealed class PlanLoadingList(FiringPlan plan, PlanRequest request)
                 body.Append(CultureInfo.InvariantCulture,
                     $"<li><span class=\"tick\"></span> <strong>{E(PlanWords.Pieces(group))}</strong>");
                 if (About(group, firing) is { Length: > 0 } about) body.Append(CultureInfo.InvariantCulture, $"<small>{E(about)}</small>");
-                foreach (var note in firing.Notes.Where(n => n.Pieces.Contains(group.Id))) Note(body, firing, note, said.Add(note));
+                foreach (var note in firing.LoadingNotes.Where(n => n.Pieces.Contains(group.Id))) Note(body, firing, note, said.Add(note));
                 body.Append("</li>");
             }
 
@@ -79,7 +79,7 @@ internal sealed class PlanLoadingList(FiringPlan plan, PlanRequest request)
         }
 
         body.Append("</tbody></table>");
-        foreach (var note in firing.Notes.Where(n => n.Pieces.Count == 0))
+        foreach (var note in firing.LoadingNotes.Where(n => n.Pieces.Count == 0))
             body.Append(CultureInfo.InvariantCulture, $"<p>For the whole load: {E(note.Reason.Texts.Student.ToString())}</p>");
         body.Append("<p class=\"small\">Free height is from the shelf to the one above, clearance included: posts at least ");
         body.Append("as high. Which shelf lies lowest is yours to choose: the list goes from the tallest ware to the lowest. Taken is of ");
@@ -90,7 +90,7 @@ internal sealed class PlanLoadingList(FiringPlan plan, PlanRequest request)
     // In the words of the load check where it comes first; then by its number.
     private static void Note(StringBuilder body, PlanFiring firing, LoadingNote note, bool first)
     {
-        var number = firing.Notes.ToList().IndexOf(note) + 1;
+        var number = firing.LoadingNotes.ToList().IndexOf(note) + 1;
         if (first) body.Append(CultureInfo.InvariantCulture,
             $"<small><b>Note {number}:</b> {E(note.Reason.Texts.Student.ToString())}</small>");
         else body.Append(CultureInfo.InvariantCulture, $"<small>See note {number}.</small>");

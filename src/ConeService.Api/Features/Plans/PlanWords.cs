@@ -39,7 +39,7 @@ internal static class PlanWords
         : $" Nobody is there {string.Join("; ", time.NobodyThere.Select(n => Span(n.From, n.To)))}: stay, come back, or start at another time.";
 
     /// <summary>What the load check says of what stands in it, a line each.</summary>
-    public static IEnumerable<string> Notes(PlanFiring firing) => firing.Notes.Select(n =>
+    public static IEnumerable<string> Notes(PlanFiring firing) => firing.LoadingNotes.Select(n =>
         n.Pieces.Count == 0 ? n.Reason.Texts.Student.ToString() : $"{string.Join(", ", n.Pieces)}: {n.Reason.Texts.Student}");
 
     /// <summary>A time of day.</summary>
