@@ -9,12 +9,12 @@ namespace ConeService.Data.Tests;
 /// </summary>
 internal static class EarlierPackage
 {
-    // The forms that datapackage.json of version 1.4.0 asked for; limits and colour notes gained rows since, which have words alone.
+    // The forms that datapackage.json of version 1.4.0 asked for; limits, colour notes and colour rules gained rows since, which
+    // have words alone.
     private static readonly Dictionary<string, string> Forms = new(StringComparer.Ordinal)
     {
         ["cautions"] = "caut[0-9]{2}",
         ["cone-facts"] = "f[0-9]{2}",
-        ["colour-rules"] = "rule[0-9]{2}",
     };
 
     /// <summary>Tables that came with 1.5, and the texts on its rows, which came with 1.7.</summary>

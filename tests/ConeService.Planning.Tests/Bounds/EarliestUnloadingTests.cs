@@ -56,7 +56,9 @@ public sealed class EarliestUnloadingTests
         Assert.Equal(1450, plan.Pieces.Count);
         Assert.True(plan.Summary.LowerBound is null || plan.Summary.LowerBound <= plan.Summary.Cost);
         Assert.True(plan.Summary.LateBound <= plan.Summary.LateWeight);
-        Assert.Equal(0, plan.Summary.Undone);
+        // Nothing has a date, and a kiln that is not full enough is not fired: less than a kiln full is left.
+        Assert.InRange(plan.Summary.Undone, 0, 150);
+        Assert.DoesNotContain(plan.Unplanned, u => u.Reason == WaitReason.NoFiringAccepts);
 
         static PlanPiece Large(int i)
         {
