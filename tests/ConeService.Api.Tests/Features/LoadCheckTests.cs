@@ -272,7 +272,7 @@ public class LoadCheckTests(Support.Api api)
         using var wrong = await api.Client.GetAsync(
             new Uri("/v1/pairings/check?cone=0&atmosphere=air&kind=glost", UriKind.Relative), Support.Api.Cancel);
         Assert.Equal(
-            ["word-unknown firingKind", "cone-zero cone", "word-unknown atmosphere", "member-missing body"],
+            ["word-unknown kind", "cone-zero cone", "word-unknown atmosphere", "member-missing body"],
             (await Problems.Findings(wrong, 400, "invalid-request")).Select(f => $"{f.GetProperty("code").GetString()} {f.Place()}"));
     }
 

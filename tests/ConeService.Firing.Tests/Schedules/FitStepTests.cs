@@ -70,7 +70,7 @@ public class FitStepTests
                 $"{template.Id}: {first.HoldMinutes} min at {first.TargetCelsius} °C");
         }
 
-        Assert.Equal(["bisque-textbook-1914", "bone-china", "salt", "wood-tunnel"], added);
+        Assert.Equal(["bisque-textbook-1914", "bone-china", "wood-tunnel"], added);
     }
 
     // landmarks organics: from 200 to 600 °C paper and binder burn, and a closed electric kiln keeps the smoke.

@@ -11,6 +11,9 @@ namespace ConeService.Api.Features.Reference;
 /// <summary>One operation: what it takes and what it answers, with examples to copy.</summary>
 internal static class OperationPage
 {
+    // Stands in place of width and depth, which the examples have; all three are refused.
+    private const string RoundChamber = "interiorDiameterMillimetres";
+
     private const string Style = """
 
         pre{white-space:pre-wrap;overflow-wrap:anywhere;overflow-x:visible;font-size:.85rem;margin:.4rem 0 1rem}
@@ -101,7 +104,7 @@ internal static class OperationPage
             var name = parameter.GetProperty("name").GetString()!;
             var example = Uri.EscapeDataString(Text(parameter.GetProperty("example")));
             if (parameter.GetProperty("in").GetString() == "path") path = path.Replace($"{{{name}}}", example, StringComparison.Ordinal);
-            else if (withQuery && name != PinnedDataset.Parameter) query.Add($"{name}={example}");
+            else if (withQuery && name is not (PinnedDataset.Parameter or RoundChamber)) query.Add($"{name}={example}");
         }
 
         return query.Count == 0 ? path : $"{path}?{string.Join('&', query)}";
