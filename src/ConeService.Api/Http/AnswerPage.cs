@@ -124,7 +124,9 @@ internal static class AnswerPage
     private static string Text(string name, string text)
     {
         // Without its parameters a template is the address itself (RFC 6570, 3.2.8).
-        var address = name is "href" or "explain" or "row" ? Rooted(text.Split("{?")[0]) : text.StartsWith("https://", StringComparison.Ordinal) ? text : "{}";
+        var address = name is "href" or "explain" or "row" ? Rooted(text.Split("{?")[0])
+            : text.StartsWith("https://", StringComparison.Ordinal) ? text
+            : "{}";
         var shown = HtmlPage.Encode(text);
         return address.AsSpan().ContainsAny('{', ' ') ? shown : $"<a href=\"{HtmlPage.Encode(address)}\">{shown}</a>";
     }

@@ -7,7 +7,8 @@ namespace ConeService.Planning.Digest;
 
 /// <summary>Makes pins and the former plan of given firings: says which firing of each piece is meant.</summary>
 internal sealed class PinMaker(
-    IReadOnlyList<ReadKiln> kilns, IReadOnlyList<IReadOnlyList<DigestedFiring>> fired, Programmes programmes, List<KilnModel> models, IReadOnlyList<Item> items, IReadOnlyList<Stage> stages,
+    IReadOnlyList<ReadKiln> kilns, IReadOnlyList<IReadOnlyList<DigestedFiring>> fired, Programmes programmes,
+    List<KilnModel> models, IReadOnlyList<Item> items, IReadOnlyList<Stage> stages,
     IReadOnlyList<(SortStage Sort, ReadPiece Piece)> wares, IReadOnlyList<DigestedPiece> pieces, List<PlanFinding> warnings)
 {
     private readonly int[] taken = new int[stages.Count];

@@ -43,7 +43,8 @@ internal sealed class Wanted(FiringReference reference, Acceptance acceptance, I
         var could = kilns.Where(k => firings.Any(f => Could(k, f, ware))).Select(k => k.Id).ToList();
         return Message.Of(
             could.Count > 0 ? "plans.needs-firing-of-kiln" : "plans.needs-firing",
-            ("firings", string.Join("; or ", firings.Where(f => f.FiringKind == firings[0].FiringKind).Take(MostNamed).Select(Words))), ("kilns", string.Join(", ", could)));
+            ("firings", string.Join("; or ", firings.Where(f => f.FiringKind == firings[0].FiringKind).Take(MostNamed).Select(Words))),
+            ("kilns", string.Join(", ", could)));
     }
 
     /// <summary>What the load check says of the entry that comes nearest to what would take a ware: of its kind, in its atmosphere, at the

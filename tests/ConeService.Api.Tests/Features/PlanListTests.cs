@@ -40,8 +40,9 @@ public sealed class PlanListTests(Support.Api api)
     {
         var thick = wall == 0 ? "" : $"\"thickestMillimetres\":{wall},";
         using var response = await api.Post("/v1/plans?seconds=0.5", $$$"""
-            {"horizon":{"from":"2026-12-01T00:00","to":"2026-12-08T00:00"},"timeZone":"Europe/Berlin","kilns":[{"kiln":{"id":"K","heat":"electric",
-            "maxCone":"8","controllerSegments":8,"wall":{"thicknessMillimetres":76},"interior":{"heightMillimetres":640,"diameterMillimetres":560}},
+            {"horizon":{"from":"2026-12-01T00:00","to":"2026-12-08T00:00"},"timeZone":"Europe/Berlin","kilns":[{"kiln":{"id":"K",
+            "heat":"electric","maxCone":"8","controllerSegments":8,"wall":{"thicknessMillimetres":76},
+            "interior":{"heightMillimetres":640,"diameterMillimetres":560}},
             "loadingMinutes":90,"firings":[{"firingKind":"bisque","cone":"06","atmosphere":"oxidation"}]}],"pieces":[{"piece":{"id":"head",
             "body":"sculpture-body","state":"bone-dry",{{{thick}}}"size":{"heightMillimetres":300,"widthMillimetres":200}},
             "due":"2026-12-07T12:00"}]}
@@ -57,7 +58,8 @@ public sealed class PlanListTests(Support.Api api)
         Assert.InRange((Of(firing, "openingFrom") - Of(times, "opening")).TotalMinutes, 0, 1);
         Assert.InRange((Of(firing, "peak") - Of(times, "peak")).TotalMinutes, -1, 1);
         Assert.Equal(
-            sheet.RootElement.GetProperty("operation").GetProperty("attendance").EnumerateArray().Select(a => a.GetProperty("message").GetString()),
+            sheet.RootElement.GetProperty("operation").GetProperty("attendance").EnumerateArray()
+                .Select(a => a.GetProperty("message").GetString()),
             firing.GetProperty("attendance").EnumerateArray().Select(a => a.GetProperty("message").GetString()));
     }
 

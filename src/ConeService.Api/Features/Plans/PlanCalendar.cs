@@ -26,9 +26,12 @@ internal static class PlanCalendar
         foreach (var firing in plan.Firings)
         {
             var name = PlanWords.Name(firing);
-            Add(firing, "kiln", firing.LoadingFrom, firing.UnloadedAt, $"Kiln busy: {name}", string.Join('\n', PlanWords.Attendance(firing).Prepend(PlanWords.Summary(firing))), busy: true);
-            Add(firing, "loading", firing.LoadingFrom, firing.Start, $"Load: {name}", string.Join('\n', PlanWords.Lines(firing).Concat(PlanWords.Notes(firing))),
-                alarm: true);
+            Add(
+                firing, "kiln", firing.LoadingFrom, firing.UnloadedAt, $"Kiln busy: {name}",
+                string.Join('\n', PlanWords.Attendance(firing).Prepend(PlanWords.Summary(firing))), busy: true);
+            Add(
+                firing, "loading", firing.LoadingFrom, firing.Start, $"Load: {name}",
+                string.Join('\n', PlanWords.Lines(firing).Concat(PlanWords.Notes(firing))), alarm: true);
             Add(
                 firing, "unloading", firing.OpeningFrom, firing.UnloadedAt, $"Open and unload: {name}",
                 "Not before chamber and ware stay below 95 °C (203 °F), by the pyrometer and not by the clock.", alarm: true);

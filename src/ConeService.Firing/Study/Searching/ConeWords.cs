@@ -71,7 +71,8 @@ internal static partial class ConeWords
     // A temperature without its unit is never guessed: both answers are told.
     private static (Message? Answer, IReadOnlyList<SearchHit> Hits) EitherUnit(string number, string? rate, ConeReference cones)
     {
-        var (told, hits) = (new List<Message> { Message.Of("quantities.temperature-unit-missing", ("text", number)) }, new List<SearchHit>());
+        var told = new List<Message> { Message.Of("quantities.temperature-unit-missing", ("text", number)) };
+        var hits = new List<SearchHit>();
         foreach (var text in (string[])[number + "C", number + "F"])
         {
             var refused = new List<Finding>();
