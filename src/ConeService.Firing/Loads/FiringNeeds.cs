@@ -39,4 +39,7 @@ internal sealed class FiringNeeds
 
     /// <summary>Highest cone.</summary>
     public PotterCone Max { get; }
+
+    /// <summary>True where such firings usually go to a cone.</summary>
+    public bool Holds(PotterCone cone) => !cone.IsBelow(Min) && !Max.IsBelow(cone);
 }

@@ -14,13 +14,14 @@ internal static class LoadJudge
 
     /// <summary>Those that came later.</summary>
     public static IReadOnlyList<string> RestsOnLater(Dataset dataset) =>
-        PieceJudge.VersionOf(dataset) >= new Version(1, 7) ? [LoadRuleIds.FoodWareAndFume] : [];
+        PieceJudge.VersionOf(dataset) >= new Version(1, 7) ? [LoadRuleIds.FoodWareAndFume, LoadRuleIds.ConesOfKind] : [];
 
     /// <summary>The reasons of the load; those of neighbours are added to their pieces.</summary>
     public static IReadOnlyList<Reason> Judge(LoadTables tables, PieceJudge judge, Load load, IReadOnlyList<PieceClass> classes)
     {
         var judgement = new Judgement(tables, load.Firing, piece: null);
         MixUp(judge, load, classes, judgement);
+        if (tables.FindRule(LoadRuleIds.ConesOfKind) is not null) ConesOfKind(load.Firing, judgement);
         KilnRule.Judge(tables, load.Kiln, load.Firing, judgement);
         LoadRoom.Judge(tables, load, classes, judgement);
         if (load.Firing.MeltsGlazes)
@@ -60,6 +61,19 @@ internal static class LoadJudge
         judgement.Find(ReasonCode.ConeZeroMixUp, worst)?.Because(LoadRuleIds.SuspectTheZero, null,
             Message.Of("loads.cone-mix-up-of-load", ("cone", cone), ("pieces", failing.Sum(c => c.Members.Count)), ("other", other)),
             Message.Of("loads.correct-firing-and-check-again", ("other", other)));
+    }
+
+    // Ware that nothing stands against at such a cone, bare clay above all, would hear no word of it: salt hardly glazes at 03.
+    private static void ConesOfKind(PlannedFiring firing, Judgement judgement)
+    {
+        if (judgement.Codes.Has(ReasonCode.ConeZeroMixUp) || firing.Needs.Holds(firing.Cone)) return;
+        var (needs, other) = (firing.Needs, firing.Cone.MixUp is { } twin && firing.Needs.Holds(twin) ? twin.Text : null);
+        judgement.Find(ReasonCode.ConeZeroMixUp, ReasonSeverity.Note)?.Because(LoadRuleIds.ConesOfKind, null,
+            Message.Of(
+                "loads.cone-not-of-kind",
+                ("kind", needs.Kind), ("firing", needs.Name), ("min", needs.Min.Text), ("max", needs.Max.Text),
+                ("cone", firing.Cone.Text)),
+            other is null ? null : Message.Of("loads.correct-firing-and-check-again", ("other", other)));
     }
 
     // Where all neighbours are right it is not the firing that is to be asked about.

@@ -129,6 +129,9 @@ internal static class LoadRuleIds
     /// <summary>Ware for food away from lead, cadmium and selenium.</summary>
     public const string FoodWareAndFume = "food-ware-away-from-lead";
 
+    /// <summary>A kind of firing has its usual cones.</summary>
+    public const string ConesOfKind = "firing-within-cones-of-its-kind";
+
     /// <summary>Ware stands on its shelf.</summary>
     public const string StandsOnShelf = "ware-stands-on-its-shelf";
 

@@ -69,7 +69,7 @@ internal sealed class PieceJudge(LoadTables tables)
     {
         if (firing.Cone.MixUp is not { } other || other.Order > kiln.MaxOrder) return false;
         // Nobody means a pit at cone 12.
-        if (other.IsBelow(firing.Needs.Min) || firing.Needs.Max.IsBelow(other)) return false;
+        if (!firing.Needs.Holds(other)) return false;
         var c = new PieceCase(tables, kiln, firing with { Cone = other }, piece);
         return !MarksRule.Questions(c with { Firing = firing }) && Wants(c) && Fits(c);
     }

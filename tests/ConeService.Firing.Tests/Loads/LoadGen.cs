@@ -37,6 +37,19 @@ internal static class LoadGen
     public static IReadOnlyList<PieceRequest> Named(IEnumerable<PieceRequest> pieces) =>
         [.. pieces.Select((p, i) => p with { Id = Loads.T($"p{i:00}") })];
 
+    /// <summary>A drawn load in few words, for whoever reads why a law did not hold.</summary>
+    public static string Told(LoadRequest load) => string.Join('\n', [
+        $"{load.Kiln!.Heat.Text} to {load.Kiln.MaxCone.Text}: {Told(load.Firing!)}",
+        .. (load.Offered ?? []).Select(f => $"offered {f!.FiringKind.Text} {f.Cone.Text} {f.Atmosphere.Text}"),
+        .. load.Pieces!.Select(p =>
+            $"{p!.Id.Text}: {p.Body.Text}, {p.State.Text}, {p.Use.Text}, {string.Join(" + ", (p.Coats ?? []).Select(c => Told(c!)))}")]);
+
+    private static string Told(FiringRequest firing) => $"{firing.FiringKind.Text} {firing.Cone.Text} {firing.Atmosphere.Text}";
+
+    private static string Told(CoatRequest coat) => coat.OwnGlaze is { } own
+        ? $"{own.Name.Text} with {string.Join(',', (coat.Contains ?? []).Select(t => t.Text))}"
+        : $"{coat.Glaze.Text}";
+
     private static Gen<Kiln> UsualKiln => Any(Loads.Gas, Loads.Electric);
 
     private static Gen<FiringRequest> UsualFiring => Any(

@@ -61,4 +61,25 @@ public sealed class LostZeroTests
 
     private static LoadAnswer Check(Kiln kiln, string cone, params PieceRequest[] pieces) =>
         Loads.Check.Check(Loads.Load(kiln, Loads.Firing("glaze", cone, "oxidation"), pieces));
+
+    // Salt is thrown at its maturing cone, 6 to 10 (data firing-kinds, common practice): bare clay that 03 suits hears of it all the same,
+    // and where the cone of the same number is a salt firing's, of that one.
+    [Theory]
+    [InlineData("salt", "03", "A salt firing usually goes to a cone from 6 to 10; this one says cone 03.", null)]
+    [InlineData("salt", "06", "A salt firing usually goes to a cone from 6 to 10; this one says cone 06.",
+        "If cone 6 was meant, correct the firing and check again.")]
+    [InlineData("salt", "6", null, null)]
+    [InlineData("soda", "10", null, null)]
+    public void A_firing_outside_the_cones_of_its_kind_is_asked_about(string kind, string cone, string? message, string? instead)
+    {
+        var answer = Loads.Check.Check(Loads.Load(
+            Loads.Kiln("vapour", "12", "neutral"), Loads.Firing(kind, cone, "neutral"),
+            Loads.Piece("a", "terracotta", "", "bisqued", "decorative"),
+            Loads.Piece("b", "salt-soda-body", "salt-vapour", "bisqued", "decorative")));
+        var reason = answer.Load.Reasons.SingleOrDefault(r => r.Rule == "firing-within-cones-of-its-kind");
+
+        Assert.Equal((message, instead), (reason?.Message.ToString(), reason?.Instead?.ToString()));
+        if (reason is null) return;
+        Assert.Equal((ReasonCode.ConeZeroMixUp, ReasonSeverity.Note, "/firing"), (reason.Code, reason.Severity, reason.Pointer));
+    }
 }

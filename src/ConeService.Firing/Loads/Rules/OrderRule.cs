@@ -12,6 +12,14 @@ internal sealed class OrderRule : IPieceRule
         LoadRuleIds.BisqueWithGlaze, LoadRuleIds.OverglazeOnGlaze, LoadRuleIds.Refire,
     ];
 
+    /// <summary>False where a kind of firing takes no ware of a state, whatever its cone: what it usually takes is narrower.</summary>
+    public static bool CanTake(FiringNeeds needs, PieceState state) => state switch
+    {
+        PieceState.Bisqued => needs.Row.Id is not (FiringKind.Bisque or FiringKind.Overglaze),
+        PieceState.GlazeFired => needs.Row.Id != FiringKind.Bisque,
+        _ => needs.Takes.Has(state),
+    };
+
     public void Judge(PieceCase c, Judgement judgement)
     {
         switch (c.Piece.State)

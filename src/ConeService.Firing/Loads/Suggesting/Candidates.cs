@@ -50,12 +50,12 @@ internal static class Candidates
         bool Gives(int i) => Neighbours.GivenOff(placements[i].First, firing).Has(fume);
         bool Suffers(int i) => Neighbours.SpoiledBy(placements[i].First, firing).Has(fume);
         if (!set.Exists(Gives) || !set.Exists(Suffers)) return [set];
-        // Ware that does both goes alone.
+        // Ware that does both goes alone of these, with what does neither.
         return
         [
             set.Where(i => !Gives(i)).ToList(),
             set.Where(i => !Suffers(i)).ToList(),
-            .. set.Where(i => Gives(i) && Suffers(i)).Select(i => new List<int> { i }),
+            .. set.Where(i => Gives(i) && Suffers(i)).Select(i => set.Where(n => n == i || !(Gives(n) || Suffers(n))).ToList()),
         ];
     }
 }

@@ -9,7 +9,8 @@ internal static class FiringSpan
     /// <summary>The steps, ends included; none where the first lies above the last.</summary>
     public static (int From, int To) Of(Piece piece, FiringNeeds needs)
     {
-        var (from, to) = (needs.Min.Step, needs.Max.Step);
+        // The cones of a kind of firing bound the menu, where nobody says what is fired; what a studio offers it fires.
+        var (from, to) = (int.MinValue, int.MaxValue);
         if (piece.Body is { } body && needs.Row.Id == FiringKind.Bisque)
         {
             from = Math.Max(from, body.BisqueMin.Step - BisqueRangeRule.Slightly);

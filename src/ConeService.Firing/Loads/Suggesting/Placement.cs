@@ -1,4 +1,5 @@
 using ConeService.Data;
+using ConeService.Firing.Loads.Rules;
 using ConeService.Firing.Materials;
 
 namespace ConeService.Firing.Loads.Suggesting;
@@ -61,7 +62,7 @@ internal sealed class Placement
         if (IsFinished(piece)) return new(pieces, [], items, hasUsual: false);
         // What was booked is what is wanted; only where it accepts at no cone is the firing taken that the ware is ready for.
         IReadOnlyList<FiringKind>[] choices =
-            [tables.Kind(asked).Takes.Has(piece.State) ? [asked] : [], [.. ReadyFor(piece).Where(k => k != asked)]];
+            [OrderRule.CanTake(tables.Kind(asked), piece.State) ? [asked] : [], [.. ReadyFor(piece).Where(k => k != asked)]];
         foreach (var kinds in choices)
         {
             foreach (var usual in new[] { true, false })
