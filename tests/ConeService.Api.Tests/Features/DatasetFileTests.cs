@@ -2,6 +2,7 @@ using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text.Json;
 using ConeService.Api.Tests.Support;
+using ConeService.Data;
 
 namespace ConeService.Api.Tests.Features;
 
@@ -48,6 +49,20 @@ public class DatasetFileTests(Support.Api api)
         Assert.Contains(zip.Entries, e => e.FullName == "CITATION.cff");
         // Nothing of when or by what it was packed.
         Assert.All(zip.Entries, e => Assert.Equal((1980, e.Length), (e.LastWriteTime.Year, e.CompressedLength)));
+    }
+
+    // Made with the build, and what the package makes of itself.
+    [Theory]
+    [InlineData("zip")]
+    [InlineData("json")]
+    public async Task What_was_made_with_the_build_is_what_the_package_makes_today(string form)
+    {
+        var dataset = DatasetLoader.LoadEmbedded();
+        var today = form == "zip" ? PackageArchive.Zip(dataset.Files) : PackageJsonWriter.Write(dataset);
+        using var response = await api.Get($"/data/1.7.0/cone-service-data-1.7.0.{form}");
+
+        Assert.Equal(today, await response.Content.ReadAsByteArrayAsync(Support.Api.Cancel));
+        Assert.Contains("package." + form, typeof(ConeServiceHost).Assembly.GetManifestResourceNames());
     }
 
     // Cone 06 at 60 °C/h is printed at 998 °C (chart of 2016); zeros are kept, numbers are numbers.
@@ -122,10 +137,14 @@ public class DatasetFileTests(Support.Api api)
         using var json = JsonDocument.Parse(page[at..page.IndexOf("</script>", at, StringComparison.Ordinal)]);
         Assert.Equal("Dataset", json.RootElement.GetProperty("@type").GetString());
         Assert.Equal("1.7.0", json.RootElement.GetProperty("version").GetString());
-        foreach (var download in json.RootElement.GetProperty("distribution").EnumerateArray())
+        var told = json.RootElement.GetProperty("distribution").EnumerateArray().ToList();
+        Assert.Contains(told, d => d.GetProperty("encodingFormat").GetString() == "application/vnd.sqlite3");
+        foreach (var download in told)
         {
             using var file = await api.Get(download.GetProperty("contentUrl").GetString()!);
             Assert.Equal(200, (int)file.StatusCode);
+            var bytes = await file.Content.ReadAsByteArrayAsync(Support.Api.Cancel);
+            Assert.Equal(download.GetProperty("sha256").GetString(), Convert.ToHexStringLower(SHA256.HashData(bytes)));
         }
     }
 }

@@ -37,20 +37,27 @@ internal static class DatasetFile
             : throw Refuse("file", file, [.. Wholes(dataset).Select(w => w.File), .. dataset.Files.List().Order(StringComparer.Ordinal)]);
     }
 
-    private static IReadOnlyList<(string File, string Says, string MediaType, Func<Dataset, byte[]> Make)> Wholes(Dataset dataset)
+    private static List<(string File, string Says, string MediaType, Func<Dataset, byte[]> Make)> Wholes(Dataset dataset)
     {
         var stem = $"{dataset.Name}-{dataset.BaseVersion}";
         List<(string, string, string, Func<Dataset, byte[]>)> wholes =
         [
-            ($"{stem}.zip", "The whole package, a Data Package in a ZIP archive", Zip, static d => PackageArchive.Zip(d.Files)),
-            ($"{stem}.json", "Every table in one JSON document", JsonBody.MediaType, PackageJsonWriter.Write),
+            ($"{stem}.zip", "The whole package, a Data Package in a ZIP archive", Zip,
+                static d => Built(d, "zip") ?? PackageArchive.Zip(d.Files)),
+            ($"{stem}.json", "Every table in one JSON document", JsonBody.MediaType,
+                static d => Built(d, "json") ?? PackageJsonWriter.Write(d)),
         ];
-        // The database is made with the build, of its own package.
-        if (dataset.Files is EmbeddedPackageFiles && PackageDatabase.Exists)
+        if (Built(dataset, "sqlite") is { } database)
+        {
             wholes.Add((
-                $"{stem}.sqlite", "A SQLite database, with a table of links for every list", Database, static _ => PackageDatabase.Read()));
+                $"{stem}.sqlite", "A SQLite database, with a table of links for every list", Database, _ => database));
+        }
+
         return wholes;
     }
+
+    // Only of its own package does the build know; of one that the operator brought an archive and a document are made when asked for.
+    private static byte[]? Built(Dataset dataset, string form) => dataset.Files is EmbeddedPackageFiles ? BuiltPackage.Read(form) : null;
 
     private static Download Of(Dataset dataset, string file, string says, string mediaType, byte[] bytes) => new(
         file, says, new($"/data/{dataset.BaseVersion}/{file}"), mediaType, bytes.LongLength,

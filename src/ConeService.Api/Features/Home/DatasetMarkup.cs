@@ -1,6 +1,9 @@
+using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using ConeService.Api.Features.Datasets;
 using ConeService.Contract.Answers;
+using ConeService.Contract.Datasets;
 using ConeService.Data;
 
 namespace ConeService.Api.Features.Home;
@@ -12,7 +15,6 @@ internal static class DatasetMarkup
     /// <summary>JSON-LD; its addresses are told from the page in which it stands.</summary>
     public static string Of(Dataset dataset)
     {
-        var stem = $"/data/{dataset.BaseVersion}/{dataset.Name}-{dataset.BaseVersion}";
         return new JsonObject
         {
             ["@context"] = "https://schema.org",
@@ -26,17 +28,18 @@ internal static class DatasetMarkup
             ["isAccessibleForFree"] = true,
             ["creator"] = new JsonObject { ["@type"] = "Organization", ["name"] = "ConeService contributors" },
             ["keywords"] = new JsonArray("ceramics", "pottery", "firing", "pyrometric cones"),
-            ["distribution"] = new JsonArray(
-                Download(stem + ".zip", "application/zip"), Download(stem + ".json", "application/json"),
-                Download($"/data/{dataset.BaseVersion}/datapackage.json", "application/json")),
+            ["distribution"] = new JsonArray([.. DatasetFile.Downloads(dataset).Select(Distribution)]),
             // What could end the block is escaped by the writer: < is \u003C.
         }.ToJsonString(new JsonSerializerOptions());
     }
 
-    private static JsonObject Download(string path, string mediaType) => new()
+    private static JsonNode Distribution(Download download) => new JsonObject
     {
         ["@type"] = "DataDownload",
-        ["contentUrl"] = new Address(path).ToString(),
-        ["encodingFormat"] = mediaType,
+        ["name"] = download.Name,
+        ["contentUrl"] = download.Href.ToString(),
+        ["encodingFormat"] = download.MediaType,
+        ["contentSize"] = download.Bytes.ToString(CultureInfo.InvariantCulture),
+        ["sha256"] = download.Sha256,
     };
 }
