@@ -15,7 +15,8 @@ var factors = RoomFactors.Of(DatasetLoader.LoadEmbedded())!;
     ("283 L, box", 760, 610, 610, false, new(20, 12, false, 560, 560, 1, 20)),
     ("680 L, box", 1180, 760, 760, false, new(20, 16, false, 700, 700, 1, 20)),
 ];
-Console.WriteLine("| kiln | ware | factor | side by side | taken of what goes in: least, mean, most | overfilled loads | lists that do not stand |");
+Console.WriteLine(
+    "| kiln | ware | factor | side by side | taken of what goes in: least, mean, most | overfilled loads | lists that do not stand |");
 Console.WriteLine("| --- | --- | --- | --- | --- | --- | --- |");
 var rows = new List<(int Order, string Text)>();
 var asked = args.Length > 2 ? [int.Parse(args[2], CultureInfo.InvariantCulture)] : Enumerable.Range(0, kilns.Length);
@@ -57,7 +58,9 @@ Parallel.ForEach(
             lock (rows)
             {
                 rows.Add(((job.k * 100) + (job.mixed ? 0 : 50) + rows.Count % 50, string.Create(CultureInfo.InvariantCulture,
-                    $"| {kiln.Name} | {(job.mixed ? "mixed" : "alike")} | {factor:0.00} | {(beside ? "yes" : "no")} | {shares.Min():0.00}, {shares.Average():0.00}, {shares.Max():0.00} | {100.0 * over / loads:0} % | {100.0 * amiss / loads:0} % |")));
+                    $"| {kiln.Name} | {(job.mixed ? "mixed" : "alike")} | {factor:0.00} | {(beside ? "yes" : "no")} "
+                    + $"| {shares.Min():0.00}, {shares.Average():0.00}, {shares.Max():0.00} "
+                    + $"| {100.0 * over / loads:0} % | {100.0 * amiss / loads:0} % |")));
                 Console.WriteLine(rows[^1].Text);
             }
         }

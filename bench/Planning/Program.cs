@@ -51,10 +51,11 @@ foreach (var (pieces, kilns, weeks) in rows)
     }
 
     var bound = last!.Summary;
+    var gap = bound.LowerBound is { } low ? $"{Text(low, "0.0")}, gap {Text(100 * bound.Gap!.Value, "0.0")} %" : "–";
     Console.WriteLine(
         $"| {pieces} × {kilns.Length} × {weeks} | {Text(digest, "0.00")} | {Text(first, "0.00")} "
         + $"| {Cell(Late(problem, keeper), keeper.Score.Undone, keeper.Score.Cost)} | {string.Join(" | ", cells)} "
-        + $"| {bound.LateBound} late weight, {bound.UndoneBound} undone, {(bound.LowerBound is { } low ? $"{Text(low, "0.0")}, gap {Text(100 * bound.Gap!.Value, "0.0")} %" : "–")} "
+        + $"| {bound.LateBound} late weight, {bound.UndoneBound} undone, {gap} "
         + $"| {string.Join(", ", times)} | {Process.GetCurrentProcess().PeakWorkingSet64 >> 20} |");
 }
 

@@ -57,7 +57,10 @@ internal sealed class Attended(FiringReference reference, Digested digested)
             [.. gaps.Select(g => new PlanTime(digested.Moments.At(g.From), digested.Moments.At(g.To)))]);
     }
 
-    private static string Words(PlanTime time) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{time.From:ddd d MMM HH:mm} to {time.To.ToString(time.From.Date == time.To.Date ? "HH:mm" : "ddd d MMM HH:mm", CultureInfo.InvariantCulture)}");
+    private static string Words(PlanTime time)
+    {
+        const string Day = "ddd d MMM HH:mm";
+        var to = time.To.ToString(time.From.Date == time.To.Date ? "HH:mm" : Day, CultureInfo.InvariantCulture);
+        return $"{time.From.ToString(Day, CultureInfo.InvariantCulture)} to {to}";
+    }
 }

@@ -26,7 +26,8 @@ public class PinnedDatasetTests(Support.Api api)
         var told = await pinned.Content.ReadAsStringAsync(Support.Api.Cancel);
         Assert.Equal(
             await usual.Content.ReadAsStringAsync(Support.Api.Cancel),
-            told.Replace($"%3Fdataset%3D{version}", "", StringComparison.Ordinal).Replace($"?dataset={version}", "", StringComparison.Ordinal));
+            told.Replace($"%3Fdataset%3D{version}", "", StringComparison.Ordinal)
+                .Replace($"?dataset={version}", "", StringComparison.Ordinal));
     }
 
     [Theory]

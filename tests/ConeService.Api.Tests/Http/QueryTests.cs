@@ -2,7 +2,7 @@ using ConeService.Api.Tests.Support;
 
 namespace ConeService.Api.Tests.Http;
 
-/// <summary>What stands in a query is read or refused: an empty value, a second name of the same and an unknown word become nothing.</summary>
+/// <summary>What stands in a query is read or refused: an empty value, a second name and an unknown word become nothing.</summary>
 public class QueryTests(Support.Api api)
 {
     // A formula over an empty cell asks so; what came back would be taken for the answer at a rate.

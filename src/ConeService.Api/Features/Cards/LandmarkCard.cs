@@ -17,7 +17,8 @@ internal static class LandmarkCard
         var (list, refused) = CardFrame.Or(() => ask.Reference.Study.Landmarks(ask["phase"]), () => ask.Reference.Study.Landmarks());
         return new(
             CardFrame.Path(Path, ask, Names), "What happens at which temperature",
-            "What happens in ware, glaze and kiln on the way up and down, and what to do about it.", body => Write(body, ask, list, refused),
+            "What happens in ware, glaze and kiln on the way up and down, and what to do about it.",
+            body => Write(body, ask, list, refused),
             [.. list.Items.SelectMany(l => l.Sources).Distinct()])
         {
             Refused = refused,

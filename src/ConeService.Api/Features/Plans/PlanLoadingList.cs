@@ -53,7 +53,8 @@ internal sealed class PlanLoadingList(FiringPlan plan, PlanRequest request)
             body.Append("</li>");
         }
 
-        body.Append("</ul><p class=\"small\">Never left to a shut-off alone. The rules of the house and of the fire service come first.</p>");
+        body.Append("</ul><p class=\"small\">Never left to a shut-off alone. ");
+        body.Append("The rules of the house and of the fire service come first.</p>");
     }
 
     private void Shelves(StringBuilder body, PlanFiring firing)

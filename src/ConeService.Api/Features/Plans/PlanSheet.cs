@@ -114,7 +114,8 @@ internal static class PlanSheet
         };
         told.AddRange(f.Attendance.SelectMany(a => a.NobodyThere.Select(n => ((DateTimeOffset?)n.From,
             $"<strong>{(a.LiveFlame ? "live flame, " : "")}nobody there for {number}</strong> to {To(n)}"))));
-        foreach (var (at, what) in told.Where(t => t.At?.Date == day).OrderBy(t => t.At)) yield return $"{PlanWords.Time(at!.Value)} {what}";
+        foreach (var (at, what) in told.Where(t => t.At?.Date == day).OrderBy(t => t.At))
+            yield return $"{PlanWords.Time(at!.Value)} {what}";
         if (f.UnloadedAt.Date == day) yield return $"unload {number}, done by {PlanWords.Time(f.UnloadedAt)}";
         else if (f.Start.Date < day && day < f.UnloadedAt.Date) yield return $"{number} fires or cools";
     }

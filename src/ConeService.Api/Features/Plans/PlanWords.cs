@@ -36,7 +36,8 @@ internal static class PlanWords
     /// <summary>When of a time in which somebody must be there nobody is; empty where somebody is.</summary>
     public static string NobodyThere(PlanAttendance time) => time.NobodyThere.Count == 0
         ? ""
-        : $" Nobody is there {string.Join("; ", time.NobodyThere.Select(n => Span(n.From, n.To)))}: stay, come back, or start at another time.";
+        : $" Nobody is there {string.Join("; ", time.NobodyThere.Select(n => Span(n.From, n.To)))}: "
+            + "stay, come back, or start at another time.";
 
     /// <summary>What the load check says of what stands in it, a line each.</summary>
     public static IEnumerable<string> Notes(PlanFiring firing) => firing.LoadingNotes.Select(n =>

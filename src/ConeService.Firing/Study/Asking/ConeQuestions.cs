@@ -52,8 +52,8 @@ internal sealed class ConeQuestions
         return Draft(
             "hotter-or-cooler", cell, $"Which of these cones is the hottest, in a kiln that rises {Rate(cell)}?",
             $"cone {cell.Cone}", [.. cooler.Select(o => $"cone {o.Cone}")],
-            $"Cone {cell.Cone} goes down at {Degrees(cell.Celsius)}; the others go down sooner. A zero in front means cooler, and the bigger "
-            + "the number behind it, the cooler.");
+            $"Cone {cell.Cone} goes down at {Degrees(cell.Celsius)}; the others go down sooner. A zero in front means cooler, "
+            + "and the bigger the number behind it, the cooler.");
     }
 
     // The cone with the other sign first: the commonest mistake; then those around it, the nearer first.

@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 
 namespace ConeService.Firing.Study.Searching;
 
-/// <summary>Heating rates in what somebody asked: “150 C/h”, “270 °F per hour”, “2.5 C a minute”, and those whose unit is missing.</summary>
+/// <summary>Heating rates in what somebody asked: “150 C/h”, “270 °F per hour”, “2.5 C a minute”, and those without a unit.</summary>
 internal static partial class RateWords
 {
     /// <summary>The rates as parameters have them, such as 150C/h; each as it was asked, whether or not it can be computed with.</summary>
