@@ -54,7 +54,7 @@ internal static class ConeServiceHost
         var reading = Task.Run(app.Services.GetRequiredService<SnapshotHolder>);
         app.UseConeService();
         app.MapConeService();
-        // Handlers are compiled when somebody asks for the routes, which would be the first request.
+        // Routes are made when somebody asks for them, which would be the first request.
         app.UseEndpoints(static _ => { });
         _ = app.Services.GetRequiredService<EndpointDataSource>().Endpoints;
         _ = reading.GetAwaiter().GetResult();

@@ -43,6 +43,7 @@ namespace ConeService.Api.Http;
 internal static class Routes
 {
     private static readonly string[] GetAndHead = ["GET", "HEAD"];
+    private static readonly string[] Post = ["POST"];
 
     public static void MapConeService(this WebApplication app)
     {
@@ -92,5 +93,9 @@ internal static class Routes
 
     /// <summary>Maps a read-only address for GET and HEAD.</summary>
     public static RouteHandlerBuilder MapRead(this IEndpointRouteBuilder routes, string pattern, Delegate handler) =>
-        routes.MapMethods(pattern, GetAndHead, handler);
+        LateHandler.Map(routes, pattern, GetAndHead, handler);
+
+    /// <summary>Maps an address to which questions are posted.</summary>
+    public static RouteHandlerBuilder MapPosted(this IEndpointRouteBuilder routes, string pattern, Delegate handler) =>
+        LateHandler.Map(routes, pattern, Post, handler);
 }

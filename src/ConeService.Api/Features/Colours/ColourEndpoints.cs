@@ -12,10 +12,10 @@ internal static class ColourEndpoints
     {
         routes.MapRead("/colours", Find).WithQuery("colorant", "atmosphere", "base", "cone", "percent", "kiln", "colour")
             .Describe("findColours", Tags.Colour).Answers<ColourAnswer>().Problems(400);
-        routes.MapPost("/colours/resolve", Resolve).WithQuery()
+        routes.MapPosted("/colours/resolve", Resolve).WithQuery()
             .Accepts<ColourRequest>(JsonBody.MediaType)
             .Describe("resolveColour", Tags.Colour).Answers<ColourResolution>().Problems(400, 413, 415);
-        routes.MapPost("/colours/resolve/batch", ResolveBatch).WithQuery()
+        routes.MapPosted("/colours/resolve/batch", ResolveBatch).WithQuery()
             .Accepts<ColourBatchRequest>(JsonBody.MediaType)
             .Describe("resolveColours", Tags.Colour).Answers<BatchAnswer<ColourResolution>>().Problems(413, 415);
     }

@@ -10,7 +10,7 @@ namespace ConeService.Api.Features.Conversions;
 internal static class ConversionEndpoints
 {
     public static void MapConversions(this IEndpointRouteBuilder routes) =>
-        routes.MapPost("/conversions", Convert).WithQuery()
+        routes.MapPosted("/conversions", Convert).WithQuery()
             .Accepts<ConversionRequest>(JsonBody.MediaType, Csv.MediaType)
             .Describe("convert", Tags.Cones).Answers<ConversionAnswer>(Csv.MediaType).Problems(406, 413, 415);
 

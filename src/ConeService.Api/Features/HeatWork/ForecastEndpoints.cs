@@ -12,7 +12,7 @@ internal static class ForecastEndpoints
     private const string Charset = "; charset=utf-8";
 
     public static void MapForecast(this IEndpointRouteBuilder routes) =>
-        routes.MapPost("/heat-work/forecast", Forecast).WithQuery([.. ForecastBody.Parameters]).WithMetadata(new UploadLimit())
+        routes.MapPosted("/heat-work/forecast", Forecast).WithQuery([.. ForecastBody.Parameters]).WithMetadata(new UploadLimit())
             .Accepts<ForecastRequest>(JsonBody.MediaType, Csv.MediaType)
             .Describe("forecastFiring", Tags.HeatWork)
             .Answers<ForecastAnswer>(OneLine.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType).Problems(406, 413, 415);

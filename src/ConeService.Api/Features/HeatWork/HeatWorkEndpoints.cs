@@ -19,13 +19,13 @@ internal static class HeatWorkEndpoints
 
     public static void MapHeatWork(this IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/heat-work", Follow).WithQuery(UploadParameters).WithMetadata(new UploadLimit())
+        routes.MapPosted("/heat-work", Follow).WithQuery(UploadParameters).WithMetadata(new UploadLimit())
             .Accepts<HeatWorkRequest>(JsonBody.MediaType, Csv.MediaType)
             .Describe("followFiring", Tags.HeatWork).Answers<HeatWorkAnswer>(HeatWorkFigure.MediaType).Problems(406, 413, 415);
-        routes.MapPost("/heat-work/solve", Solve).WithQuery().WithMetadata(new UploadLimit())
+        routes.MapPosted("/heat-work/solve", Solve).WithQuery().WithMetadata(new UploadLimit())
             .Accepts<SolveRequest>(JsonBody.MediaType)
             .Describe("solveFiring", Tags.HeatWork).Answers<SolveAnswer>(HeatWorkFigure.MediaType).Problems(406, 413, 415);
-        routes.MapPost("/heat-work/compare", Compare).WithQuery().WithMetadata(new UploadLimit())
+        routes.MapPosted("/heat-work/compare", Compare).WithQuery().WithMetadata(new UploadLimit())
             .Accepts<CompareRequest>(JsonBody.MediaType)
             .Describe("compareFiring", Tags.HeatWork).Answers<CompareAnswer>(HeatWorkFigure.MediaType).Problems(406, 413, 415);
     }

@@ -9,7 +9,7 @@ namespace ConeService.Api.Features.Kilns;
 internal static class KilnEndpoints
 {
     public static void MapKilns(this IEndpointRouteBuilder routes) =>
-        routes.MapPost("/kilns/calibrate", Calibrate).WithQuery().WithMetadata(new UploadLimit())
+        routes.MapPosted("/kilns/calibrate", Calibrate).WithQuery().WithMetadata(new UploadLimit())
             .Accepts<CalibrateRequest>(JsonBody.MediaType)
             .Describe("calibrateKiln", Tags.Schedules).Answers<CalibrateAnswer>().Problems(413, 415);
 

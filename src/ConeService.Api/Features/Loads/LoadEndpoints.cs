@@ -13,16 +13,16 @@ internal static class LoadEndpoints
 {
     public static void MapLoads(this IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/loads/check", CheckLoad).WithQuery("detail").Accepts<LoadRequest>(JsonBody.MediaType)
+        routes.MapPosted("/loads/check", CheckLoad).WithQuery("detail").Accepts<LoadRequest>(JsonBody.MediaType)
             .Describe("checkLoad", Tags.Loads).Answers<LoadAnswer>().Problems(400, 413, 415);
-        routes.MapPost("/loads/check/batch", CheckLoads).WithQuery("detail").Accepts<LoadBatchRequest>(JsonBody.MediaType)
+        routes.MapPosted("/loads/check/batch", CheckLoads).WithQuery("detail").Accepts<LoadBatchRequest>(JsonBody.MediaType)
             .Describe("checkLoads", Tags.Loads).Answers<BatchAnswer<LoadAnswer>>().Problems(413, 415);
         routes.MapRead("/pairings/check", FindPairing)
             .WithQuery("body", "glaze", "cone", "atmosphere", "firingKind", "kind", "state", "use")
             .Describe("findPairing", Tags.Loads).Answers<PairingAnswer>().Problems(400);
-        routes.MapPost("/pairings/check", CheckPairing).WithQuery().Accepts<PairingRequest>(JsonBody.MediaType)
+        routes.MapPosted("/pairings/check", CheckPairing).WithQuery().Accepts<PairingRequest>(JsonBody.MediaType)
             .Describe("checkPairing", Tags.Loads).Answers<PairingAnswer>().Problems(400, 413, 415);
-        routes.MapPost("/pairings/check/batch", CheckPairings).WithQuery().Accepts<PairingBatchRequest>(JsonBody.MediaType)
+        routes.MapPosted("/pairings/check/batch", CheckPairings).WithQuery().Accepts<PairingBatchRequest>(JsonBody.MediaType)
             .Describe("checkPairings", Tags.Loads).Answers<BatchAnswer<PairingAnswer>>().Problems(413, 415);
         routes.MapRead("/reason-codes", ReasonCodes).WithQuery()
             .Describe("listReasonCodes", Tags.Loads).Answers<ReasonCodeList>(Csv.MediaType).Problems(406);

@@ -15,7 +15,7 @@ internal static class PlanEndpoints
     private const string Charset = "; charset=utf-8";
 
     public static void MapPlans(this IEndpointRouteBuilder routes) =>
-        routes.MapPost("/plans", PlanFirings).WithQuery("seconds").WithMetadata(new LongComputation((int)PlanLimits.MostSeconds))
+        routes.MapPosted("/plans", PlanFirings).WithQuery("seconds").WithMetadata(new LongComputation((int)PlanLimits.MostSeconds))
             .Accepts<PlanRequest>(JsonBody.MediaType)
             .Describe("planFirings", Tags.Plans)
             .Answers<FiringPlan>(Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType)

@@ -19,10 +19,10 @@ internal static class ScheduleEndpoints
             .Describe("listSchedules", Tags.Schedules).Answers<ScheduleList>(Csv.MediaType).Problems(406);
         routes.MapRead("/schedules/{schedule}", Detail).WithQuery("units")
             .Describe("getSchedule", Tags.Schedules).Answers<ScheduleDetail>().Problems(404);
-        routes.MapPost("/schedules/fit/batch", FitBatch).WithQuery()
+        routes.MapPosted("/schedules/fit/batch", FitBatch).WithQuery()
             .Accepts<FitBatchRequest>(JsonBody.MediaType)
             .Describe("fitSchedules", Tags.Schedules).Answers<BatchAnswer<ScheduleFit>>().Problems(413, 415);
-        routes.MapPost("/schedules/{schedule}/fit", Fit).WithQuery()
+        routes.MapPosted("/schedules/{schedule}/fit", Fit).WithQuery()
             .Accepts<FitRequest>(JsonBody.MediaType)
             .Describe("fitSchedule", Tags.Schedules)
             .Answers<ScheduleFit>(Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType)
