@@ -80,7 +80,18 @@ public sealed class ColourReference
     /// <exception cref="RefusedException">A member can't be read; carries every finding.</exception>
     public ColourResolution Resolve(ColourRequest request)
     {
-        ColourCheck.Require(request);
+        var together = new Together();
+        together.Try(() => ColourCheck.Require(request));
+        if (together.Any)
+        {
+            together.Try(() => answerer.Check(request with
+            {
+                Colorants = [.. (request.Colorants ?? []).Take(ColourCheck.Most)],
+                Additives = [.. (request.Additives ?? []).Take(ColourCheck.Most)],
+            }));
+        }
+
+        together.Done();
         return answerer.Resolve(request);
     }
 

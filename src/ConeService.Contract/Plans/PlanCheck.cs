@@ -62,7 +62,9 @@ public static class PlanCheck
 
         Objective(request.Objective ?? new(), found);
         found.AtMost(request.Staffed?.Count, PlanLimits.MostMoments, "/staffed");
-        found.List(request.Kilns?.Count, PlanLimits.MostKilns, "/kilns");
+        found.List(
+            request.Kilns?.Count, PlanLimits.MostKilns, "/kilns", Message.Of("plans.no-kilns"),
+            Message.Of("plans.kilns-allowed", ("most", PlanLimits.MostKilns)));
         var kilns = new HashSet<string>(StringComparer.Ordinal);
         foreach (var (kiln, i) in Listed(request.Kilns, PlanLimits.MostKilns))
         {

@@ -60,9 +60,15 @@ internal sealed class PlanFound
     }
 
     /// <summary>A list that must be neither empty nor too long.</summary>
-    public void List(int? count, int most, string at)
+    /// <param name="count">How many it has; null: it was left out.</param>
+    /// <param name="most">Most.</param>
+    /// <param name="at">Its pointer.</param>
+    /// <param name="empty">What is told of an empty one; null: that it is missing.</param>
+    /// <param name="allowed">What would do.</param>
+    public void List(int? count, int most, string at, Message? empty = null, params Message[] allowed)
     {
-        if (count is null or 0) Missing(at);
+        if (count is 0 && empty is not null) Add(FindingCodes.EmptyRequest, at, null, empty, allowed);
+        else if (count is null or 0) Missing(at);
         else AtMost(count, most, at);
     }
 

@@ -51,6 +51,10 @@ internal sealed class KilnFindings
         Message.Of("kilns.size-conflict", ("litres", Math.Round(reckoned, 1)), ("stated", stated)),
         Message.Verbatim([string.Create(CultureInfo.InvariantCulture, $"{reckoned:0.#}")]), Message.Of("kilns.size-conflict-mistake")));
 
+    /// <summary>Takes what was refused of a kiln; what is told already of a form that can't be read is not missing besides.</summary>
+    public static void Take(RefusedException refused, List<Finding> findings) => findings.AddRange(refused.Findings
+        .Where(f => f.Code != FindingCodes.MemberMissing || !findings.Exists(told => told.Field == f.Field)).ToList());
+
     /// <summary>Dimensions that make no shape.</summary>
     public void NoShape(string field) => found.Add(Shapeless(field));
 

@@ -39,7 +39,7 @@ internal sealed class ForecastKilnReader(ConeScale scale, KilnModel model)
         }
         catch (RefusedException refused)
         {
-            findings.AddRange(refused.Findings);
+            KilnFindings.Take(refused, findings);
             return (id, heat, null);
         }
     }

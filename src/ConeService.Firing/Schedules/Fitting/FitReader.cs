@@ -223,7 +223,7 @@ internal sealed class FitReader(ScheduleCatalogue catalogue, ConeCharts charts, 
         }
         catch (RefusedException refused)
         {
-            findings.AddRange(refused.Findings);
+            KilnFindings.Take(refused, findings);
             return null;
         }
     }
