@@ -41,14 +41,18 @@ internal sealed class PlanFound
     /// <summary>A length that, if it is there, is one.</summary>
     public void Millimetres(SentText sent, string at)
     {
-        if (!sent.IsAbsent && PlanNumbers.Millimetres(sent) is null) OutOfRange(
-            sent.Text, at, Message.Of("members.millimetres-allowed", ("most", PlanNumbers.MostMillimetres)));
+        if (sent.IsAbsent) return;
+        var allowed = Message.Of("members.millimetres-allowed", ("most", PlanNumbers.MostMillimetres));
+        if (sent.Kind != SentKind.Number) NoNumber(sent, at, allowed);
+        else if (PlanNumbers.Millimetres(sent) is null) OutOfRange(sent.Text, at, allowed);
     }
 
     /// <summary>A count that, if it is there, is one.</summary>
     public void Count(SentText sent, int most, string at)
     {
-        if (!sent.IsAbsent && PlanNumbers.Count(sent, most) is null) OutOfRange(sent.Text, at, Range(1, most));
+        if (sent.IsAbsent) return;
+        if (sent.Kind != SentKind.Number) NoNumber(sent, at, Range(1, most));
+        else if (PlanNumbers.Count(sent, most) is null) OutOfRange(sent.Text, at, Range(1, most));
     }
 
     /// <summary>A list that must not be too long.</summary>
@@ -76,6 +80,13 @@ internal sealed class PlanFound
     public void TooManyPieces(int count) => Add(
         FindingCodes.TooManyPieces, "/pieces", Text(count), Message.Of("plans.too-many-pieces", ("count", Text(count))),
         Message.Of("plans.pieces-allowed", ("most", PlanLimits.MostPieces)));
+
+    private void NoNumber(SentText sent, string at, Message allowed) => findings.Add(new(
+        FindingCodes.NumberExpected, at, sent.Text,
+        Message.Of("members.number-expected", ("member", at[(at.LastIndexOf('/') + 1)..])), [allowed],
+        sent.Kind == SentKind.Text && decimal.TryParse(sent.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out _)
+            ? Message.Of("members.number-in-quotation-marks", ("number", sent.Text!.Trim()))
+            : null));
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 

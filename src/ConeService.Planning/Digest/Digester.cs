@@ -49,6 +49,9 @@ internal sealed class Digester(FiringReference reference)
         var given = new GivenReader(moments, findings, [.. kilns.OfType<ReadKiln>()], pieces);
         var pins = given.Pins(request.Firings);
         var announced = given.Announced(request.Announced);
+        // A kiln that was sent and can't be read is known all the same.
+        findings.RemoveAll(f => f.Code == FindingCodes.KilnUnknown
+            && (request.Kilns ?? []).Any(k => k?.Kiln?.Id.Text is { } id && id == f.Value));
         if (findings.Count > 0) throw new PlanRefusedException(findings);
         var whole = kilns.ConvertAll(k => k!);
         var sorts = new Sorts(acceptance, new Wanted(reference, acceptance, whole), whole).Of(pieces);

@@ -17,7 +17,7 @@ public class FaultsTogetherTests(Support.Api api)
         "/v1/heat-work", """{"units":"X","log":[{"minutes":0,"temperature":20},{"minutes":9}],"atmosphere":"hot"}""",
         "/units units-unknown", "/atmosphere atmosphere-unknown", "/log/1 log-value-unreadable")]
     [InlineData(
-        "/v1/heat-work/solve", """{"units":"K","cone":"six","find":"it","segments":[{"rate":60}],"chart":"nope","foo":1}""",
+        "/v1/heat-work/solve", """{"units":"K","cone":"six","find":"it","segments":[{"rate":60},{"rate":60,"target":1222}],"chart":"nope","foo":1}""",
         "/foo unknown-member", "/units units-unknown", "/cone cone-unreadable", "/find find-unknown", "/chart chart-unknown",
         "/segments/0/target segment-without-target")]
     [InlineData(
@@ -46,7 +46,7 @@ public class FaultsTogetherTests(Support.Api api)
         "/v1/schedules/mid-range-glaze/fit",
         """{"units":"c","foo":1,"cone":"six","kiln":{"heat":"electric","volumeLitres":"150"},"load":{"kilogramsWare":-1}}""",
         "/foo unknown-member", "/units units-unknown", "/cone cone-unreadable", "/kiln/volumeLitres number-expected",
-        "/load/kilogramsWare number-out-of-range")]
+        "/load/kilogramsWare kiln-number-out-of-range")]
     [InlineData(
         "/v1/schedules/fit/batch",
         """{"units":"c","foo":1,"items":[{"schedule":"mid-range-glaze","cone":"six"},{"schedule":"mid-range-glaze","clockHand":"4"}]}""",
@@ -78,7 +78,7 @@ public class FaultsTogetherTests(Support.Api api)
     [InlineData(
         "/v1/loads/check?detail=x", """{"kiln":{"heat":"steam"},"firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"},"pieces":[]}""",
         "detail word-unknown", "/kiln/heat word-unknown", "/kiln/atmospheres member-missing", "/kiln/maxCone member-missing",
-        "/pieces member-missing")]
+        "/pieces empty-request")]
     [InlineData(
         "/v1/loads/check/batch?detail=x", """{"items":[null]}""", "detail word-unknown", "/items/0 member-missing")]
     [InlineData(
@@ -103,11 +103,11 @@ public class FaultsTogetherTests(Support.Api api)
     [Theory]
     [InlineData(
         "/v1/heat-work?units=X&chart=nope&thermocoupleType=Q&firings=-1&atmosphere=hot&dateOrder=odd&foo=1",
-        "foo unknown-parameter", "units units-unknown", "chart chart-unknown", "thermocoupleType thermocouple-unknown",
-        "firings number-out-of-range", "atmosphere atmosphere-unknown", "dateOrder word-unknown")]
+        "foo unknown-parameter", "units units-unknown", "/chart chart-unknown", "/thermocouple thermocouple-unknown",
+        "firings number-out-of-range", "/atmosphere atmosphere-unknown", "dateOrder word-unknown")]
     [InlineData(
         "/v1/heat-work?chart=nope&firings=x&timeZone=Nowhere",
-        "chart chart-unknown", "firings number-out-of-range", "timeZone time-zone-unknown")]
+        "/chart chart-unknown", "firings number-out-of-range", "timeZone time-zone-unknown")]
     [InlineData(
         "/v1/heat-work/forecast?units=X&cone=six&segments=a&coolingRate=b&firings=c&chart=nope&dateOrder=odd&start=soon&thermocoupleType=Q",
         "units units-unknown", "cone cone-unreadable", "segments number-out-of-range", "coolingRate number-out-of-range",
@@ -125,7 +125,7 @@ public class FaultsTogetherTests(Support.Api api)
         "count number-out-of-range", "seed number-out-of-range", "topic topic-unknown", "qti word-unknown", "foo unknown-parameter")]
     [InlineData(
         "/v1/schedules/mid-range-glaze/fit?units=c&clockHand=x&cone=six&kilogramsWare=-1&heat=steam&foo=1",
-        "units units-unknown", "clockHand number-expected", "cone cone-unreadable", "kilogramsWare number-out-of-range",
+        "units units-unknown", "clockHand number-expected", "cone cone-unreadable", "kilogramsWare kiln-number-out-of-range",
         "heat word-unknown", "foo unknown-parameter")]
     [InlineData("/v1/cones/six/end-point?rate=&chart=nope&chart=no", "cone cone-unreadable", "rate member-missing", "chart repeated-parameter")]
     public async Task Everything_wrong_with_a_read_is_told_at_once(string address, params string[] told)
@@ -155,7 +155,8 @@ public class FaultsTogetherTests(Support.Api api)
     {
         using var response = await api.Post("/v1/plans", """
             {"kilns":[],"horizon":{"from":"2026-12-01T00:00Z","to":"2026-12-02T00:00Z"},
-             "pieces":[{"piece":{"id":"mug","body":"red-earthenware","state":"bone-dry"}}]}
+             "pieces":[{"piece":{"id":"mug","body":"red-earthenware","state":"bone-dry",
+                                 "size":{"heightMillimetres":100,"widthMillimetres":85}}}]}
             """);
         var finding = Assert.Single(await Problems.Findings(response, 400, "empty-request"));
         Assert.Equal("/kilns", finding.Place());

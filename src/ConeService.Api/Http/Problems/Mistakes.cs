@@ -22,6 +22,17 @@ internal sealed class Mistakes
         FindingCodes.ObservationUnreadable, FindingCodes.ProgrammeDoesNothing, FindingCodes.SegmentWithoutTarget,
     ];
 
+    // What is said of one member for want of another that was left out here, although it was sent: code, the last name of the member that
+    // it is said of (null: any), the last name of the other, which stands in the same object or above.
+    private static readonly (string Code, string? Of, string LeftOut)[] ForWantOf =
+    [
+        (FindingCodes.MemberMissing, "body", "ownBody"), (FindingCodes.MemberMissing, "glaze", "ownGlaze"),
+        (FindingCodes.UnitsMissing, null, "units"), (FindingCodes.TemperatureUnitMissing, null, "units"),
+        (FindingCodes.RateUnitMissing, null, "units"), (FindingCodes.StartWithoutOffset, null, "timeZone"),
+        (FindingCodes.MemberMissing, "startNotBefore", "start"), (FindingCodes.KilnUnknown, null, "kilns"),
+        (FindingCodes.PieceUnknown, null, "pieces"), (FindingCodes.LogDateAmbiguous, null, "dateOrder"),
+    ];
+
     private readonly List<Finding> found = [];
     private readonly HashSet<string> leftOut = new(StringComparer.Ordinal);
     private readonly IHttpResponseBodyFeature? body;
@@ -101,8 +112,21 @@ internal sealed class Mistakes
 
     private IEnumerable<Finding> Apart(IReadOnlyList<Finding> findings) => findings.Where(f =>
         !found.Exists(other => other.Field == f.Field && other.Code == f.Code)
-        && !leftOut.Any(l => IsWithin(f.Field, l) || (OfAbsence.Contains(f.Code) && IsWithin(l, f.Field))));
+        && !leftOut.Any(l => IsWithin(f.Field, l) || (OfAbsence.Contains(f.Code) && IsWithin(l, f.Field)) || IsForWantOf(f, l)));
 
+    private static bool IsForWantOf(Finding finding, string leftOut) => Array.Exists(ForWantOf, w =>
+        w.Code == finding.Code && OwnerOf(w.LeftOut, leftOut) is { } owner && IsWithin(finding.Field, owner)
+        && (w.Of is null || finding.Field == $"{owner}/{w.Of}"));
+
+    // The pointer of the object of whose member of a name something was left out; null where it was of none.
+    private static string? OwnerOf(string name, string leftOut)
+    {
+        var parts = leftOut.Split('/');
+        var at = Array.LastIndexOf(parts, name);
+        return at < 0 ? null : string.Join('/', parts[..at]);
+    }
+
+    // The whole body is the empty text, and owns no parameter.
     private static bool IsWithin(string field, string owner) => field.StartsWith(owner, StringComparison.Ordinal)
         && (field.Length == owner.Length || field[owner.Length] == '/');
 }

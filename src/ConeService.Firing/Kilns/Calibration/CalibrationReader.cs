@@ -33,7 +33,7 @@ internal sealed class CalibrationReader(HeatWorkCalculator calculator, KilnModel
     public IReadOnlyList<LoggedFiring> Read(CalibrateRequest request, List<Assumption> assumed, Together together)
     {
         var units = request.Units is "C" or "F" ? request.Units : RequestCheck.Judged(request.Units);
-        var kiln = Kiln(request.Kiln, units, together.Findings);
+        var (kiln, isHeatKnown) = Kiln(request.Kiln, units, together.Findings);
         var read = new List<LoggedFiring>();
         var firings = request.Firings ?? [];
         for (var i = 0; i < Math.Min(firings.Count, CalibrateRequest.MostFirings); i++)
@@ -43,8 +43,7 @@ internal sealed class CalibrationReader(HeatWorkCalculator calculator, KilnModel
             var at = string.Create(CultureInfo.InvariantCulture, $"/firings/{i}");
             if (firing.Id is { } id && Naming.Check(at + "/id", "id", id) is { } wrongId) together.Findings.Add(wrongId);
             var load = Load(firing.Load ?? new(), at + "/load", together.Findings);
-            // Of a kiln that can't be read its loads are not judged; what is wrong with it is told once.
-            var setup = kiln is null ? null : together.Try(() => model.Resolve(kiln, load, "/kiln", at + "/load"));
+            var setup = kiln is null ? null : Setup(kiln, isHeatKnown, load, at, together.Findings);
             if (setup is not null)
             {
                 assumed.AddRange(setup.Assumed
@@ -66,10 +65,25 @@ internal sealed class CalibrationReader(HeatWorkCalculator calculator, KilnModel
         return read;
     }
 
-    private StatedKiln? Kiln(Kiln? sent, string units, ICollection<Finding> findings)
+    // What is wrong with the kiln is told once and not with each of its loads.
+    private KilnSetup? Setup(StatedKiln kiln, bool isHeatKnown, KilnLoad load, string at, List<Finding> findings)
     {
-        if (sent is null) return null;
-        var before = findings.Count;
+        try
+        {
+            return model.Resolve(kiln, load, "/kiln", at + "/load");
+        }
+        catch (RefusedException refused)
+        {
+            var further = new List<Finding>();
+            KilnFindings.Take(refused, further, isHeatKnown);
+            findings.AddRange(further.Where(f => !findings.Exists(told => told.Field == f.Field)).ToList());
+            return null;
+        }
+    }
+
+    private (StatedKiln? Kiln, bool IsHeatKnown) Kiln(Kiln? sent, string units, ICollection<Finding> findings)
+    {
+        if (sent is null) return default;
         var reader = new KilnReader(sent, calculator.Charts.Scale, "/kiln", findings);
         var heat = reader.Heat();
         // What is sent back must be what the next fit takes.
@@ -82,8 +96,7 @@ internal sealed class CalibrationReader(HeatWorkCalculator calculator, KilnModel
                 Message.Verbatim(["electric"])));
         }
 
-        var kiln = reader.ForModel(heat ?? KilnHeat.Electric, units == "F");
-        return findings.Count > before ? null : kiln;
+        return (reader.ForModel(KilnHeat.Electric, units == "F"), heat == KilnHeat.Electric);
     }
 
     private static KilnLoad Load(FitLoad load, string at, ICollection<Finding> findings)
