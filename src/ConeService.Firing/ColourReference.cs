@@ -86,8 +86,9 @@ public sealed class ColourReference
         {
             together.Try(() => answerer.Check(request with
             {
-                Colorants = [.. (request.Colorants ?? []).Take(ColourCheck.Most)],
-                Additives = [.. (request.Additives ?? []).Take(ColourCheck.Most)],
+                // A list that is too long is refused as a whole.
+                Colorants = request.Colorants is { Count: <= ColourCheck.Most } colorants ? colorants : [],
+                Additives = request.Additives is { Count: <= ColourCheck.Most } additives ? additives : [],
             }));
         }
 

@@ -99,6 +99,8 @@ public static class PlanCheck
             if (firing is null) found.Missing($"{list}/{i}");
             else found.Moment(firing.Start, $"{list}/{i}/start");
             found.AtMost(firing?.Pieces?.Count, PlanLimits.MostPieces, $"{list}/{i}/pieces");
+            foreach (var (pieces, j) in Listed(firing?.Pieces, PlanLimits.MostPieces))
+                found.Number(pieces?.Count ?? default, 1, PlanLimits.MostPieces, $"{list}/{i}/pieces/{j}/count");
         }
 
         return found.Findings;

@@ -47,12 +47,17 @@ internal sealed class PlanFound
         else if (PlanNumbers.Millimetres(sent) is null) OutOfRange(sent.Text, at, allowed);
     }
 
+    /// <summary>A number that, if it is there, is one, whatever its value.</summary>
+    public void Number(SentText sent, int least, int most, string at)
+    {
+        if (!sent.IsAbsent && sent.Kind != SentKind.Number) NoNumber(sent, at, Range(least, most));
+    }
+
     /// <summary>A count that, if it is there, is one.</summary>
     public void Count(SentText sent, int most, string at)
     {
-        if (sent.IsAbsent) return;
-        if (sent.Kind != SentKind.Number) NoNumber(sent, at, Range(1, most));
-        else if (PlanNumbers.Count(sent, most) is null) OutOfRange(sent.Text, at, Range(1, most));
+        Number(sent, 1, most, at);
+        if (sent.Kind == SentKind.Number && PlanNumbers.Count(sent, most) is null) OutOfRange(sent.Text, at, Range(1, most));
     }
 
     /// <summary>A list that must not be too long.</summary>
@@ -67,11 +72,11 @@ internal sealed class PlanFound
     /// <param name="count">How many it has; null: it was left out.</param>
     /// <param name="most">Most.</param>
     /// <param name="at">Its pointer.</param>
-    /// <param name="empty">What is told of an empty one; null: that it is missing.</param>
+    /// <param name="empty">What is told of one that is empty or left out; null: that it is missing.</param>
     /// <param name="allowed">What would do.</param>
     public void List(int? count, int most, string at, Message? empty = null, params Message[] allowed)
     {
-        if (count is 0 && empty is not null) Add(FindingCodes.EmptyRequest, at, null, empty, allowed);
+        if ((count ?? 0) == 0 && empty is not null) Add(FindingCodes.MemberMissing, at, null, empty, allowed);
         else if (count is null or 0) Missing(at);
         else AtMost(count, most, at);
     }

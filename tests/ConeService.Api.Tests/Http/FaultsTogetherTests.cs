@@ -74,7 +74,7 @@ public class FaultsTogetherTests(Support.Api api)
     // Query and body.
     [InlineData(
         "/v1/plans?seconds=abc&foo=1", """{"kilns":[],"pieces":[],"horizon":{"from":"2026-12-01T00:00Z","to":"2026-12-02T00:00Z"}}""",
-        "foo unknown-parameter", "seconds number-out-of-range", "/kilns empty-request", "/pieces member-missing")]
+        "foo unknown-parameter", "seconds number-out-of-range", "/kilns member-missing", "/pieces member-missing")]
     [InlineData(
         "/v1/loads/check?detail=x", """{"kiln":{"heat":"steam"},"firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"},"pieces":[]}""",
         "detail word-unknown", "/kiln/heat word-unknown", "/kiln/atmospheres member-missing", "/kiln/maxCone member-missing",
@@ -158,7 +158,7 @@ public class FaultsTogetherTests(Support.Api api)
              "pieces":[{"piece":{"id":"mug","body":"red-earthenware","state":"bone-dry",
                                  "size":{"heightMillimetres":100,"widthMillimetres":85}}}]}
             """);
-        var finding = Assert.Single(await Problems.Findings(response, 400, "empty-request"));
+        var finding = Assert.Single(await Problems.Findings(response, 400, "member-missing"));
         Assert.Equal("/kilns", finding.Place());
         Assert.Equal("A plan needs at least one kiln.", finding.GetProperty("message").GetString());
         Assert.Equal(["1 to 20 kilns"], finding.GetProperty("allowed").Strings());

@@ -32,11 +32,13 @@ internal static partial class JsonFindings
     public static Finding Unknown(string pointer, string name, JsonTypeInfo owner)
     {
         var known = Members(owner);
-        var near = NearMatches.Find(name, known);
         return new(
             FindingCodes.UnknownMember, pointer, name, Message.Of("http.unknown-member", ("name", name)), Message.Verbatim(known),
-            near.Count > 0 ? Message.Of("answers.near-match", ("near", near[0])) : null);
+            Near(name, owner) is { } near ? Message.Of("answers.near-match", ("near", near)) : null);
     }
+
+    /// <summary>The member that a name is probably a slip of; null where none is near.</summary>
+    public static string? Near(string name, JsonTypeInfo owner) => NearMatches.Find(name, Members(owner)).FirstOrDefault();
 
     /// <summary>A member that stands twice in one object.</summary>
     public static Finding Repeated(string pointer, string name) => new(

@@ -68,6 +68,16 @@ internal sealed class Mistakes
         }
     }
 
+    /// <summary>Takes a member that nobody knows. Where it is surely another misspelt, that other is there and not missing.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="finding">What is wrong.</param>
+    /// <param name="meant">Pointer to the member that was meant; null where nothing is near.</param>
+    public static void Misspelt(HttpContext context, Finding finding, string? meant)
+    {
+        Add(context, finding);
+        if (meant is not null && Of(context) is { } mistakes && mistakes.leftOut.Count < MostKept) mistakes.leftOut.Add(meant);
+    }
+
     /// <summary>Reads a part of a request, and goes on without it where that is refused.</summary>
     /// <param name="context">The request.</param>
     /// <param name="read">Reads it.</param>

@@ -20,11 +20,11 @@ internal sealed class ShapeReader
     private readonly ArrayBufferWriter<byte> read = new();
     private readonly Utf8JsonWriter writer;
     private readonly Stack<string> place = new();
-    private readonly Action<Finding, bool> tell;
+    private readonly HttpContext context;
 
-    private ShapeReader(Action<Finding, bool> tell)
+    private ShapeReader(HttpContext context)
     {
-        this.tell = tell;
+        this.context = context;
         writer = new(read, new JsonWriterOptions { SkipValidation = true });
     }
 
@@ -36,7 +36,7 @@ internal sealed class ShapeReader
     /// <exception cref="RefusedException">It is no JSON.</exception>
     public static T Read<T>(ReadOnlyMemory<byte> body, JsonException? failure, JsonTypeInfo<T> type, HttpContext context)
     {
-        var reader = new ShapeReader((finding, isLeftOut) => Mistakes.Add(context, finding, isLeftOut));
+        var reader = new ShapeReader(context);
         try
         {
             using var document = JsonDocument.Parse(body, new JsonDocumentOptions { MaxDepth = ConeJson.Options.MaxDepth });
@@ -69,7 +69,7 @@ internal sealed class ShapeReader
             return;
         }
 
-        tell(ShapeFindings.NoObject(sent, "", type), true);
+        Tell(ShapeFindings.NoObject(sent, "", type), true);
         writer.WriteStartObject();
         writer.WriteEndObject();
     }
@@ -115,9 +115,9 @@ internal sealed class ShapeReader
         {
             var name = entry.Name;
             place.Push(name);
-            if (!seen.Add(name)) tell(JsonFindings.Repeated(Pointer(), name), false);
+            if (!seen.Add(name)) Tell(JsonFindings.Repeated(Pointer(), name), false);
             else if (type.Properties.FirstOrDefault(p => p.Name == name) is not { } member)
-                tell(JsonFindings.Unknown(Pointer(), name, type), false);
+                Unknown(name, sent, type);
             else
             {
                 writer.WritePropertyName(name);
@@ -128,6 +128,15 @@ internal sealed class ShapeReader
         }
 
         writer.WriteEndObject();
+    }
+
+    private void Unknown(string name, JsonElement owner, JsonTypeInfo type)
+    {
+        var near = JsonFindings.Near(name, type);
+        var at = Pointer();
+        Mistakes.Misspelt(
+            context, JsonFindings.Unknown(at, name, type),
+            near is null || owner.TryGetProperty(near, out _) ? null : $"{at[..at.LastIndexOf('/')]}/{near}");
     }
 
     private void Entries(JsonElement sent, JsonTypeInfo type)
@@ -157,7 +166,7 @@ internal sealed class ShapeReader
             if (sent.ValueKind is JsonValueKind.True or JsonValueKind.False) Keep(sent);
             else if (sent.ValueKind == JsonValueKind.String && bool.TryParse(sent.GetString(), out var meant))
             {
-                tell(ShapeFindings.NoBoolean(sent, Pointer()), false);
+                Tell(ShapeFindings.NoBoolean(sent, Pointer()), false);
                 writer.WriteBooleanValue(meant);
             }
             else LeaveOut(ShapeFindings.NoBoolean(sent, Pointer()));
@@ -167,7 +176,7 @@ internal sealed class ShapeReader
             if (sent.ValueKind == JsonValueKind.Number) Keep(sent);
             else if (ShapeFindings.Quoted(sent) is { } meant)
             {
-                tell(ShapeFindings.NoNumber(sent, Pointer()), false);
+                Tell(ShapeFindings.NoNumber(sent, Pointer()), false);
                 writer.WriteNumberValue(meant);
             }
             else LeaveOut(ShapeFindings.NoNumber(sent, Pointer()));
@@ -179,11 +188,13 @@ internal sealed class ShapeReader
         }
     }
 
+    private void Tell(Finding finding, bool isLeftOut) => Mistakes.Add(context, finding, isLeftOut);
+
     private void Keep(JsonElement sent) => writer.WriteRawValue(JsonMarshal.GetRawUtf8Value(sent), skipInputValidation: true);
 
     private void LeaveOut(Finding finding)
     {
-        tell(finding, true);
+        Tell(finding, true);
         writer.WriteNullValue();
     }
 
