@@ -37,15 +37,17 @@ public sealed class ScheduleReference
     /// <exception cref="RefusedException">There is none of that id, or the units are no units.</exception>
     public ScheduleDetail Detail(string id, string? units = null)
     {
-        var found = catalogue.Find(id);
+        var together = new Together();
+        var found = together.Try(() => catalogue.Find(id));
         if (units is not (null or "C" or "F"))
         {
-            throw new RefusedException(new Finding(
+            together.Findings.Add(new(
                 FindingCodes.UnitsUnknown, "units", units,
                 Message.Of("schedules.units-unknown", ("sent", units)), Message.Verbatim(["C", "F"])));
         }
 
-        return describer.Detail(found, units);
+        together.Done();
+        return describer.Detail(found!, units);
     }
 
     /// <summary>Fits a schedule.</summary>
@@ -56,12 +58,12 @@ public sealed class ScheduleReference
     /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
     public FittedSchedule Fit(string id, FitRequest request, DateTimeOffset? now = null)
     {
-        var found = catalogue.Find(id);
         var together = new Together();
+        var found = together.Try(() => catalogue.Find(id));
         together.Try(() => FitCheck.Require(request));
-        if (together.Any) together.Try(() => fitter.Check(found, Judged(request), now));
+        if (together.Any && found is not null) together.Try(() => fitter.Check(found, Judged(request), now));
         together.Done();
-        var fit = fitter.Fit(found, request, now);
+        var fit = fitter.Fit(found!, request, now);
         return new(fit.Answer, fit.Curve.ToCurve(), fit.Programme.ToCurve());
     }
 

@@ -40,7 +40,6 @@ internal static class JsonBody
 
     /// <summary>Reads a body, as far as it has the form that it should have; what of it has not goes to the mistakes of the
     /// request.</summary>
-    /// <exception cref="RefusedException">The body is empty, or no JSON.</exception>
     public static async Task<T> ReadAsync<T>(HttpRequest request)
     {
         using var whole = new MemoryStream();

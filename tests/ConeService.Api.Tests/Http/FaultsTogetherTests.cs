@@ -79,6 +79,14 @@ public class FaultsTogetherTests(Support.Api api)
         "/v1/loads/check?detail=x", """{"kiln":{"heat":"steam"},"firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"},"pieces":[]}""",
         "detail word-unknown", "/kiln/heat word-unknown", "/kiln/atmospheres member-missing", "/kiln/maxCone member-missing",
         "/pieces empty-request")]
+    [InlineData("/v1/plans?seconds=abc", "{", "seconds number-out-of-range", "/ malformed-json")]
+    [InlineData("/v1/schedules/nope/fit", """{"units":"X","clockHand":"x"}""",
+        "schedule not-found", "/units units-unknown", "/clockHand number-expected")]
+    // A name that is misspelt is not missing besides.
+    [InlineData("/v1/heat-work", """{"unit":"C","segments":[{"rte":60,"taget":1000}]}""",
+        "/unit unknown-member", "/segments/0/rte unknown-member", "/segments/0/taget unknown-member")]
+    [InlineData("/v1/schedules/bisque-careful/fit", """{"units":"C","cone":"06","kiln":{"heat":"steam","kilowatts":-1},"load":{"kilogramsWare":-1}}""",
+        "/kiln/heat word-unknown", "/kiln/kilowatts kiln-number-out-of-range", "/load/kilogramsWare kiln-number-out-of-range")]
     [InlineData(
         "/v1/loads/check/batch?detail=x", """{"items":[null]}""", "detail word-unknown", "/items/0 member-missing")]
     [InlineData(
@@ -128,6 +136,15 @@ public class FaultsTogetherTests(Support.Api api)
         "units units-unknown", "clockHand number-expected", "cone cone-unreadable", "kilogramsWare kiln-number-out-of-range",
         "heat word-unknown", "foo unknown-parameter")]
     [InlineData("/v1/cones/six/end-point?rate=&chart=nope&chart=no", "cone cone-unreadable", "rate member-missing", "chart repeated-parameter")]
+    [InlineData("/v1/schedules/nope?units=X&foo=1", "schedule not-found", "units units-unknown", "foo unknown-parameter")]
+    [InlineData("/v1/charts/nope?foo=1", "chart not-found", "foo unknown-parameter")]
+    [InlineData("/cards/convert?size=huge&theme=pink&foo=1&cone=0",
+        "size word-unknown", "theme word-unknown", "foo unknown-parameter", "cone cone-zero")]
+    [InlineData("/oembed?url=/cards/none&maxwidth=x&maxheight=y&foo=1",
+        "url not-found", "maxwidth number-expected", "maxheight number-expected", "foo unknown-parameter")]
+    [InlineData("/posters/none?paper=b5&foo=1", "poster not-found", "paper word-unknown", "foo unknown-parameter")]
+    [InlineData("/v1/pairings/check?body=red-earthenware&cone=six&firingKind=glaze&kind=bisque&atmosphere=smoke",
+        "kind repeated-parameter", "cone cone-unreadable", "atmosphere word-unknown")]
     public async Task Everything_wrong_with_a_read_is_told_at_once(string address, params string[] told)
     {
         using var response = await api.Get(address, "application/json");
@@ -173,6 +190,21 @@ public class FaultsTogetherTests(Support.Api api)
         Assert.True(response.Content.Headers.ContentLength < 200_000);
         Assert.Equal(50, problem.GetProperty("errors").GetArrayLength());
         Assert.True(problem.GetProperty("moreErrors").GetInt32() >= 80_001 - 50);
+    }
+
+    // The answer that would have been, to a request without its mistakes, leaves nothing behind.
+    [Theory]
+    [InlineData("application/json")]
+    [InlineData("text/html")]
+    public async Task A_refusal_has_no_header_of_an_answer(string accept)
+    {
+        using var response = await api.Send(
+            HttpMethod.Get, "/v1/charts?foo=1", accept: accept, headers: [("If-None-Match", "*"), ("Accept-Encoding", "br")]);
+        Assert.Equal(400, (int)response.StatusCode);
+        Assert.Null(response.Headers.ETag);
+        Assert.Equal("no-store", response.Headers.CacheControl?.ToString());
+        Assert.NotEqual("application/json", response.Content.Headers.ContentType?.MediaType);
+        Assert.NotEmpty(await response.Content.ReadAsByteArrayAsync(Support.Api.Cancel));
     }
 
     private static async Task<IEnumerable<string>> Told(HttpResponseMessage response) =>

@@ -2,7 +2,6 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using System.Text.RegularExpressions;
 using ConeService.Contract.Answers;
-using ConeService.Contract.Json;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
 
@@ -15,17 +14,14 @@ internal static partial class JsonFindings
     private static partial Regex Duplicate();
 
     /// <summary>A body that the reader gave up on.</summary>
-    public static RefusedException Refuse(JsonException failure, Type root)
+    public static Finding Of(JsonException failure, JsonTypeInfo root)
     {
         var pointer = Pointer(failure.Path);
-        if (Duplicate().Match(failure.Message) is { Success: true } repeated)
-            return new(Repeated(pointer, repeated.Groups["name"].Value));
+        if (Duplicate().Match(failure.Message) is { Success: true } repeated) return Repeated(pointer, repeated.Groups["name"].Value);
         var place = failure.LineNumber is { } line
             ? Message.Of("http.body-malformed-at", ("line", line + 1), ("byte", failure.BytePositionInLine + 1))
             : Message.Of("http.body-malformed-at-end");
-        return new(new Finding(
-            FindingCodes.MalformedJson, pointer, null, place, [MemberList(ConeJson.Options.GetTypeInfo(root))],
-            Message.Of("http.malformed-why")));
+        return new(FindingCodes.MalformedJson, pointer, null, place, [MemberList(root)], Message.Of("http.malformed-why"));
     }
 
     /// <summary>A member that nobody knows, with those that are known.</summary>

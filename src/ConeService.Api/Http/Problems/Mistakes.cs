@@ -22,6 +22,8 @@ internal sealed class Mistakes
         FindingCodes.ObservationUnreadable, FindingCodes.ProgrammeDoesNothing, FindingCodes.SegmentWithoutTarget,
     ];
 
+    private static readonly string[] OfService = [FindingCodes.InternalError, FindingCodes.TookTooLong, FindingCodes.TooBusy];
+
     // What is said of one member for want of another that was left out here, although it was sent: code, the last name of the member that
     // it is said of (null: any), the last name of the other, which stands in the same object or above.
     private static readonly (string Code, string? Of, string LeftOut)[] ForWantOf =
@@ -66,6 +68,15 @@ internal sealed class Mistakes
             mistakes.found.Add(finding);
             if (isLeftOut) mistakes.leftOut.Add(finding.Field);
         }
+    }
+
+    /// <summary>Takes what makes a whole body unreadable: the request goes on as if it were empty.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="finding">What is wrong.</param>
+    public static void Unreadable(HttpContext context, Finding finding)
+    {
+        Add(context, finding, isLeftOut: false);
+        Of(context)!.leftOut.Add("");
     }
 
     /// <summary>Takes a member that nobody knows. Where it is surely another misspelt, that other is there and not missing.</summary>
@@ -117,7 +128,7 @@ internal sealed class Mistakes
         context.Response.Headers.Clear();
         foreach (var header in headers) context.Response.Headers.Append(header.Key, header.Value);
         // That the service could not answer what it would have refused is of no use to anybody.
-        return ([.. found, .. Apart(last).Where(f => ProblemKinds.Find(f.Code)?.Status < 500)], more);
+        return ([.. found, .. Apart(last).Where(f => !OfService.Contains(f.Code))], more);
     }
 
     private IEnumerable<Finding> Apart(IReadOnlyList<Finding> findings) => findings.Where(f =>

@@ -33,7 +33,6 @@ internal sealed class ShapeReader
     /// <param name="failure">What the strict reader said of it; null where it read nothing.</param>
     /// <param name="type">The request.</param>
     /// <param name="context">The request over HTTP, whose mistakes are told.</param>
-    /// <exception cref="RefusedException">It is no JSON.</exception>
     public static T Read<T>(ReadOnlyMemory<byte> body, JsonException? failure, JsonTypeInfo<T> type, HttpContext context)
     {
         var reader = new ShapeReader(context);
@@ -46,13 +45,16 @@ internal sealed class ShapeReader
         }
         catch (JsonException malformed)
         {
-            throw JsonFindings.Refuse(First(failure, malformed), typeof(T));
+            Mistakes.Unreadable(context, JsonFindings.Of(First(failure, malformed), type));
         }
         catch (InvalidOperationException)
         {
             // Half a character in a name or a text, which no text can hold.
-            throw JsonFindings.Refuse(failure ?? new JsonException(), typeof(T));
+            Mistakes.Unreadable(context, JsonFindings.Of(failure ?? new JsonException(), type));
         }
+
+        // What else is wrong, such as a parameter of the query, is told beside it.
+        return JsonSerializer.Deserialize("{}", type)!;
     }
 
     // The strict reader knows in which member it was when the JSON broke; where it gave up before, for the form, that is not told.
