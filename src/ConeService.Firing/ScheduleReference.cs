@@ -94,7 +94,7 @@ public sealed class ScheduleReference
     private static FitRequest Judged(FitRequest request) =>
         request.Units is "C" or "F" ? request : request with { Units = RequestCheck.Judged(request.Units) };
 
-    private object Checked(string id, FitRequest request, DateTimeOffset? now)
+    private FitRequest Checked(string id, FitRequest request, DateTimeOffset? now)
     {
         var (found, together) = (catalogue.Find(id), new Together());
         together.Try(() => FitCheck.Require(request));

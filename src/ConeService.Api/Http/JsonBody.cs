@@ -2,7 +2,6 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using ConeService.Api.Http.Problems;
 using ConeService.Api.Http.Reading;
-using ConeService.Contract.Answers;
 using ConeService.Contract.Batches;
 using ConeService.Contract.Json;
 

@@ -128,6 +128,16 @@ public class FaultsTogetherTests(Support.Api api)
     }
 
     [Theory]
+    [InlineData("/v1/heat-work?chart=nope&units=X&dateOrder=odd", "/chart chart-unknown", "units units-unknown", "dateOrder word-unknown")]
+    [InlineData("/v1/heat-work/forecast?chart=nope&units=C&cone=six", "chart chart-unknown", "cone cone-unreadable")]
+    public async Task What_is_wrong_with_an_uploaded_log_is_told_beside_its_parameters(string address, params string[] told)
+    {
+        using var response = await api.Post(address, "minutes,temperature\n0,20\n300,warm\n400,1200\n", "text/csv");
+        Assert.Equal(
+            told.Append("line 3, temperature log-value-unreadable").Order(StringComparer.Ordinal), await Told(response));
+    }
+
+    [Theory]
     [InlineData(
         "/v1/questions?count=0&seed=abc&topic=zzz&qti=9&foo=1",
         "count number-out-of-range", "seed number-out-of-range", "topic topic-unknown", "qti word-unknown", "foo unknown-parameter")]

@@ -74,7 +74,14 @@ internal static class ForecastEndpoints
                         thermocoupleType, thermocoupleStandard, SentText.Of(thermocoupleClass),
                         Mistakes.Try(request.HttpContext, () => ForecastBody.Number("firings", firings))),
             };
-            var log = reference.Forecast(asked, new LogReading(timeColumn, temperatureColumn, timeZone, dateOrder));
+            var reading = new LogReading(timeColumn, temperatureColumn, timeZone, dateOrder);
+            if (Mistakes.Try(request.HttpContext, () => reference.Forecast(asked, reading)) is not { } log)
+            {
+                // Only for what is wrong with the log besides: the question is refused.
+                var alone = LogUpload.Alone(reference, units, reading);
+                return JsonBody.Posted((await LogUpload.ReadAsync(upload, alone, request.HttpContext.RequestAborted)).Answer);
+            }
+
             forecast = await LogUpload.ReadAsync(upload, log, request.HttpContext.RequestAborted);
         }
         else

@@ -67,7 +67,8 @@ internal static class HeatWorkEndpoints
                 thermocoupleType, thermocoupleStandard, SentText.Of(thermocoupleClass),
                 Mistakes.Try(request.HttpContext, () => Number(firings))),
         };
-        var log = reference.Upload(settings, new(timeColumn, temperatureColumn, timeZone, dateOrder));
+        var reading = new LogReading(timeColumn, temperatureColumn, timeZone, dateOrder);
+        var log = Mistakes.Try(request.HttpContext, () => reference.Upload(settings, reading)) ?? LogUpload.Alone(reference, units, reading);
         return Show(await LogUpload.ReadAsync(upload, log, request.HttpContext.RequestAborted), figure);
     }
 

@@ -34,7 +34,7 @@ internal static partial class JsonFindings
     }
 
     /// <summary>The member that a name is probably a slip of; null where none is near.</summary>
-    public static string? Near(string name, JsonTypeInfo owner) => NearMatches.Find(name, Members(owner)).FirstOrDefault();
+    public static string? Near(string name, JsonTypeInfo owner) => NearMatches.Find(name, Members(owner)) is [var near, ..] ? near : null;
 
     /// <summary>A member that stands twice in one object.</summary>
     public static Finding Repeated(string pointer, string name) => new(

@@ -33,6 +33,7 @@ internal sealed class Mistakes
         (FindingCodes.RateUnitMissing, null, "units"), (FindingCodes.StartWithoutOffset, null, "timeZone"),
         (FindingCodes.MemberMissing, "startNotBefore", "start"), (FindingCodes.KilnUnknown, null, "kilns"),
         (FindingCodes.PieceUnknown, null, "pieces"), (FindingCodes.LogDateAmbiguous, null, "dateOrder"),
+        (FindingCodes.LogClockChange, null, "timeZone"), (FindingCodes.LogDateAmbiguous, null, "timeZone"),
     ];
 
     private readonly List<Finding> found = [];
@@ -136,7 +137,7 @@ internal sealed class Mistakes
         && !leftOut.Any(l => IsWithin(f.Field, l) || (OfAbsence.Contains(f.Code) && IsWithin(l, f.Field)) || IsForWantOf(f, l)));
 
     private static bool IsForWantOf(Finding finding, string leftOut) => Array.Exists(ForWantOf, w =>
-        w.Code == finding.Code && OwnerOf(w.LeftOut, leftOut) is { } owner && IsWithin(finding.Field, owner)
+        w.Code == finding.Code && OwnerOf(w.LeftOut, leftOut) is { } owner && (owner.Length == 0 || IsWithin(finding.Field, owner))
         && (w.Of is null || finding.Field == $"{owner}/{w.Of}"));
 
     // The pointer of the object of whose member of a name something was left out; null where it was of none.

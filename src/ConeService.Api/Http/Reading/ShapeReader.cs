@@ -13,7 +13,7 @@ namespace ConeService.Api.Http.Reading;
 /// Reads a body that is JSON and not of the form that its request has: everything that is wrong with the form is told at its place, taken
 /// as it was surely meant or left out, and the rest read. Only bodies that can't be read as they are come here.
 /// </summary>
-internal sealed class ShapeReader
+internal sealed class ShapeReader : IDisposable
 {
     private const string Glaze = "glaze";
 
@@ -35,7 +35,7 @@ internal sealed class ShapeReader
     /// <param name="context">The request over HTTP, whose mistakes are told.</param>
     public static T Read<T>(ReadOnlyMemory<byte> body, JsonException? failure, JsonTypeInfo<T> type, HttpContext context)
     {
-        var reader = new ShapeReader(context);
+        using var reader = new ShapeReader(context);
         try
         {
             using var document = JsonDocument.Parse(body, new JsonDocumentOptions { MaxDepth = ConeJson.Options.MaxDepth });
@@ -56,6 +56,8 @@ internal sealed class ShapeReader
         // What else is wrong, such as a parameter of the query, is told beside it.
         return JsonSerializer.Deserialize("{}", type)!;
     }
+
+    public void Dispose() => writer.Dispose();
 
     // The strict reader knows in which member it was when the JSON broke; where it gave up before, for the form, that is not told.
     private static JsonException First(JsonException? strict, JsonException malformed) =>

@@ -166,7 +166,7 @@ internal sealed class ForecastReader(HeatWorkCalculator calculator, KilnModel mo
     }
 
     private static void RefuseBeyondModel(
-        IReadOnlyList<HeatSegment>? rest, IReadOnlyList<ProgrammeSegment?>? sent, ICollection<Finding> findings)
+        IReadOnlyList<HeatSegment>? rest, IReadOnlyList<ProgrammeSegment?>? sent, List<Finding> findings)
     {
         for (var i = 0; i < rest?.Count && findings.Count < 20; i++)
         {

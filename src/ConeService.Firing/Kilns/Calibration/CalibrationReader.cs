@@ -81,7 +81,7 @@ internal sealed class CalibrationReader(HeatWorkCalculator calculator, KilnModel
         }
     }
 
-    private (StatedKiln? Kiln, bool IsHeatKnown) Kiln(Kiln? sent, string units, ICollection<Finding> findings)
+    private (StatedKiln? Kiln, bool IsHeatKnown) Kiln(Kiln? sent, string units, List<Finding> findings)
     {
         if (sent is null) return default;
         var reader = new KilnReader(sent, calculator.Charts.Scale, "/kiln", findings);
@@ -99,7 +99,7 @@ internal sealed class CalibrationReader(HeatWorkCalculator calculator, KilnModel
         return (reader.ForModel(KilnHeat.Electric, units == "F"), heat == KilnHeat.Electric);
     }
 
-    private static KilnLoad Load(FitLoad load, string at, ICollection<Finding> findings)
+    private static KilnLoad Load(FitLoad load, string at, List<Finding> findings)
     {
         var (dryness, glaze) = (default(Dryness), GlazeCoat.None);
         if (load.Dryness is { } damp && !EnumWords.TryRead(damp, out dryness))
@@ -116,7 +116,7 @@ internal sealed class CalibrationReader(HeatWorkCalculator calculator, KilnModel
 
     // Without a log from the usual room: only where the programme begins is taken from it.
     private KilnProgramme Programme(
-        string units, IReadOnlyList<ProgrammeSegment?> segments, HeatHistory? log, string at, ICollection<Finding> findings)
+        string units, IReadOnlyList<ProgrammeSegment?> segments, HeatHistory? log, string at, List<Finding> findings)
     {
         var start = Math.Clamp(log is null ? calculator.Defaults["room"] : log.Start.Kelvin - Zero, -20, Hottest);
         var asked = new HeatWorkRequest { Units = units, Start = units == "F" ? (start * 1.8) + 32 : start, Segments = segments };
