@@ -132,9 +132,9 @@ public class FaultsTogetherTests(Support.Api api)
     [InlineData("/v1/heat-work/forecast?chart=nope&units=C&cone=six", "chart chart-unknown", "cone cone-unreadable")]
     public async Task What_is_wrong_with_an_uploaded_log_is_told_beside_its_parameters(string address, params string[] told)
     {
-        using var response = await api.Post(address, "minutes,temperature\n0,20\n300,warm\n400,1200\n", "text/csv");
+        using var response = await api.Post(address, "minutes,temperature_c\n0,20\n300,warm\n400,1200\n", "text/csv");
         Assert.Equal(
-            told.Append("line 3, temperature log-value-unreadable").Order(StringComparer.Ordinal), await Told(response));
+            told.Append("line 3 log-value-unreadable").Order(StringComparer.Ordinal), await Told(response));
     }
 
     [Theory]
