@@ -80,7 +80,19 @@ public sealed class ColourReference
     /// <exception cref="RefusedException">A member can't be read; carries every finding.</exception>
     public ColourResolution Resolve(ColourRequest request)
     {
-        ColourCheck.Require(request);
+        var together = new Together();
+        together.Try(() => ColourCheck.Require(request));
+        if (together.Any)
+        {
+            together.Try(() => answerer.Check(request with
+            {
+                // A list that is too long is refused as a whole.
+                Colorants = request.Colorants is { Count: <= ColourCheck.Most } colorants ? colorants : [],
+                Additives = request.Additives is { Count: <= ColourCheck.Most } additives ? additives : [],
+            }));
+        }
+
+        together.Done();
         return answerer.Resolve(request);
     }
 

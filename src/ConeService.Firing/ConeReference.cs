@@ -13,6 +13,9 @@ public sealed class ConeReference
 {
     private readonly ConeCharts charts;
     private readonly ChartDescriber describer;
+    private static readonly string[] OfUnits =
+        [FindingCodes.UnitsMissing, FindingCodes.TemperatureUnitMissing, FindingCodes.RateUnitMissing];
+
     private readonly ConeDescriber cones;
     private readonly EndPointCalculator endPoints;
     private readonly ReadingCalculator readings;
@@ -91,7 +94,17 @@ public sealed class ConeReference
     /// <exception cref="RefusedException">The request as a whole can't be answered.</exception>
     public ConversionAnswer Convert(ConversionRequest request, IReadOnlyList<long>? rows = null)
     {
-        ConversionCheck.Require(request);
+        var together = new Together();
+        together.Try(() => ConversionCheck.Require(request));
+        if (together.Any && request.Lines is { Count: > 0 and <= ConversionCheck.MostLines })
+        {
+            // Without a unit that can be read, what has none of its own can't be judged, and lacks nothing of its own either.
+            var each = converter.Convert(request with { Units = RequestCheck.Meant(request.Units) }, rows);
+            foreach (var problem in each.Lines.SelectMany(l => l.Problems).Where(p => !OfUnits.Contains(p.Code)))
+                together.Findings.Add(problem);
+        }
+
+        together.Done();
         return converter.Convert(request, rows);
     }
 }

@@ -28,8 +28,11 @@ public sealed class HeatWorkReference
     /// <exception cref="RefusedException">It can't be followed; carries every finding.</exception>
     public Followed<HeatWorkAnswer> Follow(HeatWorkRequest request)
     {
-        HeatWorkCheck.Require(request);
-        return Show(calculator.Answer(request));
+        var together = new Together();
+        together.Try(() => HeatWorkCheck.Require(request));
+        var read = calculator.Read(request, "", together);
+        together.Done();
+        return Show(calculator.Answer(read, ""));
     }
 
     /// <summary>Begins to read a log that comes line by line.</summary>
@@ -38,22 +41,26 @@ public sealed class HeatWorkReference
     /// <exception cref="RefusedException">The settings can't be read; carries every finding.</exception>
     public UploadedLog Upload(HeatWorkRequest settings, LogReading reading)
     {
-        CheckReading(settings.Units, reading);
-        return new(calculator, calculator.Settings(settings, ""), new CsvLogReader(settings.Units, reading), settings.Units == "F");
+        var together = new Together();
+        CheckReading(settings.Units, reading, together);
+        var read = together.Try(() => calculator.Settings(settings, ""));
+        together.Done();
+        return new(calculator, read!, new CsvLogReader(settings.Units, reading), settings.Units == "F");
     }
 
-    private static void CheckReading(string? units, LogReading reading)
+    private static void CheckReading(string? units, LogReading reading, Together together)
     {
         if (units is not (null or "C" or "F"))
         {
-            throw new RefusedException(new Finding(
+            together.Findings.Add(new(
                 FindingCodes.UnitsUnknown, "units", units, Message.Of("answers.unit-unknown", ("unit", units)),
-                Message.Verbatim(["C", "F"])));
+                Message.Verbatim(["C", "F"]), RequestCheck.Intended(units)));
         }
 
+        together.Try(() => LogZone.Find(reading.TimeZone));
         if (reading.DateOrder is not (null or LogReading.DayFirst or LogReading.MonthFirst))
         {
-            throw new RefusedException(new Finding(
+            together.Findings.Add(new(
                 FindingCodes.WordUnknown, "dateOrder", reading.DateOrder,
                 Message.Of("logs.date-order-unknown", ("order", reading.DateOrder)),
                 Message.Verbatim([LogReading.DayFirst, LogReading.MonthFirst])));
@@ -64,7 +71,6 @@ public sealed class HeatWorkReference
     /// <exception cref="RefusedException">The question can't be read; carries every finding.</exception>
     public Followed<SolveAnswer> Solve(SolveRequest request)
     {
-        HeatWorkCheck.Require(request);
         var (answer, history) = solver.Answer(request);
         return new(answer, history is null ? null : history.ToCurve);
     }
@@ -73,7 +79,6 @@ public sealed class HeatWorkReference
     /// <exception cref="RefusedException">The question can't be read; carries every finding.</exception>
     public Followed<CompareAnswer> Compare(CompareRequest request)
     {
-        HeatWorkCheck.Require(request);
         var (answer, history) = comparer.Answer(request);
         return new(answer, history.ToCurve);
     }
@@ -82,7 +87,10 @@ public sealed class HeatWorkReference
     /// <exception cref="RefusedException">The question can't be read; carries every finding.</exception>
     public Forecast Forecast(ForecastRequest request)
     {
-        ForecastCheck.Require(request);
+        var together = new Together();
+        together.Try(() => ForecastCheck.Require(request));
+        if (together.Any) together.Try(() => forecaster.Check(request));
+        together.Done();
         return forecaster.Answer(request);
     }
 
@@ -92,16 +100,13 @@ public sealed class HeatWorkReference
     /// <exception cref="RefusedException">The question can't be read; carries every finding, named by parameters.</exception>
     public UploadedForecast Forecast(ForecastRequest settings, LogReading reading)
     {
-        CheckReading(settings.Units, reading);
-        try
-        {
-            ForecastCheck.Require(settings with { Log = [] });
-        }
-        catch (RefusedException refused)
-        {
-            throw UploadedForecast.Named(refused);
-        }
-
+        var together = new Together();
+        CheckReading(settings.Units, reading, together);
+        var asked = new Together();
+        asked.Try(() => ForecastCheck.Require(settings with { Log = [] }));
+        asked.Try(() => forecaster.Check(settings with { Log = null }));
+        together.Try(() => UploadedForecast.Named(asked));
+        together.Done();
         return new(forecaster, settings, new CsvLogReader(settings.Units, reading));
     }
 

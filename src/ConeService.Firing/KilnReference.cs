@@ -23,7 +23,6 @@ public sealed class KilnReference
     /// <exception cref="OperationCanceledException">It was ended.</exception>
     public CalibrateAnswer Calibrate(CalibrateRequest request, CancellationToken cancel = default)
     {
-        CalibrateCheck.Require(request);
         return calibrator.Answer(request, cancel);
     }
 }

@@ -24,7 +24,14 @@ public sealed class LoadReference
     /// <param name="request">The load.</param>
     /// <param name="detail">full or verdicts; null: full.</param>
     /// <exception cref="RefusedException">The request can't be read; carries every finding.</exception>
-    public LoadAnswer Check(LoadRequest request, string? detail = null) => check.Check(request, Detail(detail));
+    public LoadAnswer Check(LoadRequest request, string? detail = null)
+    {
+        var together = new Together();
+        var told = together.Try(() => Detail(detail));
+        var answer = together.Try(() => check.Check(request, told));
+        together.Done();
+        return answer!;
+    }
 
     /// <summary>Judges several loads, in the order asked; what is refused carries its problems.</summary>
     /// <param name="request">The loads.</param>
@@ -34,8 +41,13 @@ public sealed class LoadReference
     {
         BatchCheck.Require(request.Items, LoadLimits.MostLoads);
         RequireTogether(request.Items!);
-        var told = Detail(detail);
-        return Batch.Answer(datasetVersion, request.Items!, load => check.Check(load, told));
+        var together = new Together();
+        var told = together.Try(() => Detail(detail));
+        var answer = Batch.Answer(datasetVersion, request.Items!, load => check.Check(load, told));
+        if (!together.Any) return answer;
+        foreach (var problem in answer.Items.SelectMany(i => i.Problems)) together.Findings.Add(problem);
+        together.Done();
+        return answer;
     }
 
     /// <summary>Judges one body, its coats and one firing.</summary>

@@ -37,15 +37,17 @@ public sealed class ScheduleReference
     /// <exception cref="RefusedException">There is none of that id, or the units are no units.</exception>
     public ScheduleDetail Detail(string id, string? units = null)
     {
-        var found = catalogue.Find(id);
+        var together = new Together();
+        var found = together.Try(() => catalogue.Find(id));
         if (units is not (null or "C" or "F"))
         {
-            throw new RefusedException(new Finding(
+            together.Findings.Add(new(
                 FindingCodes.UnitsUnknown, "units", units,
                 Message.Of("schedules.units-unknown", ("sent", units)), Message.Verbatim(["C", "F"])));
         }
 
-        return describer.Detail(found, units);
+        together.Done();
+        return describer.Detail(found!, units);
     }
 
     /// <summary>Fits a schedule.</summary>
@@ -56,9 +58,12 @@ public sealed class ScheduleReference
     /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
     public FittedSchedule Fit(string id, FitRequest request, DateTimeOffset? now = null)
     {
-        var found = catalogue.Find(id);
-        FitCheck.Require(request);
-        var fit = fitter.Fit(found, request, now);
+        var together = new Together();
+        var found = together.Try(() => catalogue.Find(id));
+        together.Try(() => FitCheck.Require(request));
+        if (together.Any && found is not null) together.Try(() => fitter.Check(found, Judged(request), now));
+        together.Done();
+        var fit = fitter.Fit(found!, request, now);
         return new(fit.Answer, fit.Curve.ToCurve(), fit.Programme.ToCurve());
     }
 
@@ -71,10 +76,31 @@ public sealed class ScheduleReference
         BatchCheck.Require(request.Items);
         var units = new RequestCheck();
         units.Units(request.Units);
-        units.Done();
+        if (units.Findings.Count > 0)
+        {
+            // What stands once for all is told once, with what is wrong with each.
+            var judged = request with { Units = RequestCheck.Judged(request.Units) };
+            var each = Batch.Answer(
+                charts.Dataset.VersionId, judged.Items!, item => Checked(Named(item.Schedule), item.Alone(judged), now),
+                "units", "kiln", "tariff");
+            throw new RefusedException([.. units.Findings, .. each.Items.SelectMany(i => i.Problems).DistinctBy(f => (f.Code, f.Field))]);
+        }
+
         return Batch.Answer(
             charts.Dataset.VersionId, request.Items!, item => Fit(Named(item.Schedule), item.Alone(request), now).Answer,
             "units", "kiln", "tariff");
+    }
+
+    private static FitRequest Judged(FitRequest request) =>
+        request.Units is "C" or "F" ? request : request with { Units = RequestCheck.Judged(request.Units) };
+
+    private FitRequest Checked(string id, FitRequest request, DateTimeOffset? now)
+    {
+        var (found, together) = (catalogue.Find(id), new Together());
+        together.Try(() => FitCheck.Require(request));
+        together.Try(() => fitter.Check(found, request, now));
+        together.Done();
+        return request;
     }
 
     private static string Named(string? schedule) => !string.IsNullOrWhiteSpace(schedule)

@@ -63,6 +63,19 @@ public sealed class UploadedForecast
         };
     }
 
+    /// <summary>Refuses, with parameters for pointers, when anything was found.</summary>
+    internal static void Named(Together together)
+    {
+        try
+        {
+            together.Done();
+        }
+        catch (RefusedException refused)
+        {
+            throw Named(refused);
+        }
+    }
+
     /// <summary>The same refusal, with parameters for pointers.</summary>
     internal static RefusedException Named(RefusedException refused) =>
         new([.. refused.Findings.Select(f => f with { Field = Parameter(f.Field) })]);

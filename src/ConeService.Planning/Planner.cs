@@ -63,7 +63,7 @@ public sealed class Planner(FiringReference reference)
         }
         catch (PlanRefusedException refused)
         {
-            throw new RefusedException([.. refused.Findings.Select(PlanFindings.Told)]);
+            throw new RefusedException([.. refused.Findings.DistinctBy(f => (f.Code, f.Pointer)).Select(PlanFindings.Told)]);
         }
     }
 }

@@ -1,7 +1,8 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using ConeService.Api.Http.Problems;
-using ConeService.Contract.Answers;
+using ConeService.Api.Http.Reading;
+using ConeService.Contract.Batches;
 using ConeService.Contract.Json;
 
 namespace ConeService.Api.Http;
@@ -23,35 +24,39 @@ internal static class JsonBody
     /// <exception cref="ArgumentException">It holds a number that is not finite.</exception>
     public static WholeBody Posted<T>(T value) => new WholeBody(Bytes(value), ContentType);
 
+    /// <summary>The answer to several questions; where it is given up for a mistake, what is wrong with each is told.</summary>
+    /// <exception cref="ArgumentException">It holds a number that is not finite.</exception>
+    public static WholeBody Posted<T>(BatchAnswer<T> answer, HttpRequest request)
+        where T : class
+    {
+        Mistakes.Keep(request.HttpContext, answer.Items.Select(i => (i.Problems, i.MoreProblems)));
+        return Posted(answer);
+    }
+
     /// <summary>A value as JSON.</summary>
     /// <exception cref="ArgumentException">It holds a number that is not finite.</exception>
     public static byte[] Bytes<T>(T value) => JsonSerializer.SerializeToUtf8Bytes(value, TypeInfo<T>());
 
-    /// <summary>Reads a body.</summary>
-    /// <exception cref="RefusedException">The body is empty, malformed, or has unknown or repeated members.</exception>
+    /// <summary>Reads a body, as far as it has the form that it should have; what of it has not goes to the mistakes of the
+    /// request.</summary>
     public static async Task<T> ReadAsync<T>(HttpRequest request)
-    {
-        var (value, unread) = await ReadLenientlyAsync<T>(request);
-        return unread.Count == 0 ? value : throw new RefusedException(unread);
-    }
-
-    /// <summary>Reads a body as far as it can be read, so that everything wrong with it can be told together.</summary>
-    /// <exception cref="RefusedException">The body is empty or malformed.</exception>
-    public static async Task<(T Value, IReadOnlyList<Finding> Unread)> ReadLenientlyAsync<T>(HttpRequest request)
     {
         using var whole = new MemoryStream();
         await request.Body.CopyToAsync(whole, request.HttpContext.RequestAborted);
         ReadOnlyMemory<byte> body = whole.GetBuffer().AsMemory(0, (int)whole.Length);
         if (body.Span.StartsWith(ByteOrderMark)) body = body[ByteOrderMark.Length..];
+        JsonException? failure = null;
         try
         {
             body = ListBounds.Keep(body, typeof(T));
-            return (JsonSerializer.Deserialize(body.Span, TypeInfo<T>()) ?? throw JsonFindings.Refuse("null", typeof(T)), []);
+            if (JsonSerializer.Deserialize(body.Span, TypeInfo<T>()) is { } value) return value;
         }
-        catch (JsonException failure)
+        catch (JsonException strict)
         {
-            return LenientBody.Read(body, failure, TypeInfo<T>());
+            failure = strict;
         }
+
+        return ShapeReader.Read(body, failure, TypeInfo<T>(), request.HttpContext);
     }
 
     private static JsonTypeInfo<T> TypeInfo<T>() => (JsonTypeInfo<T>)ConeJson.Options.GetTypeInfo(typeof(T));

@@ -1,3 +1,4 @@
+using ConeService.Api.Http.Problems;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
@@ -24,7 +25,7 @@ internal static class QueryGuard
         Suffix.Check(context);
         if (context.Request.QueryString.HasValue && context.GetEndpoint() is { } endpoint && Known(endpoint) is { } known)
         {
-            Check(context.Request.Query, known, endpoint.Metadata.GetMetadata<EmptyFields>() is not null);
+            LeaveOut(context, Find(context.Request.Query, known, endpoint.Metadata.GetMetadata<EmptyFields>() is not null));
             if (context.Request.Query.TryGetValue(PinnedDataset.Parameter, out var version))
                 PinnedDataset.Check(context, version.ToString());
         }
@@ -50,6 +51,22 @@ internal static class QueryGuard
     /// <param name="allowsEmpty">Whether a form asks it.</param>
     /// <exception cref="RefusedException">Some are not.</exception>
     public static void Check(IEnumerable<KeyValuePair<string, StringValues>> query, IReadOnlyList<string> known, bool allowsEmpty)
+    {
+        if (Find(query, known, allowsEmpty) is [_, ..] findings) throw new RefusedException(findings);
+    }
+
+    // What is wrong with the rest of the request is told too.
+    private static void LeaveOut(HttpContext context, List<Finding> findings)
+    {
+        if (findings.Count == 0) return;
+        foreach (var finding in findings) Mistakes.Add(context, finding);
+        var wrong = findings.Select(f => f.Field).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        context.Request.Query = new QueryCollection(context.Request.Query.Where(q => !wrong.Contains(q.Key))
+            .ToDictionary(StringComparer.OrdinalIgnoreCase));
+    }
+
+    private static List<Finding> Find(
+        IEnumerable<KeyValuePair<string, StringValues>> query, IReadOnlyList<string> known, bool allowsEmpty)
     {
         var findings = new List<Finding>();
         foreach (var (name, values) in query)
@@ -77,7 +94,7 @@ internal static class QueryGuard
             }
         }
 
-        if (findings.Count > 0) throw new RefusedException(findings);
+        return findings;
     }
 
     // An empty pin names no version that is served, and is refused as such.

@@ -53,36 +53,13 @@ internal static class RequestContent
 
 /// <summary>A request that comes as JSON and as nothing else.</summary>
 /// <typeparam name="T">The request of the contract.</typeparam>
-/// <param name="Sent">The request as far as it can be read.</param>
-/// <param name="Unread">What of it can't be read, such as members that nobody knows.</param>
-internal sealed record JsonRequest<T>(T Sent, IReadOnlyList<Finding> Unread)
+/// <param name="Value">The request, as far as its body has the form of one; the rest is among the mistakes of the request.</param>
+internal sealed record JsonRequest<T>(T Value)
 {
-    /// <summary>The request.</summary>
-    /// <exception cref="RefusedException">Some of it can't be read.</exception>
-    public T Value => Unread.Count == 0 ? Sent : throw new RefusedException(Unread);
-
-    /// <summary>The answer to the request; what can't be read of it is told together with what is wrong with the rest.</summary>
-    /// <exception cref="RefusedException">Something is wrong with it.</exception>
-    public TAnswer Ask<TAnswer>(Func<T, TAnswer> answer)
-    {
-        if (Unread.Count == 0) return answer(Sent);
-        try
-        {
-            _ = answer(Sent);
-        }
-        catch (RefusedException refused)
-        {
-            throw new RefusedException([.. Unread, .. refused.Findings]);
-        }
-
-        throw new RefusedException(Unread);
-    }
-
     /// <summary>Binds the parameter.</summary>
     public static async ValueTask<JsonRequest<T>?> BindAsync(HttpContext context)
     {
         RequestContent.Choose(context.Request, JsonBody.MediaType);
-        var (sent, unread) = await JsonBody.ReadLenientlyAsync<T>(context.Request);
-        return new(sent, unread);
+        return new(await JsonBody.ReadAsync<T>(context.Request));
     }
 }

@@ -62,7 +62,9 @@ public static class PlanCheck
 
         Objective(request.Objective ?? new(), found);
         found.AtMost(request.Staffed?.Count, PlanLimits.MostMoments, "/staffed");
-        found.List(request.Kilns?.Count, PlanLimits.MostKilns, "/kilns");
+        found.List(
+            request.Kilns?.Count, PlanLimits.MostKilns, "/kilns", Message.Of("plans.no-kilns"),
+            Message.Of("plans.kilns-allowed", ("most", PlanLimits.MostKilns)));
         var kilns = new HashSet<string>(StringComparer.Ordinal);
         foreach (var (kiln, i) in Listed(request.Kilns, PlanLimits.MostKilns))
         {
@@ -97,6 +99,8 @@ public static class PlanCheck
             if (firing is null) found.Missing($"{list}/{i}");
             else found.Moment(firing.Start, $"{list}/{i}/start");
             found.AtMost(firing?.Pieces?.Count, PlanLimits.MostPieces, $"{list}/{i}/pieces");
+            foreach (var (pieces, j) in Listed(firing?.Pieces, PlanLimits.MostPieces))
+                found.Number(pieces?.Count ?? default, 1, PlanLimits.MostPieces, $"{list}/{i}/pieces/{j}/count");
         }
 
         return found.Findings;

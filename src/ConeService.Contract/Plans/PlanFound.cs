@@ -41,14 +41,23 @@ internal sealed class PlanFound
     /// <summary>A length that, if it is there, is one.</summary>
     public void Millimetres(SentText sent, string at)
     {
-        if (!sent.IsAbsent && PlanNumbers.Millimetres(sent) is null) OutOfRange(
-            sent.Text, at, Message.Of("members.millimetres-allowed", ("most", PlanNumbers.MostMillimetres)));
+        if (sent.IsAbsent) return;
+        var allowed = Message.Of("members.millimetres-allowed", ("most", PlanNumbers.MostMillimetres));
+        if (sent.Kind != SentKind.Number) NoNumber(sent, at, allowed);
+        else if (PlanNumbers.Millimetres(sent) is null) OutOfRange(sent.Text, at, allowed);
+    }
+
+    /// <summary>A number that, if it is there, is one, whatever its value.</summary>
+    public void Number(SentText sent, int least, int most, string at)
+    {
+        if (!sent.IsAbsent && sent.Kind != SentKind.Number) NoNumber(sent, at, Range(least, most));
     }
 
     /// <summary>A count that, if it is there, is one.</summary>
     public void Count(SentText sent, int most, string at)
     {
-        if (!sent.IsAbsent && PlanNumbers.Count(sent, most) is null) OutOfRange(sent.Text, at, Range(1, most));
+        Number(sent, 1, most, at);
+        if (sent.Kind == SentKind.Number && PlanNumbers.Count(sent, most) is null) OutOfRange(sent.Text, at, Range(1, most));
     }
 
     /// <summary>A list that must not be too long.</summary>
@@ -60,9 +69,15 @@ internal sealed class PlanFound
     }
 
     /// <summary>A list that must be neither empty nor too long.</summary>
-    public void List(int? count, int most, string at)
+    /// <param name="count">How many it has; null: it was left out.</param>
+    /// <param name="most">Most.</param>
+    /// <param name="at">Its pointer.</param>
+    /// <param name="empty">What is told of one that is empty or left out; null: that it is missing.</param>
+    /// <param name="allowed">What would do.</param>
+    public void List(int? count, int most, string at, Message? empty = null, params Message[] allowed)
     {
-        if (count is null or 0) Missing(at);
+        if ((count ?? 0) == 0 && empty is not null) Add(FindingCodes.MemberMissing, at, null, empty, allowed);
+        else if (count is null or 0) Missing(at);
         else AtMost(count, most, at);
     }
 
@@ -70,6 +85,13 @@ internal sealed class PlanFound
     public void TooManyPieces(int count) => Add(
         FindingCodes.TooManyPieces, "/pieces", Text(count), Message.Of("plans.too-many-pieces", ("count", Text(count))),
         Message.Of("plans.pieces-allowed", ("most", PlanLimits.MostPieces)));
+
+    private void NoNumber(SentText sent, string at, Message allowed) => findings.Add(new(
+        FindingCodes.NumberExpected, at, sent.Text,
+        Message.Of("members.number-expected", ("member", at[(at.LastIndexOf('/') + 1)..])), [allowed],
+        sent.Kind == SentKind.Text && decimal.TryParse(sent.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out _)
+            ? Message.Of("members.number-in-quotation-marks", ("number", sent.Text!.Trim()))
+            : null));
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 

@@ -20,6 +20,9 @@ public static class FindingCodes
     /// <summary>Body stalled.</summary>
     public const string BodyStalled = "body-stalled";
 
+    /// <summary>Neither true nor false.</summary>
+    public const string BooleanExpected = "boolean-expected";
+
     /// <summary>Unknown chart.</summary>
     public const string ChartUnknown = "chart-unknown";
 
@@ -152,6 +155,9 @@ public static class FindingCodes
     /// <summary>Line names nothing to convert.</summary>
     public const string LineEmpty = "line-empty";
 
+    /// <summary>Not a list.</summary>
+    public const string ListExpected = "list-expected";
+
     /// <summary>The log has no usable reading for too long near its top.</summary>
     public const string LogBlindNearTop = "log-blind-near-top";
 
@@ -223,6 +229,9 @@ public static class FindingCodes
 
     /// <summary>Number out of range.</summary>
     public const string NumberOutOfRange = "number-out-of-range";
+
+    /// <summary>Not an object.</summary>
+    public const string ObjectExpected = "object-expected";
 
     /// <summary>Witness cone not described.</summary>
     public const string ObservationUnreadable = "observation-unreadable";

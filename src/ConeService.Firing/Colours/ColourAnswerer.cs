@@ -54,6 +54,10 @@ internal sealed class ColourAnswerer
             Weakest(answers));
     }
 
+    /// <summary>Checks a recipe as far as it can be read.</summary>
+    /// <exception cref="RefusedException">A member can't be read; carries every finding.</exception>
+    public void Check(ColourRequest request) => reader.Read(request);
+
     /// <summary>The colour of a recipe, and the same recipe in oxidation and in reduction.</summary>
     /// <exception cref="RefusedException">A member can't be read.</exception>
     public ColourResolution Resolve(ColourRequest request)

@@ -14,6 +14,13 @@ namespace ConeService.Firing.HeatWork;
 /// <param name="History">The firing.</param>
 internal sealed record HeatWorkResult(HeatWorkAnswer Answer, HeatHistory History);
 
+/// <summary>A firing as it was read; what of it is null was not sent or is wrong.</summary>
+/// <param name="Settings">Chart, thermocouple and uncertainty.</param>
+/// <param name="Log">Its log.</param>
+/// <param name="Programme">Its programme.</param>
+/// <param name="Fahrenheit">True when it was sent in °F.</param>
+internal sealed record ReadFiring(HeatSettings? Settings, CleanLog? Log, HeatProgramme? Programme, bool Fahrenheit);
+
 /// <summary>
 /// Answers: what does, or did, this firing do to the cones of a chart? May be shared by requests; keeps the tables of the
 /// charts it was asked for.
@@ -39,10 +46,37 @@ internal sealed class HeatWorkCalculator(ConeCharts charts)
     /// <exception cref="RefusedException">The firing can't be followed; carries every finding.</exception>
     public HeatWorkResult Answer(HeatWorkRequest request, string at = "")
     {
-        var settings = Settings(request, at);
-        if (request.Log is not null) return InBody(Answer(LogSamples.Read(request, at), settings, request.Units == "F"), at);
-        var programme = ProgrammeReader.Read(request, at, Defaults, settings.Assumed);
-        return InBody(Answer(programme.ToHistory(), null, [], settings), at);
+        var together = new Together();
+        var read = Read(request, at, together);
+        together.Done();
+        return Answer(read, at);
+    }
+
+    /// <summary>Answers a firing that was read, of which nothing was wrong.</summary>
+    /// <param name="read">The firing.</param>
+    /// <param name="at">JSON pointer to its request.</param>
+    public HeatWorkResult Answer(ReadFiring read, string at) => InBody(
+        read.Log is { } log
+            ? Answer(log, read.Settings!, read.Fahrenheit)
+            : Answer(read.Programme!.ToHistory(), null, [], read.Settings!),
+        at);
+
+    /// <summary>Reads a firing; what is wrong with any part of it hides nothing of the others.</summary>
+    /// <param name="request">The request, whatever is wrong with it.</param>
+    /// <param name="at">JSON pointer to it.</param>
+    /// <param name="together">Where findings go.</param>
+    /// <param name="free">A member of the hottest segment that is asked for, as of <see cref="ProgrammeReader"/>.</param>
+    public ReadFiring Read(HeatWorkRequest request, string at, Together together, string? free = null)
+    {
+        var settings = HeatSettings.Read(Charts, request, at, together.Findings);
+        var judged = request.Units is "C" or "F" ? request : request with { Units = RequestCheck.Judged(request.Units) };
+        return new(
+            settings,
+            request.Log is null ? null : together.Try(() => LogSamples.Read(judged, at)),
+            request.Segments is not { Count: > 0 and <= HeatWorkCheck.MostSegments }
+                ? null
+                : together.Try(() => ProgrammeReader.Read(judged, at, Defaults, settings?.Assumed ?? [], free)),
+            request.Units == "F");
     }
 
     /// <summary>Answers a log that was read elsewhere.</summary>

@@ -8,6 +8,13 @@ using ConeService.Firing.Cones;
 
 namespace ConeService.Firing.HeatWork;
 
+/// <summary>A firing that was read, with its witness cones.</summary>
+/// <param name="Firing">The firing.</param>
+/// <param name="Witnesses">Its cones.</param>
+/// <param name="Id">Its name, or its number.</param>
+/// <param name="At">JSON pointer to it.</param>
+internal sealed record WitnessedReading(ReadFiring Firing, List<Witness> Witnesses, string Id, string At);
+
 /// <summary>Estimates from witness cones how far a meter is off: true temperature minus that of the meter.</summary>
 /// <param name="calculator">Follows what the meter says.</param>
 internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
@@ -19,20 +26,12 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
     /// <exception cref="RefusedException">A firing or an observation can't be read.</exception>
     public (CompareAnswer Answer, HeatHistory History) Answer(CompareRequest request)
     {
+        var together = new Together();
+        together.Try(() => HeatWorkCheck.Require(request));
+        var firings = Read(request, together);
+        together.Done();
         var several = request.Firings is not null;
-        var firings = request.Firings ?? [request];
-        if (firings.Count is 0 or > HeatWorkLimits.MostFirings)
-        {
-            throw new RefusedException(new Finding(
-                FindingCodes.EmptyRequest, "/firings", null, Message.Of("heat-work.firings-count"),
-                [Message.Of("heat-work.fifty-firings", ("most", HeatWorkLimits.MostFirings))]));
-        }
-
-        var findings = new List<Finding>();
-        string At(int firing) => several ? $"/firings/{firing}" : "";
-        var witnesses = firings.Select((f, i) => WitnessReader.Read(calculator.Charts.Scale, f ?? new(), At(i), findings)).ToList();
-        if (findings.Count > 0) throw new RefusedException(findings);
-        var compared = firings.Patiently().Select((f, i) => Compare(f!, witnesses[i], f!.Id ?? $"{i + 1}", At(i))).ToList();
+        var compared = firings.Patiently().Select(f => Compare(f!)).ToList();
         var trend = several ? MeterTrends.Of([.. compared.Select(c => c.Estimate)]) : null;
         var pooled = several
             ? MeterOffsets.Pooled([.. compared.Select(c => (c.Estimate, c.Answer.Observations.Count))], trend?.Drifts == true)
@@ -53,11 +52,48 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
             compared[0].History);
     }
 
-    private Compared Compare(
-        WitnessedFiring firing, List<Witness> witnesses, string id, string at)
+    /// <summary>Reads every firing with its cones; what is wrong with one hides nothing of the others.</summary>
+    /// <param name="request">The request, whatever is wrong with it.</param>
+    /// <param name="together">Where findings go.</param>
+    public IReadOnlyList<WitnessedReading> Read(CompareRequest request, Together together)
     {
-        var result = calculator.Answer(firing, at);
-        var chart = calculator.Settings(firing, at).Chart;
+        var firings = request.Firings ?? [request];
+        if (firings.Count is 0 or > HeatWorkLimits.MostFirings)
+        {
+            together.Findings.Add(new(
+                FindingCodes.EmptyRequest, "/firings", null, Message.Of("heat-work.firings-count"),
+                [Message.Of("heat-work.fifty-firings", ("most", HeatWorkLimits.MostFirings))]));
+            return [];
+        }
+
+        var read = new List<WitnessedReading>();
+        foreach (var (i, firing) in firings.Patiently().Index())
+        {
+            if (firing is null) continue;
+            var at = request.Firings is null ? "" : $"/firings/{i}";
+            var witnesses = WitnessReader.Read(calculator.Charts.Scale, firing, at, together.Findings);
+            var followed = calculator.Read(firing, at, together);
+            foreach (var witness in witnesses)
+            {
+                if (followed.Settings?.Chart is { } chart && chart.Find(witness.Cone) is null) together.Findings.Add(NoCurve(witness, chart));
+            }
+
+            read.Add(new(followed, witnesses, firing.Id ?? $"{i + 1}", at));
+        }
+
+        return read;
+    }
+
+    private static Finding NoCurve(Witness witness, ConeChart chart) => new(
+        FindingCodes.ConeNotOnChart, witness.Field + "/cone", witness.Cone.ToString(),
+        Message.Of("heat-work.no-curve", ("chart", chart.Id), ("cone", witness.Cone.ToString())),
+        [Message.Of("heat-work.a-cone-of-the-chart")]);
+
+    private Compared Compare(WitnessedReading firing)
+    {
+        var witnesses = firing.Witnesses;
+        var result = calculator.Answer(firing.Firing, firing.At);
+        var chart = firing.Firing.Settings!.Chart;
         var shifts = new HistoryShifts(result.History);
         var curves = calculator.Curves(chart, result.Answer.RateOverLast100CelsiusPerHour);
         var seen = witnesses.Select(w => new SeenCone(w, EvidenceOf(w, chart, curves, shifts, result.Answer))).ToList();
@@ -66,7 +102,7 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
         var best = estimate?.Offset ?? MeterOffsetEstimate.Bound(evidence);
         var rate = HeatWorkCalculator.RateOn(chart, result.Answer.RateOverLast100CelsiusPerHour);
         return new(
-            new(id, MeterOffsets.Of(estimate, evidence),
+            new(firing.Id, MeterOffsets.Of(estimate, evidence),
             [.. seen.Select(s => new ComparedCone(
                 s.Witness.Cone.ToString(), s.Witness.Look ?? "leaning", s.Witness.Degrees, Find(result.Answer, s.Witness.Cone).BendDegrees,
                 Math.Round(s.Evidence.Told, 2), Math.Round(s.Evidence.Sigma, 2), Math.Round(s.Evidence.Residual(best), 2)))],
@@ -78,10 +114,7 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
     private static OffsetEvidence EvidenceOf(
         Witness witness, ConeChart chart, ConeCurves curves, HistoryShifts shifts, HeatWorkAnswer answer)
     {
-        var curve = curves.Find(witness.Cone) ?? throw new RefusedException(new Finding(
-            FindingCodes.ConeNotOnChart, witness.Field + "/cone", witness.Cone.ToString(),
-            Message.Of("heat-work.no-curve", ("chart", chart.Id), ("cone", witness.Cone.ToString())),
-            [Message.Of("heat-work.a-cone-of-the-chart")]));
+        var curve = curves.Find(witness.Cone) ?? throw new RefusedException(NoCurve(witness, chart));
         double At(double progress) => shifts.To(curve, progress);
         var sigma = SigmaOf(witness, answer);
         return witness.Look switch

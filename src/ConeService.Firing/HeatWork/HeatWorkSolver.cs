@@ -25,7 +25,9 @@ internal sealed class HeatWorkSolver(HeatWorkCalculator calculator)
     /// <exception cref="RefusedException">The question can't be read.</exception>
     public (SolveAnswer Answer, HeatHistory? History) Answer(SolveRequest request)
     {
-        var findings = new List<Finding>();
+        var together = new Together();
+        together.Try(() => HeatWorkCheck.Require(request));
+        var findings = together.Findings;
         if (!Finds.Contains(request.Find))
         {
             findings.Add(new(
@@ -33,23 +35,27 @@ internal sealed class HeatWorkSolver(HeatWorkCalculator calculator)
                 Message.Of("heat-work.find-unknown"), Message.Verbatim(Finds)));
         }
 
-        Cone cone = default;
+        var (cone, isCone) = (default(Cone), false);
         if (request.Cone.IsAbsent)
         {
             findings.Add(new(
                 FindingCodes.MemberMissing, "/cone", null, Message.Of("heat-work.no-cone-named"), Message.Verbatim(["\"6\"", "\"04\""])));
         }
-        else if (!ConeInput.TryRead(calculator.Charts.Scale, request.Cone, "/cone", out cone, out var wrong))
+        else if (ConeInput.TryRead(calculator.Charts.Scale, request.Cone, "/cone", out cone, out var wrong)) isCone = true;
+        else findings.Add(wrong!);
+
+        // What is asked for may be absent; where that can't be read, it may be the peak.
+        var read = calculator.Read(request, "", together, Finds.Contains(request.Find) ? request.Find : "peak");
+        if (isCone && read.Settings?.Chart is { } chart && chart.Find(cone) is null)
         {
-            findings.Add(wrong!);
+            findings.Add(new(
+                FindingCodes.ConeNotOnChart, "/cone", cone.ToString(), EndPointCalculator.NotOnChart(chart, cone),
+                [Message.Of("heat-work.a-cone-of-the-chart")]));
         }
 
-        var settings = HeatSettings.Read(calculator.Charts, request, "", findings);
-        if (findings.Count > 0) throw new RefusedException(findings);
-        var programme = ProgrammeReader.Read(request, "", calculator.Defaults, settings!.Assumed, request.Find);
-        var found = settings.Chart.Find(cone) ?? throw new RefusedException(new Finding(
-            FindingCodes.ConeNotOnChart, "/cone", cone.ToString(), EndPointCalculator.NotOnChart(settings.Chart, cone),
-            [Message.Of("heat-work.a-cone-of-the-chart")]));
+        together.Done();
+        var (settings, programme) = (read.Settings!, read.Programme!);
+        var found = settings.Chart.Find(cone)!;
         // A peak left open stands last, and the hottest segment is the one that is asked about.
         var open = request.Find == "peak" && request.Segments![^1]?.Target is null;
         var segment = open ? programme.Segments.Count - 1 : programme.PeakSegment;

@@ -9,6 +9,9 @@ namespace ConeService.Firing.Kilns;
 /// <summary>What can be wrong with a kiln or a load, and where.</summary>
 internal sealed class KilnFindings
 {
+    private static readonly string[] OfElectricKilns =
+        [FindingCodes.KilnParameterNotApplicable, FindingCodes.KilnPowerAbsurd, FindingCodes.MemberMissing];
+
     private readonly List<Finding> found = [];
 
     /// <summary>Takes a finding made elsewhere.</summary>
@@ -50,6 +53,15 @@ internal sealed class KilnFindings
         FindingCodes.KilnSizeConflict, field, Text(stated),
         Message.Of("kilns.size-conflict", ("litres", Math.Round(reckoned, 1)), ("stated", stated)),
         Message.Verbatim([string.Create(CultureInfo.InvariantCulture, $"{reckoned:0.#}")]), Message.Of("kilns.size-conflict-mistake")));
+
+    /// <summary>Takes what was refused of a kiln; what is told already of a form that can't be read is not missing besides.</summary>
+    /// <param name="refused">The refusal.</param>
+    /// <param name="findings">Where its findings go.</param>
+    /// <param name="isHeatKnown">False where the kiln was read as an electric one although nobody knows: what only rules that out is no
+    /// finding.</param>
+    public static void Take(RefusedException refused, List<Finding> findings, bool isHeatKnown = true) => findings.AddRange(refused.Findings
+        .Where(f => f.Code != FindingCodes.MemberMissing || !findings.Exists(told => told.Field == f.Field))
+        .Where(f => isHeatKnown || !OfElectricKilns.Contains(f.Code)).ToList());
 
     /// <summary>Dimensions that make no shape.</summary>
     public void NoShape(string field) => found.Add(Shapeless(field));

@@ -1,6 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.Kilns;
 using ConeService.Contract.Requests;
+using ConeService.Contract.Schedules;
 using ConeService.Contract.Texts;
 using ConeService.Data;
 
@@ -37,7 +38,16 @@ internal sealed class KilnResolver(
     {
         KilnChecks.Run(findings, kiln, load, kilnField, loadField);
         var geometry = Geometry();
-        findings.Refuse();
+        if (findings.All.Count > 0)
+        {
+            // Without a size that can be read only what needs none is judged.
+            if (kiln.Wall?.Material is { } stated) _ = Wall(stated);
+            var most = Bounds.Of<FitLoad>(nameof(FitLoad.KilogramsWare));
+            findings.InRange($"{loadField}/kilogramsWare", load.KilogramsWare, most, "kg");
+            findings.InRange($"{loadField}/kilogramsFurniture", load.KilogramsFurniture, most, "kg");
+            findings.Refuse();
+        }
+
         var litres = geometry.CubicMetres * 1000;
         var size = dataset.KilnSizes.Last(s => s.Heat == HeatWord && (double)s.FromLitres <= litres);
         var side = SideMillimetres(litres);
@@ -132,18 +142,20 @@ internal sealed class KilnResolver(
 
     private KilnMaterialRow Material(KilnSizeRow size)
     {
-        var walls = dataset.KilnMaterials.Where(m => m.Use == "wall").ToList();
         var wanted = kiln.Wall?.Material ?? Assume("kiln.wall.material", size.WallMaterial, size.WallMaterial, SizeReason(size));
-        var found = walls.Find(m => m.Id == wanted);
-        if (found is null)
-        {
-            if (RenamedId.Of(dataset, "kiln-materials", wanted, $"{kilnField}/wall/material") is { } renamed) findings.Add(renamed);
-            else findings.UnknownWall($"{kilnField}/wall/material", wanted, [.. walls.Select(m => m.Id)]);
-            findings.Refuse();
-        }
-
-        sources.AddRange(found!.Sources);
+        var found = Wall(wanted);
+        sources.AddRange(found.Sources);
         return found;
+    }
+
+    // An unknown one stands for any until all that is wrong is told.
+    private KilnMaterialRow Wall(string wanted)
+    {
+        var walls = dataset.KilnMaterials.Where(m => m.Use == "wall").ToList();
+        if (walls.Find(m => m.Id == wanted) is { } found) return found;
+        if (RenamedId.Of(dataset, "kiln-materials", wanted, $"{kilnField}/wall/material") is { } renamed) findings.Add(renamed);
+        else findings.UnknownWall($"{kilnField}/wall/material", wanted, [.. walls.Select(m => m.Id)]);
+        return walls[0];
     }
 
     private double WallMillimetres(KilnSizeRow size, double litres)

@@ -134,12 +134,15 @@ internal class MemberReader(ICollection<Finding> findings)
     private protected decimal? Digits(SentText sent, string field, Message allowed)
     {
         if (sent.IsAbsent) return null;
-        if (sent.Kind == SentKind.Number && decimal.TryParse(sent.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
-            return value;
+        var isNumber = decimal.TryParse(sent.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value);
+        if (isNumber && sent.Kind == SentKind.Number) return value;
         findings.Add(new(
             FindingCodes.NumberExpected, field, sent.Text, Message.Of("members.number-expected", ("member", Name(field))), [allowed],
-            sent.Kind == SentKind.Text ? Message.Of("members.quotation-marks-needless") : null));
-        return null;
+            sent.Kind != SentKind.Text ? null
+            : isNumber ? Message.Of("members.number-in-quotation-marks", ("number", sent.Text!.Trim()))
+            : Message.Of("members.quotation-marks-needless")));
+        // What was surely meant, so that it is judged too and nothing is called missing that is there.
+        return isNumber ? value : null;
     }
 
     private protected void OutOfRange(SentText sent, string field, Message allowed) => findings.Add(new(

@@ -49,6 +49,7 @@ internal sealed class Digester(FiringReference reference)
         var given = new GivenReader(moments, findings, [.. kilns.OfType<ReadKiln>()], pieces);
         var pins = given.Pins(request.Firings);
         var announced = given.Announced(request.Announced);
+        findings.RemoveAll(f => IsSent(f, request));
         if (findings.Count > 0) throw new PlanRefusedException(findings);
         var whole = kilns.ConvertAll(k => k!);
         var sorts = new Sorts(acceptance, new Wanted(reference, acceptance, whole), whole).Of(pieces);
@@ -60,6 +61,15 @@ internal sealed class Digester(FiringReference reference)
         return new ProblemBuilder(acceptance, moments, whole, fired, programmes, schedules, pieces, horizon!.Value, staffed, assumed)
             .Build(sorts, (int)Math.Round(fill * 100), pins, announced, given.Warnings);
     }
+
+    // A kiln or a piece that was sent and can't be read is known all the same.
+    private static bool IsSent(PlanFinding found, PlanRequest request) => found.Code switch
+    {
+        FindingCodes.KilnUnknown => (request.Kilns ?? []).Any(k => k?.Kiln?.Id.Text is { } id && id == found.Value),
+        FindingCodes.PieceUnknown => !found.Pointer.EndsWith("/count", StringComparison.Ordinal)
+            && (request.Pieces ?? []).Any(p => p?.Piece?.Id.Text is { } id && id == found.Value),
+        _ => false,
+    };
 
     private static int? Horizon(PlanRequest request, Moments moments, List<PlanFinding> findings)
     {

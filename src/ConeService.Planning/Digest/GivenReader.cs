@@ -66,6 +66,7 @@ internal sealed class GivenReader(
             if (kiln < 0)
             {
                 found.Add(new(FindingCodes.KilnUnknown, at + "/kilnId", firing.KilnId));
+                _ = Pieces(firing, at, found, counted);
                 continue;
             }
 
@@ -95,7 +96,9 @@ internal sealed class GivenReader(
                 continue;
             }
 
-            var count = named!.Count.IsAbsent ? pieces[piece].Count : Counted(named.Count);
+            // What is no number is told with the form of the request.
+            if (!named!.Count.IsAbsent && named.Count.Kind != SentKind.Number) continue;
+            var count = named.Count.IsAbsent ? pieces[piece].Count : Counted(named.Count);
             var firings = (pieces[piece].Sent.Then?.Count ?? 0) + 1;
             var all = counted[named.Id!] = counted.GetValueOrDefault(named.Id!) + count;
             if (count < 1 || count > pieces[piece].Count || all > pieces[piece].Count * firings)

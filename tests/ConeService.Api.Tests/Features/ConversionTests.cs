@@ -126,9 +126,9 @@ public class ConversionTests(Support.Api api)
     [InlineData("{\"line\":[]}", "unknown-member")]
     [InlineData("{\"lines\":[{\"cone\":\"6\",\"cone\":\"06\"}]}", "malformed-json")]
     [InlineData("{\"lines\":[{\"cone\":\"6\"}", "malformed-json")]
-    [InlineData("{\"lines\":{}}", "malformed-json")]
-    [InlineData("null", "malformed-json")]
-    [InlineData("[]", "malformed-json")]
+    [InlineData("{\"lines\":{}}", "list-expected")]
+    [InlineData("null", "object-expected")]
+    [InlineData("[]", "object-expected")]
     [InlineData("", "malformed-json")]
     [InlineData("cone 6", "malformed-json")]
     public async Task A_body_that_cannot_be_read_is_refused_whole(string body, string type)

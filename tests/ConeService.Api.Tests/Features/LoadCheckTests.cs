@@ -236,7 +236,7 @@ public class LoadCheckTests(Support.Api api)
         Assert.True(JsonElement.DeepEquals(whole, text));
         using var number = await api.Post(
             "/v1/loads/check", Body(Electric, "glaze", "6", "oxidation", piece.Replace("COAT", "6", StringComparison.Ordinal)));
-        Assert.Single(await Problems.Findings(number, 400, "malformed-json"));
+        Assert.Single(await Problems.Findings(number, 400, "object-expected"));
     }
 
     [Fact]

@@ -106,16 +106,18 @@ public class ProblemTests(Support.Api api)
     }
 
     [Theory]
-    [InlineData("null", "malformed-json", "/", "null", "The body is null, not an object.", null)]
+    [InlineData("null", "object-expected", "", "null", "The body is null, not an object.", null)]
     [InlineData("", "malformed-json", "/", null, "The body can't be read as JSON of this form at line 1, byte 1.", "A comma too many")]
     [InlineData(
-        "{\n\"lines\":6}", "malformed-json", "/lines", null, "The body can't be read as JSON of this form at line 2, byte 10.", "A comma")]
+        "{\n\"lines\":6;}", "malformed-json", "/lines", null, "The body can't be read as JSON of this form at line 2, byte 10.", "A comma")]
+    [InlineData("{\"lines\":6}", "list-expected", "/lines", "6", "lines is a list.", "One alone is a list too")]
     [InlineData(
         "{\"lines\":[{\"cnoe\":\"6\"}]}", "unknown-member", "/lines/0/cnoe", "cnoe",
         "There is no member “cnoe” here.", "Probably cone.")]
-    [InlineData("{\"xyzzy\":1}", "unknown-member", "/xyzzy", "xyzzy", "There is no member “xyzzy” here.", null)]
     [InlineData(
-        "{\"lines\":[],\"lines\":[]}", "malformed-json", "/lines", "lines", "The member “lines” stands twice in one object.", null)]
+        "{\"lines\":[{\"cone\":\"6\"}],\"xyzzy\":1}", "unknown-member", "/xyzzy", "xyzzy", "There is no member “xyzzy” here.", null)]
+    [InlineData(
+        "{\"lines\":[{\"cone\":\"6\"}],\"lines\":[]}", "malformed-json", "/lines", "lines", "The member “lines” stands twice in one object.", null)]
     public async Task A_body_that_is_not_of_the_form_is_refused_at_its_place(
         string body, string type, string field, string? value, string message, string? mistake)
     {

@@ -1,4 +1,5 @@
 using ConeService.Api.Http;
+using ConeService.Api.Http.Problems;
 using ConeService.Api.Http.Reach;
 using ConeService.Api.OpenApi;
 using ConeService.Api.Operation.Work;
@@ -58,7 +59,7 @@ internal static class CardEndpoints
 
     private static IResult Answer(CardKind kind, string id, HttpContext context, Snapshot snapshot, ServiceAddress address)
     {
-        var look = CardLook.Read(context.Request);
+        var look = Mistakes.Try(context, () => CardLook.Read(context.Request), new(CardSize.Full, CardTheme.Light))!;
         if (IsKept(kind, id, context.Request.Query, snapshot.Reference))
         {
             // What depends on the data and the look alone is made once.
@@ -69,6 +70,8 @@ internal static class CardEndpoints
 
         var reference = snapshot.Reference;
         var card = kind.Make(new(reference, id, CardAddress.Asked(context.Request.Query), look));
+        // Beside other mistakes they are told as any are.
+        if (card.Refused is { } wrong && Mistakes.Any(context)) throw wrong;
         return card.Refused is null
             ? Kept(card, look, reference, address.Configured)
             : new RefusedCard(CardPage.Render(card, look, reference, address.Configured), StatusCodes.Status400BadRequest);

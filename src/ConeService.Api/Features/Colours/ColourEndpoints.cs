@@ -65,7 +65,8 @@ internal static class ColourEndpoints
     /// <summary>The colours of up to 100 recipes.</summary>
     /// <remarks>Each recipe is answered as it would be alone, in the order asked; one that is refused gets its problems instead.</remarks>
     /// <param name="body">The recipes.</param>
+    /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult ResolveBatch(JsonRequest<ColourBatchRequest> body, SnapshotHolder snapshots) =>
-        JsonBody.Posted(snapshots.Current.Reference.Colours.ResolveEach(body.Value));
+    internal static IResult ResolveBatch(JsonRequest<ColourBatchRequest> body, HttpRequest request, SnapshotHolder snapshots) =>
+        JsonBody.Posted(snapshots.Current.Reference.Colours.ResolveEach(body.Value), request);
 }

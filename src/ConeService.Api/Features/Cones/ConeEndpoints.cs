@@ -1,5 +1,6 @@
 using ConeService.Api.Features.Cards;
 using ConeService.Api.Http;
+using ConeService.Api.Http.Problems;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Cones;
 
@@ -55,7 +56,7 @@ internal static class ConeEndpoints
     internal static IResult EndPointAt(
         string cone, string? rate, string? chart, string? unit, HttpRequest request, SnapshotHolder snapshots)
     {
-        var read = OneLine.Unit(unit);
+        var read = Mistakes.Try(request.HttpContext, () => OneLine.Unit(unit));
         return OneLine.Choose(
             request, snapshots.Current.Reference.Cones.EndPoint(Unescape(cone), rate, chart), answer => OneLine.Of(answer, read));
     }

@@ -1,4 +1,5 @@
 using ConeService.Api.Http;
+using ConeService.Api.Http.Problems;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Conversions;
 using ConeService.Contract.Problems;
@@ -27,6 +28,7 @@ internal static class ConversionEndpoints
     {
         var wantsCsv = Negotiation.Choose(request, JsonBody.MediaType, Csv.MediaType) == Csv.MediaType;
         var answer = snapshots.Current.Reference.Cones.Convert(body.Value, body.Sheet?.Lines);
+        Mistakes.Keep(request.HttpContext, answer.Lines.Select(l => (l.Problems, l.MoreProblems)));
         if (wantsCsv) return WholeBody.Text(answer, ConversionCsvWriter.Write(body, answer), Csv.MediaType + "; charset=utf-8");
         return JsonBody.Posted(body.Sheet is { Carried: [_, ..] carried }
             ? answer with { Warnings = [.. answer.Warnings, NotCarried(carried)] }

@@ -1,5 +1,6 @@
 using ConeService.Api.Features.Schedules;
 using ConeService.Api.Http;
+using ConeService.Api.Http.Problems;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
@@ -62,17 +63,25 @@ internal static class ForecastEndpoints
             {
                 Units = units,
                 Cone = SentText.Of(cone),
-                Segments = ForecastBody.Segments(segments),
-                CoolingRate = ForecastBody.Number("coolingRate", coolingRate),
+                Segments = Mistakes.Try(request.HttpContext, () => ForecastBody.Segments(segments)),
+                CoolingRate = Mistakes.Try(request.HttpContext, () => ForecastBody.Number("coolingRate", coolingRate)),
                 Start = start,
                 Chart = chart,
                 Atmosphere = atmosphere,
                 Thermocouple = (thermocoupleType, thermocoupleStandard, thermocoupleClass, firings) is (null, null, null, null)
                     ? null
                     : new(
-                        thermocoupleType, thermocoupleStandard, SentText.Of(thermocoupleClass), ForecastBody.Number("firings", firings)),
+                        thermocoupleType, thermocoupleStandard, SentText.Of(thermocoupleClass),
+                        Mistakes.Try(request.HttpContext, () => ForecastBody.Number("firings", firings))),
             };
-            var log = reference.Forecast(asked, new LogReading(timeColumn, temperatureColumn, timeZone, dateOrder));
+            var reading = new LogReading(timeColumn, temperatureColumn, timeZone, dateOrder);
+            if (Mistakes.Try(request.HttpContext, () => reference.Forecast(asked, reading)) is not { } log)
+            {
+                // Only for what is wrong with the log besides: the question is refused.
+                var alone = LogUpload.Alone(reference, units, reading);
+                return JsonBody.Posted((await LogUpload.ReadAsync(upload, alone, request.HttpContext.RequestAborted)).Answer);
+            }
+
             forecast = await LogUpload.ReadAsync(upload, log, request.HttpContext.RequestAborted);
         }
         else

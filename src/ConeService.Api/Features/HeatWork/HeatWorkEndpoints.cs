@@ -1,5 +1,6 @@
 using System.Globalization;
 using ConeService.Api.Http;
+using ConeService.Api.Http.Problems;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
@@ -62,9 +63,12 @@ internal static class HeatWorkEndpoints
             Units = units,
             Chart = chart,
             Atmosphere = atmosphere,
-            Thermocouple = new(thermocoupleType, thermocoupleStandard, SentText.Of(thermocoupleClass), Number(firings)),
+            Thermocouple = new(
+                thermocoupleType, thermocoupleStandard, SentText.Of(thermocoupleClass),
+                Mistakes.Try(request.HttpContext, () => Number(firings))),
         };
-        var log = reference.Upload(settings, new(timeColumn, temperatureColumn, timeZone, dateOrder));
+        var reading = new LogReading(timeColumn, temperatureColumn, timeZone, dateOrder);
+        var log = Mistakes.Try(request.HttpContext, () => reference.Upload(settings, reading)) ?? LogUpload.Alone(reference, units, reading);
         return Show(await LogUpload.ReadAsync(upload, log, request.HttpContext.RequestAborted), figure);
     }
 

@@ -20,6 +20,24 @@ internal static class LogUpload
     public static Task<Forecast> ReadAsync(PipeReader body, UploadedForecast log, CancellationToken cancel) =>
         ReadAsync(() => log.AnswerAsync(body, cancel), () => log.NextLine);
 
+    /// <summary>A log whose question is refused, to be read for what is wrong with it besides; what of the parameters can't be used is
+    /// left out.</summary>
+    /// <param name="reference">Reads it.</param>
+    /// <param name="units">The parameter.</param>
+    /// <param name="reading">The parameters that say how it is read.</param>
+    public static UploadedLog Alone(HeatWorkReference reference, string? units, LogReading reading)
+    {
+        var settings = new HeatWorkRequest { Units = units is "C" or "F" ? units : null };
+        try
+        {
+            return reference.Upload(settings, reading);
+        }
+        catch (RefusedException)
+        {
+            return reference.Upload(settings, new(reading.TimeColumn, reading.TemperatureColumn, null, null));
+        }
+    }
+
     private static async Task<T> ReadAsync<T>(Func<Task<T>> read, Func<int> nextLine)
     {
         try

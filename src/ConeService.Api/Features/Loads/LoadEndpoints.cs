@@ -1,4 +1,5 @@
 using ConeService.Api.Http;
+using ConeService.Api.Http.Problems;
 using ConeService.Api.OpenApi;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Batches;
@@ -46,15 +47,17 @@ internal static class LoadEndpoints
     /// <param name="detail">full, or verdicts for a light answer: reasons once in a table, to which pieces refer. Left out: full.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult CheckLoad(JsonRequest<LoadRequest> body, string? detail, SnapshotHolder snapshots) =>
-        JsonBody.Posted(body.Ask(load => snapshots.Current.Reference.Loads.Check(load, detail)));
+        JsonBody.Posted(snapshots.Current.Reference.Loads.Check(body.Value, detail));
 
     /// <summary>Up to 50 loads at once.</summary>
     /// <remarks>Each load is judged as it would be alone, in the order asked; one that is refused gets its problems instead.</remarks>
     /// <param name="body">The loads.</param>
     /// <param name="detail">full or verdicts, as of a load alone. Left out: full.</param>
+    /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult CheckLoads(JsonRequest<LoadBatchRequest> body, string? detail, SnapshotHolder snapshots) =>
-        JsonBody.Posted(body.Ask(loads => snapshots.Current.Reference.Loads.CheckEach(loads, detail)));
+    internal static IResult CheckLoads(
+        JsonRequest<LoadBatchRequest> body, string? detail, HttpRequest request, SnapshotHolder snapshots) =>
+        JsonBody.Posted(snapshots.Current.Reference.Loads.CheckEach(body.Value, detail), request);
 
     /// <summary>Do this clay, this glaze and this firing go together? As a link.</summary>
     /// <remarks>The same question as posted, for what fits a link; pointers are those of the question posted.</remarks>
@@ -67,15 +70,16 @@ internal static class LoadEndpoints
     /// <param name="kind">Short for firingKind.</param>
     /// <param name="state">State of the ware. Left out: the state that such a firing takes.</param>
     /// <param name="use">food or decorative. Left out: nothing is promised for food.</param>
+    /// <param name="context">The request.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult FindPairing(
         string? body, string? glaze, string? cone, string? atmosphere, string? firingKind, string? kind, string? state, string? use,
-        SnapshotHolder snapshots)
+        HttpContext context, SnapshotHolder snapshots)
     {
         // Two names of one thing: whichever was not read would be dropped in silence.
         if (firingKind is not null && kind is not null && firingKind != kind)
         {
-            throw new RefusedException(new Finding(
+            Mistakes.Add(context, new(
                 FindingCodes.RepeatedParameter, "kind", kind, Message.Of("loads.kind-twice", ("kind", kind), ("firing-kind", firingKind)),
                 [Message.Of("http.one-value")]));
         }
@@ -97,14 +101,15 @@ internal static class LoadEndpoints
     /// <param name="body">The pairing.</param>
     /// <param name="snapshots">The data in use.</param>
     internal static IResult CheckPairing(JsonRequest<PairingRequest> body, SnapshotHolder snapshots) =>
-        JsonBody.Posted(body.Ask(snapshots.Current.Reference.Loads.Check));
+        JsonBody.Posted(snapshots.Current.Reference.Loads.Check(body.Value));
 
     /// <summary>Up to 100 pairings at once.</summary>
     /// <remarks>Each pairing is judged as it would be alone, in the order asked; one that is refused gets its problems instead.</remarks>
     /// <param name="body">The pairings.</param>
+    /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
-    internal static IResult CheckPairings(JsonRequest<PairingBatchRequest> body, SnapshotHolder snapshots) =>
-        JsonBody.Posted(snapshots.Current.Reference.Loads.CheckEach(body.Value));
+    internal static IResult CheckPairings(JsonRequest<PairingBatchRequest> body, HttpRequest request, SnapshotHolder snapshots) =>
+        JsonBody.Posted(snapshots.Current.Reference.Loads.CheckEach(body.Value), request);
 
     /// <summary>The kinds of reason.</summary>
     /// <remarks>Every code that a reason of a load check may have, with what it means and the load rules it rests on. Codes are added and

@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using System.Xml.Linq;
 using ConeService.Api.Features.Cards;
 using ConeService.Api.Http;
+using ConeService.Api.Http.Problems;
 using ConeService.Api.Http.Reach;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
@@ -36,7 +37,8 @@ internal static class OEmbedEndpoints
                 Message.Verbatim(["json", "xml"])));
         }
 
-        var (wide, high) = (Most(maxwidth, "maxwidth"), Most(maxheight, "maxheight"));
+        var wide = Mistakes.Try(context, () => Most(maxwidth, "maxwidth"), int.MaxValue);
+        var high = Mistakes.Try(context, () => Most(maxheight, "maxheight"), int.MaxValue);
         var root = address.Root(context.Request);
         var below = Below(url, root, address.Prefix(context.Request));
         var (card, look) = CardAddress.Read(snapshots.Current, below, "url");

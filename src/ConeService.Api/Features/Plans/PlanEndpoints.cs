@@ -1,6 +1,7 @@
 using ConeService.Api.Features.HeatWork;
 using ConeService.Api.Features.Schedules;
 using ConeService.Api.Http;
+using ConeService.Api.Http.Problems;
 using ConeService.Api.OpenApi;
 using ConeService.Api.Operation.Work;
 using ConeService.Contract.Answers;
@@ -42,9 +43,12 @@ internal static class PlanEndpoints
     {
         var type = Negotiation.Choose(
             request, JsonBody.MediaType, Csv.MediaType, HeatWorkFigure.MediaType, FitCalendar.MediaType, HtmlPage.MediaType);
-        var effort = new PlanEffort(
-            PlanCheck.Seconds(seconds), Workers: Math.Min(2, Environment.ProcessorCount), Solver: computations.Solver);
-        var plan = await Ask(body, new Planner(snapshots.Current.Reference), effort);
+        var planner = new Planner(snapshots.Current.Reference);
+        var most = Mistakes.Try(request.HttpContext, () => PlanCheck.Seconds(seconds));
+        // No plan is searched for that nobody would get.
+        if (Mistakes.Any(request.HttpContext)) throw new RefusedException(planner.Findings(body.Value));
+        var effort = new PlanEffort(most, Workers: Math.Min(2, Environment.ProcessorCount), Solver: computations.Solver);
+        var plan = await planner.PlanAsync(body.Value, effort);
         return type switch
         {
             Csv.MediaType => WholeBody.Text(plan, PlanCsv.Write(plan), type + Charset),
@@ -53,12 +57,5 @@ internal static class PlanEndpoints
             HtmlPage.MediaType => WholeBody.Text(plan, PlanSheet.Render(plan, body.Value), type + Charset),
             _ => JsonBody.Posted(plan),
         };
-    }
-
-    // What can't be read of a request is told together with what is wrong with the rest.
-    private static async Task<FiringPlan> Ask(JsonRequest<PlanRequest> body, Planner planner, PlanEffort effort)
-    {
-        if (body.Unread.Count == 0) return await planner.PlanAsync(body.Value, effort);
-        throw new RefusedException([.. body.Unread, .. planner.Findings(body.Sent)]);
     }
 }

@@ -1,4 +1,5 @@
 using ConeService.Api.Http;
+using ConeService.Api.Http.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Texts;
@@ -20,12 +21,12 @@ internal static class PosterEndpoints
         routes.MapGet("/posters", () => Results.Redirect(new Address("/cards").ToString() + "#posters")).ExcludeFromDescription();
     }
 
-    private static PreparedBody One(string poster, string? paper, SnapshotHolder snapshots)
+    private static PreparedBody One(string poster, string? paper, HttpContext context, SnapshotHolder snapshots)
     {
         var size = Paper.A4;
         if (!string.IsNullOrEmpty(paper) && !EnumWords.TryRead(paper, out size))
         {
-            throw new RefusedException(new Finding(
+            Mistakes.Add(context, new(
                 FindingCodes.WordUnknown, "paper", paper, Message.Of("members.word-unknown", ("sent", paper), ("member", "paper")),
                 Message.Verbatim(EnumWords.All<Paper>())));
         }

@@ -1,6 +1,6 @@
 using ConeService.Api.Http;
+using ConeService.Api.Http.Problems;
 using ConeService.Api.OpenApi;
-using ConeService.Contract.Answers;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Study;
 using ConeService.Contract.Texts;
@@ -36,7 +36,7 @@ internal static class QuestionEndpoints
         var type = Negotiation.Choose(request, JsonBody.MediaType, Csv.MediaType, HtmlPage.MediaType, Zip, Gift);
         if (qti is not null && !Versions.Contains(qti))
         {
-            throw new RefusedException(new Finding(
+            Mistakes.Add(request.HttpContext, new(
                 FindingCodes.WordUnknown, "qti", qti, Message.Of("questions.qti", ("sent", qti)), Message.Verbatim(Versions)));
         }
 

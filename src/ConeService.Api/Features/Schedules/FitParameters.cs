@@ -5,6 +5,7 @@ using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using ConeService.Api.Http.Problems;
 using ConeService.Contract.Answers;
 using ConeService.Contract.Json;
 using ConeService.Contract.Problems;
@@ -170,11 +171,10 @@ internal sealed partial class FitParameters
     [FromQuery(Name = "currency"), Member("/tariff/currency")]
     public string? Currency { get; init; }
 
-    /// <summary>The request that a body of the same facts would be.</summary>
-    /// <exception cref="RefusedException">A number is none.</exception>
-    public FitRequest ToRequest()
+    /// <summary>The request that a body of the same facts would be; what is no number goes to the mistakes of the request.</summary>
+    public FitRequest ToRequest(HttpContext context)
     {
-        var (body, findings) = (new JsonObject(), new List<Finding>());
+        var body = new JsonObject();
         foreach (var (name, (property, member)) in Known)
         {
             if (property.GetValue(this) is not string sent) continue;
@@ -184,13 +184,12 @@ internal sealed partial class FitParameters
             else if (decimal.TryParse(sent, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)) owner[parts[^1]] = number;
             else
             {
-                findings.Add(new(
+                Mistakes.Add(context, new(
                     FindingCodes.NumberExpected, name, sent, Message.Of("members.number-expected", ("member", name)),
                     [Message.Of("members.any-number")]));
             }
         }
 
-        if (findings.Count > 0) throw new RefusedException(findings);
         return body.Deserialize<FitRequest>(ConeJson.Options)!;
     }
 

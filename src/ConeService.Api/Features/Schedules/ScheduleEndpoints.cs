@@ -63,10 +63,12 @@ internal static class ScheduleEndpoints
     /// <remarks>Each fit is answered as it would be alone, in the order asked; one that is refused gets its problems instead. What the kiln
     /// is, what energy costs and the units stand once, for all.</remarks>
     /// <param name="body">The kiln and the fits.</param>
+    /// <param name="request">The request.</param>
     /// <param name="snapshots">The data in use.</param>
     /// <param name="time">The clock, for starts that are to be chosen from now on.</param>
-    internal static IResult FitBatch(JsonRequest<FitBatchRequest> body, SnapshotHolder snapshots, TimeProvider time) =>
-        JsonBody.Posted(snapshots.Current.Reference.Schedules.FitEach(body.Value, time.GetUtcNow()));
+    internal static IResult FitBatch(
+        JsonRequest<FitBatchRequest> body, HttpRequest request, SnapshotHolder snapshots, TimeProvider time) =>
+        JsonBody.Posted(snapshots.Current.Reference.Schedules.FitEach(body.Value, time.GetUtcNow()), request);
 
     /// <summary>A programme for your cone, kiln and load.</summary>
     /// <remarks>The last ramp and hold are solved so that the target cone is just down and the next one is not; drying and the quartz
@@ -98,7 +100,7 @@ internal static class ScheduleEndpoints
         var type = Choose(request);
         try
         {
-            var fit = snapshots.Current.Reference.Schedules.Fit(schedule, asked.ToRequest());
+            var fit = snapshots.Current.Reference.Schedules.Fit(schedule, asked.ToRequest(request.HttpContext));
             var body = Form(type, fit, time);
             // Entries of a calendar are stamped with the hour of asking, which changes nothing of what they say.
             return body.Cacheable(type == FitCalendar.MediaType ? FitCalendar.Write(fit.Answer, DateTimeOffset.UnixEpoch) : null);

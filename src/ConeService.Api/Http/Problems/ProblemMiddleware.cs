@@ -20,7 +20,8 @@ internal sealed class ProblemMiddleware(RequestDelegate next, ILoggerFactory log
         try
         {
             await next(context);
-            if (context.Response.StatusCode >= 400 && !context.Response.HasStarted && context.Response.ContentType is null)
+            if (Mistakes.Any(context) && !context.Response.HasStarted) await ProblemWriter.WriteAsync(context, []);
+            else if (context.Response.StatusCode >= 400 && !context.Response.HasStarted && context.Response.ContentType is null)
             {
                 await ProblemWriter.WriteAsync(context, [Unrouted(context)]);
             }

@@ -12,17 +12,20 @@ internal static class ProblemWriter
 {
     public const string MediaType = "application/problem+json";
 
-    /// <summary>Writes the findings of one request as one problem.</summary>
-    public static Task WriteAsync(HttpContext context, IReadOnlyList<Finding> findings)
+    /// <summary>Writes the findings of one request as one problem, with the mistakes that were found on its way.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="last">What ended it; none where it was answered in spite of its mistakes.</param>
+    public static Task WriteAsync(HttpContext context, IReadOnlyList<Finding> last)
     {
+        var (findings, more) = Mistakes.Of(context)?.With(context, last) ?? (last, 0);
         var codes = findings.Select(f => f.Code).Distinct().ToList();
         var kind = ProblemKinds.Find(codes.Count == 1 ? codes[0] : FindingCodes.InvalidRequest)
             ?? throw new InvalidOperationException($"“{codes[0]}” is none of FindingCodes.");
         // A relative type would be resolved against whatever was asked for (RFC 9457, 3.1.1).
         var type = $"{context.RequestServices.GetRequiredService<ServiceAddress>().Root(context.Request)}/problems/{kind.Code}";
         var problem = new Problem(
-            type, kind.Title, kind.Status, Sentences(findings), [.. findings.Take(Told.MostFindings)], Trace.Id(context),
-            Math.Max(0, findings.Count - Told.MostFindings));
+            type, kind.Title, kind.Status, Sentences(findings, more), [.. findings.Take(Told.MostFindings)], Trace.Id(context),
+            more + Math.Max(0, findings.Count - Told.MostFindings));
         context.Features.Set(new ToldProblem(kind.Code));
         var asPage = Negotiation.PrefersPage(context.Request);
         var bytes = asPage ? ProblemPage.Bytes(problem, context.Request) : JsonBody.Bytes(problem);

@@ -30,16 +30,17 @@ internal sealed class ForecastKilnReader(ConeScale scale, KilnModel model)
 
         var reader = new KilnReader(sent, scale, "/kiln", findings);
         var (id, heat) = (reader.Id(), reader.Heat());
-        if (heat is null or KilnHeat.Wood) return (id, heat, null);
+        if (heat is KilnHeat.Wood) return (id, heat, null);
         try
         {
-            var setup = model.Resolve(reader.ForModel(heat.Value, request.Units == "F"), load);
+            var setup = model.Resolve(reader.ForModel(heat ?? KilnHeat.Electric, request.Units == "F"), load);
+            if (heat is null) return default;
             assumed.AddRange(setup.Assumed);
             return (id, heat, setup);
         }
         catch (RefusedException refused)
         {
-            findings.AddRange(refused.Findings);
+            KilnFindings.Take(refused, findings, heat is not null);
             return (id, heat, null);
         }
     }

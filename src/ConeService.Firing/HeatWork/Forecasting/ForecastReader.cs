@@ -4,6 +4,7 @@ using ConeService.Contract.HeatWork;
 using ConeService.Contract.Problems;
 using ConeService.Contract.Quantities;
 using ConeService.Contract.Texts;
+using ConeService.Data;
 using ConeService.Firing.Cones;
 using ConeService.Firing.HeatWork.Logs;
 using ConeService.Firing.Kilns;
@@ -34,8 +35,37 @@ internal sealed class ForecastReader(HeatWorkCalculator calculator, KilnModel mo
     /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
     public ForecastQuestion Read(ForecastRequest request, CleanLog? read)
     {
-        var findings = new List<Finding>();
         var assumed = new List<Assumption>();
+        var together = new Together();
+        var known = Known(request, assumed, together);
+        var log = read ?? together.Try(() => LogSamples.Read(Measured(request), ""));
+        var rest = log is null
+            ? together.Try(() => Unlogged(request))
+            : together.Try(() => ReadRest(request, log, known.Kiln is not null, assumed));
+        if (known.Kiln is not null) RefuseBeyondModel(rest.Left, request.Segments, together.Findings);
+        together.Done();
+        assumed.InsertRange(0, known.Settings!.Assumed);
+        return new(
+            known.Settings with { Assumed = [] }, known.Cone!, log!, rest.Left, rest.FullSpeed, rest.Cooling, request.Units == "F", known.Id,
+            known.Heat, known.Kiln, known.Start, [.. assumed.Select(a => a.InBody())]);
+    }
+
+    /// <summary>Reads what of a request can be read, whatever is wrong with its form.</summary>
+    /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
+    public void Check(ForecastRequest request)
+    {
+        var together = new Together();
+        var judged = request with { Units = request.Units is "C" or "F" ? request.Units : RequestCheck.Judged(request.Units) };
+        _ = Known(judged, [], together);
+        if (judged.Log is not null) together.Try(() => LogSamples.Read(Measured(judged), ""));
+        if (judged.Segments is null or { Count: > 0 and <= HeatWorkCheck.MostSegments }) together.Try(() => Unlogged(judged));
+        together.Done();
+    }
+
+    // All but the log and what follows it.
+    private Asked Known(ForecastRequest request, List<Assumption> assumed, Together together)
+    {
+        var findings = new List<Finding>();
         var measured = Measured(request);
         var settings = HeatSettings.Read(calculator.Charts, measured, "", findings);
         if (request.Thermocouple is null && request.Kiln?.Thermocouple is not null) OfKiln(settings, findings);
@@ -43,16 +73,36 @@ internal sealed class ForecastReader(HeatWorkCalculator calculator, KilnModel mo
         var start = MomentReader.Read(request.Start, "/start", null, assumed, findings);
         var (id, heat, setup) = kilns.Read(request, assumed, findings);
         if (setup is not null) RefuseBesideKiln(request, findings);
-        if (findings.Count > 0) throw new RefusedException(findings);
-        var log = read ?? LogSamples.Read(measured, "");
-        var (rest, fullSpeed, cooling) = ReadRest(request, log, setup is not null, assumed);
-        if (setup is not null) RefuseBeyondModel(rest, request.Segments, findings);
-        if (findings.Count > 0) throw new RefusedException(findings);
-        assumed.InsertRange(0, settings!.Assumed);
-        return new(
-            settings with { Assumed = [] }, cone!, log, rest, fullSpeed, cooling, request.Units == "F", id, heat, setup, start,
-            [.. assumed.Select(a => a.InBody())]);
+        foreach (var finding in findings) together.Findings.Add(finding);
+        return new(settings, cone, start, id, heat, setup);
     }
+
+    // The rest of the programme where no log tells from which temperature it goes on: from its first target, from which no segment climbs.
+    private (IReadOnlyList<HeatSegment>? Left, double FullSpeed, CoolDown Cooling) Unlogged(ForecastRequest request)
+    {
+        if (request.Segments is null) return default;
+        var asked = new HeatWorkRequest
+        {
+            Units = request.Units,
+            Start = request.Segments[0]?.Target,
+            Segments = request.Segments,
+            CoolingRate = request.CoolingRate,
+            NaturalCooling = request.NaturalCooling,
+            FullSpeedRate = request.FullSpeedRate,
+        };
+        try
+        {
+            return (ProgrammeReader.Read(asked, "", calculator.Defaults, [], "hold").Segments, 0, null!);
+        }
+        catch (RefusedException refused)
+        {
+            // The start is none that was sent: what is wrong with it is told of the segment.
+            throw new RefusedException([.. refused.Findings.Where(f => f.Field != "/start")]);
+        }
+    }
+
+    private sealed record Asked(
+        HeatSettings? Settings, ChartCone? Cone, DateTimeOffset? Start, string? Id, KilnHeat? Heat, KilnSetup? Kiln);
 
     private static HeatWorkRequest Measured(ForecastRequest request) => new()
     {

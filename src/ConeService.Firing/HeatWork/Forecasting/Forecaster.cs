@@ -55,6 +55,10 @@ internal sealed class Forecaster(HeatWorkCalculator calculator)
             result.Answer, target, fired, spans, interruption, fit, verdict, options, done);
     }
 
+    /// <summary>Checks a request as far as it can be read, whatever is wrong with its form.</summary>
+    /// <exception cref="Contract.Answers.RefusedException">Something can't be answered; carries every finding.</exception>
+    public void Check(ForecastRequest request) => reader.Check(request);
+
     /// <summary>The log, and after it what is foreseen.</summary>
     private static HeatHistory Joined(HeatHistory log, HeatHistory? ahead)
     {

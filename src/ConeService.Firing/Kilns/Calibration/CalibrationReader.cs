@@ -25,49 +25,78 @@ internal sealed class CalibrationReader(HeatWorkCalculator calculator, KilnModel
     private const double Hottest = 1400;
     private const double Slowest = 0.1;
 
-    /// <summary>Reads them.</summary>
-    /// <exception cref="RefusedException">Carries every finding.</exception>
-    public IReadOnlyList<LoggedFiring> Read(CalibrateRequest request, List<Assumption> assumed)
+    /// <summary>Reads them; what is wrong with one part hides nothing of the others.</summary>
+    /// <param name="request">The request, whatever is wrong with it.</param>
+    /// <param name="assumed">What was left out of it.</param>
+    /// <param name="together">Where findings go.</param>
+    /// <returns>The firings, all of them where nothing was found.</returns>
+    public IReadOnlyList<LoggedFiring> Read(CalibrateRequest request, List<Assumption> assumed, Together together)
     {
-        var findings = new List<Finding>();
-        var reader = new KilnReader(request.Kiln!, calculator.Charts.Scale, "/kiln", findings);
-        var heat = reader.Heat();
-        // What is sent back must be what the next fit takes.
-        _ = (reader.Id(), reader.MaxCone(), reader.ControllerSegments());
-        if (request.Kiln!.Atmospheres is not null) _ = reader.Atmospheres();
-        if (heat is not (null or KilnHeat.Electric))
-        {
-            findings.Add(new(
-                FindingCodes.KilnParameterNotApplicable, "/kiln/heat", request.Kiln!.Heat.Text, Message.Of("calibration.electric-only"),
-                Message.Verbatim(["electric"])));
-        }
-
-        var kiln = heat is null ? null : reader.ForModel(heat.Value, request.Units == "F");
+        var units = request.Units is "C" or "F" ? request.Units : RequestCheck.Judged(request.Units);
+        var (kiln, isHeatKnown) = Kiln(request.Kiln, units, together.Findings);
         var read = new List<LoggedFiring>();
-        for (var i = 0; i < request.Firings!.Count && findings.Count == 0; i++)
+        var firings = request.Firings ?? [];
+        for (var i = 0; i < Math.Min(firings.Count, CalibrateRequest.MostFirings); i++)
         {
-            var firing = request.Firings[i]!;
+            if (firings[i] is not { } firing) continue;
+            Patience.Check();
             var at = string.Create(CultureInfo.InvariantCulture, $"/firings/{i}");
-            if (firing.Id is { } id && Naming.Check(at + "/id", "id", id) is { } wrongId) findings.Add(wrongId);
-            try
+            if (firing.Id is { } id && Naming.Check(at + "/id", "id", id) is { } wrongId) together.Findings.Add(wrongId);
+            var load = Load(firing.Load ?? new(), at + "/load", together.Findings);
+            var setup = kiln is null ? null : Setup(kiln, isHeatKnown, load, at, together.Findings);
+            if (setup is not null)
             {
-                var setup = model.Resolve(kiln!, Load(firing.Load ?? new(), at + "/load", findings), "/kiln", at + "/load");
                 assumed.AddRange(setup.Assumed
                     .Where(a => i == 0 || !a.Field.StartsWith("kiln", StringComparison.Ordinal))
                     .Select(a => a.Field.StartsWith("kiln", StringComparison.Ordinal) ? a.InBody() : a.InBody(at)));
-                var log = LogSamples.Read(new() { Units = request.Units, Log = firing.Log }, at).History;
-                var programme = Programme(request.Units, firing.Segments, log, at, findings);
-                read.Add(LoggedFiring.Of(
-                    firing.Id ?? (i + 1).ToString(CultureInfo.InvariantCulture), setup, programme, firing.MeterKilowattHours, log));
             }
-            catch (RefusedException refused)
-            {
-                findings.AddRange(refused.Findings);
-            }
+
+            var log = firing.Log is null
+                ? null
+                : together.Try(() => LogSamples.Read(new() { Units = units, Log = firing.Log }, at).History);
+            var programme = firing.Segments is { Count: > 0 and <= HeatWorkCheck.MostSegments } segments
+                ? together.Try(() => Programme(units, segments, log, at, together.Findings))
+                : null;
+            if (setup is null || log is null || together.Any) continue;
+            read.Add(LoggedFiring.Of(
+                firing.Id ?? (i + 1).ToString(CultureInfo.InvariantCulture), setup, programme, firing.MeterKilowattHours, log));
         }
 
-        if (findings.Count > 0) throw new RefusedException(findings);
         return read;
+    }
+
+    // What is wrong with the kiln is told once and not with each of its loads.
+    private KilnSetup? Setup(StatedKiln kiln, bool isHeatKnown, KilnLoad load, string at, List<Finding> findings)
+    {
+        try
+        {
+            return model.Resolve(kiln, load, "/kiln", at + "/load");
+        }
+        catch (RefusedException refused)
+        {
+            var further = new List<Finding>();
+            KilnFindings.Take(refused, further, isHeatKnown);
+            findings.AddRange(further.Where(f => !findings.Exists(told => told.Field == f.Field)).ToList());
+            return null;
+        }
+    }
+
+    private (StatedKiln? Kiln, bool IsHeatKnown) Kiln(Kiln? sent, string units, List<Finding> findings)
+    {
+        if (sent is null) return default;
+        var reader = new KilnReader(sent, calculator.Charts.Scale, "/kiln", findings);
+        var heat = reader.Heat();
+        // What is sent back must be what the next fit takes.
+        _ = (reader.Id(), reader.MaxCone(), reader.ControllerSegments());
+        if (sent.Atmospheres is not null) _ = reader.Atmospheres();
+        if (heat is not (null or KilnHeat.Electric))
+        {
+            findings.Add(new(
+                FindingCodes.KilnParameterNotApplicable, "/kiln/heat", sent.Heat.Text, Message.Of("calibration.electric-only"),
+                Message.Verbatim(["electric"])));
+        }
+
+        return (reader.ForModel(KilnHeat.Electric, units == "F"), heat == KilnHeat.Electric);
     }
 
     private static KilnLoad Load(FitLoad load, string at, List<Finding> findings)
@@ -85,11 +114,11 @@ internal sealed class CalibrationReader(HeatWorkCalculator calculator, KilnModel
     private static Finding Unknown<T>(string field, string sent, Message message)
         where T : struct, Enum => new(FindingCodes.WordUnknown, field, sent, message, Message.Verbatim(EnumWords.All<T>()));
 
-    private KilnProgramme? Programme(
-        string? units, IReadOnlyList<ProgrammeSegment?>? segments, HeatHistory log, string at, List<Finding> findings)
+    // Without a log from the usual room: only where the programme begins is taken from it.
+    private KilnProgramme Programme(
+        string units, IReadOnlyList<ProgrammeSegment?> segments, HeatHistory? log, string at, List<Finding> findings)
     {
-        if (segments is null) return null;
-        var start = Math.Clamp(log.Start.Kelvin - Zero, -20, Hottest);
+        var start = Math.Clamp(log is null ? calculator.Defaults["room"] : log.Start.Kelvin - Zero, -20, Hottest);
         var asked = new HeatWorkRequest { Units = units, Start = units == "F" ? (start * 1.8) + 32 : start, Segments = segments };
         var told = ProgrammeReader.Read(asked, at, calculator.Defaults, [], null);
         for (var i = 0; i < told.Segments.Count && findings.Count < 20; i++)

@@ -20,14 +20,17 @@ internal sealed class KilnCalibrator(HeatWorkCalculator calculator, KilnModel mo
     private readonly CalibrationReader reader = new(calculator, model);
     private readonly HeatWorkComparer comparer = new(calculator);
 
-    /// <summary>Answers a request whose form was checked.</summary>
+    /// <summary>Answers a request.</summary>
     /// <exception cref="RefusedException">Something can't be read; carries every finding.</exception>
     /// <exception cref="OperationCanceledException">Nobody waits for the answer any more.</exception>
     public CalibrateAnswer Answer(CalibrateRequest request, CancellationToken cancel)
     {
         var assumed = new List<Assumption>();
-        var firings = reader.Read(request, assumed);
-        var compared = Compare(request);
+        var together = new Together();
+        together.Try(() => CalibrateCheck.Require(request));
+        var firings = reader.Read(request, assumed, together);
+        var compared = together.Try(() => Compare(request, isRead: !together.Any));
+        together.Done();
         var simulation = new KilnSimulation(calculator.Charts.Dataset, model, firings.Count);
         var kiln = new KilnEstimator(simulation, firings, cancel).Estimate();
         var told = firings
@@ -54,14 +57,16 @@ internal sealed class KilnCalibrator(HeatWorkCalculator calculator, KilnModel mo
             Confidence.Estimate);
     }
 
-    private CompareAnswer? Compare(CalibrateRequest request)
+    // What was found wrong with the firings themselves is told already; the cones are judged beside it.
+    private CompareAnswer? Compare(CalibrateRequest request, bool isRead)
     {
-        var firings = request.Firings!.Select(f => f!.Observations is null ? null : new WitnessedFiring
+        var firings = (request.Firings ?? []).Take(CalibrateRequest.MostFirings).Select(f => f?.Observations is null
+            ? null : new WitnessedFiring
         {
             Units = request.Units,
             Log = f.Log,
             Chart = request.Chart,
-            Thermocouple = request.Thermocouple ?? request.Kiln!.Thermocouple,
+            Thermocouple = request.Thermocouple ?? request.Kiln?.Thermocouple,
             Atmosphere = request.Atmosphere,
             Id = f.Id,
             Observations = f.Observations,
@@ -70,7 +75,12 @@ internal sealed class KilnCalibrator(HeatWorkCalculator calculator, KilnModel mo
         if (with.Count == 0) return null;
         try
         {
-            return comparer.Answer(new() { Firings = [.. with.Select(f => f.Item)] }).Answer;
+            var asked = new CompareRequest { Firings = [.. with.Select(f => f.Item)] };
+            if (isRead) return comparer.Answer(asked).Answer;
+            var cones = new Together();
+            _ = comparer.Read(asked, cones);
+            cones.Done();
+            return null;
         }
         catch (RefusedException refused)
         {

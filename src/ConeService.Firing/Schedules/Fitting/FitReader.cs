@@ -212,18 +212,19 @@ internal sealed class FitReader(ScheduleCatalogue catalogue, ConeCharts charts, 
             return null;
         }
 
-        if (heat is null or KilnHeat.Wood) return null;
+        if (heat is KilnHeat.Wood) return null;
         if (request.Kiln!.ControllerSegments.IsAbsent)
             assumed.Add(new("kiln.controllerSegments", "no limit", Message.Of("schedules.assumed-segments")));
         try
         {
-            var setup = model.Resolve(kiln.ForModel(heat.Value, request.Units == "F"), load);
+            var setup = model.Resolve(kiln.ForModel(heat ?? KilnHeat.Electric, request.Units == "F"), load);
+            if (heat is null) return null;
             assumed.AddRange(setup.Assumed);
             return setup;
         }
         catch (RefusedException refused)
         {
-            findings.AddRange(refused.Findings);
+            KilnFindings.Take(refused, findings, heat is not null);
             return null;
         }
     }

@@ -29,6 +29,25 @@ internal sealed class LoadAtCone(LoadCheck loads, ConeCharts charts)
     public LoadVerdict? AtTarget(FitQuestion question, FitRequest request) =>
         request.Load?.Pieces is null || question.Target is not { } target ? null : Check(question, request, target.Cone.Cone);
 
+    /// <summary>Reads the pieces of a fit that can't be answered for something else; none of them is judged.</summary>
+    /// <exception cref="RefusedException">A piece can't be read; carries every finding, with its pointer into the fit's body.</exception>
+    public LoadVerdict? Unread(Schedule schedule, FitRequest request)
+    {
+        if (request.Load?.Pieces is null) return null;
+        var cone = schedule.Hottest is { } hottest && scale.Find(hottest) is not null ? hottest.ToString() : "6";
+        try
+        {
+            _ = loads.Check(Asked(schedule.Row, schedule.Row.KilnHeats[0], cone, request));
+        }
+        catch (RefusedException refused)
+        {
+            IReadOnlyList<Finding> own = [.. refused.Findings.Where(f => Own(f.Field)).Select(f => f with { Field = "/load" + f.Field })];
+            if (own.Count > 0) throw new RefusedException(own);
+        }
+
+        return null;
+    }
+
     /// <summary>The same at the cone that the firing reaches, where that is hotter than the target.</summary>
     /// <param name="question">The question.</param>
     /// <param name="request">The request.</param>
@@ -44,15 +63,9 @@ internal sealed class LoadAtCone(LoadCheck loads, ConeCharts charts)
     private LoadVerdict Check(FitQuestion question, FitRequest request, Cone cone)
     {
         var row = question.Schedule.Row;
-        var heat = EnumWords.Word(question.Heat ?? row.KilnHeats[0]);
-        var atmosphere = EnumWords.Word(Atmospheres.OfFirings.Contains(row.Atmosphere) ? row.Atmosphere : Atmosphere.Oxidation);
-        // What the kiln reaches and holds, the fit judges by itself.
-        var kiln = new SentKiln(
-            Heat: heat, Atmospheres: [atmosphere], MaxCone: cone.ToString(), Interior: request.Kiln?.Interior);
         try
         {
-            var answer = loads.Check(new LoadRequest(
-                kiln, new(EnumWords.Word(row.Kind), cone.ToString(), atmosphere), request.Load!.Pieces));
+            var answer = loads.Check(Asked(row, question.Heat ?? row.KilnHeats[0], cone.ToString(), request));
             return new(
                 new(cone.ToString(), answer.Verdict, answer.Pieces, answer.Load.Reasons),
                 answer.Sources,
@@ -65,6 +78,15 @@ internal sealed class LoadAtCone(LoadCheck loads, ConeCharts charts)
                 Field = Own(f.Field) ? "/load" + f.Field : f.Field == "/firing/cone" ? "/cone" : f.Field,
             })]);
         }
+    }
+
+    private static LoadRequest Asked(ScheduleTemplateRow row, KilnHeat heat, string cone, FitRequest request)
+    {
+        var atmosphere = EnumWords.Word(Atmospheres.OfFirings.Contains(row.Atmosphere) ? row.Atmosphere : Atmosphere.Oxidation);
+        // What the kiln reaches and holds, the fit judges by itself.
+        var kiln = new SentKiln(
+            Heat: EnumWords.Word(heat), Atmospheres: [atmosphere], MaxCone: cone, Interior: request.Kiln?.Interior);
+        return new(kiln, new(EnumWords.Word(row.Kind), cone, atmosphere), request.Load!.Pieces);
     }
 
     private static bool Own(string field) => field.StartsWith("/pieces", StringComparison.Ordinal);

@@ -51,8 +51,7 @@ internal sealed class ScheduleFitter
     /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
     public FitResult Fit(Schedule schedule, FitRequest request, DateTimeOffset? now = null)
     {
-        var question = reader.Read(schedule, request, now);
-        var load = loads.AtTarget(question, request);
+        var (question, load) = Read(schedule, request, now);
         var meter = Curves(question);
         var natural = NaturalRates.Guess(catalogue.Default("kiln-cooling-rate"), 1000);
         // Without any cooling of our own at first: the kiln must show how fast it cools by itself.
@@ -76,6 +75,22 @@ internal sealed class ScheduleFitter
         return Start(
             question, closed.Fitted, closed.Prediction,
             q => writer.Write(q, closed.Fitted, meter, closed.Prediction, remedies, opening, load));
+    }
+
+    /// <summary>Checks a request as far as it can be read.</summary>
+    /// <param name="schedule">The template.</param>
+    /// <param name="request">The request; units are C or F.</param>
+    /// <param name="now">Now, as for a fit.</param>
+    /// <exception cref="RefusedException">Something can't be answered; carries every finding.</exception>
+    public void Check(Schedule schedule, FitRequest request, DateTimeOffset? now) => Read(schedule, request, now);
+
+    private (FitQuestion Question, LoadVerdict? Load) Read(Schedule schedule, FitRequest request, DateTimeOffset? now)
+    {
+        var together = new Together();
+        var question = together.Try(() => reader.Read(schedule, request, now));
+        var load = together.Try(() => question is not null ? loads.AtTarget(question, request) : loads.Unread(schedule, request));
+        together.Done();
+        return (question!, load);
     }
 
     // How long the firing takes does not depend on when it starts, so the start is chosen last.
