@@ -67,7 +67,11 @@ internal sealed class CalibrationReader(HeatWorkCalculator calculator, KilnModel
         }
 
         if (findings.Count > 0) throw new RefusedException(findings);
-        return read;
+        var hours = read.Sum(f => f.CountedHours);
+        return hours <= CalibrateRequest.MostHours ? read : throw new RefusedException(new Finding(
+            FindingCodes.TooMuchAtOnce, "/firings", string.Create(CultureInfo.InvariantCulture, $"{Math.Round(hours, 1)} h"),
+            Message.Of("calibration.too-many-hours", ("hours", hours), ("firings", read.Count)),
+            [Message.Of("calibration.hours-allowed", ("hours", CalibrateRequest.MostHours))]));
     }
 
     private static KilnLoad Load(FitLoad load, string at, List<Finding> findings)

@@ -28,7 +28,7 @@ internal sealed class KilnCalibrator(HeatWorkCalculator calculator, KilnModel mo
         var assumed = new List<Assumption>();
         var firings = reader.Read(request, assumed);
         var compared = Compare(request);
-        var simulation = new KilnSimulation(calculator.Charts.Dataset, model, firings.Count);
+        var simulation = new KilnSimulation(calculator.Charts.Dataset, model, firings);
         var kiln = new KilnEstimator(simulation, firings, cancel).Estimate();
         var told = firings
             .Select((f, i) => Told(f, kiln.Fired[i], simulation.KilowattHoursAlong(f, kiln.Guess), kiln.Powers[i])).ToList();
@@ -48,7 +48,7 @@ internal sealed class KilnCalibrator(HeatWorkCalculator calculator, KilnModel mo
             told,
             trend,
             CalibrationVerdict.Of(wall, leak, power, trend, compared?.Pooled ?? compared?.Firings[0].Offset),
-            Notes,
+            kiln.CutShort ? [Message.Of("calibration.note-cut-short"), .. Notes] : Notes,
             firings[0].Setup.Sources,
             assumed,
             Confidence.Estimate);
