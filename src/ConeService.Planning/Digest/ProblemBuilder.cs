@@ -42,7 +42,8 @@ internal sealed class ProblemBuilder(
         return new(
             problem, moments, [.. kilns.Select((k, i) => new DigestedKiln(k.Id, fired[i]))], digested,
             [.. kilns.Select((k, i) => k.Menu.Select((_, m) => wares.Select(w => w.Sort.Accepted[i][m]).ToArray()).ToArray())],
-            [.. wares.Select(w => w.Sort.Ware)], warnings, assumed, schedules, staffed);
+            [.. wares.Select(w => w.Sort.Ware)], warnings, assumed, schedules,
+            programmes.Class, staffed);
     }
 
     private (List<int> Starts, List<int[]> Ends) Ends(ReadKiln kiln, IReadOnlyList<DigestedFiring> menu, List<ReadGiven> pins)
@@ -156,6 +157,7 @@ internal sealed class ProblemBuilder(
                 && programme.Ware.Covers(classes[stage]);
             var companies = Enumerable.Range(0, stages.Count).Where(Goes)
                 .GroupBy(s => acceptance.CompanyOf(kiln.Sent.Kiln!, entry, wares[s].Sort.Ware)).ToList();
+            DigestBounds.Spoiling(companies.Count(c => c.Key.Coats is not null));
             var coats = companies.ConvertAll(c => c.Select(s => wares[s].Sort.Ware.Coats).Distinct().Count());
             foreach (var set in Companies.Of(companies.Count, (i, j) => companies[i].Key.MayShare(companies[j].Key), i => coats[i]))
             {

@@ -10,6 +10,7 @@ internal sealed class Sorts(Acceptance acceptance, Wanted wanted, IReadOnlyList<
 {
     // A later firing is judged after each of so many earlier ones.
     private const int MostHistories = 4;
+    private int refused;
 
     /// <summary>The chains of sorts, each once.</summary>
     public Dictionary<string, Sort> Of(IEnumerable<ReadPiece> pieces)
@@ -32,6 +33,7 @@ internal sealed class Sorts(Acceptance acceptance, Wanted wanted, IReadOnlyList<
         if (best == Verdict.Refuse)
         {
             sort.Refused = number;
+            DigestBounds.Refused(++refused);
             sort.TooBig = WithoutSize(sort.Variants[0]);
             if (sort.TooBig is not null) return;
             sort.Reasons = wanted.Nearest(sort.Variants[0]);
