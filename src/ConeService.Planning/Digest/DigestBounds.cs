@@ -19,6 +19,9 @@ internal static class DigestBounds
     public static void Judgements(IReadOnlyList<ReadPiece> pieces, IReadOnlyList<ReadKiln> kilns)
     {
         var (wares, firings) = (pieces.DistinctBy(p => p.SortKey).Sum(p => p.Then.Count + 1L), kilns.Sum(k => k.Menu.Count));
+        if (wares > PlanLimits.MostWares) Refuse(
+            "/pieces", wares, Message.Of("plans.too-many-wares", ("count", wares)),
+            Message.Of("plans.wares-allowed", ("most", PlanLimits.MostWares)));
         var count = wares * firings;
         if (count > PlanLimits.MostJudgements) Refuse(
             "/pieces", count,

@@ -17,8 +17,11 @@ internal sealed class UsualSchedules(FiringReference reference)
     private readonly Dictionary<string, (FittedFiring? Firing, Finding? Cause)> known = [];
     private readonly Dictionary<string, ScheduleSummary?> templates = [];
 
+    // A fit takes some milliseconds.
+    private const int Few = 16;
+
     /// <summary>True where so many fits were asked for that those of classes of ware must do.</summary>
-    public bool IsBusy => known.Count > PlanLimits.MostFits / 4;
+    public bool IsBusy => known.Count > Few;
 
     /// <summary>The fit of a firing; null where no schedule suits or the fit refuses, with what it said.</summary>
     /// <param name="kiln">The kiln.</param>
