@@ -12,7 +12,7 @@ namespace ConeService.Contract.Plans;
 /// <param name="Kilns">1 to 20 kilns, each with an id of its own; at most 200 firings without minutes and energy, those for thick or damp
 /// ware counted each.</param>
 /// <param name="Pieces">The backlog: 1 to 5,000 pieces, those alike counted each. Different pieces, each of their firings counted: at most
-/// 10,000, and times firings of all menus at most 400,000; at most 1,000 different ones that no menu accepts.</param>
+/// 5,000, and times firings of all menus at most 200,000; at most 1,000 different ones that no menu accepts.</param>
 /// <param name="TimeZone">IANA name, such as Europe/Berlin; left out: every moment has its offset.</param>
 /// <param name="Staffed">When somebody is there to unload; left out: always.</param>
 /// <param name="Firings">Firings that stand: they keep start, kind and pieces.</param>
@@ -77,10 +77,10 @@ public static class PlanLimits
     public const int MostThen = 5;
 
     /// <summary>Different pieces, each of their firings counted.</summary>
-    public const int MostWares = 10_000;
+    public const int MostWares = 5000;
 
     /// <summary>Different pieces, each with its later firings, times firings of all menus.</summary>
-    public const int MostJudgements = 400_000;
+    public const int MostJudgements = 200_000;
 
     /// <summary>Different pieces that no firing of the menus accepts.</summary>
     public const int MostRefused = 1000;

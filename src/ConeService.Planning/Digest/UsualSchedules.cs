@@ -20,6 +20,9 @@ internal sealed class UsualSchedules(FiringReference reference)
     // A fit takes some milliseconds.
     private const int Few = 16;
 
+    /// <summary>How many fits were made.</summary>
+    public int Fits => known.Count;
+
     /// <summary>True where so many fits were asked for that those of classes of ware must do.</summary>
     public bool IsBusy => known.Count > Few;
 
@@ -38,7 +41,6 @@ internal sealed class UsualSchedules(FiringReference reference)
             if (!IsForRaw(template)) ware = ware with { Dryness = Dryness.BoneDry };
             var key = $"{fired} {ware}";
             if (known.TryGetValue(key, out var found)) return found;
-            DigestBounds.Fits(known.Count + 1);
             return known[key] = (Fit(template, kiln, firing, ware), null);
         }
         catch (RefusedException refused)
