@@ -26,8 +26,8 @@ public sealed record CalibrateRequest(
     /// <summary>Most firings of a request.</summary>
     public const int MostFirings = 30;
 
-    /// <summary>Most hours of all its firings together: of each until its log is colder than 200 °C or ends, or of its segments where
-    /// they are longer, each of those at least a minute.</summary>
+    /// <summary>Most hours of all its firings together: of each until its log is colder than 200 °C or ends, at most a week after the end
+    /// of its programme, or of its segments where they are longer, each of those at least a minute.</summary>
     public const double MostHours = 800;
 }
 

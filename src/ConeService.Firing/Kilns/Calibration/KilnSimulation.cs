@@ -68,7 +68,7 @@ internal sealed class KilnSimulation(Dataset dataset, KilnModel model, IReadOnly
         var begun = firing.Log.Start.Hours;
         // What comes after the log is compared with nothing.
         var prediction = model.Predict(
-            setup, programme, programmeSeconds, firing.MostHours, firing.ToHours - begun + (4 * programmeSeconds / 3600));
+            setup, programme, programmeSeconds, firing.MostHours, firing.FollowedHours - begun + (4 * programmeSeconds / 3600));
         Steps += prediction.Steps;
         var shifted = prediction.Chamber.Points.ToArray();
         for (var i = 0; i < shifted.Length; i++) shifted[i] = shifted[i] with { Hours = shifted[i].Hours + begun };
@@ -101,7 +101,7 @@ internal sealed class KilnSimulation(Dataset dataset, KilnModel model, IReadOnly
         var hours = kiln.Hours;
         var points = new List<HeatPoint> { new(Math.Min(hours, firing.FromHours) - 1e-3, balance.Chamber), new(hours, balance.Chamber) };
         // Beyond the last moment it stays as it is.
-        while (hours < firing.ToHours && balance.Chamber - ForecastReader.Room > ColdKelvin)
+        while (hours < firing.FollowedHours && balance.Chamber - ForecastReader.Room > ColdKelvin)
         {
             Patience.Check();
             balance.Step(StepSeconds, 0, 0);

@@ -32,6 +32,9 @@ internal sealed record LoggedFiring(
     private const double MostTimes = 1.5;
     private const double LeastMostHours = 12;
 
+    // A week after its end a kiln is cold, whatever a log goes on with.
+    private const double MostCoolingHours = 168;
+
     /// <summary>From here on the log is compared with the model, h: with a programme from its begin, else where the kiln surely cools by
     /// itself.</summary>
     public double FromHours { get; } = Programme is null ? EndHours + SureHours : Log.Start.Hours;
@@ -45,7 +48,10 @@ internal sealed record LoggedFiring(
 
     /// <summary>What of a firing must be computed for each guess, h: by its log until it is cold or ends, or by its programme where that is
     /// longer.</summary>
-    public double CountedHours { get; } = Math.Max(ClosedHours(Log, EndHours) - Log.Start.Hours, Programme?.PlannedHours() ?? 0);
+    public double CountedHours { get; } = Math.Max(FollowedTo(Log, EndHours) - Log.Start.Hours, Programme?.PlannedHours() ?? 0);
+
+    /// <summary>Its cooling is followed to here, h.</summary>
+    public double FollowedHours { get; } = FollowedTo(Log, EndHours);
 
     /// <summary>A kiln that has not ended its programme by then, h since the start, is none that made this log.</summary>
     public double MostHours => Math.Max(LeastMostHours, MostTimes * CountedHours);
@@ -81,6 +87,8 @@ internal sealed record LoggedFiring(
         var smooth = Smoothed(log);
         return new(id, setup, programme, meter, log, smooth, smooth.Points[End(smooth, programme)].Hours);
     }
+
+    private static double FollowedTo(HeatHistory log, double end) => Math.Min(ClosedHours(log, end), end + MostCoolingHours);
 
     // Where the log ends, or is too cold for the kiln to be surely closed.
     private static double ClosedHours(HeatHistory log, double end)
