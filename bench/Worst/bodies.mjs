@@ -29,6 +29,42 @@ const planned = (pieces, kilns) => JSON.stringify({
     then: [{ coats: [{ glaze: "mid-range-gloss" }] }], handlingMinutes: 2880,
   })),
 });
+// Firings of one kiln as a keeper logs them, with a hold as long as all of them together may last, and a meter that is like no kiln.
+const calibrated = (firings, hold, more) => JSON.stringify({
+  units: "C", kiln: { heat: "electric", volumeLitres: 150, kilowatts: 9 },
+  firings: list(firings, i => ({
+    log: list(60, k => {
+      const [hours, end] = [((hold + 12) * k) / 59, hold + 4];
+      return {
+        minutes: Math.round(hours * 60),
+        temperature: Math.round(hours < 4 ? 20 + 300 * hours : hours < end ? 1220 : 25 + 1195 * Math.exp((end - hours) / 6)),
+      };
+    }),
+    load: { kilogramsWare: 25 + i }, meterKilowattHours: 700 - 5 * i, ...more(hold),
+  })),
+});
+// As many different pieces, and as many pairs of a piece and a firing, as are judged at once; none that nothing accepts, or all.
+const differentPlan = (pieces, kilns, refused) => JSON.stringify({
+  horizon: { from: "2026-12-01T00:00", to: "2026-12-08T00:00" }, timeZone: "Europe/Berlin",
+  kilns: list(kilns, i => ({
+    kiln: {
+      id: `kiln-${i}`, heat: "electric", maxCone: "10", atmospheres: ["oxidation"],
+      interior: { heightMillimetres: 600 + i, diameterMillimetres: 600 + i },
+      shelves: { layers: 6, perLayer: 1, thicknessMillimetres: 20, diameterMillimetres: 540 },
+    },
+    firings: [
+      { firingKind: "bisque", cone: "06", atmosphere: "oxidation", minutes: 1200, kilowattHours: 60 },
+      { firingKind: "glaze", cone: "6", atmosphere: "oxidation", minutes: 1320, kilowattHours: 90 },
+    ],
+  })),
+  pieces: list(pieces, i => ({
+    piece: {
+      id: `p${i}`, body: "mid-range-stoneware-light", state: refused ? "glaze-fired" : "bone-dry", use: "decorative",
+      thickestMillimetres: 3 + (i % 400) / 50, size: { heightMillimetres: 20 + (i % 160), widthMillimetres: 20 + Math.floor(i / 40) },
+    },
+    then: [{ coats: [{ glaze: "mid-range-gloss" }] }], handlingMinutes: 60,
+  })),
+});
 const lines = (count, make) => JSON.stringify({ lines: list(count, make) });
 
 export async function bodies(ids) {
@@ -72,6 +108,13 @@ export async function bodies(ids) {
     ["/v1/plans?seconds=0.5", "pieces", planned(2000, 4)],
     ["/v1/plans?seconds=0.5", "too many pieces", planned(9000, 4)],
     ["/v1/plans?seconds=0.5", "empty pieces", `{"pieces":[${"{},".repeat(1_300_000)}{}]}`],
+    ["/v1/plans?seconds=0.5", "different pieces", differentPlan(2500, 20, false)],
+    ["/v1/plans?seconds=0.5", "refused pieces", differentPlan(1000, 20, true)],
+    ["/v1/plans?seconds=0.5", "too many different pieces", differentPlan(5000, 20, false)],
+    ["/v1/kilns/calibrate", "firings", calibrated(30, 14, hold => ({ segments: [{ rate: 300, target: 1220, holdMinutes: hold * 60 }] }))],
+    ["/v1/kilns/calibrate", "without segments", calibrated(30, 14, () => ({}))],
+    ["/v1/kilns/calibrate", "few long firings", calibrated(3, 250, hold => ({ segments: [{ rate: 300, target: 1220, holdMinutes: hold * 60 }] }))],
+    ["/v1/kilns/calibrate", "too many hours", calibrated(30, 40, () => ({}))],
     ["/v1/pairings/check", "coats", JSON.stringify(pairing(0))],
     ["/v1/pairings/check/batch", "pairings", JSON.stringify({ items: list(100, pairing) })],
     ["/v1/colours/resolve", "recipe", JSON.stringify(recipe(0))],

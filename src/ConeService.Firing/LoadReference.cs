@@ -33,6 +33,13 @@ public sealed class LoadReference
         return answer!;
     }
 
+    /// <summary>Reads a load, and judges nothing.</summary>
+    /// <exception cref="RefusedException">The request can't be read; carries every finding.</exception>
+    internal void Read(LoadRequest request) => check.Read(request);
+
+    /// <summary>The rules without sentences.</summary>
+    internal QuietCheck Quiet() => check.Quiet();
+
     /// <summary>Judges several loads, in the order asked; what is refused carries its problems.</summary>
     /// <param name="request">The loads.</param>
     /// <param name="detail">full or verdicts, for all; null: full.</param>

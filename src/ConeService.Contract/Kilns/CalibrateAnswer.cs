@@ -50,7 +50,8 @@ public sealed record KilnEstimate(double? Value, double? StandardError, double B
 /// <param name="Id">Its name, or number.</param>
 /// <param name="PeakCelsius">Highest temperature, smoothed over five minutes, °C.</param>
 /// <param name="EndMinutes">From the first sample to the end of the programme, where the kiln begins to cool by itself, minutes.</param>
-/// <param name="ExpectedEndMinutes">The same as the estimated kiln would take; null without its segments, or where it would stall.</param>
+/// <param name="ExpectedEndMinutes">The same as the estimated kiln would take; null without its segments, or where it would stall
+/// or take half as long again as log and segments do.</param>
 /// <param name="MeterKilowattHours">What the meter counted.</param>
 /// <param name="ExpectedKilowattHours">What the estimated kiln takes along the log.</param>
 /// <param name="Kilowatts">Rated power by this firing alone; null where it shows none.</param>

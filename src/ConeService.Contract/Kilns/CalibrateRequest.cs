@@ -10,7 +10,7 @@ namespace ConeService.Contract.Kilns;
 /// <summary>Logs of firings of one kiln, in the order of time. Nothing of them is kept: who asks keeps the history and sends it.</summary>
 /// <param name="Units">C or F: the unit of every temperature, and with “per hour” of every rate.</param>
 /// <param name="Kiln">The electric kiln as it is known; what is left out is taken by size, and where the estimate begins.</param>
-/// <param name="Firings">1 to 30 firings.</param>
+/// <param name="Firings">1 to 30 firings, all together at most 800 hours until each has cooled to 200 °C.</param>
 /// <param name="Chart">The chart of the witness cones; left out: witness-self-supporting, said in assumed.</param>
 /// <param name="Thermocouple">The thermocouple behind the logs; left out: that of the kiln.</param>
 /// <param name="Atmosphere">oxidation, neutral or reduction, for the witness cones.</param>
@@ -25,6 +25,10 @@ public sealed record CalibrateRequest(
 {
     /// <summary>Most firings of a request.</summary>
     public const int MostFirings = 30;
+
+    /// <summary>Most hours of all its firings together: of each until its log is colder than 200 °C or ends, at most a week after the end
+    /// of its programme, or of its segments where they are longer, each of those at least a minute.</summary>
+    public const double MostHours = 800;
 }
 
 /// <summary>One firing of the kiln: its log, and what else is known of it.</summary>

@@ -9,8 +9,10 @@ namespace ConeService.Contract.Plans;
 /// <paramref name="TimeZone"/>, or have an offset.
 /// </summary>
 /// <param name="Horizon">What is planned: firings start within it. At most 26 weeks.</param>
-/// <param name="Kilns">1 to 20 kilns, each with an id of its own.</param>
-/// <param name="Pieces">The backlog: 1 to 5,000 pieces, those alike counted each.</param>
+/// <param name="Kilns">1 to 20 kilns, each with an id of its own; at most 200 firings without minutes and energy, those for thick or damp
+/// ware counted each.</param>
+/// <param name="Pieces">The backlog: 1 to 5,000 pieces, those alike counted each. Different pieces, each of their firings counted: at most
+/// 5,000, and times firings of all menus at most 200,000; at most 1,000 different ones that no menu accepts.</param>
 /// <param name="TimeZone">IANA name, such as Europe/Berlin; left out: every moment has its offset.</param>
 /// <param name="Staffed">When somebody is there to unload; left out: always.</param>
 /// <param name="Firings">Firings that stand: they keep start, kind and pieces.</param>
@@ -73,6 +75,21 @@ public static class PlanLimits
 
     /// <summary>Later firings of a piece.</summary>
     public const int MostThen = 5;
+
+    /// <summary>Different pieces, each of their firings counted.</summary>
+    public const int MostWares = 5000;
+
+    /// <summary>Different pieces, each with its later firings, times firings of all menus.</summary>
+    public const int MostJudgements = 200_000;
+
+    /// <summary>Different pieces that no firing of the menus accepts.</summary>
+    public const int MostRefused = 1000;
+
+    /// <summary>Different coats, of which each spoils the others, that one firing of a menu accepts.</summary>
+    public const int MostSpoiling = 100;
+
+    /// <summary>Firings whose hours or energy were not sent: of each kiln and entry of its menu as many as ware is damp or thick.</summary>
+    public const int MostFits = 200;
 
     /// <summary>The shortest search, s.</summary>
     public const double LeastSeconds = 0.5;

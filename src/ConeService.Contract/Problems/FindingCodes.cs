@@ -369,6 +369,9 @@ public static class FindingCodes
     /// <summary>Too many segments.</summary>
     public const string TooManySegments = "too-many-segments";
 
+    /// <summary>Too much at once.</summary>
+    public const string TooMuchAtOnce = "too-much-at-once";
+
     /// <summary>Took too long.</summary>
     public const string TookTooLong = "took-too-long";
 

@@ -61,7 +61,17 @@ internal sealed class KilnModel(Dataset dataset)
     /// <param name="stepSeconds">Time step, s, 1 to 60; shorter ones serve tests.</param>
     /// <exception cref="ArgumentException">The programme has no segment, or a number outside these ranges; callers check theirs
     /// before.</exception>
-    public KilnPrediction Predict(KilnSetup setup, KilnProgramme programme, double stepSeconds = StepSeconds)
+    public KilnPrediction Predict(KilnSetup setup, KilnProgramme programme, double stepSeconds = StepSeconds) =>
+        Predict(setup, programme, stepSeconds, LongestHours, LongestHours);
+
+    /// <summary>The same, as far as somebody wants to know.</summary>
+    /// <param name="setup">Kiln and load.</param>
+    /// <param name="programme">The programme.</param>
+    /// <param name="stepSeconds">Time step, s, 1 to 60.</param>
+    /// <param name="mostHours">A programme that is not ended by then is not completed, h.</param>
+    /// <param name="coolsTo">When cooling is followed no further, h since the start; what was not seen to be cold has no hours to
+    /// opening.</param>
+    public KilnPrediction Predict(KilnSetup setup, KilnProgramme programme, double stepSeconds, double mostHours, double coolsTo)
     {
         programme.Check();
         ArgumentOutOfRangeException.ThrowIfLessThan(stepSeconds, 1);
@@ -79,7 +89,10 @@ internal sealed class KilnModel(Dataset dataset)
         var unit = Defaults["leak"] * setup.InsideSquareMetres * Defaults["air-heat"];
         // A leak that is stated may hold the vent already: the greater counts.
         Func<VentSetting, double> leak = vent => unit * Math.Max(setup.LeakFactor, VentLeak(vent));
-        var run = new FiringRun(balance, record, most, physics.Load.DryKelvin, stepSeconds) { Available = available, LeakOf = leak };
+        var run = new FiringRun(balance, record, most, physics.Load.DryKelvin, stepSeconds) 
+        {
+            Available = available, LeakOf = leak, LongestHours = Math.Min(mostHours, LongestHours),
+        };
 
         record.Add(0, double.NaN, 0, always: true);
         var segments = new List<SegmentRun>(programme.Segments.Count);
@@ -91,7 +104,7 @@ internal sealed class KilnModel(Dataset dataset)
         }
 
         var end = run.Hours;
-        var opening = run.Cool(OpeningCelsius + Temperature.KelvinAtZero);
+        var opening = run.Cool(OpeningCelsius + Temperature.KelvinAtZero, Math.Min(coolsTo, LongestHours));
         return new(
             segments,
             setup.MaxCelsius is { } limit && programme.Segments.Any(s => s.TargetCelsius > limit),
@@ -104,7 +117,8 @@ internal sealed class KilnModel(Dataset dataset)
             setup.Heat != KilnHeat.Electric ? Fuel(run.Fuel / Hour / 1000, setup.FuelFactor) : null,
             record.Chamber,
             record.Load,
-            record.Samples);
+            record.Samples,
+            balance.Steps);
     }
 
     /// <summary>

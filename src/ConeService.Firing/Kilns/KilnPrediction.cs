@@ -20,6 +20,7 @@ namespace ConeService.Firing.Kilns;
 /// from. Chords leave the computed curve by at most 0.1 K.</param>
 /// <param name="Load">Mean temperature of ware and furniture, which lags behind; the same accuracy.</param>
 /// <param name="Curve">Both temperatures, the set-point and the power for drawing: every 6 minutes and at the ends of segments.</param>
+/// <param name="Steps">How many steps it was computed in.</param>
 internal sealed record KilnPrediction(
     IReadOnlyList<SegmentRun> Segments,
     bool ExceedsMaker,
@@ -32,7 +33,8 @@ internal sealed record KilnPrediction(
     KilnFuel? Fuel,
     HeatHistory Chamber,
     HeatHistory Load,
-    IReadOnlyList<KilnSample> Curve);
+    IReadOnlyList<KilnSample> Curve,
+    int Steps);
 
 /// <summary>A moment of the predicted curve.</summary>
 /// <param name="Hours">Since the start, h.</param>

@@ -21,6 +21,20 @@ internal sealed record KilnProgramme(IReadOnlyList<KilnSegment> Segments, double
         programme.StartKelvin - Temperature.KelvinAtZero,
         roomCelsius);
 
+    /// <summary>Its hours by the clock, each segment at least a minute; ramps at full power take as long as they take and count as that.</summary>
+    public double PlannedHours()
+    {
+        var (hours, from) = (0.0, StartCelsius);
+        foreach (var segment in Segments)
+        {
+            var ramp = segment.RateCelsiusPerHour is { } rate ? Math.Abs(segment.TargetCelsius - from) / rate : 0;
+            hours += Math.Max(1.0 / 60, ramp + segment.HoldHours);
+            from = segment.TargetCelsius;
+        }
+
+        return hours;
+    }
+
     /// <summary>Refuses what no firing is; a caller's findings come before.</summary>
     /// <exception cref="ArgumentException">No segment, or a number outside its range.</exception>
     internal void Check()

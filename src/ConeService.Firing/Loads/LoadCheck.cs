@@ -23,6 +23,13 @@ internal sealed class LoadCheck
     public LoadAnswer Check(LoadRequest request, LoadDetail detail = LoadDetail.Full) =>
         Check(LoadReader.Read(tables, request), detail);
 
+    /// <summary>Reads a load, and judges nothing.</summary>
+    /// <exception cref="RefusedException">The request can't be read; every finding is in it.</exception>
+    public void Read(LoadRequest request) => LoadReader.Read(tables, request);
+
+    /// <summary>The rules without sentences.</summary>
+    public QuietCheck Quiet() => new(tables);
+
     /// <summary>Checks one body with its coats in one firing.</summary>
     /// <exception cref="RefusedException">The request can't be read; every finding is in it.</exception>
     public PairingAnswer Check(PairingRequest request)

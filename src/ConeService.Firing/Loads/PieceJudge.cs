@@ -60,6 +60,20 @@ internal sealed class PieceJudge(LoadTables tables)
         return true;
     }
 
+    /// <summary>How bad the worst of its reasons is.</summary>
+    public ReasonSeverity Worst(Piece piece, Kiln kiln, PlannedFiring firing)
+    {
+        var c = new PieceCase(tables, kiln, firing, piece);
+        quiet.Clear();
+        foreach (var rule in rules)
+        {
+            rule.Judge(c, quiet);
+            if (quiet.Worst == ReasonSeverity.Refuse) break;
+        }
+
+        return quiet.Worst;
+    }
+
     /// <summary>The notes that remain where a piece is simply accepted; null where it is not.</summary>
     public EnumSet<ReasonCode>? NotesWhereAccepted(Piece piece, Kiln kiln, PlannedFiring firing) =>
         Accepts(piece, kiln, firing) ? quiet.Codes : null;

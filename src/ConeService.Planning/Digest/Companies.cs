@@ -9,7 +9,8 @@ internal static class Companies
     /// <summary>The largest sets (Bron–Kerbosch with a pivot), each as places, the largest first.</summary>
     /// <param name="count">How many wares there are.</param>
     /// <param name="mayShare">Whether two of them may go together.</param>
-    public static IReadOnlyList<IReadOnlyList<int>> Of(int count, Func<int, int, bool> mayShare)
+    /// <param name="weight">How much a ware counts when the largest set is looked for; null: one each.</param>
+    public static IReadOnlyList<IReadOnlyList<int>> Of(int count, Func<int, int, bool> mayShare, Func<int, int>? weight = null)
     {
         var apart = new bool[count, count];
         var any = new bool[count];
@@ -25,7 +26,7 @@ internal static class Companies
         var free = Enumerable.Range(0, count).Where(i => !any[i]).ToList();
         var sets = new List<IReadOnlyList<int>>();
         Grow([], [.. Enumerable.Range(0, count).Where(i => any[i])], []);
-        return [.. sets.OrderByDescending(s => s.Count).Take(Most)];
+        return [.. sets.OrderByDescending(s => weight is null ? s.Count : s.Sum(weight)).Take(Most)];
 
         void Grow(List<int> chosen, List<int> possible, List<int> done)
         {

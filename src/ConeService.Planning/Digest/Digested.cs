@@ -16,6 +16,7 @@ namespace ConeService.Planning.Digest;
 /// <param name="Warnings">What is told all the same.</param>
 /// <param name="Assumed">What was left out.</param>
 /// <param name="Schedules">What the fit said, and says of what is in a firing.</param>
+/// <param name="Class">The dampest and the thickest of the class of a ware.</param>
 /// <param name="Staffed">When somebody is there; null: always.</param>
 internal sealed record Digested(
     Problem Problem,
@@ -27,7 +28,22 @@ internal sealed record Digested(
     IReadOnlyList<PlanFinding> Warnings,
     IReadOnlyList<PlanAssumption> Assumed,
     UsualSchedules Schedules,
-    Spans? Staffed);
+    Func<SlowWare, SlowWare> Class,
+    Spans? Staffed)
+{
+    /// <summary>Item of a piece by its id; −1 where nothing of it can be planned.</summary>
+    public IReadOnlyDictionary<string, int> ItemsById { get; } = ById(Pieces, (p, _) => p.Item ?? -1);
+
+    /// <summary>Place of a piece by its id.</summary>
+    public IReadOnlyDictionary<string, int> PlacesById { get; } = ById(Pieces, (_, place) => place);
+
+    private static Dictionary<string, int> ById(IReadOnlyList<DigestedPiece> pieces, Func<DigestedPiece, int, int> of)
+    {
+        var found = new Dictionary<string, int>(StringComparer.Ordinal);
+        for (var i = 0; i < pieces.Count; i++) found.TryAdd(pieces[i].Id, of(pieces[i], i));
+        return found;
+    }
+}
 
 /// <summary>A kiln.</summary>
 /// <param name="Id">Its id.</param>

@@ -52,6 +52,7 @@ internal sealed class Digester(FiringReference reference)
         findings.RemoveAll(f => IsSent(f, request));
         if (findings.Count > 0) throw new PlanRefusedException(findings);
         var whole = kilns.ConvertAll(k => k!);
+        DigestBounds.Judgements(pieces, whole);
         var sorts = new Sorts(acceptance, new Wanted(reference, acceptance, whole), whole).Of(pieces);
         var programmes = new Programmes(maker, pieces, sorts, findings, assumed);
         var fired = whole.Select((k, i) => programmes.Of(k, i, [.. pins.Where(p => p.Kiln == i)])).ToList();

@@ -106,8 +106,7 @@ internal sealed class KilnsReader(
         try
         {
             var probe = new PieceRequest("probe", Body: reference.Dataset.ClayBodies[0].Id, State: "bone-dry");
-            _ = reference.Loads.Check(
-                new LoadRequest(kiln, new FiringRequest(firing.FiringKind, firing.Cone, firing.Atmosphere), [probe]), "verdicts");
+            reference.Loads.Read(new(kiln, new FiringRequest(firing.FiringKind, firing.Cone, firing.Atmosphere), [probe]));
             return true;
         }
         catch (RefusedException refused)

@@ -74,12 +74,9 @@ internal sealed class PiecesReader(FiringReference reference, RoomFactors factor
         {
             try
             {
-                _ = reference.Loads.Check(
-                    new LoadRequest(
-                        new Contract.Kilns.Kiln(Heat: "electric", MaxCone: "10"), new FiringRequest("bisque", "06", "oxidation"),
-                        [.. chunk.Select((w, n) => Ware.Of(w.Piece).Named(n))],
-                        Offered: [new OfferedFiringRequest("bisque", "06", "oxidation")]),
-                    "verdicts");
+                reference.Loads.Read(new(
+                    new Contract.Kilns.Kiln(Heat: "electric", MaxCone: "10"), new FiringRequest("bisque", "06", "oxidation"),
+                    [.. chunk.Select((w, n) => Ware.Of(w.Piece).Named(n))]));
             }
             catch (RefusedException refused)
             {

@@ -15,6 +15,7 @@ internal sealed class ProblemBuilder(
     private readonly List<Item> items = [];
     private readonly List<Stage> stages = [];
     private readonly List<(SortStage Sort, ReadPiece Piece)> wares = [];
+    private readonly List<SlowWare> classes = [];
     private readonly List<PlanFinding> warnings = [];
 
     /// <summary>Builds it.</summary>
@@ -41,7 +42,8 @@ internal sealed class ProblemBuilder(
         return new(
             problem, moments, [.. kilns.Select((k, i) => new DigestedKiln(k.Id, fired[i]))], digested,
             [.. kilns.Select((k, i) => k.Menu.Select((_, m) => wares.Select(w => w.Sort.Accepted[i][m]).ToArray()).ToArray())],
-            [.. wares.Select(w => w.Sort.Ware)], warnings, assumed, schedules, staffed);
+            [.. wares.Select(w => w.Sort.Ware)], warnings, assumed, schedules,
+            programmes.Class, staffed);
     }
 
     private (List<int> Starts, List<int[]> Ends) Ends(ReadKiln kiln, IReadOnlyList<DigestedFiring> menu, List<ReadGiven> pins)
@@ -140,6 +142,7 @@ internal sealed class ProblemBuilder(
         {
             stages.Add(new(stages.Count, items.Count - 1, n, n == chain.Count - 1));
             wares.Add((chain[n], piece));
+            classes.Add(programmes.Class(chain[n].Ware.Piece));
         }
     }
 
@@ -151,13 +154,15 @@ internal sealed class ProblemBuilder(
         {
             var (programme, entry) = (fired[index][p], kiln.Menu[fired[index][p].Entry].Sent);
             bool Goes(int stage) => wares[stage].Sort.Accepted[index][programme.Entry] && slots[stage].Share > 0
-                && programme.Ware.Covers(programmes.Class(wares[stage].Sort.Ware.Piece));
-            var coats = Enumerable.Range(0, stages.Count).Where(Goes).GroupBy(s => wares[s].Sort.Ware.Coats).ToList();
-            var first = coats.ConvertAll(c => wares[c.First()].Sort.Ware);
-            foreach (var set in Companies.Of(coats.Count, (i, j) => acceptance.MayShare(kiln.Sent.Kiln!, entry, first[i], first[j])))
+                && programme.Ware.Covers(classes[stage]);
+            var companies = Enumerable.Range(0, stages.Count).Where(Goes)
+                .GroupBy(s => acceptance.CompanyOf(kiln.Sent.Kiln!, entry, wares[s].Sort.Ware)).ToList();
+            DigestBounds.Spoiling(companies.Count(c => c.Key.Coats is not null));
+            var coats = companies.ConvertAll(c => c.Select(s => wares[s].Sort.Ware.Coats).Distinct().Count());
+            foreach (var set in Companies.Of(companies.Count, (i, j) => companies[i].Key.MayShare(companies[j].Key), i => coats[i]))
             {
                 var takes = new bool[stages.Count];
-                foreach (var stage in set.SelectMany(c => coats[c])) takes[stage] = true;
+                foreach (var stage in set.SelectMany(c => companies[c])) takes[stage] = true;
                 // What goes into a quicker one needs no slow one.
                 if (set.Count > 0 && !types.Exists(t => t.Menu == programme.Entry && t.Cost <= programme.Cost
                     && !takes.Where((takes, s) => takes && !t.Takes[s]).Any()))

@@ -27,6 +27,7 @@ internal sealed class ProgrammeMaker(UsualSchedules schedules, CostBasis basis, 
         if (IsFitted(firing))
         {
             var (fitted, cause) = schedules.Of(kiln, firing, ware);
+            DigestBounds.Fits(schedules.Fits);
             if (fitted is not { Minutes: { } hours }) return (null, cause);
             schedule = fitted.Schedule;
             if (firing.Minutes is null) minutes = hours;

@@ -18,7 +18,10 @@ internal sealed class Programmes(
     private readonly Walls walls = new(pieces.Select(p => SlowWare.Of(p.Ware.Piece).ThickestMillimetres).OfType<double>());
 
     /// <summary>The dampest and the thickest of the class of a ware.</summary>
-    public SlowWare Class(PieceRequest piece) => walls.Class(SlowWare.Of(piece));
+    public SlowWare Class(PieceRequest piece) => Class(SlowWare.Of(piece));
+
+    /// <summary>The same of ware as it is read.</summary>
+    public SlowWare Class(SlowWare ware) => walls.Class(ware);
 
     /// <summary>The quickest that is slow enough for what a firing that stands holds.</summary>
     /// <param name="pin">The firing.</param>

@@ -1,6 +1,7 @@
 using ConeService.Contract.Loads;
 using ConeService.Contract.Plans;
 using ConeService.Contract.Texts;
+using ConeService.Firing;
 
 namespace ConeService.Planning.Digest;
 
@@ -9,6 +10,7 @@ internal sealed class Sorts(Acceptance acceptance, Wanted wanted, IReadOnlyList<
 {
     // A later firing is judged after each of so many earlier ones.
     private const int MostHistories = 4;
+    private int refused;
 
     /// <summary>The chains of sorts, each once.</summary>
     public Dictionary<string, Sort> Of(IEnumerable<ReadPiece> pieces)
@@ -19,13 +21,7 @@ internal sealed class Sorts(Acceptance acceptance, Wanted wanted, IReadOnlyList<
         {
             var going = sorts.Values.Where(s => s.Refused is null && number <= s.Then.Count).ToList();
             if (going.Count == 0) return sorts;
-            var wares = going.SelectMany(s => s.Variants).ToList();
-            foreach (var kiln in kilns)
-            {
-                foreach (var entry in kiln.Menu) acceptance.Judge(kiln.Sent.Kiln!, entry.Sent, wares);
-            }
-
-            foreach (var sort in going) Step(sort, number);
+            foreach (var sort in going.Patiently()) Step(sort, number);
         }
     }
 
@@ -37,6 +33,7 @@ internal sealed class Sorts(Acceptance acceptance, Wanted wanted, IReadOnlyList<
         if (best == Verdict.Refuse)
         {
             sort.Refused = number;
+            DigestBounds.Refused(++refused);
             sort.TooBig = WithoutSize(sort.Variants[0]);
             if (sort.TooBig is not null) return;
             sort.Reasons = wanted.Nearest(sort.Variants[0]);
@@ -61,7 +58,7 @@ internal sealed class Sorts(Acceptance acceptance, Wanted wanted, IReadOnlyList<
     private SortStage? WithoutSize(Ware ware)
     {
         var small = Ware.Of(ware.Piece with { Size = null });
-        var accepted = kilns.Select(k => k.Menu.Select(m => acceptance.Judged(k.Sent.Kiln!, m.Sent, small) < Verdict.Refuse).ToArray())
+        var accepted = kilns.Select(k => k.Menu.Select(m => acceptance.Judge(k.Sent.Kiln!, m.Sent, small) < Verdict.Refuse).ToArray())
             .ToList();
         return accepted.Exists(a => a.Contains(true)) ? new(accepted, Any(accepted, m => m.FiringKind.Text == Ware.Bisque), ware, false) : null;
     }

@@ -17,6 +17,15 @@ internal sealed class UsualSchedules(FiringReference reference)
     private readonly Dictionary<string, (FittedFiring? Firing, Finding? Cause)> known = [];
     private readonly Dictionary<string, ScheduleSummary?> templates = [];
 
+    // A fit takes some milliseconds.
+    private const int Few = 16;
+
+    /// <summary>How many fits were made.</summary>
+    public int Fits => known.Count;
+
+    /// <summary>True where so many fits were asked for that those of classes of ware must do.</summary>
+    public bool IsBusy => known.Count > Few;
+
     /// <summary>The fit of a firing; null where no schedule suits or the fit refuses, with what it said.</summary>
     /// <param name="kiln">The kiln.</param>
     /// <param name="firing">The firing.</param>
@@ -31,8 +40,8 @@ internal sealed class UsualSchedules(FiringReference reference)
             // A schedule for fired ware asks nothing of dryness.
             if (!IsForRaw(template)) ware = ware with { Dryness = Dryness.BoneDry };
             var key = $"{fired} {ware}";
-            if (!known.TryGetValue(key, out var found)) known[key] = found = (Fit(template, kiln, firing, ware), null);
-            return found;
+            if (known.TryGetValue(key, out var found)) return found;
+            return known[key] = (Fit(template, kiln, firing, ware), null);
         }
         catch (RefusedException refused)
         {

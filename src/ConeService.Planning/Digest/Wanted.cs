@@ -16,7 +16,11 @@ internal sealed class Wanted(FiringReference reference, Acceptance acceptance, I
 {
     // More of them would be no help to whoever reads.
     private const int MostNamed = 3;
+
+    // Of entries that are equally near so many are asked for their reasons, and the fewest are told.
+    private const int MostNearest = 3;
     private readonly Dictionary<string, IReadOnlyList<NeededFiring>> known = [];
+    private readonly Dictionary<(FiringKind, Atmosphere, KilnHeat, string), (Kiln Kiln, MenuFiring Firing)> asked = [];
 
     private readonly List<string> cones =
         [.. reference.Dataset.Cones.Where(c => c.Kind == "whole").OrderBy(c => c.Position).Select(c => c.Id)];
@@ -52,13 +56,16 @@ internal sealed class Wanted(FiringReference reference, Acceptance acceptance, I
     public IReadOnlyList<Reason> Nearest(Ware ware)
     {
         var first = Firings(ware) is [var one, ..] ? one : null;
-        return kilns
-            .SelectMany(k => k.Menu.Select(m => (m.Sent, Reasons: acceptance.Reasons(k.Sent.Kiln!, m.Sent, ware))))
-            .OrderBy(m => first is not null && m.Sent.FiringKind.Text == EnumWords.Word(first.FiringKind) ? 0 : 1)
-            .ThenBy(m => first is not null && m.Sent.Atmosphere.Text == EnumWords.Word(first.Atmosphere) ? 0 : 1)
-            .ThenBy(m => first is null ? 0 : Steps(m.Sent.Cone.Text!, first))
-            .ThenBy(m => m.Reasons.Select(r => r.Severity).DefaultIfEmpty().Max()).ThenBy(m => m.Reasons.Count)
-            .Select(m => m.Reasons).FirstOrDefault() ?? [];
+        var entries = kilns.SelectMany(k => k.Menu.Select(m => (Kiln: k.Sent.Kiln!, m.Sent))).ToList();
+        if (entries.Count == 0) return [];
+        (int Kind, int Atmosphere, int Steps, Verdict Verdict) Distance((Kiln Kiln, MenuFiring Sent) e) => (
+            first is not null && e.Sent.FiringKind.Text == EnumWords.Word(first.FiringKind) ? 0 : 1,
+            first is not null && e.Sent.Atmosphere.Text == EnumWords.Word(first.Atmosphere) ? 0 : 1,
+            first is null ? 0 : Steps(e.Sent.Cone.Text!, first),
+            acceptance.Of(e.Kiln, e.Sent, ware));
+        // Sentences are asked for of those alone that are nearest; of equal firings in equal kilns once.
+        return entries.GroupBy(Distance).MinBy(g => g.Key)!.DistinctBy(e => Acceptance.Key(e.Kiln, e.Sent)).Take(MostNearest)
+            .Select(e => acceptance.Reasons(e.Kiln, e.Sent, ware)).MinBy(r => r.Count) ?? [];
     }
 
     private List<NeededFiring> Firings(Ware ware, Verdict worst)
@@ -70,9 +77,12 @@ internal sealed class Wanted(FiringReference reference, Acceptance acceptance, I
             foreach (var atmosphere in kind.Atmospheres)
             {
                 Patience.Check();
-                bool Takes(KilnHeat heat, string cone) => acceptance.Judged(
-                    new Kiln(Heat: EnumWords.Word(heat), MaxCone: cones[^1], Atmospheres: [EnumWords.Word(atmosphere)]),
-                    new MenuFiring(EnumWords.Word(kind.Id), cone, EnumWords.Word(atmosphere)), ware) <= worst;
+                bool Takes(KilnHeat heat, string cone)
+                {
+                    var (kiln, firing) = Asked(kind.Id, atmosphere, heat, cone);
+                    return acceptance.Judge(kiln, firing, ware) <= worst;
+                }
+
                 var taken = kind.KilnHeats.Select(h => (Heat: h, Cones: Enumerable.Range(low, high - low + 1)
                     .Where(c => Takes(h, cones[c])).ToList())).Where(t => t.Cones.Count > 0).ToList();
                 if (taken.Count == 0) continue;
@@ -87,9 +97,21 @@ internal sealed class Wanted(FiringReference reference, Acceptance acceptance, I
 
     // Whether a kiln could fire it, were it on its menu.
     private bool Could(ReadKiln kiln, NeededFiring firing, Ware ware) =>
-        firing.KilnHeats.Contains(EnumWords.Of<KilnHeat>(kiln.Sent.Kiln!.Heat.Text!)) && acceptance.Judged(
-            kiln.Sent.Kiln!,
-            new MenuFiring(EnumWords.Word(firing.FiringKind), firing.Cones.Min!, EnumWords.Word(firing.Atmosphere)), ware) < Verdict.Refuse;
+        firing.KilnHeats.Contains(EnumWords.Of<KilnHeat>(kiln.Sent.Kiln!.Heat.Text!)) && acceptance.Judge(
+            kiln.Sent.Kiln!, Asked(firing.FiringKind, firing.Atmosphere, firing.KilnHeats[0], firing.Cones.Min!).Firing, ware) < Verdict.Refuse;
+
+    // Each is made once: what is judged finds kilns and firings again by their being the same.
+    private (Kiln Kiln, MenuFiring Firing) Asked(FiringKind kind, Atmosphere atmosphere, KilnHeat heat, string cone)
+    {
+        if (!asked.TryGetValue((kind, atmosphere, heat, cone), out var made))
+        {
+            asked[(kind, atmosphere, heat, cone)] = made = (
+                new(Heat: EnumWords.Word(heat), MaxCone: cones[^1], Atmospheres: [EnumWords.Word(atmosphere)]),
+                new(EnumWords.Word(kind), cone, EnumWords.Word(atmosphere)));
+        }
+
+        return made;
+    }
 
     private string Words(NeededFiring firing)
     {

@@ -1,5 +1,5 @@
-using System.Text.Json;
 using ConeService.Contract.Loads;
+using ConeService.Firing.Loads.Reading;
 
 namespace ConeService.Planning.Digest;
 
@@ -13,7 +13,7 @@ internal sealed record Ware(PieceRequest Piece, string Key, string Coats)
     public static Ware Of(PieceRequest piece)
     {
         var bare = piece with { Id = default, Count = default, Ref = default };
-        return new(bare, JsonSerializer.Serialize(bare), JsonSerializer.Serialize((bare.Coats, bare.State), WithFields));
+        return new(bare, PieceKey.Of(bare), PieceKey.Of(new(Coats: bare.Coats, State: bare.State)));
     }
 
     /// <summary>The same after a firing, with the coats of the next.</summary>
@@ -36,6 +36,4 @@ internal sealed record Ware(PieceRequest Piece, string Key, string Coats)
 
     /// <summary>The kind of firing after which ware is bisqued.</summary>
     public const string Bisque = "bisque";
-
-    private static readonly JsonSerializerOptions WithFields = new() { IncludeFields = true };
 }

@@ -18,20 +18,19 @@ internal static class LoadingNotes
     {
         if (answer is null) return [];
         var notes = new List<(Reason Reason, HashSet<string> Pieces)>();
+        var items = digested.ItemsById;
+        var told = layers.SelectMany(l => l.Pieces).ToLookup(p => (p.Stage, items[p.Id]), p => p.Id);
         var numbered = answer.ReasonTable.ToDictionary(r => r.Number, r => r.Reason);
         for (var i = 0; i < answer.Pieces.Count; i++)
         {
             var stage = digested.Problem.Stages[firing.Contents[i].Stage];
-            var ids = layers.SelectMany(l => l.Pieces)
-                .Where(p => p.Stage == stage.Number + 1 && digested.Pieces.First(d => d.Id == p.Id).Item == stage.Item).Select(p => p.Id)
-                .ToList();
+            var ids = told[(stage.Number + 1, stage.Item)].ToList();
             foreach (var number in answer.Pieces[i].ReasonNumbers) Add(numbered[number], ids);
         }
 
         foreach (var reason in answer.Load.Reasons) Add(reason, []);
-        var order = digested.Pieces.Select((p, i) => (p.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);
         return [.. notes.OrderByDescending(n => n.Reason.Severity)
-            .Select(n => new LoadingNote(n.Reason, [.. n.Pieces.OrderBy(id => order[id])]))];
+            .Select(n => new LoadingNote(n.Reason, [.. n.Pieces.OrderBy(id => digested.PlacesById[id])]))];
 
         // The same words of several coats or pieces are one note.
         void Add(Reason reason, List<string> ids)

@@ -112,7 +112,7 @@ internal sealed class PlanWriter
 
     private PlanWarning? TooFew(DraftFiring firing, PlanFiring told, string pointer)
     {
-        var (menu, held) = (Menu(firing), Held(firing));
+        var (menu, held) = (Menu(firing), Fitting(firing));
         if (menu.Sent.Minutes is null || held == SlowWare.Usual) return null;
         var (fitted, _) = digested.Schedules.Of(request.Kilns![firing.Kiln]!.Kiln!, menu.Sent, held);
         if (fitted is not { Minutes: { } minutes } || fitted.Ware == SlowWare.Usual || minutes <= menu.Hours.Minutes) return null;
@@ -129,11 +129,14 @@ internal sealed class PlanWriter
     private SlowWare Held(DraftFiring firing) =>
         firing.Contents.Aggregate(SlowWare.Usual, (worst, c) => worst.With(SlowWare.Of(digested.Wares[c.Stage].Piece)));
 
+    // What a firing is fitted to: what is in it; of many firings its class, of which the fits are there.
+    private SlowWare Fitting(DraftFiring firing) => digested.Schedules.IsBusy ? digested.Class(Held(firing)) : Held(firing);
+
     // As slow as what is in it asks for, and as the hours are that were planned with.
     private FittedFiring? Fitted(DraftFiring firing, DigestedFiring menu)
     {
         var kiln = request.Kilns![firing.Kiln]!.Kiln!;
-        var (held, _) = digested.Schedules.Of(kiln, menu.Sent, Held(firing));
+        var (held, _) = digested.Schedules.Of(kiln, menu.Sent, Fitting(firing));
         if (held is not null && (menu.Sent.Minutes is not null || held.Minutes == menu.Hours.Minutes)) return held;
         return digested.Schedules.Of(kiln, menu.Sent, menu.Ware).Firing;
     }

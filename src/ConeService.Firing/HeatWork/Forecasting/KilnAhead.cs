@@ -31,7 +31,7 @@ internal sealed class KilnAhead(KilnReplay replay, KilnFit fit, double power = 1
         }
 
         var end = run.Hours;
-        var opening = run.Cool(KilnModel.OpeningCelsius + Temperature.KelvinAtZero);
+        var opening = run.Cool(KilnModel.OpeningCelsius + Temperature.KelvinAtZero, KilnModel.LongestHours);
         return new(run.Hours > 0 ? record.Chamber : null, end, opening, runs, finishes);
     }
 }

@@ -59,6 +59,10 @@ internal sealed class KilnReplay
     /// <summary>The steps along the log.</summary>
     public IReadOnlyList<ReplayStep> Steps => steps;
 
+    /// <summary>Leads the kiln on.</summary>
+    /// <param name="log">How the log goes on from its last sample.</param>
+    public void Go(HeatHistory log) => Follow(log);
+
     private void LeadIn(double to)
     {
         const double seconds = KilnModel.StepSeconds;

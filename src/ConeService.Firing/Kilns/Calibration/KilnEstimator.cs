@@ -12,10 +12,11 @@ namespace ConeService.Firing.Kilns.Calibration;
 /// <param name="LeakTold">True when they tell the leak.</param>
 /// <param name="PowerTold">True when they tell the power.</param>
 /// <param name="Fired">Each firing by the estimated kiln.</param>
+/// <param name="CutShort">True where the search was ended before it was done.</param>
 /// <param name="Powers">Power by each firing alone, over what was stated, with its error in ln; null where it shows none.</param>
 internal sealed record EstimatedKiln(
     KilnGuess Guess, double[] Errors, bool WallTold, bool LeakTold, bool PowerTold, IReadOnlyList<SimulatedFiring> Fired,
-    IReadOnlyList<(double Factor, double Error)?> Powers);
+    bool CutShort, IReadOnlyList<(double Factor, double Error)?> Powers);
 
 /// <summary>
 /// Estimates wall, leak and power by least squares: the cooling of the closed kiln, what the meter counted, and how the kiln climbs when
@@ -23,6 +24,9 @@ internal sealed record EstimatedKiln(
 /// </summary>
 internal sealed class KilnEstimator
 {
+    /// <summary>The search ends when it has computed so many steps; a kiln that is like its model is found in half as many.</summary>
+    public const int MostSteps = 1_600_000;
+
     // What a bin of a log, and a meter, are believed to; how far the whole lies from the model widens the errors.
     private const double SigmaKelvin = 5;
     private const double SigmaMeter = 0.02;
@@ -54,6 +58,10 @@ internal sealed class KilnEstimator
     private readonly CancellationToken cancel;
     private readonly Vector<double> seen, weights;
 
+    // The best of a search so far, with how far it is from what was seen; null outside of one.
+    private (Vector<double> Kiln, double Miss)? best;
+    private bool cutShort;
+
     // An estimate comes back to the same kiln: at the end of each step of the search, for its errors, and for the answer.
     private readonly Dictionary<(LoggedFiring Firing, KilnGuess Guess), SimulatedFiring> known = [];
 
@@ -77,6 +85,7 @@ internal sealed class KilnEstimator
         if (!firings.Any(f => f.Cools || f.MeterKilowattHours is not null)) told[0] = told[1] = false;
         var found = Fit(begin, told);
         var errors = Errors(found, told);
+        if (cutShort) return Told(found, told);
         // Wall and leak both let heat out: where only their sum is seen, the wall is left as stated.
         if (told[0] && (!(errors[0] <= MostWallError) || !(errors[1] <= Math.Max(MostLeakError, MostLeakError * Guess(found).LeakFactor))))
         {
@@ -84,6 +93,7 @@ internal sealed class KilnEstimator
             found = Fit(begin, told);
         }
 
+        if (cutShort) return Told(found, told);
         // Whether power is seen depends on what the kiln loses.
         if (!told[2] && ShowsPower(found))
         {
@@ -107,12 +117,17 @@ internal sealed class KilnEstimator
     {
         var values = new List<double>(seen.Count);
         foreach (var firing in firings) values.AddRange(Values(firing, Fire(firing, p)));
-        return Vector<double>.Build.DenseOfEnumerable(values);
+        var model = Vector<double>.Build.DenseOfEnumerable(values);
+        if (best is not { } found) return model;
+        var miss = (seen - model).MapIndexed((row, value) => value * value * weights[row]).Sum();
+        if (miss < found.Miss) best = (p.Clone(), miss);
+        return model;
     }
 
     private SimulatedFiring Fire(LoggedFiring firing, Vector<double> p)
     {
         cancel.ThrowIfCancellationRequested();
+        if (best is not null && simulation.Steps > MostSteps) throw new SearchEndedException();
         var key = (firing, Guess(p));
         if (!known.TryGetValue(key, out var fired)) known[key] = fired = simulation.Fire(firing, key.Item2);
         return fired;
@@ -149,7 +164,21 @@ internal sealed class KilnEstimator
         for (var run = 0; run < MostRuns; run++)
         {
             var before = found;
-            found = minimizer.FindMinimum(objective, before, null, null, null, [.. told.Select(t => !t)]).MinimizingPoint;
+            best = (before, double.PositiveInfinity);
+            try
+            {
+                found = minimizer.FindMinimum(objective, before, null, null, null, [.. told.Select(t => !t)]).MinimizingPoint;
+            }
+            catch (SearchEndedException)
+            {
+                (cutShort, found) = (true, best.Value.Kiln);
+                return found;
+            }
+            finally
+            {
+                best = null;
+            }
+
             if (!found.ForAll(double.IsFinite)) return before;
             if ((found - before).InfinityNorm() < Settled) break;
         }
@@ -191,7 +220,7 @@ internal sealed class KilnEstimator
         told = [Sure(0, MostWallError), Sure(1, Math.Max(MostLeakError, MostLeakError * Guess(p).LeakFactor)), Sure(2, MostWallError)];
         List<(double, double)?> powers =
             [.. firings.Select((f, i) => told[2] && f.Programme is not null ? Alone(f, fired[i], Fire(f, more), p[2]) : null)];
-        return new(Guess(p), errors, told[0], told[1], told[2], fired, powers);
+        return new(Guess(p), errors, told[0], told[1], told[2], fired, cutShort, powers);
     }
 
     // One step of Gauss and Newton's rule from the power of all to that of one firing.
@@ -211,4 +240,7 @@ internal sealed class KilnEstimator
         var step = Math.Clamp(moves / square, -0.5, 0.5);
         return (Math.Exp(power + step), Math.Sqrt(Math.Max(1, (rest - (moves * step)) / Math.Max(1, count - 1)) / square));
     }
+
+    /// <summary>The search has had its steps.</summary>
+    private sealed class SearchEndedException : Exception;
 }

@@ -29,6 +29,11 @@ internal sealed record LoggedFiring(
     private const double ClosedKelvin = 200 + Temperature.KelvinAtZero;
     private const double BinHours = 0.25;
     private const int MostBins = 120;
+    private const double MostTimes = 1.5;
+    private const double LeastMostHours = 12;
+
+    // A week after its end a kiln is cold, whatever a log goes on with.
+    private const double MostCoolingHours = 168;
 
     /// <summary>From here on the log is compared with the model, h: with a programme from its begin, else where the kiln surely cools by
     /// itself.</summary>
@@ -39,20 +44,42 @@ internal sealed record LoggedFiring(
     public double[] Bins { get; } = Compared(Log, Programme is null ? EndHours + SureHours : Log.Start.Hours, EndHours, Programme is null);
 
     /// <summary>True where an hour of the closed kiln's own cooling is among them.</summary>
-    public bool Cools => ClosedHours(Log, EndHours) - EndHours >= LeastCoolingHours;
+    public bool Cools => ToHours - EndHours >= LeastCoolingHours;
 
-    /// <summary>The log to a moment, for leading a kiln along it.</summary>
-    public HeatHistory Until(double hours)
+    /// <summary>What of a firing must be computed for each guess, h: by its log until it is cold or ends, or by its programme where that is
+    /// longer.</summary>
+    public double CountedHours { get; } = Math.Max(FollowedTo(Log, EndHours) - Log.Start.Hours, Programme?.PlannedHours() ?? 0);
+
+    /// <summary>Its cooling is followed to here, h.</summary>
+    public double FollowedHours { get; } = FollowedTo(Log, EndHours);
+
+    /// <summary>A kiln that has not ended its programme by then, h since the start, is none that made this log.</summary>
+    public double MostHours => Math.Max(LeastMostHours, MostTimes * CountedHours);
+
+    /// <summary>Until here the log is compared, h: where it ends, or is too cold for the kiln to be surely closed.</summary>
+    public double ToHours { get; } = ClosedHours(Log, EndHours);
+
+    /// <summary>The log to where the kiln begins to cool by itself, for leading a kiln along it.</summary>
+    public HeatHistory Led() => new(Smooth.Points[..(Last(EndHours) + 1)].ToArray());
+
+    /// <summary>How it goes on from there to where it is compared; null where it ends there, or is compared from there on.</summary>
+    public HeatHistory? LedOn()
+    {
+        var (from, to) = (Last(EndHours), Last(FromHours));
+        return to > from ? new(Smooth.Points[from..(to + 1)].ToArray()) : null;
+    }
+
+    private int Last(double hours)
     {
         var last = 1;
         while (last < Smooth.Points.Length - 1 && Smooth.Points[last].Hours < hours) last++;
-        return new(Smooth.Points[..(last + 1)].ToArray());
+        return last;
     }
 
     /// <summary>Means of a firing over the spans of <see cref="Bins"/>, K.</summary>
     /// <param name="history">The firing, in the time of the log.</param>
     public double[] BinsOf(HeatHistory history) =>
-        Bins.Length == 0 ? [] : [.. Means(history, FromHours, ClosedHours(Log, EndHours), Bins.Length).Select(p => p.Kelvin)];
+        Bins.Length == 0 ? [] : [.. Means(history, FromHours, ToHours, Bins.Length).Select(p => p.Kelvin)];
 
     /// <summary>Reads a log.</summary>
     public static LoggedFiring Of(string id, KilnSetup setup, KilnProgramme? programme, double? meter, HeatHistory log)
@@ -60,6 +87,8 @@ internal sealed record LoggedFiring(
         var smooth = Smoothed(log);
         return new(id, setup, programme, meter, log, smooth, smooth.Points[End(smooth, programme)].Hours);
     }
+
+    private static double FollowedTo(HeatHistory log, double end) => Math.Min(ClosedHours(log, end), end + MostCoolingHours);
 
     // Where the log ends, or is too cold for the kiln to be surely closed.
     private static double ClosedHours(HeatHistory log, double end)

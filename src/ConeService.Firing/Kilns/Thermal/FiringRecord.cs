@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ConeService.Contract.Quantities;
 using ConeService.Firing.HeatWork;
 
@@ -17,6 +18,7 @@ internal sealed class FiringRecord(HeatBalance balance)
 
     private readonly HistoryThinner chamber = new(Tolerance), load = new(Tolerance);
     private readonly List<KilnSample> samples = new(512);
+    private readonly HeatState atPeak = new();
     private double nextSample;
 
     /// <summary>Highest temperature of the chamber, K.</summary>
@@ -26,7 +28,7 @@ internal sealed class FiringRecord(HeatBalance balance)
     public double PeakHours { get; private set; }
 
     /// <summary>Where the heat stood when the chamber was last at its highest.</summary>
-    public HeatParts PeakParts { get; private set; }
+    public HeatParts PeakParts => balance.Parts(atPeak);
 
     /// <summary>The samples so far.</summary>
     public IReadOnlyList<KilnSample> Samples => samples;
@@ -40,13 +42,14 @@ internal sealed class FiringRecord(HeatBalance balance)
     /// <param name="setPoint">Set-point, K; NaN where there is none.</param>
     /// <param name="watts">Power, W.</param>
     /// <param name="always">Sample it, whenever the last sample was.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Add(double hours, double setPoint, double watts, bool always = false)
     {
         var kelvin = balance.Chamber;
         chamber.Add(hours, kelvin);
         load.Add(hours, balance.Load);
         if (kelvin > PeakKelvin + 0.01) (PeakKelvin, PeakHours) = (kelvin, hours);
-        if (kelvin >= PeakKelvin - AtPeak) PeakParts = balance.Parts();
+        if (kelvin >= PeakKelvin - AtPeak) balance.Keep(atPeak);
         if (!always && hours < nextSample - 1e-9) return;
         var sample = new KilnSample(
             hours,

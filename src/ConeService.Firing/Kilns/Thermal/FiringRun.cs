@@ -28,6 +28,9 @@ internal sealed class FiringRun(
     /// <summary>Heat that air takes with the kiln vented so, W/K; null: always as closed.</summary>
     public Func<VentSetting, double>? LeakOf { get; init; }
 
+    /// <summary>A programme that is not ended by then is not completed, h.</summary>
+    public double LongestHours { get; init; } = KilnModel.LongestHours;
+
     /// <summary>Runs a segment.</summary>
     public SegmentRun Run(int index, KilnSegment segment)
     {
@@ -42,7 +45,7 @@ internal sealed class FiringRun(
             Advance(RampSeconds(segment.RateCelsiusPerHour, target));
             if (segment.RateCelsiusPerHour is not null) ramp.Lag(setPoint, balance.Chamber);
             ramp.Ended = setPoint == target && Math.Abs(balance.Chamber - target) <= Arrived;
-            ramp.Stalled = !ramp.Ended && (Hours >= KilnModel.LongestHours || Stalls(ramp));
+            ramp.Stalled = !ramp.Ended && (Hours >= LongestHours || Stalls(ramp));
             record.Add(Hours, segment.RateCelsiusPerHour is null ? double.NaN : setPoint, watts, ramp.Ended);
         }
 
@@ -68,14 +71,16 @@ internal sealed class FiringRun(
     }
 
     /// <summary>Power off until chamber and load are below a temperature.</summary>
+    /// <param name="below">The temperature, K.</param>
+    /// <param name="longest">Not beyond this, h since the start.</param>
     /// <returns>When they are, h; null when it takes too long.</returns>
-    public double? Cool(double below)
+    public double? Cool(double below, double longest)
     {
         Vent(VentSetting.AsNormal);
         while (Math.Max(balance.Chamber, balance.Load) >= below)
         {
             Patience.Check();
-            if (Hours >= KilnModel.LongestHours) return null;
+            if (Hours >= longest) return null;
             // Below dull red nothing happens quickly any more.
             Step(balance.Chamber > 800 ? stepSeconds : 4 * stepSeconds, 0, 0);
             record.Add(Hours, double.NaN, 0);
@@ -128,7 +133,7 @@ internal sealed class FiringRun(
     {
         setPoint = target;
         var end = Hours + hours;
-        while (end - Hours > 1e-9 && Hours < KilnModel.LongestHours)
+        while (end - Hours > 1e-9 && Hours < LongestHours)
         {
             Patience.Check();
             Advance(Math.Min(stepSeconds, (end - Hours) * 3600));

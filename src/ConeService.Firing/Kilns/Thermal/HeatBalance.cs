@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 
 namespace ConeService.Firing.Kilns.Thermal;
 
@@ -5,6 +6,8 @@ namespace ConeService.Firing.Kilns.Thermal;
 /// Load – chamber – wall – room as a chain of ten temperatures, advanced by the implicit Euler rule. Heat contents
 /// are differences of enthalpy, iterated to agreement, so that what is given is found again in parts and losses.
 /// </summary>
+/// <remarks>A firing is thousands of steps and is mostly asked for of a process that just started or did other things: what is done in
+/// each is compiled well from the first.</remarks>
 internal sealed class HeatBalance
 {
     private const int Layers = WallLayers.Count;
@@ -13,9 +16,13 @@ internal sealed class HeatBalance
 
     private readonly KilnPhysics kiln;
     private readonly double start, room;
-    private readonly double[] wall = new double[Layers], wallBefore = new double[Layers], conductivity = new double[Layers];
-    private readonly double[] inward = new double[Layers], follow = new double[Layers], rest = new double[Layers];
+    private readonly double[] wall = new double[Layers], wallBefore = new double[Layers], inward = new double[Layers];
+    private readonly double[] content = new double[Layers], contentBefore = new double[Layers], capacities = new double[Layers];
+    private readonly double[] follow = new double[Layers], rest = new double[Layers];
     private double surface, outward;
+
+    // By how much load and chamber moved in the last step, K, and how long it was, s: the next is begun from where they would get to.
+    private double loadMoved, chamberMoved, lastSeconds;
 
     /// <summary>A kiln at one temperature throughout.</summary>
     public HeatBalance(KilnPhysics kiln, double startKelvin, double roomKelvin)
@@ -35,7 +42,9 @@ internal sealed class HeatBalance
         LeakConductance = kiln.LeakConductance;
         (Chamber, Load, Hottest, surface, outward) = (other.Chamber, other.Load, other.Hottest, other.surface, other.outward);
         (Given, LostBySurface, LostByLeak) = (other.Given, other.LostBySurface, other.LostByLeak);
+        (loadMoved, chamberMoved, lastSeconds) = (other.loadMoved, other.chamberMoved, other.lastSeconds);
         other.wall.CopyTo(wall, 0);
+        other.wallBefore.CopyTo(wallBefore, 0);
     }
 
     /// <summary>Temperature of the chamber, K.</summary>
@@ -50,6 +59,9 @@ internal sealed class HeatBalance
     /// <summary>Highest temperature of the load so far, K.</summary>
     public double Hottest { get; private set; }
 
+    /// <summary>How many steps it was advanced by.</summary>
+    public int Steps { get; private set; }
+
     /// <summary>Heat given so far, J.</summary>
     public double Given { get; private set; }
 
@@ -60,19 +72,31 @@ internal sealed class HeatBalance
     public double LostByLeak { get; private set; }
 
     /// <summary>Where the heat stands now.</summary>
-    public HeatParts Parts()
+    public HeatParts Parts() => Parts(Keep(new()));
+
+    /// <summary>Where it stood.</summary>
+    public HeatParts Parts(HeatState kept)
     {
         var walls = 0.0;
-        for (var i = 0; i < Layers; i++) walls += kiln.Wall.Between(i, start, wall[i]);
+        for (var i = 0; i < Layers; i++) walls += kiln.Wall.Between(i, start, kept.Wall[i]);
         return new(
-            Given,
-            kiln.Load.Ware(start, Load),
-            kiln.Load.Furniture(start, Load),
-            kiln.Load.Water(Hottest) - kiln.Load.Water(start),
+            kept.Given,
+            kiln.Load.Ware(start, kept.Load),
+            kiln.Load.Furniture(start, kept.Load),
+            kiln.Load.Water(kept.Hottest) - kiln.Load.Water(start),
             walls,
-            kiln.ChamberCapacity * (Chamber - start),
-            LostBySurface,
-            LostByLeak);
+            kiln.ChamberCapacity * (kept.Chamber - start),
+            kept.LostBySurface,
+            kept.LostByLeak);
+    }
+
+    /// <summary>Keeps what <see cref="Parts(HeatState)"/> needs of now.</summary>
+    public HeatState Keep(HeatState into)
+    {
+        (into.Chamber, into.Load, into.Hottest) = (Chamber, Load, Hottest);
+        (into.Given, into.LostBySurface, into.LostByLeak) = (Given, LostBySurface, LostByLeak);
+        wall.CopyTo(into.Wall, 0);
+        return into;
     }
 
     /// <summary>Advances, with just the power that brings the chamber to <paramref name="wanted"/>, within what there is.</summary>
@@ -81,24 +105,26 @@ internal sealed class HeatBalance
     /// <param name="most">Most power, W; 0 with the power off.</param>
     /// <param name="least">Least power, W; below 0 where a chamber that is known is followed, whatever the model thinks of it.</param>
     /// <returns>The power, W.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public double Step(double seconds, double wanted, double most, double least = 0)
     {
         var exchange = kiln.Exchange(Chamber, Load);
         Conductances();
-        Array.Copy(wall, wallBefore, Layers);
+        kiln.Wall.Contents(wall, contentBefore);
         var (chamberBefore, loadBefore, power) = (Chamber, Load, 0.0);
+        Foresee(seconds);
         var (above, below) = (double.NegativeInfinity, double.PositiveInfinity);
+        var (own, perSecond) = (kiln.ChamberCapacity / seconds, 1 / seconds);
         for (var round = 0; round < MostRounds; round++)
         {
-            var (walls, wallFollow) = EliminateWall(seconds);
-            var capacity = kiln.Load.Capacity(Load, Hottest) / seconds;
+            var (intoWall, fromWall) = EliminateWall(perSecond);
+            var capacity = kiln.Load.Capacity(Load, Hottest) * perSecond;
             var pivot = capacity + exchange;
-            var loadRest = ((capacity * Load) - (kiln.Load.Between(loadBefore, Load, Hottest) / seconds)) / pivot;
+            var loadRest = ((capacity * Load) - (kiln.Load.Between(loadBefore, Load, Hottest) * perSecond)) / pivot;
             var loadFollow = exchange / pivot;
 
-            var own = kiln.ChamberCapacity / seconds;
-            var slope = own + (exchange * (1 - loadFollow)) + (inward[0] * (1 - wallFollow)) + LeakConductance;
-            var drive = (own * chamberBefore) + (exchange * loadRest) + (inward[0] * walls) + (LeakConductance * room);
+            var slope = own + (exchange * (1 - loadFollow)) + intoWall + LeakConductance;
+            var drive = (own * chamberBefore) + (exchange * loadRest) + fromWall + (LeakConductance * room);
             power = Math.Clamp((slope * wanted) - drive, least, most);
 
             var chamber = (drive + power) / slope;
@@ -112,6 +138,8 @@ internal sealed class HeatBalance
             if (moved < Agreed) break;
         }
 
+        (chamberMoved, loadMoved, lastSeconds) = (Chamber - chamberBefore, Load - loadBefore, seconds);
+        Steps++;
         Hottest = Math.Max(Hottest, Load);
         Given += power * seconds;
         LostBySurface += outward * (wall[Layers - 1] - room) * seconds;
@@ -119,18 +147,26 @@ internal sealed class HeatBalance
         return power;
     }
 
-    // Conductances at the temperatures before the step; they change by less than 1 % in one.
-    private void Conductances()
+    // Begins where everything would be if it went on as in the last step. What is found does not depend on it, only how soon.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Foresee(double seconds)
     {
+        var share = lastSeconds > 0 ? seconds / lastSeconds : 0;
+        Chamber += share * chamberMoved;
+        Load += share * loadMoved;
         for (var i = 0; i < Layers; i++)
         {
-            conductivity[i] = kiln.Wall.Conductivity(wall[i]);
-            var resistance = kiln.Wall.InnerResistance(i, conductivity[i]);
-            if (i > 0) resistance += kiln.Wall.OuterResistance(i - 1, conductivity[i - 1]);
-            inward[i] = 1 / resistance;
+            var now = wall[i];
+            if (share > 0) wall[i] += share * (now - wallBefore[i]);
+            wallBefore[i] = now;
         }
+    }
 
-        var last = 1 / kiln.Wall.OuterResistance(Layers - 1, conductivity[Layers - 1]);
+    // Conductances at the temperatures before the step; they change by less than 1 % in one.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Conductances()
+    {
+        var last = kiln.Wall.Conductances(wall, inward);
         for (var i = 0; i < 3; i++)
         {
             var toRoom = kiln.Surface(surface, room);
@@ -139,23 +175,28 @@ internal sealed class HeatBalance
         }
     }
 
-    // From the outside in: each layer as rest + follow × the temperature inside it.
-    private (double Own, double Follow) EliminateWall(double seconds)
+    // From the outside in: each layer as rest + follow × the temperature inside it. Tells what the chamber gives to the wall as
+    // conductance × its temperature − heat.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private (double Conductance, double Heat) EliminateWall(double perSecond)
     {
-        var (next, nextRest, nextFollow) = (outward, room, 0.0);
+        kiln.Wall.Capacities(wall, capacities, content);
+        var (beyond, heat) = (outward, outward * room);
         for (var i = Layers - 1; i >= 0; i--)
         {
-            var capacity = kiln.Wall.Capacity(i, wall[i]) / seconds;
-            var own = (capacity * wall[i]) - (kiln.Wall.Between(i, wallBefore[i], wall[i]) / seconds);
-            var pivot = capacity + inward[i] + (next * (1 - nextFollow));
-            rest[i] = (own + (next * nextRest)) / pivot;
+            var capacity = capacities[i] * perSecond;
+            var own = (capacity * wall[i]) - ((content[i] - contentBefore[i]) * perSecond);
+            var held = capacity + beyond;
+            var pivot = held + inward[i];
             follow[i] = inward[i] / pivot;
-            (next, nextRest, nextFollow) = (inward[i], rest[i], follow[i]);
+            rest[i] = (own + heat) / pivot;
+            (beyond, heat) = (inward[i] * held / pivot, inward[i] * rest[i]);
         }
 
-        return (nextRest, nextFollow);
+        return (beyond, heat);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double SubstituteWall(double chamber)
     {
         var (moved, inside) = (0.0, chamber);
@@ -168,4 +209,29 @@ internal sealed class HeatBalance
 
         return moved;
     }
+}
+
+/// <summary>Temperatures and heat of a moment.</summary>
+internal sealed class HeatState
+{
+    /// <summary>Layers of the wall, K.</summary>
+    public double[] Wall { get; } = new double[WallLayers.Count];
+
+    /// <summary>Chamber, K.</summary>
+    public double Chamber { get; set; }
+
+    /// <summary>Load, K.</summary>
+    public double Load { get; set; }
+
+    /// <summary>The highest that the load was, K.</summary>
+    public double Hottest { get; set; }
+
+    /// <summary>Heat given, J.</summary>
+    public double Given { get; set; }
+
+    /// <summary>Heat lost from the outer surface, J.</summary>
+    public double LostBySurface { get; set; }
+
+    /// <summary>Heat lost with air, J.</summary>
+    public double LostByLeak { get; set; }
 }

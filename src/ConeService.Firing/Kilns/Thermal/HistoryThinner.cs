@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ConeService.Firing.HeatWork;
 
 namespace ConeService.Firing.Kilns.Thermal;
@@ -11,6 +12,7 @@ internal sealed class HistoryThinner(double tolerance)
     private double lowest, highest;
 
     /// <summary>Takes the next moment; one at the same time as the last replaces nothing and is dropped.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Add(double hours, double kelvin)
     {
         var point = new HeatPoint(hours, kelvin);

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace ConeService.Firing.Kilns.Thermal;
 
 /// <summary>The numbers of a kiln and its load that the heat balance needs, in SI units.</summary>
@@ -38,6 +40,7 @@ internal sealed record KilnPhysics
         ExchangeSquareMetres * ((ExchangeEmissivity * Radiation(chamber, load)) + ExchangeConvection);
 
     /// <summary>Conductance between the outer surface and the room, W/K.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public double Surface(double surface, double room) =>
         Wall.OuterSquareMetres
         * ((SurfaceEmissivity * Radiation(surface, room)) + (SurfaceConvection * Math.Cbrt(Math.Abs(surface - room))));

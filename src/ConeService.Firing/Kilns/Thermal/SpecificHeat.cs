@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using ConeService.Contract.Quantities;
 using ConeService.Data;
 
@@ -35,5 +37,23 @@ internal readonly record struct SpecificHeat(double Constant, double Slope, doub
         var (a, b) = (fromKelvin - ScaleOffset, toKelvin - ScaleOffset);
         var heat = (Constant * (b - a)) + (Slope / 2 * ((b * b) - (a * a)));
         return InverseSquare == 0 ? heat : heat + (InverseSquare * ((1 / a) - (1 / b)));
+    }
+
+    /// <summary>Specific heat at temperatures on this scale, J/(kg K).</summary>
+    /// <param name="t">Kelvin less <see cref="ScaleOffset"/>.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public Vector256<double> At(Vector256<double> t)
+    {
+        var plain = Vector256.Create(Constant) + (t * Slope);
+        return InverseSquare == 0 ? plain : plain + (Vector256.Create(InverseSquare) / (t * t));
+    }
+
+    /// <summary>Heat content above a common zero, J/kg: <see cref="Between"/> is the difference of two.</summary>
+    /// <param name="t">Kelvin less <see cref="ScaleOffset"/>.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public Vector256<double> Content(Vector256<double> t)
+    {
+        var plain = t * (Vector256.Create(Constant) + (t * (Slope / 2)));
+        return InverseSquare == 0 ? plain : plain - (Vector256.Create(InverseSquare) / t);
     }
 }

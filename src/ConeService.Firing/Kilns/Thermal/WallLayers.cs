@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using ConeService.Contract.Quantities;
 using ConeService.Data;
 
@@ -38,21 +40,54 @@ internal sealed class WallLayers
     /// <summary>Area of the outer surface that gives heat off, m².</summary>
     public double OuterSquareMetres { get; }
 
-    /// <summary>Conductivity at a temperature, W/(m K).</summary>
-    public double Conductivity(double kelvin)
+    /// <summary>Conductances from the middle of each layer to that of the one inside it, of the first to the chamber, W/K.</summary>
+    /// <param name="kelvin">Temperature of each layer, K.</param>
+    /// <param name="inward">The conductances.</param>
+    /// <returns>Conductance from the middle of the last layer to the outer surface, W/K.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public double Conductances(double[] kelvin, double[] inward)
     {
-        var t = kelvin - Temperature.KelvinAtZero;
-        return k0 + (t * (k1 + (t * k2)));
+        Span<double> resistivity = stackalloc double[Count];
+        for (var i = 0; i < Count; i += Vector256<double>.Count)
+        {
+            var t = Vector256.Create(kelvin.AsSpan(i)) - Vector256.Create(Temperature.KelvinAtZero);
+            var conductivity = Vector256.Create(k0) + (t * (Vector256.Create(k1) + (t * k2)));
+            (Vector256<double>.One / conductivity).CopyTo(resistivity[i..]);
+        }
+
+        inward[0] = 1 / (inner[0] * resistivity[0]);
+        for (var i = 1; i < Count; i++) inward[i] = 1 / ((inner[i] * resistivity[i]) + (outer[i - 1] * resistivity[i - 1]));
+        return 1 / (outer[Count - 1] * resistivity[Count - 1]);
     }
 
-    /// <summary>Resistance of the inner half of a layer, K/W.</summary>
-    public double InnerResistance(int layer, double conductivity) => inner[layer] / conductivity;
+    /// <summary>Heat contents above a common zero, J, of which only differences mean anything.</summary>
+    /// <param name="kelvin">Temperature of each layer, K.</param>
+    /// <param name="content">The contents.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public void Contents(double[] kelvin, double[] content)
+    {
+        for (var i = 0; i < Count; i += Vector256<double>.Count)
+        {
+            var t = Vector256.Create(kelvin.AsSpan(i)) - Vector256.Create(heat.ScaleOffset);
+            (Vector256.Create(kilograms.AsSpan(i)) * heat.Content(t)).CopyTo(content.AsSpan(i));
+        }
+    }
 
-    /// <summary>Resistance of the outer half of a layer, K/W.</summary>
-    public double OuterResistance(int layer, double conductivity) => outer[layer] / conductivity;
-
-    /// <summary>Capacity of a layer, J/K.</summary>
-    public double Capacity(int layer, double kelvin) => kilograms[layer] * heat.At(kelvin);
+    /// <summary>Capacities, J/K, with the contents.</summary>
+    /// <param name="kelvin">Temperature of each layer, K.</param>
+    /// <param name="capacity">The capacities.</param>
+    /// <param name="content">The contents, as <see cref="Contents"/> tells them.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public void Capacities(double[] kelvin, double[] capacity, double[] content)
+    {
+        for (var i = 0; i < Count; i += Vector256<double>.Count)
+        {
+            var t = Vector256.Create(kelvin.AsSpan(i)) - Vector256.Create(heat.ScaleOffset);
+            var mass = Vector256.Create(kilograms.AsSpan(i));
+            (mass * heat.Content(t)).CopyTo(content.AsSpan(i));
+            (mass * heat.At(t)).CopyTo(capacity.AsSpan(i));
+        }
+    }
 
     /// <summary>Heat that a layer takes up, J.</summary>
     public double Between(int layer, double from, double to) => kilograms[layer] * heat.Between(from, to);

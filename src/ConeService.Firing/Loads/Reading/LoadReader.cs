@@ -45,6 +45,24 @@ internal sealed class LoadReader
         return reader.Done(new Load(kiln!, firing!, pieces, reader.fields.Assumed) { Ref = reference, Kilns = kilns, Offered = offered });
     }
 
+    /// <summary>Reads a kiln and a firing.</summary>
+    /// <exception cref="RefusedException">Something is wrong; every finding is in it.</exception>
+    public static (Kiln Kiln, PlannedFiring Firing) Read(LoadTables tables, SentKiln? sent, FiringRequest? asked)
+    {
+        var reader = new LoadReader(tables);
+        var (kiln, firing) = (reader.Kiln(sent, "/kiln"), reader.Firing(asked, "/firing"));
+        return reader.fields.Findings.Count == 0 ? (kiln!, firing!) : throw new RefusedException(reader.fields.Findings);
+    }
+
+    /// <summary>Reads a piece that is to go into a firing.</summary>
+    /// <exception cref="RefusedException">Something is wrong; every finding is in it.</exception>
+    public static Piece Read(LoadTables tables, PieceRequest sent, PlannedFiring firing)
+    {
+        var reader = new LoadReader(tables) { planned = firing };
+        var piece = reader.Piece(sent, 0, FieldReader.Item("/pieces", 0));
+        return reader.fields.Findings.Count == 0 ? piece! : throw new RefusedException(reader.fields.Findings);
+    }
+
     /// <summary>Reads a pairing as a load of one piece.</summary>
     /// <exception cref="RefusedException">Something is wrong; every finding is in it.</exception>
     public static Load Read(LoadTables tables, PairingRequest request)

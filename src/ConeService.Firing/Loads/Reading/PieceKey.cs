@@ -22,7 +22,8 @@ internal static class PieceKey
         foreach (var c in p.Coats ?? [])
         {
             key.Append('|');
-            Add(c!.Glaze);
+            if (c is null) continue;
+            Add(c.Glaze);
             if (c.OwnGlaze is { } g)
             {
                 foreach (var t in (SentText[])[g.Name, .. Texts(g.Cones), g.Mark]) Add(t);
