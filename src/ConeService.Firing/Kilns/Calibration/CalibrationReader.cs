@@ -62,16 +62,16 @@ internal sealed class CalibrationReader(HeatWorkCalculator calculator, KilnModel
                 firing.Id ?? (i + 1).ToString(CultureInfo.InvariantCulture), setup, programme, firing.MeterKilowattHours, log));
         }
 
-<<<<<<< HEAD
-        return read;
-=======
-        if (findings.Count > 0) throw new RefusedException(findings);
         var hours = read.Sum(f => f.CountedHours);
-        return hours <= CalibrateRequest.MostHours ? read : throw new RefusedException(new Finding(
-            FindingCodes.TooMuchAtOnce, "/firings", string.Create(CultureInfo.InvariantCulture, $"{Math.Round(hours, 1)} h"),
-            Message.Of("calibration.too-many-hours", ("hours", hours), ("firings", read.Count)),
-            [Message.Of("calibration.hours-allowed", ("hours", CalibrateRequest.MostHours))]));
->>>>>>> issue-14
+        if (hours > CalibrateRequest.MostHours)
+        {
+            together.Findings.Add(new(
+                FindingCodes.TooMuchAtOnce, "/firings", string.Create(CultureInfo.InvariantCulture, $"{Math.Round(hours, 1)} h"),
+                Message.Of("calibration.too-many-hours", ("hours", hours), ("firings", read.Count)),
+                [Message.Of("calibration.hours-allowed", ("hours", CalibrateRequest.MostHours))]));
+        }
+
+        return read;
     }
 
     // What is wrong with the kiln is told once and not with each of its loads.

@@ -26,18 +26,12 @@ internal sealed class KilnCalibrator(HeatWorkCalculator calculator, KilnModel mo
     public CalibrateAnswer Answer(CalibrateRequest request, CancellationToken cancel)
     {
         var assumed = new List<Assumption>();
-<<<<<<< HEAD
         var together = new Together();
         together.Try(() => CalibrateCheck.Require(request));
         var firings = reader.Read(request, assumed, together);
         var compared = together.Try(() => Compare(request, isRead: !together.Any));
         together.Done();
-        var simulation = new KilnSimulation(calculator.Charts.Dataset, model, firings.Count);
-=======
-        var firings = reader.Read(request, assumed);
-        var compared = Compare(request);
         var simulation = new KilnSimulation(calculator.Charts.Dataset, model, firings);
->>>>>>> issue-14
         var kiln = new KilnEstimator(simulation, firings, cancel).Estimate();
         var told = firings
             .Select((f, i) => Told(f, kiln.Fired[i], simulation.KilowattHoursAlong(f, kiln.Guess), kiln.Powers[i])).ToList();
