@@ -1,9 +1,7 @@
 using ConeService.Contract.Answers;
 using ConeService.Contract.HeatWork;
 using ConeService.Contract.Kilns;
-using ConeService.Contract.Schedules;
 using ConeService.Firing.HeatWork;
-using ConeService.Firing.Kilns;
 using ConeService.Firing.Kilns.Calibration;
 using ConeService.Firing.Tests.Support;
 
@@ -99,8 +97,13 @@ public class CalibrationWorkTests
         Assert.Equal(19.3, told.Firings[1].MissCelsiusDifference!.Value, 0.1);
     }
 
-    private static IReadOnlyList<LoggedFiring> Read(CalibrateRequest request) =>
-        new CalibrationReader(new HeatWorkCalculator(Reference.Charts), new(Reference.Dataset)).Read(request, []);
+    private static IReadOnlyList<LoggedFiring> Read(CalibrateRequest request)
+    {
+        var together = new Together();
+        var read = new CalibrationReader(new HeatWorkCalculator(Reference.Charts), new(Reference.Dataset)).Read(request, [], together);
+        together.Done();
+        return read;
+    }
 
     private static List<CalibrationFiring> Fired(int count, double hold, bool segments) =>
     [
