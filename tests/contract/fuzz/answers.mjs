@@ -55,8 +55,8 @@ export class Answers {
   }
 
   contract(asked, status, type, json) {
-    // An empty id is the list, with or without a suffix.
-    const found = this.routes.find(r => r.shape.test(asked.path.split("?")[0].replace(/\/\.[a-z]+$/i, "").replace(/\/$/, "") || "/"));
+    // An empty id is the list, with or without the suffix of a form; any other suffix is an id.
+    const found = this.routes.find(r => r.shape.test(asked.path.split("?")[0].replace(/\/\.(json|txt|csv|svg|html|ics|zip|gift)$/i, "").replace(/\/$/, "") || "/"));
     const method = asked.method.toLowerCase();
     const operation = found && this.document.paths[found.route][method];
     if (!operation || status === 304 || status === 408) return null;
