@@ -93,7 +93,7 @@ export async function bodies(ids) {
     ["/v1/heat-work/compare", "firings", JSON.stringify({ firings: list(50, () => ({ units: "C", segments: wideZigzag(4000), observations })) })],
     ["/v1/heat-work/compare", "observations", JSON.stringify({ firings: list(50, () => ({ units: "C", segments: zigzag(2), observations })) })],
     ["/v1/heat-work/compare", "empty firings", `{"firings":[${"{},".repeat(1_300_000)}{}]}`],
-    ["/v1/heat-work/forecast", "log and kiln", JSON.stringify({ units: "C", cone: "10", log: log(60_000).map(s => ({ ...s, minutes: s.minutes / 20 })), segments: [{ rate: 60, target: 1290, holdMinutes: 10 }], kiln })],
+    ["/v1/heat-work/forecast", "log and kiln", JSON.stringify({ units: "C", cone: "10", log: list(60_000, i => ({ minutes: i / 20, temperature: Math.round(200 + i / 5.2) / 10 })), segments: [{ rate: 60, target: 1290, holdMinutes: 10 }], kiln })],
     ["/v1/heat-work/forecast", "segments", JSON.stringify({ units: "C", cone: "10", log: log(300), segments: zigzag(10_000), kiln })],
     ["/v1/schedules/fit/batch", "fits", JSON.stringify({ units: "C", kiln, items: list(100, fit) })],
     ["/v1/schedules/fit/batch", "one fit over", JSON.stringify({ units: "C", kiln, items: list(100, () => ({ schedule: "mid-range-glaze", cone: "6", load: { thickestMillimetres: 100 } })) })],
