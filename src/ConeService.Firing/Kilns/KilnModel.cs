@@ -89,9 +89,11 @@ internal sealed class KilnModel(Dataset dataset)
         var unit = Defaults["leak"] * setup.InsideSquareMetres * Defaults["air-heat"];
         // A leak that is stated may hold the vent already: the greater counts.
         Func<VentSetting, double> leak = vent => unit * Math.Max(setup.LeakFactor, VentLeak(vent));
-        var run = new FiringRun(balance, record, most, physics.Load.DryKelvin, stepSeconds) 
+        var run = new FiringRun(balance, record, most, physics.Load.DryKelvin, stepSeconds)
         {
-            Available = available, LeakOf = leak, LongestHours = Math.Min(mostHours, LongestHours),
+            Available = available,
+            LeakOf = leak,
+            LongestHours = Math.Min(mostHours, LongestHours),
         };
 
         record.Add(0, double.NaN, 0, always: true);

@@ -62,15 +62,15 @@ internal sealed class KilnCalibrator(HeatWorkCalculator calculator, KilnModel mo
     {
         var firings = (request.Firings ?? []).Take(CalibrateRequest.MostFirings).Select(f => f?.Observations is null
             ? null : new WitnessedFiring
-        {
-            Units = request.Units,
-            Log = f.Log,
-            Chart = request.Chart,
-            Thermocouple = request.Thermocouple ?? request.Kiln?.Thermocouple,
-            Atmosphere = request.Atmosphere,
-            Id = f.Id,
-            Observations = f.Observations,
-        }).ToList();
+            {
+                Units = request.Units,
+                Log = f.Log,
+                Chart = request.Chart,
+                Thermocouple = request.Thermocouple ?? request.Kiln?.Thermocouple,
+                Atmosphere = request.Atmosphere,
+                Id = f.Id,
+                Observations = f.Observations,
+            }).ToList();
         var with = firings.Index().Where(f => f.Item is not null).ToList();
         if (with.Count == 0) return null;
         try
