@@ -5,7 +5,8 @@ using ConeService.Bench.Year;
 var steps = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 400;
 double[] loads = args.Length > 1 ? [double.Parse(args[1], CultureInfo.InvariantCulture)] : [30, 45];
 Console.WriteLine(
-    "| seed | pieces a week | who | done | late | firings | kWh a piece | against the rule | announced | moved or given up | days to done |");
+    "| seed | pieces a week | who | done | late | firings | kWh a piece | against the rule | announced "
+    + "| moved or given up | days to done |");
 Console.WriteLine("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
 foreach (var load in loads)
 {

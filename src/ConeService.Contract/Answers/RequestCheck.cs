@@ -58,8 +58,8 @@ public sealed class RequestCheck
     /// <summary>The unit that a spelling such as <c>°c</c> stands for; null when none.</summary>
     public static string? Meant(string? units) => units?.Trim().TrimStart('°').ToUpperInvariant() is { } u && u is "C" or "F" ? u : null;
 
-    /// <summary>The unit in which the rest of a question is judged: the one that was sent or surely meant; else °F, by whose range nothing is
-    /// refused that either unit allows.</summary>
+    /// <summary>The unit in which the rest of a question is judged: the one that was sent or surely meant; else °F, by whose range nothing
+    /// is refused that either unit allows.</summary>
     internal static string Judged(string? units) => Meant(units) ?? "F";
 
     /// <summary>A number as a caller would write it.</summary>

@@ -75,7 +75,8 @@ internal sealed class HeatWorkComparer(HeatWorkCalculator calculator)
             var followed = calculator.Read(firing, at, together);
             foreach (var witness in witnesses)
             {
-                if (followed.Settings?.Chart is { } chart && chart.Find(witness.Cone) is null) together.Findings.Add(NoCurve(witness, chart));
+                if (followed.Settings?.Chart is { } chart && chart.Find(witness.Cone) is null)
+                    together.Findings.Add(NoCurve(witness, chart));
             }
 
             read.Add(new(followed, witnesses, firing.Id ?? $"{i + 1}", at));

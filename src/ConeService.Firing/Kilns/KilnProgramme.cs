@@ -21,7 +21,7 @@ internal sealed record KilnProgramme(IReadOnlyList<KilnSegment> Segments, double
         programme.StartKelvin - Temperature.KelvinAtZero,
         roomCelsius);
 
-    /// <summary>Its hours by the clock, each segment at least a minute; ramps at full power take as long as they take and count as that.</summary>
+    /// <summary>Its hours by the clock, each segment at least a minute, as which a ramp at full power counts.</summary>
     public double PlannedHours()
     {
         var (hours, from) = (0.0, StartCelsius);

@@ -18,7 +18,7 @@ internal sealed class Acceptance(FiringReference reference)
 {
     private readonly QuietCheck check = reference.Loads.Quiet();
 
-    // Kilns and firings are asked about as often as there is ware: they are found again by what they are, and what that is by its text once.
+    // Kilns and firings are asked about as often as there is ware: they are found again by being the same, and by their text once.
     private readonly Dictionary<(object Kiln, object Firing), Entry> asked = new(SamePair.Instance);
     private readonly Dictionary<string, Entry> entries = new(StringComparer.Ordinal);
     private readonly Dictionary<Ware, ReadWare> seen = new(ReferenceEqualityComparer.Instance);

@@ -60,7 +60,9 @@ internal sealed class Sorts(Acceptance acceptance, Wanted wanted, IReadOnlyList<
         var small = Ware.Of(ware.Piece with { Size = null });
         var accepted = kilns.Select(k => k.Menu.Select(m => acceptance.Judge(k.Sent.Kiln!, m.Sent, small) < Verdict.Refuse).ToArray())
             .ToList();
-        return accepted.Exists(a => a.Contains(true)) ? new(accepted, Any(accepted, m => m.FiringKind.Text == Ware.Bisque), ware, false) : null;
+        return accepted.Exists(a => a.Contains(true))
+            ? new(accepted, Any(accepted, m => m.FiringKind.Text == Ware.Bisque), ware, false)
+            : null;
     }
 
     private IEnumerable<MenuFiring> Entries(List<bool[]> accepted) =>

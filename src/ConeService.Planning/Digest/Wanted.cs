@@ -98,7 +98,8 @@ internal sealed class Wanted(FiringReference reference, Acceptance acceptance, I
     // Whether a kiln could fire it, were it on its menu.
     private bool Could(ReadKiln kiln, NeededFiring firing, Ware ware) =>
         firing.KilnHeats.Contains(EnumWords.Of<KilnHeat>(kiln.Sent.Kiln!.Heat.Text!)) && acceptance.Judge(
-            kiln.Sent.Kiln!, Asked(firing.FiringKind, firing.Atmosphere, firing.KilnHeats[0], firing.Cones.Min!).Firing, ware) < Verdict.Refuse;
+            kiln.Sent.Kiln!, Asked(firing.FiringKind, firing.Atmosphere, firing.KilnHeats[0], firing.Cones.Min!).Firing, ware)
+            < Verdict.Refuse;
 
     // Each is made once: what is judged finds kilns and firings again by their being the same.
     private (Kiln Kiln, MenuFiring Firing) Asked(FiringKind kind, Atmosphere atmosphere, KilnHeat heat, string cone)

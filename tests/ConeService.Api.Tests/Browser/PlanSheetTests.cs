@@ -40,12 +40,14 @@ public sealed partial class PlanSheetTests(Support.Api api, Chromium chromium) :
         // Seven kilns: more than go side by side.
         var kilns = string.Join(',', Enumerable.Range(1, 7).Select(n => $$$"""
             {"kiln":{"id":"Kiln number {{{n}}}","heat":"electric","maxCone":"8","atmospheres":["oxidation"],
-            "interior":{"heightMillimetres":500,"diameterMillimetres":450},"kilowatts":6},"firings":[{"firingKind":"bisque","cone":"06","atmosphere":"oxidation","minutes":900,
+            "interior":{"heightMillimetres":500,"diameterMillimetres":450},"kilowatts":6},
+            "firings":[{"firingKind":"bisque","cone":"06","atmosphere":"oxidation","minutes":900,
             "kilowattHours":30}],"starts":["2027-01-12T10:00"]}
             """));
         using var response = await api.Post("/v1/plans?seconds=0.5", $$$"""
             {"horizon":{"from":"2027-01-11T00:00","to":"2027-01-18T00:00"},"timeZone":"Europe/Berlin","kilns":[{{{kilns}}}],
-            "pieces":[{"piece":{"id":"an-unusually-long-name-of-a-piece-without-a-place-to-break-it-anywhere","count":9,"body":"red-earthenware",
+            "pieces":[{"piece":{"id":"an-unusually-long-name-of-a-piece-without-a-place-to-break-it-anywhere","count":9,
+            "body":"red-earthenware",
             "state":"bone-dry","size":{"heightMillimetres":90,"widthMillimetres":90}},"due":"2027-01-16T12:00"}]}
             """, accept: "text/html");
         Assert.Equal(200, (int)response.StatusCode);

@@ -64,7 +64,8 @@ public class ExampleTests(Support.Api api)
     public async Task An_example_in_csv_is_answered_as_it_stands(string route, string body)
     {
         const string needed = "?units=C&cone=6";
-        var told = Document.Operation(route, "post").GetProperty("description").GetString()!.Replace("&amp;", "&", StringComparison.Ordinal);
+        var told = Document.Operation(route, "post").GetProperty("description").GetString()!
+            .Replace("&amp;", "&", StringComparison.Ordinal);
         using var response = await api.Post(route + (told.Contains(needed, StringComparison.Ordinal) ? needed : ""), body, "text/csv");
         await Support.Api.Read(response, 200);
     }
@@ -111,7 +112,8 @@ public class ExampleTests(Support.Api api)
         const string Route = "/v1/schedules/{schedule}/fit";
         var round = Parameters(Route, "get").First(p => p.GetProperty("name").GetString() == Diameter).GetProperty("example").GetString();
         var asked = Address(Route, "get", query: true).Split('&')
-            .Where(a => !a.StartsWith("interiorWidth", StringComparison.Ordinal) && !a.StartsWith("interiorDepth", StringComparison.Ordinal));
+            .Where(a => !a.StartsWith("interiorWidth", StringComparison.Ordinal)
+                && !a.StartsWith("interiorDepth", StringComparison.Ordinal));
         using var response = await api.Get($"{string.Join('&', asked)}&{Diameter}={round}");
         Assert.True(response.IsSuccessStatusCode, await response.Content.ReadAsStringAsync(Support.Api.Cancel));
     }

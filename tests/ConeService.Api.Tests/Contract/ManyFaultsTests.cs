@@ -16,7 +16,8 @@ public class ManyFaultsTests(Support.Api api)
     private const int MostSamples = 2;
 
     // One record of a kiln serves all routes; what a route has no use for it leaves unread, also where it is wrong.
-    private static readonly string[] ReadOfKilnByLoads = ["interior/heightMillimetres", "interior/widthMillimetres", "interior/depthMillimetres"];
+    private static readonly string[] ReadOfKilnByLoads =
+        ["interior/heightMillimetres", "interior/widthMillimetres", "interior/depthMillimetres"];
 
     // Any text is a name, a question, or a material that somebody must look at; kind is short for firingKind, which tells of both.
     private static readonly HashSet<string> FreeTexts =
@@ -105,7 +106,8 @@ public class ManyFaultsTests(Support.Api api)
     private static JsonElement One(List<JsonElement> errors, string place)
     {
         var there = errors.Where(e => e.Place() == place).ToList();
-        Assert.True(there.Count == 1, $"{there.Count} findings at {place}, among {string.Join(", ", errors.Select(e => $"{e.Place()}: {e.GetProperty("code")}"))}");
+        var all = string.Join(", ", errors.Select(e => $"{e.Place()}: {e.GetProperty("code")}"));
+        Assert.True(there.Count == 1, $"{there.Count} findings at {place}, among {all}");
         return there[0];
     }
 
@@ -115,8 +117,8 @@ public class ManyFaultsTests(Support.Api api)
 
     private static List<string> Query(string route, string method) =>
         Document.Operation(route, method).TryGetProperty("parameters", out var list)
-            ? [.. list.EnumerateArray().Where(p => p.GetProperty("in").GetString() == "query").Select(p => p.GetProperty("name").GetString()!)
-                .Where(n => n != "dataset")]
+            ? [.. list.EnumerateArray().Where(p => p.GetProperty("in").GetString() == "query")
+                .Select(p => p.GetProperty("name").GetString()!).Where(n => n != "dataset")]
             : [];
 
     private static void Shorten(JsonNode? node)
@@ -145,7 +147,10 @@ public class ManyFaultsTests(Support.Api api)
             foreach (var (name, member) in thing.ToList())
             {
                 var of = own.GetProperty("properties").GetProperty(name);
-                if (member is not JsonValue value || value.GetValueKind() != JsonValueKind.Number) Quote(of, member, $"{at}/{name}", quoted);
+                if (member is not JsonValue value || value.GetValueKind() != JsonValueKind.Number)
+                {
+                    Quote(of, member, $"{at}/{name}", quoted);
+                }
                 else if (!Types(Bare(of)).Contains("string"))
                 {
                     quoted[$"{at}/{name}"] = value.ToJsonString();

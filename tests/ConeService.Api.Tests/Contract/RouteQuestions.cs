@@ -51,7 +51,8 @@ internal static class RouteQuestions
             "/v1/plans", "/v1/plans?seconds=0.5",
             """
             {"horizon":{"from":"2026-12-01T00:00","to":"2026-12-15T00:00"},"timeZone":"Europe/Berlin",
-             "kilns":[{"kiln":{"id":"small","heat":"electric","maxCone":"10","interior":{"heightMillimetres":500,"diameterMillimetres":450}},
+             "kilns":[{"kiln":{"id":"small","heat":"electric","maxCone":"10",
+             "interior":{"heightMillimetres":500,"diameterMillimetres":450}},
                        "firings":[{"firingKind":"bisque","cone":"06","atmosphere":"oxidation"},
                                   {"firingKind":"glaze","cone":"6","atmosphere":"oxidation"}]}],
              "pieces":[{"piece":{"id":"mug","count":24,"body":"mid-range-stoneware-light","state":"bone-dry",

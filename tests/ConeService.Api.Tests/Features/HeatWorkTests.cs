@@ -245,7 +245,8 @@ public class HeatWorkTests(Support.Api api)
     [InlineData("""{"units":"C","segments":[{"rate":60,"target":1222}],"cone":6,"find":"hold"}""", "cone-as-number")]
     [InlineData("""{"units":"C","segments":[{"rate":60,"target":1222}],"cone":"6"}""", "member-missing")]
     [InlineData("""{"units":"C","segments":[{"rate":60,"target":1222}],"find":"hold"}""", "member-missing")]
-    [InlineData("""{"units":"C","log":[{"minutes":0,"temperature":20},{"minutes":480,"temperature":1100}],"cone":"6","find":"hold"}""", "firing-ambiguous")]
+    [InlineData("""{"units":"C","log":[{"minutes":0,"temperature":20},{"minutes":480,"temperature":1100}],"cone":"6","find":"hold"}""",
+        "firing-ambiguous")]
     public async Task A_bad_question_is_refused(string body, string code)
     {
         using var response = await api.Post("/v1/heat-work/solve", body);

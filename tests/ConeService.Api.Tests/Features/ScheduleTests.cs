@@ -225,7 +225,8 @@ public class ScheduleTests(Support.Api api)
     [InlineData("bisque-careful", """{"cone":"06","units":"C","chart":"seger-1914"}""", "chart-without-kinetics", "/chart")]
     [InlineData("bisque-careful", """{"cone":"06","units":"C","clockHand":9}""", "number-out-of-range", "/clockHand")]
     [InlineData("bisque-careful", """{"cone":"06","units":"C","startTemperature":-40}""", "number-out-of-range", "/startTemperature")]
-    [InlineData("bisque-careful", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":150,"kw":9}}""", "unknown-member", "/kiln/kw")]
+    [InlineData("bisque-careful", """{"cone":"06","units":"C","kiln":{"heat":"electric","volumeLitres":150,"kw":9}}""",
+        "unknown-member", "/kiln/kw")]
     public async Task What_cannot_be_fitted_is_refused_with_its_place(string schedule, string body, string code, string field)
     {
         using var response = await api.Post($"/v1/schedules/{schedule}/fit", body);

@@ -17,7 +17,8 @@ public class FaultsTogetherTests(Support.Api api)
         "/v1/heat-work", """{"units":"X","log":[{"minutes":0,"temperature":20},{"minutes":9}],"atmosphere":"hot"}""",
         "/units units-unknown", "/atmosphere atmosphere-unknown", "/log/1 log-value-unreadable")]
     [InlineData(
-        "/v1/heat-work/solve", """{"units":"K","cone":"six","find":"it","segments":[{"rate":60},{"rate":60,"target":1222}],"chart":"nope","foo":1}""",
+        "/v1/heat-work/solve",
+        """{"units":"K","cone":"six","find":"it","segments":[{"rate":60},{"rate":60,"target":1222}],"chart":"nope","foo":1}""",
         "/foo unknown-member", "/units units-unknown", "/cone cone-unreadable", "/find find-unknown", "/chart chart-unknown",
         "/segments/0/target segment-without-target")]
     [InlineData(
@@ -63,7 +64,8 @@ public class FaultsTogetherTests(Support.Api api)
         "/v1/colours/resolve/batch", """{"foo":1,"items":[{"colorants":[{"colorant":"nope"}]}]}""",
         "/foo unknown-member", "/items/0/colorants/0/colorant colorant-unknown")]
     [InlineData(
-        "/v1/pairings/check/batch", """{"foo":1,"items":[{"body":7,"firing":{"firingKind":"glaze","cone":"six","atmosphere":"oxidation"}}]}""",
+        "/v1/pairings/check/batch",
+        """{"foo":1,"items":[{"body":7,"firing":{"firingKind":"glaze","cone":"six","atmosphere":"oxidation"}}]}""",
         "/foo unknown-member", "/items/0/body text-expected", "/items/0/firing/cone cone-unreadable")]
     [InlineData(
         "/v1/plans", """{"foo":1,"kilns":"x","pieces":[],"horizon":7}""",
@@ -76,7 +78,8 @@ public class FaultsTogetherTests(Support.Api api)
         "/v1/plans?seconds=abc&foo=1", """{"kilns":[],"pieces":[],"horizon":{"from":"2026-12-01T00:00Z","to":"2026-12-02T00:00Z"}}""",
         "foo unknown-parameter", "seconds number-out-of-range", "/kilns member-missing", "/pieces member-missing")]
     [InlineData(
-        "/v1/loads/check?detail=x", """{"kiln":{"heat":"steam"},"firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"},"pieces":[]}""",
+        "/v1/loads/check?detail=x",
+        """{"kiln":{"heat":"steam"},"firing":{"firingKind":"glaze","cone":"6","atmosphere":"oxidation"},"pieces":[]}""",
         "detail word-unknown", "/kiln/heat word-unknown", "/kiln/atmospheres member-missing", "/kiln/maxCone member-missing",
         "/pieces empty-request")]
     [InlineData("/v1/plans?seconds=abc", "{", "seconds number-out-of-range", "/ malformed-json")]
@@ -85,7 +88,8 @@ public class FaultsTogetherTests(Support.Api api)
     // A name that is misspelt is not missing besides.
     [InlineData("/v1/heat-work", """{"unit":"C","segments":[{"rte":60,"taget":1000}]}""",
         "/unit unknown-member", "/segments/0/rte unknown-member", "/segments/0/taget unknown-member")]
-    [InlineData("/v1/schedules/bisque-careful/fit", """{"units":"C","cone":"06","kiln":{"heat":"steam","kilowatts":-1},"load":{"kilogramsWare":-1}}""",
+    [InlineData("/v1/schedules/bisque-careful/fit",
+        """{"units":"C","cone":"06","kiln":{"heat":"steam","kilowatts":-1},"load":{"kilogramsWare":-1}}""",
         "/kiln/heat word-unknown", "/kiln/kilowatts kiln-number-out-of-range", "/load/kilogramsWare kiln-number-out-of-range")]
     [InlineData(
         "/v1/loads/check/batch?detail=x", """{"items":[null]}""", "detail word-unknown", "/items/0 member-missing")]
@@ -145,7 +149,8 @@ public class FaultsTogetherTests(Support.Api api)
         "/v1/schedules/mid-range-glaze/fit?units=c&clockHand=x&cone=six&kilogramsWare=-1&heat=steam&foo=1",
         "units units-unknown", "clockHand number-expected", "cone cone-unreadable", "kilogramsWare kiln-number-out-of-range",
         "heat word-unknown", "foo unknown-parameter")]
-    [InlineData("/v1/cones/six/end-point?rate=&chart=nope&chart=no", "cone cone-unreadable", "rate member-missing", "chart repeated-parameter")]
+    [InlineData("/v1/cones/six/end-point?rate=&chart=nope&chart=no",
+        "cone cone-unreadable", "rate member-missing", "chart repeated-parameter")]
     [InlineData("/v1/schedules/nope?units=X&foo=1", "schedule not-found", "units units-unknown", "foo unknown-parameter")]
     [InlineData("/v1/charts/nope?foo=1", "chart not-found", "foo unknown-parameter")]
     [InlineData("/cards/convert?size=huge&theme=pink&foo=1&cone=0",
@@ -162,12 +167,17 @@ public class FaultsTogetherTests(Support.Api api)
     }
 
     [Theory]
-    [InlineData("/v1/heat-work", """{"units":"C","segments":[{"rate":"60","target":1222}]}""", "/segments/0/rate", "60", "A number in quotation marks: write 60, not \"60\".")]
+    [InlineData("/v1/heat-work", """{"units":"C","segments":[{"rate":"60","target":1222}]}""",
+        "/segments/0/rate", "60", "A number in quotation marks: write 60, not \"60\".")]
     [InlineData("/v1/heat-work", """{"units":"C","segments":[{"rate":"6,5","target":1222}]}""", "/segments/0/rate", "6,5", null)]
-    [InlineData("/v1/plans", """{"kilns":{"kiln":{}}}""", "/kilns", """{"kiln":{}}""", "One alone is a list too: put it in square brackets.")]
-    [InlineData("/v1/heat-work", """{"units":7,"segments":[{"rate":60,"target":1222}]}""", "/units", "7", "Put it in quotation marks: \"7\".")]
-    [InlineData("/v1/loads/check", """{"pieces":[{"count":"12"}]}""", "/pieces/0/count", "12", "A number in quotation marks: write 12, not \"12\".")]
-    public async Task A_wrong_form_is_told_with_its_likely_mistake(string address, string body, string pointer, string value, string? mistake)
+    [InlineData("/v1/plans", """{"kilns":{"kiln":{}}}""",
+        "/kilns", """{"kiln":{}}""", "One alone is a list too: put it in square brackets.")]
+    [InlineData("/v1/heat-work", """{"units":7,"segments":[{"rate":60,"target":1222}]}""",
+        "/units", "7", "Put it in quotation marks: \"7\".")]
+    [InlineData("/v1/loads/check", """{"pieces":[{"count":"12"}]}""",
+        "/pieces/0/count", "12", "A number in quotation marks: write 12, not \"12\".")]
+    public async Task A_wrong_form_is_told_with_its_likely_mistake(
+        string address, string body, string pointer, string value, string? mistake)
     {
         using var response = await api.Post(address, body);
         var finding = Assert.Single(

@@ -117,7 +117,8 @@ public class ProblemTests(Support.Api api)
     [InlineData(
         "{\"lines\":[{\"cone\":\"6\"}],\"xyzzy\":1}", "unknown-member", "/xyzzy", "xyzzy", "There is no member “xyzzy” here.", null)]
     [InlineData(
-        "{\"lines\":[{\"cone\":\"6\"}],\"lines\":[]}", "malformed-json", "/lines", "lines", "The member “lines” stands twice in one object.", null)]
+        "{\"lines\":[{\"cone\":\"6\"}],\"lines\":[]}", "malformed-json", "/lines", "lines",
+        "The member “lines” stands twice in one object.", null)]
     public async Task A_body_that_is_not_of_the_form_is_refused_at_its_place(
         string body, string type, string field, string? value, string message, string? mistake)
     {

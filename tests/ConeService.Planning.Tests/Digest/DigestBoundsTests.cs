@@ -40,14 +40,18 @@ public sealed class DigestBoundsTests
     {
         var finding = Refused(Studio.Request(
             [.. Enumerable.Range(0, PlanLimits.MostRefused + 1).Select(i => Sized(i) with { Then = null })
-                .Select(p => p with { Piece = p.Piece! with { Body = "high-fire-porcelain", Coats = [new("celadon")], State = "bisqued" } })]));
+                .Select(p => p with
+            {
+                Piece = p.Piece! with { Body = "high-fire-porcelain", Coats = [new("celadon")], State = "bisqued" },
+            })]));
         Assert.Equal(("too-much-at-once", "1001"), (finding.Code, finding.Value));
     }
 
     [Fact]
     public void Too_many_firings_without_hours_are_told()
     {
-        var menu = Enumerable.Range(0, 11).Select(i => new MenuFiring(i % 2 == 0 ? "bisque" : "glaze", i % 2 == 0 ? "06" : "6", "oxidation"));
+        var menu = Enumerable.Range(0, 11)
+            .Select(i => new MenuFiring(i % 2 == 0 ? "bisque" : "glaze", i % 2 == 0 ? "06" : "6", "oxidation"));
         var kilns = Enumerable.Range(0, 20).Select(i => Studio.Kiln($"k{i}") with
         {
             Kiln = Studio.Kiln($"k{i}").Kiln! with { Interior = new(600 + i, DiameterMillimetres: 600) },

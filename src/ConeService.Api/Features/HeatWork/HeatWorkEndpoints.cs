@@ -68,7 +68,8 @@ internal static class HeatWorkEndpoints
                 Mistakes.Try(request.HttpContext, () => Number(firings))),
         };
         var reading = new LogReading(timeColumn, temperatureColumn, timeZone, dateOrder);
-        var log = Mistakes.Try(request.HttpContext, () => reference.Upload(settings, reading)) ?? LogUpload.Alone(reference, units, reading);
+        var log = Mistakes.Try(request.HttpContext, () => reference.Upload(settings, reading))
+            ?? LogUpload.Alone(reference, units, reading);
         return Show(await LogUpload.ReadAsync(upload, log, request.HttpContext.RequestAborted), figure);
     }
 

@@ -46,8 +46,8 @@ internal sealed class ForecastReader(HeatWorkCalculator calculator, KilnModel mo
         together.Done();
         assumed.InsertRange(0, known.Settings!.Assumed);
         return new(
-            known.Settings with { Assumed = [] }, known.Cone!, log!, rest.Left, rest.FullSpeed, rest.Cooling, request.Units == "F", known.Id,
-            known.Heat, known.Kiln, known.Start, [.. assumed.Select(a => a.InBody())]);
+            known.Settings with { Assumed = [] }, known.Cone!, log!, rest.Left, rest.FullSpeed, rest.Cooling, request.Units == "F",
+            known.Id, known.Heat, known.Kiln, known.Start, [.. assumed.Select(a => a.InBody())]);
     }
 
     /// <summary>Reads what of a request can be read, whatever is wrong with its form.</summary>

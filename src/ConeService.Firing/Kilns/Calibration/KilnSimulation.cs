@@ -114,7 +114,7 @@ internal sealed class KilnSimulation(Dataset dataset, KilnModel model, IReadOnly
     }
 }
 
-/// <summary>A kiln that was led along a log, whatever its leak: where the chamber is known, the power that this takes is linear in it.</summary>
+/// <summary>A kiln led along a log, whatever its leak: where the chamber is known, the power that this takes is linear in it.</summary>
 /// <param name="Balance">Its state where the log begins to be compared.</param>
 /// <param name="Hours">That moment, h in the time of the log.</param>
 /// <param name="LeakFactor">The leak that it was led with.</param>

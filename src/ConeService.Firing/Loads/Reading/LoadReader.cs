@@ -5,7 +5,6 @@ using ConeService.Contract.Problems;
 using ConeService.Contract.Requests;
 using ConeService.Contract.Texts;
 using ConeService.Data;
-using ConeService.Firing.Kilns;
 using SentKiln = ConeService.Contract.Kilns.Kiln;
 
 namespace ConeService.Firing.Loads.Reading;
@@ -19,6 +18,7 @@ internal sealed class LoadReader
     private readonly FieldReader fields;
     private readonly MaterialReader materials;
     private readonly HistoryReader histories;
+    private readonly LoadKilnReader kilns;
     private PlannedFiring? planned;
 
     private LoadReader(LoadTables tables)
@@ -27,6 +27,7 @@ internal sealed class LoadReader
         fields = new(tables);
         materials = new(tables, fields);
         histories = new(tables, fields);
+        kilns = new(tables, fields);
     }
 
     /// <summary>Reads a load.</summary>
@@ -34,7 +35,7 @@ internal sealed class LoadReader
     public static Load Read(LoadTables tables, LoadRequest request)
     {
         var reader = new LoadReader(tables);
-        var kiln = reader.Kiln(request.Kiln, "/kiln");
+        var kiln = reader.kilns.Read(request.Kiln, "/kiln");
         var firing = reader.planned = reader.Firing(request.Firing, "/firing");
         var pieces = reader.Pieces(request.Pieces);
         var reference = reader.fields.Text(request.Ref, "/ref", "load-12");
@@ -50,7 +51,7 @@ internal sealed class LoadReader
     public static (Kiln Kiln, PlannedFiring Firing) Read(LoadTables tables, SentKiln? sent, FiringRequest? asked)
     {
         var reader = new LoadReader(tables);
-        var (kiln, firing) = (reader.Kiln(sent, "/kiln"), reader.Firing(asked, "/firing"));
+        var (kiln, firing) = (reader.kilns.Read(sent, "/kiln"), reader.Firing(asked, "/firing"));
         return reader.fields.Findings.Count == 0 ? (kiln!, firing!) : throw new RefusedException(reader.fields.Findings);
     }
 
@@ -69,7 +70,7 @@ internal sealed class LoadReader
     {
         var reader = new LoadReader(tables);
         var firing = reader.planned = reader.Firing(request.Firing, "/firing");
-        var kiln = request.Kiln is null ? null : reader.Kiln(request.Kiln, "/kiln");
+        var kiln = request.Kiln is null ? null : reader.kilns.Read(request.Kiln, "/kiln");
         var sent = new PieceRequest(
             SentText.Of("pairing"), default, request.Body, request.OwnBody, request.Coats, request.State, Use: request.Use,
             EarlierFirings: request.EarlierFirings);
@@ -102,50 +103,10 @@ internal sealed class LoadReader
 
     private Load Done(Load load) => fields.Findings.Count == 0 ? load : throw new RefusedException(fields.Findings);
 
-    private Kiln? Kiln(SentKiln? sent, string at)
-    {
-        if (sent is null)
-        {
-            fields.Missing(at, [Message.Of("loads.kiln-object")]);
-            return null;
-        }
-
-        var reader = new KilnReader(sent, tables.Cones, at, fields.Findings);
-        var id = reader.Id();
-        var heat = reader.Heat();
-        var max = fields.Cone(sent.MaxCone, at + "/maxCone", beyond: true);
-        var atmospheres = heat == KilnHeat.Electric && sent.Atmospheres is null ? OxidationAssumed(at) : reader.Atmospheres();
-        var interior = reader.Room() is { } room ? new Size(room.Height, room.Width, room.Depth) : null;
-        var degrees = reader.MostDegrees();
-        // A load names no unit of temperature: what is higher, °C, at least tells which cones are out of reach.
-        if (!sent.MaxTemperature.IsAbsent)
-        {
-            fields.Assumed.Add(degrees is null
-                ? new(at + "/maxTemperature", "not read", Message.Of("loads.max-temperature-not-read"))
-                : new(at + "/maxTemperature", "°C at most", Message.Of("loads.max-temperature-without-unit")));
-        }
-
-        return heat is null || max is null || atmospheres is null ? null : new(heat.Value, max.Order, max.Text, new(atmospheres), interior)
-        {
-            Id = id,
-            IsRound = sent.Interior is { DiameterMillimetres.IsAbsent: false },
-            ShelfThickness = reader.ShelfThickness(),
-            Shelves = reader.Shelves(),
-            MostDegrees = degrees,
-        };
-    }
-
-    // Elements are made for air; who reduces in an electric kiln knows and says so.
-    private IReadOnlyList<Atmosphere> OxidationAssumed(string at)
-    {
-        fields.Assumed.Add(new(at + "/atmospheres", "oxidation", Message.Of("loads.oxidation-assumed")));
-        return [Atmosphere.Oxidation];
-    }
-
     private List<Kiln> Kilns(IReadOnlyList<SentKiln?>? sent)
     {
         TooMany(sent?.Count, LoadLimits.MostKilns, "/kilns");
-        return [.. (sent ?? []).Take(LoadLimits.MostKilns).Select((k, i) => Kiln(k, FieldReader.Item("/kilns", i))).OfType<Kiln>()];
+        return [.. (sent ?? []).Take(LoadLimits.MostKilns).Select((k, i) => kilns.Read(k, FieldReader.Item("/kilns", i))).OfType<Kiln>()];
     }
 
     private List<PlannedFiring> Offered(IReadOnlyList<OfferedFiringRequest?>? sent)
